@@ -1,0 +1,134 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "algebra/expression.hpp"
+#include "geometry/polyhedron.hpp"
+#include "solids/description.hpp"
+
+namespace fw::solids {
+
+/// A length, area or volume that a kind speaks of.
+struct Measure {
+  algebra::Symbol symbol;
+  std::string title;        ///< "slant height"
+  std::string key;          ///< the lesson field that gives it, "slant_height"; empty when only worked out
+  std::size_t item = 0;     ///< which item of a Lengths field
+  bool in_base = false;     ///< a field of the base shape
+};
+
+struct Relation {
+  algebra::Equation equation;
+  std::string reason;       ///< in a student's words: "the four triangles are alike"
+};
+
+/// What must hold for the figure to exist: greater > less.
+struct Condition {
+  algebra::Expression greater;
+  algebra::Expression less;
+  std::string subject;      ///< name of the symbol to be mended: "slant_height"
+  std::string sentence;     ///< "the slant height must be longer than half the base edge"
+};
+
+/// A point of a base shape's plane, in exact coordinates.
+struct ExactPoint {
+  exact::Number x, y;
+};
+
+/// A length drawn in a shape: from one point to another, with a right-angle mark at `to` when it is a height.
+struct ShapeLength {
+  algebra::Symbol symbol;
+  std::string title;        ///< "height of the triangle"
+  ExactPoint from, to;
+  bool is_height = false;   ///< drawn across the shape, dashed, with a right-angle mark where it meets `to`
+};
+
+/// A base shape with all its measures known.
+struct ShapeBody {
+  std::vector<ExactPoint> corners;         ///< counterclockwise
+  std::vector<algebra::Symbol> sides;      ///< the symbol of side i, from corner i to i + 1
+  std::vector<ShapeLength> lengths;        ///< the lengths that `area` speaks of, each where it is drawn
+};
+
+/// What a base shape states: one file in solids/base_shapes/ a shape.
+struct ShapeStatement {
+  std::string noun;                        ///< of the face: "square", "hexagon"
+  std::string adjective;                   ///< of the solid: "square", "hexagonal"
+  std::vector<std::string> other_adjectives;
+  bool is_regular = false;                 ///< all sides and angles equal: one slant height serves a pyramid
+  std::vector<Measure> measures;
+  std::vector<Relation> relations;         ///< among the measures, P (perimeter) and B (area)
+  std::vector<Condition> conditions;
+  algebra::Expression area = 0;            ///< as it is worked: b × t ÷ 2
+  /// Distance of each side from the centroid, where school knows a formula for it; else empty.
+  std::vector<algebra::Expression> centroid_distances;
+  /// Requires: every measure is bound and every condition holds.
+  std::function<ShapeBody(const algebra::Bindings&)> body;
+};
+
+enum class FaceRole { Base, Lateral, Face };  ///< Face: of a solid where no face is singled out
+
+enum class MarkPlace { Edge, OnFace, Inside };
+/// A length with its label, at the place where a textbook writes it.
+struct Mark {
+  algebra::Symbol symbol;
+  std::string title;
+  MarkPlace place = MarkPlace::Edge;
+  geometry::Vec3 from{}, to{};              ///< a height meets what it is square to at `to`
+  geometry::Vec3 square_to{};               ///< direction along which the right-angle mark opens at `to`; zero: none
+  std::optional<std::size_t> face;          ///< of an OnFace mark
+};
+
+/// A length of one face, as it lies in the solid.
+struct FaceLengthPlace {
+  algebra::Symbol symbol;
+  std::string title;
+  geometry::Vec3 from{}, to{};
+  bool is_height = false;                   ///< drawn across the face, with a right-angle mark at `to`
+};
+
+struct FaceStatement {
+  FaceRole role = FaceRole::Face;
+  std::string shape;                        ///< "rectangle"
+  algebra::Expression area = 0;             ///< as it is worked: s × ℓ ÷ 2
+  std::vector<FaceLengthPlace> lengths;     ///< usually two
+};
+
+/// A solid with all its measures known, ready to be drawn. z is up; the base lies at z = 0 unless it lies
+/// on its side.
+struct SolidBody {
+  std::vector<geometry::Vec3> vertices;
+  std::vector<std::vector<std::size_t>> loops;            ///< counterclockwise from outside
+  std::vector<FaceStatement> faces;                       ///< beside the loops; bases first
+  std::vector<Mark> marks;
+  std::size_t table_face = 0;                             ///< the face that stays on the table
+  std::vector<std::pair<std::size_t, std::size_t>> classic_hinges;  ///< pairs of faces joined in the usual net
+};
+
+/// What a kind states: one file in solids/ a kind.
+struct SolidStatement {
+  std::string name;                          ///< "square pyramid"
+  std::vector<std::string> other_names;      ///< "square-based pyramid"
+  std::string family;                        ///< the name that must be asked back for its base: "pyramid"; or empty
+  std::vector<Measure> measures;             ///< base measures included
+  std::vector<Relation> relations;           ///< among the measures, S, L, B, V and P
+  std::vector<Condition> conditions;
+  std::optional<algebra::Equation> volume;   ///< as it is taught: V = B · h ÷ 3
+  /// Requires: every measure is bound and every condition holds.
+  std::function<SolidBody(const algebra::Bindings&)> body;
+};
+
+/// The symbols that every kind shares.
+namespace symbols {
+[[nodiscard]] const algebra::Symbol& surface_area();  ///< S
+[[nodiscard]] const algebra::Symbol& lateral_area();  ///< L
+[[nodiscard]] const algebra::Symbol& base_area();     ///< B
+[[nodiscard]] const algebra::Symbol& volume();        ///< V
+[[nodiscard]] const algebra::Symbol& perimeter();     ///< P, of the base
+}  // namespace symbols
+
+}  // namespace fw::solids
