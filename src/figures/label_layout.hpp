@@ -1,0 +1,55 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "figures/canvas.hpp"
+
+namespace fw::figures {
+
+struct Segment {
+  Vec2 from, to;
+  friend bool operator==(const Segment&, const Segment&) = default;
+};
+struct Disc {
+  Vec2 center;
+  double radius = 0;
+};
+
+/// A label to be placed beside the segment that it measures.
+struct LabelRequest {
+  Segment segment;
+  Vec2 size;  ///< of the label's box
+};
+
+/// What the labels must keep clear of.
+struct LabelSurroundings {
+  Rect viewport;               ///< labels stay inside
+  Vec2 away_from;              ///< the figure's center: labels stand on the far side of their segment if they can
+  std::vector<Segment> lines;  ///< edges, heights; a request's own segment need not be among them
+  std::vector<Disc> discs;     ///< number circles
+  std::vector<Rect> boxes;     ///< texts that stand already
+  double gap = 6;              ///< least distance between a label and what it must keep clear of
+};
+
+struct PlacedLabel {
+  Vec2 center;                    ///< of the label's box
+  std::optional<Segment> leader;  ///< from the box to the segment, where the label could not stand beside it
+  bool clear = true;              ///< false: no candidate was free, and the least bad one was taken
+};
+
+/// One place for each request, in the order of the requests.
+///
+/// Guarantees:
+///   (1) a label never meets a line, a disc, a box, another label or the viewport's border as long as one of its
+///       candidates is free when its turn comes;
+///   (2) the same input gives the same places;
+///   (3) a label that stands beside its segment has no leader, one farther away has.
+/// Cost: about 0.1 ms for 12 labels among 40 lines.
+[[nodiscard]] std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
+                                                    const LabelSurroundings& surroundings);
+
+/// Whether a segment meets a rectangle.
+[[nodiscard]] bool meets(const Segment& segment, const Rect& rect);
+
+}  // namespace fw::figures
