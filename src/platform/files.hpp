@@ -1,0 +1,80 @@
+#pragma once
+
+#include <cstddef>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/result.hpp"
+
+namespace fw::platform {
+
+enum class FileFault { NotFound, NotReadable, TooLarge, NotWritable };
+
+struct FileError {
+  FileFault fault = FileFault::NotReadable;
+  std::string message;  ///< a sentence that names the path and what the system said
+  friend bool operator==(const FileError&, const FileError&) = default;
+};
+
+/// Lessons and settings are far smaller than this; what is larger is no file of ours.
+inline constexpr std::size_t usual_byte_limit = std::size_t{8} << 20U;
+
+/// The only way of this house to files. Paths and texts are UTF-8.
+class Files {
+ public:
+  Files() = default;
+  Files(const Files&) = delete;
+  Files& operator=(const Files&) = delete;
+  virtual ~Files() = default;
+
+  /// The whole text of a regular file (or of a pipe). Never holds more than `byte_limit` + 1 bytes of it.
+  [[nodiscard]] virtual Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const = 0;
+  [[nodiscard]] Result<std::string, FileError> read(const std::string& path) const {
+    return read(path, usual_byte_limit);
+  }
+
+  /// Puts `text` in place of the file whole: a reader, or a power cut, finds the old text or the new one.
+  /// Folders that are missing on the way are made; a link is followed and stays a link.
+  /// Returns what went wrong, nothing when it is written.
+  [[nodiscard]] virtual std::optional<FileError> write_atomically(const std::string& path, const std::string& text) = 0;
+
+  [[nodiscard]] virtual bool exists(const std::string& path) const = 0;
+
+  /// Renames a damaged file to PATH.damaged, or PATH.damaged-2 and so on when that is taken, so that nothing
+  /// of it is lost. Returns the new path.
+  [[nodiscard]] virtual Result<std::string, FileError> move_aside(const std::string& path) = 0;
+
+  /// Where settings belong; it need not exist yet. Source: XDG Base Directory Specification 0.8
+  /// ($XDG_CONFIG_HOME when it is an absolute path, else $HOME/.config), with our folder's name added.
+  [[nodiscard]] virtual Result<std::string, FileError> config_folder() const = 0;
+};
+
+/// The system's files.
+[[nodiscard]] std::unique_ptr<Files> desktop_files();
+
+/// Files in memory, for tests and for browsers: any path is a name, and folders are not needed.
+class MemoryFiles final : public Files {
+ public:
+  using Files::read;
+  MemoryFiles() = default;
+  explicit MemoryFiles(std::map<std::string, std::string> texts) : texts_(std::move(texts)) {}
+
+  [[nodiscard]] Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const override;
+  [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
+  [[nodiscard]] bool exists(const std::string& path) const override;
+  [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
+  [[nodiscard]] Result<std::string, FileError> config_folder() const override;
+
+  [[nodiscard]] const std::map<std::string, std::string>& texts() const { return texts_; }
+  /// From now on writing and moving fail, as on a full or write-protected disk.
+  void refuse_writing() { refuses_writing_ = true; }
+
+ private:
+  std::map<std::string, std::string> texts_;
+  bool refuses_writing_ = false;
+};
+
+}  // namespace fw::platform

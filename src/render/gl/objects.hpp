@@ -1,0 +1,48 @@
+#pragma once
+
+#include <utility>
+
+#include "render/gl/loader.hpp"
+
+namespace fw::render::gl {
+
+/// Owns one OpenGL object; gone when this goes. Requires: the context that made it is current at both ends.
+template <void (*Make)(GLuint*), void (*Remove)(const GLuint*)>
+class Owned {
+ public:
+  Owned() { Make(&name_); }
+  Owned(const Owned&) = delete;
+  Owned& operator=(const Owned&) = delete;
+  Owned(Owned&& other) noexcept : name_(std::exchange(other.name_, 0)) {}
+  Owned& operator=(Owned&& other) noexcept {
+    std::swap(name_, other.name_);
+    return *this;
+  }
+  ~Owned() {
+    if (name_ != 0) Remove(&name_);
+  }
+  [[nodiscard]] GLuint name() const { return name_; }
+
+ private:
+  GLuint name_ = 0;
+};
+
+// The loader's functions are variables, so plain functions stand before them.
+void make_buffer(GLuint* name);
+void remove_buffer(const GLuint* name);
+void make_vertex_array(GLuint* name);
+void remove_vertex_array(const GLuint* name);
+void make_texture(GLuint* name);
+void remove_texture(const GLuint* name);
+void make_framebuffer(GLuint* name);
+void remove_framebuffer(const GLuint* name);
+void make_renderbuffer(GLuint* name);
+void remove_renderbuffer(const GLuint* name);
+
+using Buffer = Owned<make_buffer, remove_buffer>;
+using VertexArray = Owned<make_vertex_array, remove_vertex_array>;
+using Texture = Owned<make_texture, remove_texture>;
+using Framebuffer = Owned<make_framebuffer, remove_framebuffer>;
+using Renderbuffer = Owned<make_renderbuffer, remove_renderbuffer>;
+
+}  // namespace fw::render::gl
