@@ -1,5 +1,9 @@
 # How the libraries of Debian 12 are found. Nothing is downloaded and no code of theirs is kept here.
 find_package(PkgConfig REQUIRED)
+# Debian's own interpreter where there is one: the generator and the tests' modules are Debian packages.
+if(EXISTS /usr/bin/python3)
+  set(Python3_EXECUTABLE /usr/bin/python3)
+endif()
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
 find_package(Boost REQUIRED)
 find_package(nlohmann_json REQUIRED)

@@ -1,0 +1,2 @@
+// Must not compile: exact stands below solids.
+#include "solids/solid.hpp"

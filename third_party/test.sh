@@ -1,0 +1,109 @@
+#!/bin/sh
+# All tests, in the steps of automatic checking. Without arguments every step; or name the steps to run:
+#
+#   sh third_party/test.sh dev        g++: every header alone, warnings as errors, all tests
+#   sh third_party/test.sh asan       clang with sanitizers: the tests again, but for the slow ones
+#   sh third_party/test.sh fuzz       damaged lessons, made up for half a minute
+#   sh third_party/test.sh compare    the optimized build; g++ and clang must print the same numbers
+#
+# Ends with what each step took and ctest's closing lines. Exit status: 0 if every step passed.
+set -eu
+
+cd "$(dirname -- "$0")/.."
+mkdir -p build
+jobs=$(nproc)
+times=build/test-times.txt
+
+say() { printf '\n== %s\n' "$*"; }
+
+# configure PRESET: quiet unless it fails.
+configure() {
+  cmake --preset "$1" >"build/$1-configure.log" 2>&1 || { cat "build/$1-configure.log" >&2; return 1; }
+}
+
+# run_tests PRESET: under a display of its own; the log stays for the closing lines.
+run_tests() {
+  xvfb-run -a -s "-screen 0 1920x1080x24" ctest --preset "$1"
+}
+
+step_dev() {
+  configure dev
+  cmake --build --preset dev -j "$jobs"
+  cmake --build --preset headers -j "$jobs"
+  run_tests dev
+}
+
+step_asan() {
+  configure asan
+  cmake --build --preset asan -j "$jobs"
+  run_tests asan
+}
+
+step_fuzz() {
+  configure fuzz
+  cmake --build --preset fuzz -j "$jobs"
+  run_tests fuzz
+}
+
+# print_numbers PROGRAM FOLDER: what PROGRAM says of every demo lesson, one file a verb and lesson.
+print_numbers() {
+  rm -rf "$2"
+  mkdir -p "$2"
+  for lesson in demo_scenes/*.json; do
+    case $lesson in *schema*) continue ;; esac
+    name=$(basename "$lesson" .json)
+    "$1" check "$lesson" >"$2/$name.check.txt"
+    "$1" measure "$lesson" >"$2/$name.measure.txt"
+    "$1" measure "$lesson" --json >"$2/$name.measure.json"
+    "$1" nets "$lesson" --count >"$2/$name.nets.txt"
+    "$1" nets "$lesson" --count --json >"$2/$name.nets.json"
+  done
+}
+
+step_compare() {
+  configure release
+  cmake --build --preset release -j "$jobs"
+  configure asan
+  cmake --build --preset asan -j "$jobs" --target foldwright
+  print_numbers build/release/foldwright build/numbers-gcc
+  print_numbers build/asan/foldwright build/numbers-clang
+  diff -r build/numbers-gcc build/numbers-clang
+  echo "g++ and clang print the same numbers for $(ls build/numbers-gcc | wc -l) outputs"
+}
+
+closing_lines() {
+  status=$?
+  for preset in dev asan fuzz; do
+    if grep -q "^$preset " "$times" && [ -f "build/$preset/ctest.log" ]; then
+      say "ctest, $preset"
+      sed -n '/tests passed/,$p' "build/$preset/ctest.log"
+    fi
+  done
+  say "steps"
+  cat "$times"
+  if [ "$status" -eq 0 ]; then
+    echo "all steps passed"
+  else
+    echo "FAILED in the last step named above (status $status)"
+  fi
+  exit "$status"
+}
+
+: >"$times"
+trap closing_lines EXIT
+[ $# -gt 0 ] || set -- dev asan fuzz compare
+for step in "$@"; do
+  case $step in
+    dev | asan | fuzz | compare) ;;
+    *)
+      echo "test: there is no step \"$step\"; dev, asan, fuzz and compare are the steps" >&2
+      exit 2
+      ;;
+  esac
+  say "step $step"
+  rm -f "build/$step/ctest.log"
+  printf '%s ' "$step" >>"$times"
+  begin=$(date +%s)
+  "step_$step"
+  printf '%s s\n' $(($(date +%s) - begin)) >>"$times"
+done
