@@ -1,0 +1,7 @@
+flat in vec4 face_fill;
+
+layout(location = 0) out vec4 color;
+
+void main() {
+  color = face_fill;
+}

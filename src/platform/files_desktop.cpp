@@ -1,0 +1,189 @@
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+#include "platform/environment.hpp"
+#include "platform/files.hpp"
+
+namespace fw::platform {
+namespace {
+
+/// Closes the descriptor when it goes.
+class Descriptor {
+ public:
+  explicit Descriptor(int number) : number_(number) {}
+  Descriptor(const Descriptor&) = delete;
+  Descriptor& operator=(const Descriptor&) = delete;
+  ~Descriptor() {
+    if (number_ >= 0) ::close(number_);
+  }
+  [[nodiscard]] bool is_open() const { return number_ >= 0; }
+  [[nodiscard]] int number() const { return number_; }
+  /// Closing can tell of a failed write, on network disks for one.
+  [[nodiscard]] bool close_now() { return ::close(std::exchange(number_, -1)) == 0; }
+
+ private:
+  int number_;
+};
+
+std::string reason_of(int error_number) { return std::generic_category().message(error_number); }
+
+FileError cannot_read(const std::string& path, int error_number) {
+  if (error_number == ENOENT || error_number == ENOTDIR) {
+    return {FileFault::NotFound, "There is no file \"" + path + "\"."};
+  }
+  return {FileFault::NotReadable, "The file \"" + path + "\" cannot be read: " + reason_of(error_number) + "."};
+}
+
+FileError cannot_write(const std::string& path, const std::string& reason) {
+  return {FileFault::NotWritable, "The file \"" + path + "\" cannot be written: " + reason + "."};
+}
+
+FileError too_large(const std::string& path, std::size_t byte_limit) {
+  return {FileFault::TooLarge, "The file \"" + path + "\" is larger than " + std::to_string(byte_limit) +
+                                   " bytes, the most that is read of such a file."};
+}
+
+bool write_all(int descriptor, const std::string& text) {
+  std::size_t done = 0;
+  while (done < text.size()) {
+    const auto count = ::write(descriptor, text.data() + done, text.size() - done);
+    if (count < 0 && errno == EINTR) continue;
+    if (count <= 0) return false;
+    done += static_cast<std::size_t>(count);
+  }
+  return true;
+}
+
+/// Where a link leads in the end, so that the link itself stays; the path itself where there is none.
+std::string followed(const std::string& path) {
+  std::error_code error;
+  std::filesystem::path place = path;
+  for (int step = 0; step < 40 && std::filesystem::is_symlink(place, error); ++step) {
+    const auto next = std::filesystem::read_symlink(place, error);
+    if (error) break;
+    place = next.is_absolute() ? next : place.parent_path() / next;
+  }
+  return place.string();
+}
+
+std::string folder_of(const std::string& path) {
+  const auto folder = std::filesystem::path(path).parent_path().string();
+  return folder.empty() ? "." : folder;
+}
+
+/// Makes the name in the folder last through a power cut. Some file systems cannot; the text is safe without.
+void flush_folder(const std::string& folder) {
+  const Descriptor descriptor(::open(folder.c_str(), O_RDONLY | O_CLOEXEC));
+  if (descriptor.is_open()) ::fsync(descriptor.number());
+}
+
+/// The rights of the file that is replaced; those that the system gives a new one where there is none.
+mode_t rights_for(const std::string& path) {
+  struct stat found {};
+  if (::stat(path.c_str(), &found) == 0) return found.st_mode & 07777U;
+  const mode_t mask = ::umask(0);
+  ::umask(mask);
+  return 0666U & ~mask;
+}
+
+/// Writes the temporary file and flushes it. Returns the reason of a failure, empty when it is done.
+std::string fill_temporary(Descriptor& descriptor, const std::string& text, mode_t rights) {
+  if (!write_all(descriptor.number(), text)) return reason_of(errno);
+  if (::fchmod(descriptor.number(), rights) != 0) return reason_of(errno);
+  if (::fsync(descriptor.number()) != 0) return reason_of(errno);
+  if (!descriptor.close_now()) return reason_of(errno);
+  return {};
+}
+
+class DesktopFiles final : public Files {
+ public:
+  [[nodiscard]] Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const override;
+  [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
+  [[nodiscard]] bool exists(const std::string& path) const override;
+  [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
+  [[nodiscard]] Result<std::string, FileError> config_folder() const override;
+};
+
+Result<std::string, FileError> DesktopFiles::read(const std::string& path, std::size_t byte_limit) const {
+  const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+  if (!descriptor.is_open()) return failure(cannot_read(path, errno));
+  struct stat found {};
+  if (::fstat(descriptor.number(), &found) != 0) return failure(cannot_read(path, errno));
+  if (S_ISDIR(found.st_mode)) return failure(cannot_read(path, EISDIR));
+  if (S_ISREG(found.st_mode) && static_cast<std::uintmax_t>(found.st_size) > byte_limit) {
+    return failure(too_large(path, byte_limit));
+  }
+  std::string text;
+  std::array<char, 65536> block{};
+  for (;;) {
+    const auto count = ::read(descriptor.number(), block.data(), block.size());
+    if (count < 0 && errno == EINTR) continue;
+    if (count < 0) return failure(cannot_read(path, errno));
+    if (count == 0) return text;
+    // A pipe does not tell its size beforehand, and a file may grow meanwhile.
+    if (static_cast<std::size_t>(count) > byte_limit - text.size()) return failure(too_large(path, byte_limit));
+    text.append(block.data(), static_cast<std::size_t>(count));
+  }
+}
+
+std::optional<FileError> DesktopFiles::write_atomically(const std::string& path, const std::string& text) {
+  const std::string target = followed(path);
+  const std::string folder = folder_of(target);
+  std::error_code error;
+  if (std::filesystem::is_directory(target, error)) return cannot_write(path, reason_of(EISDIR));
+  std::filesystem::create_directories(folder, error);
+  if (error) return cannot_write(path, error.message());
+  std::string temporary = target + ".XXXXXX";
+  Descriptor descriptor(::mkstemp(temporary.data()));
+  if (!descriptor.is_open()) return cannot_write(path, reason_of(errno));
+  std::string reason = fill_temporary(descriptor, text, rights_for(target));
+  if (reason.empty() && ::rename(temporary.c_str(), target.c_str()) != 0) reason = reason_of(errno);
+  if (!reason.empty()) {
+    ::unlink(temporary.c_str());
+    return cannot_write(path, reason);
+  }
+  flush_folder(folder);
+  return std::nullopt;
+}
+
+bool DesktopFiles::exists(const std::string& path) const {
+  std::error_code error;
+  return std::filesystem::exists(path, error);
+}
+
+Result<std::string, FileError> DesktopFiles::move_aside(const std::string& path) {
+  std::error_code error;
+  if (!std::filesystem::exists(path, error)) return failure(cannot_read(path, ENOENT));
+  std::string aside = path + ".damaged";
+  for (int number = 2; std::filesystem::exists(aside, error); ++number) {
+    aside = path + ".damaged-" + std::to_string(number);
+  }
+  std::filesystem::rename(path, aside, error);
+  if (error) {
+    return failure(FileError{FileFault::NotWritable, "The file \"" + path + "\" cannot be renamed to \"" + aside +
+                                                         "\": " + error.message() + "."});
+  }
+  return aside;
+}
+
+Result<std::string, FileError> DesktopFiles::config_folder() const {
+  const auto given = environment_variable("XDG_CONFIG_HOME");
+  if (given && given->front() == '/') return *given + "/foldwright";
+  if (const auto home = environment_variable("HOME")) return *home + "/.config/foldwright";
+  return failure(FileError{FileFault::NotFound,
+                           "There is no place for settings: neither XDG_CONFIG_HOME nor HOME names a folder."});
+}
+
+}  // namespace
+
+std::unique_ptr<Files> desktop_files() { return std::make_unique<DesktopFiles>(); }
+
+}  // namespace fw::platform

@@ -1,0 +1,41 @@
+#include "platform/files.hpp"
+
+namespace fw::platform {
+
+Result<std::string, FileError> MemoryFiles::read(const std::string& path, std::size_t byte_limit) const {
+  const auto found = texts_.find(path);
+  if (found == texts_.end()) return failure(FileError{FileFault::NotFound, "There is no file \"" + path + "\"."});
+  if (found->second.size() > byte_limit) {
+    return failure(FileError{FileFault::TooLarge, "The file \"" + path + "\" is larger than " +
+                                                      std::to_string(byte_limit) +
+                                                      " bytes, the most that is read of such a file."});
+  }
+  return found->second;
+}
+
+std::optional<FileError> MemoryFiles::write_atomically(const std::string& path, const std::string& text) {
+  if (refuses_writing_) {
+    return FileError{FileFault::NotWritable, "The file \"" + path + "\" cannot be written: no space is left."};
+  }
+  texts_[path] = text;
+  return std::nullopt;
+}
+
+bool MemoryFiles::exists(const std::string& path) const { return texts_.count(path) == 1; }
+
+Result<std::string, FileError> MemoryFiles::move_aside(const std::string& path) {
+  const auto found = texts_.find(path);
+  if (found == texts_.end()) return failure(FileError{FileFault::NotFound, "There is no file \"" + path + "\"."});
+  if (refuses_writing_) {
+    return failure(FileError{FileFault::NotWritable, "The file \"" + path + "\" cannot be renamed."});
+  }
+  std::string aside = path + ".damaged";
+  for (int number = 2; exists(aside); ++number) aside = path + ".damaged-" + std::to_string(number);
+  texts_[aside] = found->second;
+  texts_.erase(path);
+  return aside;
+}
+
+Result<std::string, FileError> MemoryFiles::config_folder() const { return std::string("config/foldwright"); }
+
+}  // namespace fw::platform
