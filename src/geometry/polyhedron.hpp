@@ -18,8 +18,8 @@ using EdgeId = Id<struct EdgeTag>;
 using FaceId = Id<struct FaceTag>;
 
 struct Edge {
-  VertexId from, to;      ///< from -> to runs counterclockwise round `left`, seen from outside
-  FaceId left, right;     ///< the two faces that meet there
+  VertexId from, to;   ///< from -> to runs counterclockwise round `left`, seen from outside
+  FaceId left, right;  ///< the two faces that meet there
   friend bool operator==(const Edge&, const Edge&) = default;
 };
 
@@ -38,11 +38,11 @@ class Polyhedron {
 
   [[nodiscard]] const IdVector<VertexId, Vec3>& vertices() const;
   [[nodiscard]] const IdVector<FaceId, Loop>& faces() const;
-  [[nodiscard]] const IdVector<EdgeId, Edge>& edges() const;   ///< ordered by (face, side) of first appearance
-  [[nodiscard]] const std::vector<EdgeId>& edges_of(FaceId face) const;  ///< side i runs from corner i to i + 1
+  [[nodiscard]] const IdVector<EdgeId, Edge>& edges() const;  ///< ordered by (face, side) of first appearance
+  [[nodiscard]] const std::vector<EdgeId>& edges_of(FaceId face) const;        ///< side i runs from corner i to i + 1
   [[nodiscard]] std::optional<EdgeId> edge_between(FaceId a, FaceId b) const;  ///< the first one they share
   [[nodiscard]] FaceId other_face(EdgeId edge, FaceId face) const;
-  [[nodiscard]] Vec3 normal(FaceId face) const;                ///< outward, length 1
+  [[nodiscard]] Vec3 normal(FaceId face) const;  ///< outward, length 1
   [[nodiscard]] std::vector<Vec3> corners(FaceId face) const;
   [[nodiscard]] std::pair<Vec3, Vec3> ends(EdgeId edge) const;
   /// Every defect of make(), found again; empty for a polyhedron. Called by tests after each operation.
@@ -57,7 +57,7 @@ class Polyhedron {
 
 /// The plane frame of a face: its corners as a counterclockwise polygon, and the way back to space.
 struct FacePlane {
-  Vec3 origin, right, up, normal;   ///< right x up = normal; each of length 1
+  Vec3 origin, right, up, normal;  ///< right x up = normal; each of length 1
   [[nodiscard]] Vec2 flat(Vec3 point) const;
   [[nodiscard]] Vec3 lifted(Vec2 point) const;
 };
