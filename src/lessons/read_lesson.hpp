@@ -13,11 +13,11 @@ namespace fw::lessons {
 /// A fault of a lesson text: where, what was found, what would be right.
 struct Finding {
   Place place;
-  std::string problem;        ///< id of the problem, or its number ("problem 3") where it has none; may be empty
-  std::string measure;        ///< "base.side"; may be empty
+  std::string problem;  ///< id of the problem, or its number ("problem 3") where it has none; may be empty
+  std::string measure;  ///< "base.side"; may be empty
   enum class Kind { Format, Impossible, Missing, Rounding, Masking } kind = Kind::Format;
-  std::string message;        ///< one sentence or two, with what would be right
-  std::string nearest;        ///< a value that would fit, as text; may be empty
+  std::string message;  ///< one sentence or two, with what would be right
+  std::string nearest;  ///< a value that would fit, as text; may be empty
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 /// "lantern.json:12:20: problem shade, slant_height: ..."
@@ -25,11 +25,11 @@ struct Finding {
 
 /// Limits of the format.
 namespace limits {
-inline constexpr std::size_t bytes = 4U << 20U;        ///< of the file
+inline constexpr std::size_t bytes = 4U << 20U;  ///< of the file
 inline constexpr std::size_t nesting = 16;
 inline constexpr std::size_t problems = 1000;
 inline constexpr std::size_t polygon_corners = 40;
-inline constexpr double length_meters_least = 1e-6;    ///< of a measure
+inline constexpr double length_meters_least = 1e-6;  ///< of a measure
 inline constexpr double length_meters_most = 1e6;
 }  // namespace limits
 

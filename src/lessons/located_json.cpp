@@ -1,0 +1,341 @@
+#include "lessons/located_json.hpp"
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <set>
+
+namespace fw::lessons {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// Walks the text once. The first break of the grammar ends the walk: what follows it would be guesses.
+class Scanner {
+ public:
+  Scanner(std::string_view text, std::size_t nesting) : text_(text), nesting_(nesting) {}
+
+  std::optional<JsonNode> document() {
+    if (text_.substr(0, 3) == "\xEF\xBB\xBF") {
+      at_ = 3;
+    }
+    skip_space();
+    if (at_ == text_.size()) {
+      return stop("The file is empty: a lesson starts with { and ends with }.");
+    }
+    std::optional<JsonNode> node = value(0);
+    if (!node) {
+      return std::nullopt;
+    }
+    skip_space();
+    if (at_ != text_.size()) {
+      return stop("The lesson is complete before this, so nothing more may follow; found " + found() + ".");
+    }
+    return node;
+  }
+
+  [[nodiscard]] std::vector<JsonFault> faults() { return std::move(faults_); }
+
+ private:
+  std::nullopt_t stop(std::string message) {
+    faults_.push_back({at_, std::move(message)});
+    return std::nullopt;
+  }
+
+  void skip_space() {
+    while (at_ < text_.size() && std::string_view(" \t\r\n").find(text_[at_]) != std::string_view::npos) {
+      ++at_;
+    }
+  }
+
+  [[nodiscard]] bool next_is(char c) const { return at_ < text_.size() && text_[at_] == c; }
+
+  // What stands here, for a message: one character, or a whole word.
+  [[nodiscard]] std::string found() const {
+    if (at_ >= text_.size()) {
+      return "the end of the file";
+    }
+    std::size_t end = at_;
+    const auto is_word = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || is_digit(c); };
+    while (end < text_.size() && is_word(text_[end])) {
+      ++end;
+    }
+    if (end == at_) {
+      for (++end; end < text_.size() && (static_cast<unsigned char>(text_[end]) & 0xC0U) == 0x80U;) {
+        ++end;
+      }
+    }
+    const std::string_view word = text_.substr(at_, end - at_);
+    return word == "\"" ? "a quotation mark" : in_quotes(word);
+  }
+
+  std::optional<JsonNode> value(std::size_t depth) {
+    if (at_ >= text_.size()) {
+      return stop("A value was expected here, but the file ends.");
+    }
+    const char c = text_[at_];
+    if (c == '{' || c == '[') {
+      if (depth == nesting_) {
+        return stop("Lists and objects stand more than " + std::to_string(nesting_) +
+                    " deep within each other here; a lesson needs far fewer.");
+      }
+      return c == '{' ? object(depth) : list(depth);
+    }
+    if (c == '"') {
+      return string();
+    }
+    if (is_digit(c) || c == '-') {
+      return number();
+    }
+    return word();
+  }
+
+  std::optional<JsonNode> word() {
+    struct Known {
+      std::string_view text;
+      Kind kind;
+    };
+    for (const Known& known : {Known{"true", Kind::Truth}, Known{"false", Kind::Truth}, Known{"null", Kind::Null}}) {
+      if (text_.substr(at_, known.text.size()) == known.text) {
+        JsonNode node = started(known.kind);
+        node.text = known.text;
+        at_ += known.text.size();
+        return node;
+      }
+    }
+    if (next_is('/')) {
+      return stop("Comments are not part of the format: take this one out.");
+    }
+    if (next_is('\'')) {
+      return stop("Text stands in double quotation marks, not in single ones.");
+    }
+    if (next_is('.') || next_is('+')) {
+      return stop("A number starts with a digit: write 0.5 for .5 and 3 for +3.");
+    }
+    return stop("A value was expected here (text in quotation marks, a number, [ or {); found " + found() + ".");
+  }
+
+  [[nodiscard]] JsonNode started(Kind kind) const {
+    JsonNode node;
+    node.kind = kind;
+    node.offset = at_;
+    return node;
+  }
+
+  std::optional<JsonNode> number() {
+    JsonNode node = started(Kind::Number);
+    const std::size_t start = at_;
+    at_ += next_is('-') ? 1U : 0U;
+    const bool leading_zero = next_is('0');
+    const std::size_t whole_digits = digits();
+    if (whole_digits == 0) {
+      return stop("A digit was expected after the minus sign; found " + found() + ".");
+    }
+    if (leading_zero && whole_digits > 1) {
+      at_ = start;
+      return stop("A number does not start with a needless 0.");
+    }
+    if (next_is('.')) {
+      ++at_;
+      if (digits() == 0) {
+        return stop("A digit was expected after the decimal point; found " + found() + ".");
+      }
+    }
+    if (next_is('e') || next_is('E')) {
+      ++at_;
+      at_ += next_is('-') || next_is('+') ? 1U : 0U;
+      if (digits() == 0) {
+        return stop("A digit was expected in the exponent; found " + found() + ".");
+      }
+    }
+    node.text = text_.substr(start, at_ - start);
+    return node;
+  }
+
+  std::size_t digits() {
+    const std::size_t start = at_;
+    while (at_ < text_.size() && is_digit(text_[at_])) {
+      ++at_;
+    }
+    return at_ - start;
+  }
+
+  std::optional<JsonNode> string() {
+    JsonNode node = started(Kind::Text);
+    const std::size_t start = at_++;
+    bool has_escape = false;
+    while (!next_is('"')) {
+      if (at_ >= text_.size()) {
+        at_ = start;
+        return stop("This text has no closing quotation mark.");
+      }
+      if (static_cast<unsigned char>(text_[at_]) < 0x20U) {
+        return stop(
+            next_is('\n') || next_is('\r')
+                ? "The line ends inside a text: close it with a quotation mark, or write \\n for a new line."
+                : "A control character stands inside a text: write it with \\ (\\t for a tab), or take it out.");
+      }
+      has_escape = has_escape || next_is('\\');
+      at_ += next_is('\\') ? 2U : 1U;
+    }
+    ++at_;
+    if (!has_escape) {
+      node.text = text_.substr(start + 1, at_ - start - 2);
+      return node;
+    }
+    const nlohmann::json decoded = nlohmann::json::parse(text_.substr(start, at_ - start), nullptr, false);
+    if (!decoded.is_string()) {
+      at_ = start;
+      return stop("This text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself.");
+    }
+    node.text = decoded.get<std::string>();
+    return node;
+  }
+
+  // After an item of a list or object: a comma, or the closing mark. True when another item follows.
+  std::optional<bool> goes_on(char closing) {
+    const std::string mark(1, closing);
+    skip_space();
+    if (next_is(closing)) {
+      ++at_;
+      return false;
+    }
+    if (!next_is(',')) {
+      return stop(at_ < text_.size() ? "A comma or " + mark + " was expected here; found " + found() + "."
+                                     : "The file ends before the " + mark + " that closes what is open.");
+    }
+    const std::size_t comma = at_++;
+    skip_space();
+    if (next_is(closing)) {
+      at_ = comma;
+      return stop("No comma may stand before " + mark + ": take it out.");
+    }
+    return true;
+  }
+
+  std::optional<JsonNode> list(std::size_t depth) {
+    JsonNode node = started(Kind::List);
+    ++at_;
+    skip_space();
+    if (next_is(']')) {
+      ++at_;
+      return node;
+    }
+    for (bool more = true; more;) {
+      std::optional<JsonNode> item = value(depth + 1);
+      if (!item) {
+        return std::nullopt;
+      }
+      node.items.push_back(std::move(*item));
+      const std::optional<bool> another = goes_on(']');
+      if (!another) {
+        return std::nullopt;
+      }
+      more = *another;
+    }
+    return node;
+  }
+
+  std::optional<JsonNode> object(std::size_t depth) {
+    JsonNode node = started(Kind::Object);
+    std::set<std::string> seen;
+    ++at_;
+    skip_space();
+    if (next_is('}')) {
+      ++at_;
+      return node;
+    }
+    for (bool more = true; more;) {
+      if (!member(node, seen, depth)) {
+        return std::nullopt;
+      }
+      const std::optional<bool> another = goes_on('}');
+      if (!another) {
+        return std::nullopt;
+      }
+      more = *another;
+    }
+    return node;
+  }
+
+  bool member(JsonNode& node, std::set<std::string>& seen, std::size_t depth) {
+    if (!next_is('"')) {
+      stop("A key in double quotation marks was expected here; found " + found() + ".");
+      return false;
+    }
+    const std::optional<JsonNode> key = string();
+    if (!key) {
+      return false;
+    }
+    if (!seen.insert(key->text).second) {
+      faults_.push_back({key->offset, "The key " + in_quotes(key->text) + " stands twice here: keep one of the two."});
+    }
+    skip_space();
+    if (!next_is(':')) {
+      stop("A colon was expected after the key " + in_quotes(key->text) + "; found " + found() + ".");
+      return false;
+    }
+    ++at_;
+    skip_space();
+    std::optional<JsonNode> item = value(depth + 1);
+    if (!item) {
+      return false;
+    }
+    node.keys.push_back(key->text);
+    node.key_offsets.push_back(key->offset);
+    node.items.push_back(std::move(*item));
+    return true;
+  }
+
+  std::string_view text_;
+  std::size_t nesting_;
+  std::size_t at_ = 0;
+  std::vector<JsonFault> faults_;
+};
+
+}  // namespace
+
+const JsonNode* JsonNode::find(std::string_view key) const {
+  for (std::size_t i = 0; i < keys.size(); ++i) {
+    if (keys[i] == key) {
+      return &items[i];
+    }
+  }
+  return nullptr;
+}
+
+Result<JsonNode, std::vector<JsonFault>> parse_located(std::string_view text, std::size_t nesting) {
+  const std::size_t valid = utf8_valid_until(text);
+  if (valid != text.size()) {
+    return failure(
+        std::vector<JsonFault>{{valid, "The file is not text in UTF-8 from here on: save it in the encoding UTF-8."}});
+  }
+  Scanner scanner(text, nesting);
+  std::optional<JsonNode> node = scanner.document();
+  std::vector<JsonFault> faults = scanner.faults();
+  if (!faults.empty()) {
+    return failure(std::move(faults));
+  }
+  return std::move(*node);
+}
+
+std::string found_text(const JsonNode& node) {
+  switch (node.kind) {
+    case Kind::Null:
+      return "null";
+    case Kind::Truth:
+      return node.text;
+    case Kind::Number:
+      return "the number " + (node.text.size() > 40 ? node.text.substr(0, 40) + "…" : node.text);
+    case Kind::Text:
+      return "the text " + in_quotes(node.text);
+    case Kind::List:
+      return node.items.empty() ? "an empty list" : "a list";
+    case Kind::Object:
+      return "an object in { }";
+  }
+  return "";
+}
+
+}  // namespace fw::lessons

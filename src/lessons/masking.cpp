@@ -1,0 +1,133 @@
+#include "lessons/masking.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "exact/print_number.hpp"
+
+namespace fw::lessons {
+namespace {
+
+using exact::Number;
+using solids::FaceRole;
+using solids::Solid;
+
+// What the numbers of a solid give by a wrong way, when that is no way at all for some solids: nothing.
+using WrongNumber = std::optional<Number> (*)(const Solid&);
+
+Number sum_of_role(const Solid& solid, FaceRole role) {
+  Number sum;
+  for (const solids::Face& face : solid.faces()) {
+    sum = face.role == role ? sum + face.area.amount() : sum;
+  }
+  return sum;
+}
+
+std::optional<Number> volume(const Solid& solid) { return solid.volume().amount(); }
+std::optional<Number> surface(const Solid& solid) { return solid.surface_area().amount(); }
+std::optional<Number> half_surface(const Solid& solid) { return surface(solid).value() / Number::whole(2); }
+
+std::optional<Number> lateral(const Solid& solid) {
+  return solid.lateral_area() ? std::optional(solid.lateral_area()->amount()) : std::nullopt;
+}
+
+std::optional<Number> bases(const Solid& solid) {
+  const Number sum = sum_of_role(solid, FaceRole::Base);
+  return sum.is_zero() ? std::nullopt : std::optional(sum);
+}
+
+// As many times one face as equals the volume, where all faces are alike and that many can be counted.
+std::optional<Number> some_faces(const Solid& solid) {
+  if (solid.group_count() != 1) {
+    return std::nullopt;
+  }
+  const Number times = solid.volume().amount() / solid.faces()[geometry::FaceId{0}].area.amount();
+  const bool can_be_counted = times.is_whole() && times <= Number::whole(static_cast<long long>(solid.faces().size()));
+  return can_be_counted ? volume(solid) : std::nullopt;
+}
+
+// One lateral face taken for all of them, though they differ.
+std::optional<Number> one_lateral_for_all(const Solid& solid) {
+  std::vector<const solids::Face*> sides;
+  for (const solids::Face& face : solid.faces()) {
+    if (face.role == FaceRole::Lateral) {
+      sides.push_back(&face);
+    }
+  }
+  const bool differ = std::any_of(sides.begin(), sides.end(),
+                                  [&](const solids::Face* side) { return side->group != sides.front()->group; });
+  if (!differ) {
+    return std::nullopt;
+  }
+  const Number count = Number::whole(static_cast<long long>(sides.size()));
+  const Number sum = sum_of_role(solid, FaceRole::Lateral);
+  const bool one_fits = std::any_of(sides.begin(), sides.end(),
+                                    [&](const solids::Face* side) { return side->area.amount() * count == sum; });
+  return one_fits ? lateral(solid) : std::nullopt;
+}
+
+std::optional<Number> bound(const Solid& solid, std::string_view name) {
+  const auto found = solid.values().find(name);
+  return found == solid.values().end() ? std::nullopt : std::optional(found->second);
+}
+
+// Height and slant height taken for each other.
+std::optional<Number> lateral_with_height(const Solid& solid) {
+  const std::optional<Number> height = bound(solid, "height");
+  const std::optional<Number> slant = bound(solid, "slant_height");
+  return height && slant && lateral(solid) ? std::optional(*lateral(solid) * *height / *slant) : std::nullopt;
+}
+std::optional<Number> volume_with_slant(const Solid& solid) {
+  const std::optional<Number> height = bound(solid, "height");
+  const std::optional<Number> slant = bound(solid, "slant_height");
+  return height && slant ? std::optional(*volume(solid) * *slant / *height) : std::nullopt;
+}
+
+constexpr const char* s = "surface_area";
+constexpr const char* l = "lateral_area";
+constexpr const char* v = "volume";
+
+// A row: two numbers that a student may take for each other, what the problem must ask for, and the mistake.
+struct Rule {
+  WrongNumber one;
+  WrongNumber other;
+  std::vector<std::string> asked;
+  const char* mistake;
+};
+const std::vector<Rule>& rules() {
+  static const std::vector<Rule> table{
+      {surface, volume, {s, v}, "giving the volume for the surface area, or the reverse,"},
+      {lateral, volume, {l, v}, "giving the lateral area for the volume, or the reverse,"},
+      {bases, volume, {v}, "giving the area of the bases for the volume"},
+      {half_surface, volume, {v}, "counting half of the surface, the faces in sight, for the volume"},
+      {some_faces, volume, {v}, "counting some of the faces for the volume"},
+      {one_lateral_for_all, lateral, {s, l}, "taking all lateral faces to be alike"},
+      {lateral_with_height, volume, {v}, "giving the lateral area, worked with the height, for the volume"},
+      {volume_with_slant, lateral, {l}, "giving the volume, worked with the slant height, for the lateral area"},
+  };
+  return table;
+}
+
+}  // namespace
+
+std::vector<std::string> masking_hints(const Problem& problem) {
+  std::vector<std::string> hints;
+  for (const Rule& rule : rules()) {
+    const bool is_asked = std::any_of(rule.asked.begin(), rule.asked.end(), [&](const std::string& name) {
+      return std::find(problem.find.begin(), problem.find.end(), name) != problem.find.end();
+    });
+    if (!is_asked) {
+      continue;
+    }
+    const std::optional<Number> one = rule.one(problem.solid);
+    const std::optional<Number> other = rule.other(problem.solid);
+    if (one && other && *one == *other) {
+      const exact::Shown number = exact::shown(*one, 2);
+      hints.push_back("With these numbers, " + std::string(rule.mistake) + " gives the right number (" +
+                      (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake.");
+    }
+  }
+  return hints;
+}
+
+}  // namespace fw::lessons

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <optional>
+
+#include "lessons/report.hpp"
+#include "solids/description.hpp"
+
+namespace fw::lessons {
+
+/// The solid that a lesson describes, its form checked against the fields that its kind and base shape state.
+/// Errors: told to the context; nothing is returned then.
+[[nodiscard]] std::optional<solids::Description> read_description(const JsonNode& node, const Context& context);
+
+/// "a prism", "an equilateral triangle".
+[[nodiscard]] std::string with_article(std::string_view noun);
+
+}  // namespace fw::lessons

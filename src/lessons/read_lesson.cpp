@@ -1,0 +1,150 @@
+#include "lessons/read_lesson.hpp"
+
+#include <optional>
+#include <set>
+
+#include "lessons/located_json.hpp"
+#include "lessons/read_problem.hpp"
+#include "lessons/report.hpp"
+
+namespace fw::lessons {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+// Whether the lesson is of a version that can be read; a later one is not picked at further.
+bool is_readable_version(const JsonNode& lesson, const Context& context) {
+  const JsonNode* version = lesson.find("lesson");
+  if (version == nullptr) {
+    context.fault(lesson, "The key \"lesson\" is missing: a lesson file starts with {\"lesson\": 1.");
+    return true;
+  }
+  const bool is_whole = version->is(Kind::Number) && version->text.find_first_not_of("0123456789") == std::string::npos;
+  if (!is_whole || version->text == "0") {
+    context.fault(*version,
+                  "\"lesson\" is the version of the format, the number 1; found " + found_text(*version) + ".");
+    return true;
+  }
+  if (version->text != "1") {
+    context.fault(*version, "This lesson is of version " + version->text.substr(0, 40) +
+                                " of the format, and this program reads version 1: a newer program is needed.");
+    return false;
+  }
+  return true;
+}
+
+std::string read_title(const JsonNode& lesson, const Context& context) {
+  const JsonNode* node = lesson.find("title");
+  if (node == nullptr) {
+    context.fault(lesson, "The key \"title\" is missing, such as \"title\": \"Lantern fair\".");
+    return "";
+  }
+  const std::string* title = text_at(*node, "A title", context);
+  if (title != nullptr && title->empty()) {
+    context.fault(*node, "A title has at least one letter; found an empty text.");
+  }
+  return title == nullptr ? "" : *title;
+}
+
+std::vector<Problem> read_problems(const JsonNode& lesson, const Context& context, Report& report) {
+  std::vector<Problem> problems;
+  const JsonNode* node = lesson.find("problems");
+  if (node == nullptr) {
+    context.fault(lesson, "The key \"problems\" is missing: a list of problems in [ ].");
+    return problems;
+  }
+  if (!node->is(Kind::List)) {
+    context.fault(*node, "\"problems\" is a list of problems in [ ]; found " + found_text(*node) + ".");
+    return problems;
+  }
+  if (node->items.empty()) {
+    context.fault(*node, "A lesson has at least one problem; this list is empty.");
+  }
+  if (node->items.size() > limits::problems) {
+    context.fault(node->items[limits::problems], "A lesson has at most " + std::to_string(limits::problems) +
+                                                     " problems; this one has " + std::to_string(node->items.size()) +
+                                                     ".");
+    return problems;
+  }
+  std::set<std::string> ids;
+  std::size_t number = 0;
+  for (const JsonNode& item : node->items) {
+    if (std::optional<Problem> problem = read_problem(item, ++number, ids, report)) {
+      problems.push_back(std::move(*problem));
+    }
+  }
+  return problems;
+}
+
+// The whole reading: a lesson when there is no error, and all that was found.
+struct Reading {
+  std::optional<Lesson> lesson;
+  std::vector<Finding> findings;
+};
+
+Reading read(std::string_view text) {
+  Report report;
+  const Context context(report, "");
+  if (text.size() > limits::bytes) {
+    context.fault(0, "The file has " + std::to_string(text.size()) + " bytes; a lesson has at most " +
+                         std::to_string(limits::bytes) + ".");
+    return {std::nullopt, report.in_order(text)};
+  }
+  const Result<JsonNode, std::vector<JsonFault>> root = parse_located(text, limits::nesting);
+  if (!root) {
+    for (const JsonFault& fault : root.error()) {
+      context.fault(fault.offset, fault.message);
+    }
+    return {std::nullopt, report.in_order(text)};
+  }
+  if (!root->is(Kind::Object)) {
+    context.fault(*root, "A lesson is an object in { }; found " + found_text(*root) + ".");
+    return {std::nullopt, report.in_order(text)};
+  }
+  if (!is_readable_version(*root, context)) {
+    return {std::nullopt, report.in_order(text)};
+  }
+  check_keys(*root, {"lesson", "title", "problems"}, "a lesson", context);
+  Lesson lesson;
+  lesson.title = read_title(*root, context);
+  lesson.problems = read_problems(*root, context, report);
+  const bool is_sound = report.errors() == 0;
+  return {is_sound ? std::optional(std::move(lesson)) : std::nullopt, report.in_order(text)};
+}
+
+bool is_remark(const Finding& finding) {
+  return finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
+}
+
+}  // namespace
+
+std::string text(const Finding& finding, std::string_view file) {
+  std::string line =
+      std::string(file) + ":" + std::to_string(finding.place.line) + ":" + std::to_string(finding.place.column) + ": ";
+  // A problem without an id already goes by "problem 3".
+  const bool is_number = finding.problem.find(' ') != std::string::npos;
+  const std::string problem = finding.problem.empty() || is_number ? finding.problem : "problem " + finding.problem;
+  line += problem;
+  if (!finding.measure.empty()) {
+    line += (problem.empty() ? "" : ", ") + finding.measure;
+  }
+  return line + (problem.empty() && finding.measure.empty() ? "" : ": ") + finding.message;
+}
+
+Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text) {
+  Reading reading = read(text);
+  if (reading.lesson) {
+    return std::move(*reading.lesson);
+  }
+  std::vector<Finding> errors;
+  for (Finding& finding : reading.findings) {
+    if (!is_remark(finding)) {
+      errors.push_back(std::move(finding));
+    }
+  }
+  return failure(std::move(errors));
+}
+
+std::vector<Finding> findings_of(std::string_view text) { return read(text).findings; }
+
+}  // namespace fw::lessons

@@ -1,0 +1,262 @@
+#include "lessons/read_problem.hpp"
+
+#include <algorithm>
+
+#include "base/spelling.hpp"
+#include "lessons/asked.hpp"
+#include "lessons/masking.hpp"
+#include "lessons/read_description.hpp"
+#include "lessons/read_measure.hpp"
+
+namespace fw::lessons {
+namespace {
+
+constexpr std::size_t longest_id = 64;
+
+bool is_id(std::string_view text) {
+  return !text.empty() && text.size() <= longest_id && std::all_of(text.begin(), text.end(), [](char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+  });
+}
+
+std::string read_id(const JsonNode& problem, std::set<std::string>& ids, const Context& context) {
+  const JsonNode* node = problem.find("id");
+  if (node == nullptr) {
+    context.fault(problem, "The key \"id\" is missing: a short name of the problem, such as \"crate\".");
+    return "";
+  }
+  const std::string* id = text_at(*node, "An id", context);
+  if (id == nullptr) {
+    return "";
+  }
+  if (!is_id(*id)) {
+    context.fault(*node, in_quotes(*id) + " is no id: write 1 to " + std::to_string(longest_id) +
+                             " letters a-z and A-Z, digits, - or _.");
+  } else if (!ids.insert(*id).second) {
+    context.fault(*node, "The id " + in_quotes(*id) + " is taken by a problem before this one: give each its own.");
+  }
+  return *id;
+}
+
+std::string read_prompt(const JsonNode& problem, const Context& context) {
+  const JsonNode* node = problem.find("prompt");
+  const std::string* prompt = node == nullptr ? nullptr : text_at(*node, "A prompt", context);
+  return prompt == nullptr ? "" : *prompt;
+}
+
+solids::Known read_known(const JsonNode& problem, const Context& context) {
+  solids::Known known;
+  const JsonNode* node = problem.find("known");
+  if (node == nullptr) {
+    return known;
+  }
+  if (!node->is(JsonNode::Kind::Object)) {
+    context.fault(*node, "\"known\" is an object such as {\"volume\": \"180 cm^3\"}; found " + found_text(*node) + ".");
+    return known;
+  }
+  check_keys(*node, whole_measures(), "\"known\"", context);
+  for (const std::string& key : whole_measures()) {
+    if (const JsonNode* value = node->find(key)) {
+      if (std::optional<units::WrittenQuantity> quantity =
+              read_quantity(*value, *dimension_of_whole(key), context.at(key))) {
+        known.emplace(key, std::move(*quantity));
+      }
+    }
+  }
+  return known;
+}
+
+std::vector<std::string> read_find(const JsonNode& problem, const Context& context) {
+  std::vector<std::string> find;
+  const JsonNode* node = problem.find("find");
+  if (node == nullptr) {
+    return find;
+  }
+  if (!node->is(JsonNode::Kind::List) || node->items.empty()) {
+    context.fault(
+        *node, "\"find\" is a list of what is asked for, such as [\"surface_area\"]; found " + found_text(*node) + ".");
+    return find;
+  }
+  for (const JsonNode& item : node->items) {
+    if (const std::string* asked = text_at(item, "What is asked for", context)) {
+      if (std::find(find.begin(), find.end(), *asked) != find.end()) {
+        context.fault(item, in_quotes(*asked) + " is asked for twice: keep one of the two.");
+      }
+      find.push_back(*asked);
+    }
+  }
+  return find;
+}
+
+std::optional<Supply> read_supply(const JsonNode& problem, const Context& context) {
+  const JsonNode* node = problem.find("supply");
+  if (node == nullptr) {
+    return std::nullopt;
+  }
+  constexpr std::string_view example = "{\"cover\": \"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}";
+  if (!node->is(JsonNode::Kind::Object)) {
+    context.fault(*node,
+                  "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(*node) + ".");
+    return std::nullopt;
+  }
+  check_keys(*node, {"cover", "fill", "edge", "each", "item"}, "\"supply\"", context);
+  Supply supply;
+  for (const char* purpose : {"cover", "fill", "edge"}) {
+    const JsonNode* measure = node->find(purpose);
+    if (measure == nullptr) {
+      continue;
+    }
+    if (!supply.purpose.empty()) {
+      context.fault(*measure, "A supply has one of \"cover\", \"fill\" and \"edge\"; found a second one.");
+      continue;
+    }
+    supply.purpose = purpose;
+    const std::string* name = text_at(*measure, "The measure that the supply is for", context.at(purpose));
+    supply.measure = name == nullptr ? "" : *name;
+  }
+  if (supply.purpose.empty()) {
+    context.fault(*node,
+                  "A supply says what it is for: \"cover\", \"fill\" or \"edge\", as in " + std::string(example) + ".");
+  }
+  if (const JsonNode* item = node->find("item")) {
+    const std::string* name = text_at(*item, "An item", context.at("item"));
+    supply.item = name == nullptr ? "" : *name;
+  }
+  const JsonNode* each = node->find("each");
+  if (each != nullptr && !supply.purpose.empty()) {
+    supply.each = read_quantity(*each, dimension_of_purpose(supply.purpose), context.at("each"));
+    if (supply.item.empty()) {
+      context.fault(*node,
+                    "A supply that says how much each item is for also says what the item is: "
+                    "\"item\": \"roll\".");
+    }
+  }
+  return supply;
+}
+
+Finding::Kind kind_of(solids::Severity severity) {
+  switch (severity) {
+    case solids::Severity::Impossible:
+      return Finding::Kind::Impossible;
+    case solids::Severity::Missing:
+      return Finding::Kind::Missing;
+    case solids::Severity::Rounding:
+      return Finding::Kind::Rounding;
+    case solids::Severity::Masking:
+      return Finding::Kind::Masking;
+  }
+  return Finding::Kind::Impossible;
+}
+
+// The byte where the measure "base.side" or "volume" of a problem stands; its solid where it does not.
+std::size_t offset_of(const JsonNode& problem, const std::string& measure) {
+  const JsonNode* solid = problem.find("solid");
+  const JsonNode* known = problem.find("known");
+  if (const JsonNode* value = known == nullptr ? nullptr : known->find(measure)) {
+    return value->offset;
+  }
+  const JsonNode* node = solid;
+  for (std::size_t start = 0; start < measure.size();) {
+    const std::size_t end = std::min(measure.find('.', start), measure.size());
+    const JsonNode* next = node->find(std::string_view(measure).substr(start, end - start));
+    if (next == nullptr) {
+      break;
+    }
+    node = next;
+    start = end + 1;
+  }
+  return node->offset;
+}
+
+void tell_faults(const std::vector<solids::Fault>& faults, const JsonNode& problem, const Context& context) {
+  for (const solids::Fault& fault : faults) {
+    context.at_measure(fault.measure)
+        .add(offset_of(problem, fault.measure), kind_of(fault.severity), fault.message, fault.nearest);
+  }
+}
+
+// What can only be judged once the solid stands: whether what is asked for and supplied exists on it.
+void check_asked(const JsonNode& node, const Problem& problem, const Context& context) {
+  const std::vector<std::string> names = askable(problem.solid);
+  const JsonNode* find = node.find("find");
+  for (std::size_t i = 0; i < problem.find.size(); ++i) {
+    if (std::find(names.begin(), names.end(), problem.find[i]) == names.end()) {
+      context.fault(find->items[i], in_quotes(problem.find[i]) + " cannot be asked of " +
+                                        with_article(problem.solid.name()) + suggestion(problem.find[i], names));
+    }
+  }
+  if (!problem.supply) {
+    return;
+  }
+  const Supply& supply = *problem.supply;
+  const JsonNode* supply_node = node.find("supply");
+  const std::vector<std::string> measures = measures_of_dimension(problem.solid, dimension_of_purpose(supply.purpose));
+  if (std::find(measures.begin(), measures.end(), supply.measure) == measures.end()) {
+    context.at(supply.purpose)
+        .fault(*supply_node->find(supply.purpose), in_quotes(supply.measure) + " is nothing to " + supply.purpose +
+                                                       " on " + with_article(problem.solid.name()) +
+                                                       suggestion(supply.measure, measures));
+  }
+  const units::Unit unit = problem.solid.unit().to_the(dimension_of_purpose(supply.purpose));
+  if (supply.each && !supply.each->unit.converts_to(unit)) {
+    context.at("each").fault(*supply_node->find("each"), in_quotes(supply.each->text) +
+                                                             " cannot be compared with a solid "
+                                                             "measured in " +
+                                                             problem.solid.unit().text() + ".");
+  }
+}
+
+}  // namespace
+
+std::string problem_name(const JsonNode& node, std::size_t number) {
+  const JsonNode* id = node.find("id");
+  return id != nullptr && id->is(JsonNode::Kind::Text) && is_id(id->text) ? id->text
+                                                                          : "problem " + std::to_string(number);
+}
+
+std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, std::set<std::string>& ids,
+                                    Report& report) {
+  const Context context(report, problem_name(node, number));
+  const std::size_t errors_before = report.errors();
+  if (!node.is(JsonNode::Kind::Object)) {
+    context.fault(node, "A problem is an object in { }; found " + found_text(node) + ".");
+    return std::nullopt;
+  }
+  check_keys(node, {"id", "prompt", "solid", "known", "find", "supply"}, "a problem", context);
+  std::string id = read_id(node, ids, context);
+  std::string prompt = read_prompt(node, context);
+  const std::size_t errors_before_solid = report.errors();
+  const JsonNode* solid_node = node.find("solid");
+  std::optional<solids::Description> description;
+  if (solid_node == nullptr) {
+    context.fault(node, "The key \"solid\" is missing: it says what stands on the bench.");
+  } else {
+    description = read_description(*solid_node, context);
+  }
+  solids::Known known = read_known(node, context);
+  const bool solid_is_readable = report.errors() == errors_before_solid;
+  std::vector<std::string> find = read_find(node, context);
+  std::optional<Supply> supply = read_supply(node, context);
+  if (!solid_is_readable) {
+    return std::nullopt;
+  }
+  const Result<solids::Solid, std::vector<solids::Fault>> solid = solids::Solid::make(*description, known);
+  if (!solid) {
+    tell_faults(solid.error(), node, context);
+    return std::nullopt;
+  }
+  tell_faults(solid->remarks(), node, context);
+  if (report.errors() != errors_before) {
+    return std::nullopt;
+  }
+  Problem problem{
+      std::move(id), std::move(prompt), std::move(*description), std::move(known), std::move(find), std::move(supply),
+      *solid};
+  check_asked(node, problem, context);
+  for (const std::string& hint : masking_hints(problem)) {
+    context.add(solid_node->offset, Finding::Kind::Masking, hint, "");
+  }
+  return report.errors() == errors_before ? std::optional(std::move(problem)) : std::nullopt;
+}
+
+}  // namespace fw::lessons

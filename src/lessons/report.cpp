@@ -1,0 +1,85 @@
+#include "lessons/report.hpp"
+
+#include <algorithm>
+
+#include "base/spelling.hpp"
+
+namespace fw::lessons {
+
+void Report::add(std::size_t offset, Finding finding) {
+  const bool is_remark = finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
+  errors_ += is_remark ? 0U : 1U;
+  entries_.push_back({offset, std::move(finding)});
+}
+
+std::vector<Finding> Report::in_order(std::string_view text) const {
+  std::vector<Entry> entries = entries_;
+  std::stable_sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.offset < b.offset; });
+  std::vector<Finding> findings;
+  std::size_t walked = 0;
+  Place place;
+  for (Entry& entry : entries) {
+    // place_of() from the last place on: a file with many faults is walked through once.
+    const Place step = place_of(text.substr(walked), entry.offset - walked);
+    place = step.line == 1 ? Place{place.line, place.column + step.column - 1}
+                           : Place{place.line + step.line - 1, step.column};
+    walked = entry.offset;
+    entry.finding.place = place;
+    findings.push_back(std::move(entry.finding));
+  }
+  return findings;
+}
+
+void Context::fault(std::size_t offset, std::string message) const {
+  add(offset, Finding::Kind::Format, std::move(message), "");
+}
+
+void Context::add(std::size_t offset, Finding::Kind kind, std::string message, std::string nearest) const {
+  Finding finding;
+  finding.problem = problem_;
+  finding.measure = measure_;
+  finding.kind = kind;
+  finding.message = std::move(message);
+  finding.nearest = std::move(nearest);
+  report_->add(offset, std::move(finding));
+}
+
+Context Context::at(std::string_view key) const {
+  return at_measure(measure_.empty() ? std::string(key) : measure_ + "." + std::string(key));
+}
+
+std::string suggestion(std::string_view word, const std::vector<std::string>& known) {
+  // A word this long is no slip of spelling, and comparing it would take long.
+  constexpr std::size_t longest_slip = 60;
+  if (word.size() <= longest_slip) {
+    if (const std::optional<std::string> nearest = nearest_spelling(word, known)) {
+      return "; did you mean \"" + *nearest + "\"?";
+    }
+  }
+  std::vector<std::string> marked;
+  for (const std::string& key : known) {
+    marked.push_back("\"" + key + "\"");
+  }
+  return "; what may stand here is " + joined_with_or(marked) + ".";
+}
+
+void check_keys(const JsonNode& object, const std::vector<std::string>& known, std::string_view owner,
+                const Context& context) {
+  for (std::size_t i = 0; i < object.keys.size(); ++i) {
+    const std::string& key = object.keys[i];
+    if (std::find(known.begin(), known.end(), key) == known.end()) {
+      context.fault(object.key_offsets[i],
+                    in_quotes(key) + " is no key of " + std::string(owner) + suggestion(key, known));
+    }
+  }
+}
+
+const std::string* text_at(const JsonNode& node, std::string_view what, const Context& context) {
+  if (!node.is(JsonNode::Kind::Text)) {
+    context.fault(node, std::string(what) + " is text in quotation marks; found " + found_text(node) + ".");
+    return nullptr;
+  }
+  return &node.text;
+}
+
+}  // namespace fw::lessons

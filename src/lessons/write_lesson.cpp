@@ -1,0 +1,155 @@
+#include "lessons/write_lesson.hpp"
+
+#include <nlohmann/json.hpp>
+#include <utility>
+
+#include "base/overload.hpp"
+#include "lessons/asked.hpp"
+#include "solids/catalog.hpp"
+
+namespace fw::lessons {
+namespace {
+
+// A member of an object: its key and its value as JSON text.
+using Members = std::vector<std::pair<std::string, std::string>>;
+
+std::string quote(const std::string& text) { return nlohmann::json(text).dump(); }
+
+std::string in_line(const std::vector<std::string>& items, char open, char close) {
+  std::string text(1, open);
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    text += (i == 0 ? "" : ", ") + items[i];
+  }
+  return text + close;
+}
+
+std::string object_in_line(const Members& members) {
+  std::vector<std::string> items;
+  for (const auto& [key, value] : members) {
+    items.push_back(quote(key) + ": " + value);
+  }
+  return in_line(items, '{', '}');
+}
+
+// One member a line; `indent` is the column of the closing brace.
+std::string object_in_lines(const Members& members, std::size_t indent) {
+  std::string text = "{\n";
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    text += std::string(indent + 2, ' ') + quote(members[i].first) + ": " + members[i].second;
+    text += i + 1 == members.size() ? "\n" : ",\n";
+  }
+  return text + std::string(indent, ' ') + "}";
+}
+
+std::string length_text(const solids::LengthEntry& length) {
+  return quote(length.written ? length.written->text : "?");
+}
+
+// As a number where JSON has a number of that form, so that nothing of what was written is lost.
+std::string coordinate_text(const exact::Written& coordinate) {
+  const nlohmann::json parsed = nlohmann::json::parse(coordinate.text, nullptr, false);
+  return parsed.is_number() ? coordinate.text : quote(coordinate.text);
+}
+
+std::string value_text(const solids::FieldValue& value) {
+  return std::visit(
+      Overload{[](const solids::LengthEntry& length) { return length_text(length); },
+               [](const std::vector<solids::LengthEntry>& lengths) {
+                 std::vector<std::string> items;
+                 for (const solids::LengthEntry& length : lengths) {
+                   items.push_back(length_text(length));
+                 }
+                 return in_line(items, '[', ']');
+               },
+               [](int count) { return std::to_string(count); },
+               [](const std::vector<solids::PointEntry>& points) {
+                 std::vector<std::string> items;
+                 for (const solids::PointEntry& point : points) {
+                   items.push_back(in_line({coordinate_text(point.x), coordinate_text(point.y)}, '[', ']'));
+                 }
+                 return in_line(items, '[', ']');
+               },
+               [](const std::string& word) { return quote(word); }},
+      value);
+}
+
+// The fields in the order in which the kind states them.
+void push_fields(const solids::Description& description, const std::vector<solids::Field>& order, Members& members) {
+  for (const solids::Field& field : order) {
+    const auto found = description.fields.find(field.key);
+    if (found != description.fields.end()) {
+      members.emplace_back(field.key, value_text(found->second));
+    }
+  }
+}
+
+std::string solid_text(const solids::Description& description) {
+  Members members{{"kind", quote(description.kind)}};
+  for (const solids::Description& base : description.base) {
+    Members base_members{{"shape", quote(base.kind)}};
+    if (const solids::ShapeKind* shape = solids::find_base_shape(base.kind)) {
+      push_fields(base, shape->fields, base_members);
+    }
+    members.emplace_back("base", object_in_line(base_members));
+  }
+  if (const solids::Kind* kind = solids::find_kind(description.kind)) {
+    push_fields(description, kind->fields, members);
+  }
+  return object_in_line(members);
+}
+
+std::string known_text(const solids::Known& known) {
+  Members members;
+  for (const std::string& name : whole_measures()) {
+    const auto found = known.find(name);
+    if (found != known.end()) {
+      members.emplace_back(name, quote(found->second.text));
+    }
+  }
+  return object_in_line(members);
+}
+
+std::string supply_text(const Supply& supply) {
+  Members members{{supply.purpose, quote(supply.measure)}};
+  if (supply.each) {
+    members.emplace_back("each", quote(supply.each->text));
+  }
+  if (!supply.item.empty()) {
+    members.emplace_back("item", quote(supply.item));
+  }
+  return object_in_line(members);
+}
+
+std::string problem_text(const Problem& problem) {
+  Members members{{"id", quote(problem.id)}};
+  if (!problem.prompt.empty()) {
+    members.emplace_back("prompt", quote(problem.prompt));
+  }
+  members.emplace_back("solid", solid_text(problem.description));
+  if (!problem.known.empty()) {
+    members.emplace_back("known", known_text(problem.known));
+  }
+  if (!problem.find.empty()) {
+    std::vector<std::string> asked;
+    for (const std::string& name : problem.find) {
+      asked.push_back(quote(name));
+    }
+    members.emplace_back("find", in_line(asked, '[', ']'));
+  }
+  if (problem.supply) {
+    members.emplace_back("supply", supply_text(*problem.supply));
+  }
+  return object_in_lines(members, 4);
+}
+
+}  // namespace
+
+std::string write_lesson(const Lesson& lesson) {
+  std::string problems = "[\n";
+  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
+    problems += "    " + problem_text(lesson.problems[i]) + (i + 1 == lesson.problems.size() ? "\n" : ",\n");
+  }
+  return object_in_lines({{"lesson", "1"}, {"title", quote(lesson.title)}, {"problems", problems + "  ]"}}, 0) + "\n";
+}
+
+}  // namespace fw::lessons
