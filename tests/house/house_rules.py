@@ -1,0 +1,272 @@
+"""The house rules of DEVELOPERS.md that a program can check: one test a rule.
+
+Run one:  python3 tests/house/house_rules.py HouseRules.test_files_are_short
+Run all:  python3 tests/house/house_rules.py
+"""
+
+import fnmatch
+import json
+import re
+import subprocess
+import sys
+import tempfile
+import pathlib
+import unittest
+
+from source_tree import (ROOT, code_of, files, includes_of, matches_in, read, relative, room_of, rooms, seen_from,
+                         sources, strings_of)
+
+TOP_LEVEL = {
+    "CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "src", "shaders", "tests",
+    "third_party", "demo_scenes", ".ci", ".clang-format", ".clang-tidy", ".editorconfig", ".gitattributes",
+    ".gitignore",
+}
+MATHEMATICS = {"base", "exact", "algebra", "geometry", "nets", "units", "solids", "lessons", "reasoning", "practice",
+               "figures"}
+# What an include of a library or of the system begins with, and the files that may have it.
+SYSTEM_HEADERS = {
+    "GLFW/": ["src/app/window*", "src/app/keys*"],
+    "glad/": ["src/render/gl/loader.hpp"],
+    "GL/": [],
+    "EGL/": ["src/render/gl/*"],
+    "imgui": ["src/app/ui*", "src/app/imgui_canvas*", "src/app/fonts*", "src/app/window*", "src/app/theme*"],
+    "cairo": ["src/cli/*"],
+    "boost/": ["src/exact/*"],
+    "glm/": ["src/geometry/*", "src/render/*"],
+    "nlohmann/": ["src/lessons/*", "src/app/*", "src/cli/*"],
+    "CLI/": ["src/cli/*"],
+    "filesystem": ["src/platform/*"],
+    "fstream": ["src/platform/*"],
+    "chrono": ["src/platform/*"],
+    "ctime": ["src/platform/*"],
+    "random": ["src/platform/*"],
+    "unistd.h": ["src/platform/*"],
+    "sys/": ["src/platform/*"],
+    "iostream": ["src/cli/*"],
+    "thread": [],
+    "mutex": [],
+    "future": [],
+}
+IMGUI_FILES = SYSTEM_HEADERS["imgui"]
+KIND_KEYS = {"cube", "rectangular prism", "prism", "pyramid", "regular polyhedron"}
+KIND_WORDS = {"cube", "cuboid", "prism", "pyramid", "tetrahedron", "octahedron", "dodecahedron", "icosahedron"}
+LINES_AT_MOST = 500
+ENTRIES_AT_MOST = 25
+COLUMNS_AT_MOST = 120
+
+# British on the left of each alternative's stem; whole words are found by their beginning.
+BRITISH = re.compile(
+    r"\b(?:(?:milli|centi|kilo|deci)?(?:metre|litre)|colour|centre|grey|behaviour|neighbour|favour|honour|analyse|"
+    r"catalogue|modell(?:ed|ing)|travell|cancell(?:ed|ing)|licence|practise|fulfil\b|artefact|programme\b|defence|"
+    r"(?:organ|recogn|normal|initial|optim|minim|maxim|summar|general|special|real|emphas|visual)is(?:e|ed|es|ing)\b)"
+    r"\w*", re.IGNORECASE)
+
+
+def allowed(path, patterns):
+    return any(fnmatch.fnmatch(relative(path), pattern) for pattern in patterns)
+
+
+def written_by_us():
+    """Every text file that people read or write, wherever it stands."""
+    return (files("*.cpp", "*.hpp", "*.cmake", "*.txt", "*.py", "*.sh", under="src") +
+            files("*.cpp", "*.hpp", "*.cmake", "*.txt", "*.py", "*.sh", under="tests") +
+            files("*", under="shaders") + files("*.sh", "*.cmake", "*.md", under="third_party") +
+            [ROOT / "README.md", ROOT / "DEVELOPERS.md", ROOT / "CMakeLists.txt", ROOT / ".ci" / "run"])
+
+
+class HouseRules(unittest.TestCase):
+    longMessage = False
+
+    def none(self, findings, rule):
+        findings = list(findings)
+        self.assertFalse(findings, f"{rule}\n  " + "\n  ".join(findings))
+
+    def test_includes_run_downward(self):
+        table = rooms()
+        self.assertGreaterEqual(len(table), 15, "the table of rooms in CMakeLists.txt could not be read")
+        order = list(table)
+        self.none((f"{room} uses {below}, which stands above it" for room in table for below in table[room]
+                   if below not in order[:order.index(room)]), "a room uses only rooms that stand before it")
+        wrong = []
+        for path in sources():
+            room = room_of(path)
+            for line, name, quoted in includes_of(path):
+                if quoted and name.split("/")[0] not in seen_from(room):
+                    wrong.append(f"{relative(path)}:{line}: {name} cannot be seen from {room}")
+                if not quoted and name.split("/")[0] in table:
+                    wrong.append(f"{relative(path)}:{line}: <{name}> is ours: use quotes")
+        self.none(wrong, 'includes are "room/file.hpp" of the room itself or of a room below')
+
+    def test_system_headers_stay_in_their_rooms(self):
+        wrong = []
+        for path in sources():
+            for line, name, quoted in includes_of(path):
+                for prefix, patterns in SYSTEM_HEADERS.items():
+                    hit = name.startswith(prefix) if not prefix.isalpha() or prefix in ("imgui", "cairo") else \
+                        name == prefix
+                    if not quoted and hit and not allowed(path, patterns):
+                        wrong.append(f"{relative(path)}:{line}: <{name}> belongs to {patterns or 'no file'}")
+            if room_of(path) in MATHEMATICS:
+                wrong += matches_in(path, r"\bstd::(?:rand|srand|time|clock|getenv|system|fopen|cin|cout|cerr)\b",
+                                    code_of(path))
+        self.none(wrong, "libraries and the system are touched only where the table says")
+
+    def test_imgui_calls_stay_in_their_files(self):
+        self.none((hit for path in sources() if not allowed(path, IMGUI_FILES)
+                   for hit in matches_in(path, r"\b(?:ImGui::|Im(?:Vec[24]|DrawList|Font|U32)\b|IM_COL32)",
+                                         code_of(path))),
+                  f"the panels' toolkit is called only in {IMGUI_FILES}")
+
+    def test_kinds_are_named_in_solids_alone(self):
+        wrong = []
+        for path in sources():
+            if room_of(path) == "solids":
+                continue
+            wrong += [f'{relative(path)}:{line}: "{text}"' for line, text in strings_of(path) if text in KIND_KEYS]
+            code = code_of(path)
+            for match in re.finditer(r"\b[A-Za-z_]\w*\b", code):
+                if "cube_root" in match.group():  # arithmetic, not a solid
+                    continue
+                words = re.findall(r"[A-Z]?[a-z]+", match.group())
+                if any(word.lower().rstrip("s") in KIND_WORDS for word in words):
+                    wrong.append(f"{relative(path)}:{code.count(chr(10), 0, match.start()) + 1}: {match.group()}")
+        self.none(wrong, "a kind of solid is known in src/solids/ alone; elsewhere read its statement")
+
+    def test_files_are_short(self):
+        wrong = []
+        for path in written_by_us():
+            lines = read(path).splitlines()
+            if len(lines) > LINES_AT_MOST:
+                wrong.append(f"{relative(path)}: {len(lines)} lines")
+            if path.suffix in (".cpp", ".hpp"):
+                wrong += [f"{relative(path)}:{number}: {len(line)} columns"
+                          for number, line in enumerate(lines, start=1)
+                          if len(line) > COLUMNS_AT_MOST and "http" not in line]
+        self.none(wrong, f"a file has at most {LINES_AT_MOST} lines and C++ at most {COLUMNS_AT_MOST} columns")
+
+    def test_folders_are_small(self):
+        wrong = []
+        for top in ("src", "shaders", "tests", "third_party", "demo_scenes"):
+            folders = [ROOT / top] + [p for p in sorted((ROOT / top).rglob("*")) if p.is_dir()]
+            for folder in folders:
+                if "corpus" in folder.parts or folder.name == "__pycache__":
+                    continue
+                # A header and its source are one entry: they are read as one.
+                entries = {entry.stem for entry in folder.iterdir() if entry.name != "__pycache__"}
+                if len(entries) > ENTRIES_AT_MOST:
+                    wrong.append(f"{relative(folder)}: {len(entries)} entries")
+        self.none(wrong, f"a folder has at most {ENTRIES_AT_MOST} entries; make a subfolder by topic")
+
+    def test_shaders_have_no_version(self):
+        shaders = files("*", under="shaders")
+        self.assertTrue(shaders, "there are no shaders to look at")
+        self.none((hit for path in shaders for hit in matches_in(path, r"#\s*version\b.*")),
+                  "the version is put before a shader when it is compiled, for OpenGL and for OpenGL ES")
+
+    def test_opengl_calls_are_in_both_dialects(self):
+        def functions(api):
+            with tempfile.TemporaryDirectory() as folder:
+                subprocess.run(["glad", "--reproducible", "--quiet", "--api", api, "--extensions", "", "--out-path",
+                                folder, "c"], check=True)
+                headers = list(pathlib.Path(folder).rglob("*.h"))
+                return {name for header in headers
+                        for name in re.findall(r"#define (gl[A-Z]\w*) glad_gl", header.read_text(encoding="utf-8"))}
+
+        common = functions("gl:core=3.3") & functions("gles2=3.0")
+        self.assertGreater(len(common), 200, "the lists of OpenGL functions could not be read")
+        wrong = []
+        for path in sources("src"):
+            code = code_of(path)
+            for match in re.finditer(r"(?<![\w:])gl[A-Z]\w*(?=\s*\()", code):
+                place = f"{relative(path)}:{code.count(chr(10), 0, match.start()) + 1}: {match.group()}"
+                if not relative(path).startswith("src/render/gl/"):
+                    wrong.append(place + " outside src/render/gl/")
+                elif match.group() not in common:
+                    wrong.append(place + " is not in OpenGL ES 3.0")
+        self.none(wrong, "OpenGL is called in src/render/gl/ alone, and only what OpenGL ES 3.0 has too")
+
+    def test_headers_begin_with_pragma_once(self):
+        self.none((relative(path) for path in files("*.hpp", under="src") + files("*.hpp", under="tests")
+                   if not re.match(r"(?:\s*//[^\n]*\n)*\s*#pragma once\n", read(path))),
+                  "a header begins with #pragma once, after comments at most")
+
+    def test_no_order_is_taken_from_hashes(self):
+        wrong = []
+        for path in sources():
+            code = code_of(path)
+            names = set(re.findall(r"unordered_(?:map|set)<[^;{}()]*>&?\s+(\w+)", code))
+            for name in names:
+                wrong += matches_in(path, rf"for\s*\([^;()]*:\s*{name}\s*\)|\b{name}\.begin\(", code)
+        self.none(wrong, "the order of a hash table differs between libraries: do not go through one")
+
+    def test_the_portable_language(self):
+        forbidden = (r"\bstd::(?:format|expected|jthread|print(?:ln)?|ranges::|views::|source_location)\b|"
+                     r"<(?:format|expected|ranges|coroutine|source_location|stop_token)>|\bco_(?:await|yield|return)\b|"
+                     r"\busing namespace std\b|\b-ffast-math\b")
+        wrong = [hit for path in sources() for hit in matches_in(path, forbidden, code_of(path))]
+        wrong += [hit for path in files("*.hpp", under="src")
+                  for hit in matches_in(path, r"\busing namespace\b.*", code_of(path))]
+        self.none(wrong, "only what g++ 12, clang 14 and Emscripten 3.1.6 all compile; no using namespace in headers")
+
+    def test_american_spelling(self):
+        paths = [p for p in written_by_us() if "house" not in p.parts and relative(p).split("/")[:2] != ["src", "units"]]
+        paths += files("*.json", under="demo_scenes")
+        wrong = [hit for path in paths if not relative(path).startswith("tests/units/")
+                 for hit in matches_in(path, BRITISH)]
+        self.none(wrong, "American spelling everywhere, but for the unit names that are read")
+
+    def test_top_level_is_known(self):
+        ignored = [line.strip().strip("/") for line in read(ROOT / ".gitignore").splitlines() if line.strip()]
+        names = {p.name for p in ROOT.iterdir() if p.name != ".git"}
+        names = {name for name in names if not any(fnmatch.fnmatch(name, pattern) for pattern in ignored)}
+        self.none(sorted(names - TOP_LEVEL), "the top level holds nothing but what DEVELOPERS.md lists")
+        self.none(sorted(TOP_LEVEL - names), "the top level lacks")
+
+    def test_nothing_is_left_to_do(self):
+        paths = [p for p in written_by_us() if "house" not in p.parts]
+        self.none((hit for path in paths for hit in matches_in(path, r"\b(?:TODO|FIXME|XXX|HACK)\b")),
+                  "what is left to do stands in an issue, not in the files")
+
+    def test_documents_name_what_exists(self):
+        wrong = []
+        for document in (ROOT / "README.md", ROOT / "DEVELOPERS.md", ROOT / "third_party" / "README.md"):
+            text = read(document)
+            named = re.findall(r"`((?:src|tests|shaders|third_party|demo_scenes|\.ci)/[^`\s]*)`", text)
+            named += re.findall(r"\bsh (third_party/\S+\.sh)", text)
+            named += re.findall(r"\]\(((?!https?:|#)[^)\s]+)\)", text)
+            for name in sorted(set(named)):
+                pattern = re.sub(r"[A-Z]{4,}", "*", name).rstrip("/")
+                if not list(ROOT.glob(pattern)):
+                    wrong.append(f"{relative(document)}: {name}")
+        self.none(wrong, "a file that a document names must exist")
+
+    def test_documents_name_presets_that_exist(self):
+        presets = json.loads(read(ROOT / "CMakePresets.json"))
+        known = {p["name"] for group in presets if group.endswith("Presets") for p in presets[group]}
+        used = set()
+        for path in (ROOT / "README.md", ROOT / "DEVELOPERS.md", ROOT / ".clang-tidy"):
+            used |= set(re.findall(r"--preset[= ]([a-z]+)", read(path)))
+        self.assertTrue(used, "no document names a preset")
+        self.none(sorted(used - known), "these presets are named in a document and are not in CMakePresets.json")
+
+    def test_packages_are_documented(self):
+        listed = re.findall(r"^(?:build|test)\s+(\S+)", read(ROOT / "third_party" / "packages.txt"), re.MULTILINE)
+        self.assertEqual(len(listed), len(set(listed)), "a package is listed twice in packages.txt")
+        documented = read(ROOT / "third_party" / "README.md")
+        self.none((name for name in listed if f"`{name}`" not in documented),
+                  "third_party/README.md states the license of every package of packages.txt")
+
+
+def expect(listed):
+    """Fails unless the rules named by the build are exactly those of this file."""
+    here = {name[len("test_"):] for name in dir(HouseRules) if name.startswith("test_")}
+    difference = here ^ set(listed)
+    if difference:
+        sys.exit("listed in tests/house/CMakeLists.txt or written here, but not both: " + ", ".join(sorted(difference)))
+
+
+if __name__ == "__main__":
+    if len(sys.argv) > 1 and sys.argv[1] == "--expect":
+        expect(sys.argv[2:])
+    else:
+        unittest.main()
