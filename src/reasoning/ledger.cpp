@@ -1,0 +1,114 @@
+#include "reasoning/ledger.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "algebra/print.hpp"
+#include "reasoning/worked.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using exact::Number;
+
+// Face ids of each row, in face order; a group stands where its first face stands.
+std::vector<std::vector<FaceId>> rows_of(const solids::Solid& solid, Grouping grouping) {
+  std::vector<std::vector<FaceId>> rows;
+  std::map<solids::GroupId, std::size_t> row_of_group;
+  for (const solids::Face& face : solid.faces()) {
+    if (grouping == Grouping::EachFace) {
+      rows.push_back({face.id});
+      continue;
+    }
+    const auto [entry, is_new] = row_of_group.emplace(face.group, rows.size());
+    if (is_new) {
+      rows.emplace_back();
+    }
+    rows[entry->second].push_back(face.id);
+  }
+  return rows;
+}
+
+Number times_area(std::size_t times, const solids::Face& face) {
+  return Number::whole(static_cast<long long>(times)) * face.area.amount();
+}
+
+LedgerRow row_of(const solids::Solid& solid, const std::vector<FaceId>& faces,
+                 const IdVector<FaceId, std::size_t>& times) {
+  const solids::Face& first = solid.faces()[faces.front()];
+  LedgerRow row;
+  row.faces = faces;
+  row.group = first.group;
+  for (const FaceId face : faces) {
+    row.times_counted += times[face];
+  }
+  // Before it is counted a row shows what it will be; afterwards what the class did.
+  const std::size_t shown_times = row.times_counted == 0 ? faces.size() : row.times_counted;
+  row.work = repeated(worked_numbers(solid, first.work, WorkedUnits::Without), first.work, shown_times, " × ");
+  row.symbols = repeated(algebra::formula_text(first.work), first.work, shown_times, " · ");
+  row.addend = times_area(row.times_counted, first);
+  return row;
+}
+
+// One addend a count, or, when alike faces are counted together, one a row in the order first counted.
+std::vector<Number> addends_of(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping) {
+  std::vector<Number> addends;
+  std::map<solids::GroupId, std::size_t> addend_of_group;
+  for (const FaceId id : counted) {
+    const solids::Face& face = solid.faces()[id];
+    const auto [entry, is_new] = addend_of_group.emplace(face.group, addends.size());
+    if (is_new || grouping == Grouping::EachFace) {
+      addends.push_back(face.area.amount());
+    } else {
+      addends[entry->second] = addends[entry->second] + face.area.amount();
+    }
+  }
+  return addends;
+}
+
+}  // namespace
+
+Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping) {
+  IdVector<FaceId, std::size_t> times(solid.faces().size(), 0);
+  Ledger result;
+  Number sum;
+  for (const FaceId face : counted) {
+    ensure(face.index() < solid.faces().size(), "a ledger counts a face that the solid does not have");
+    if (++times[face] == 2) {
+      result.counted_twice.push_back(face);
+    }
+    sum = sum + solid.faces()[face].area.amount();
+  }
+  for (const std::vector<FaceId>& faces : rows_of(solid, grouping)) {
+    result.rows.push_back(row_of(solid, faces, times));
+  }
+  result.faces_total = solid.faces().size();
+  result.faces_counted =
+      static_cast<std::size_t>(std::count_if(times.begin(), times.end(), [](std::size_t n) { return n > 0; }));
+  result.addends = addends_of(solid, counted, grouping);
+  result.so_far = units::Area::of(sum, solid.unit().to_the(2));
+  result.is_surface_area = result.faces_counted == result.faces_total && result.counted_twice.empty();
+  return result;
+}
+
+std::vector<ColumnNumber> aligned(const std::vector<Number>& numbers, int places) {
+  std::vector<ColumnNumber> column;
+  std::size_t widest = 0;
+  for (const Number& number : numbers) {
+    const exact::Shown shown = exact::shown(number, places);
+    const std::size_t point = std::min(shown.text.find('.'), shown.text.size());
+    column.push_back({shown.text.substr(0, point), shown.text.substr(point), shown.exact});
+    widest = std::max(widest, point);
+  }
+  for (ColumnNumber& number : column) {
+    // The figure space (U+2007) is as wide as a digit.
+    std::string padding;
+    for (std::size_t i = number.whole.size(); i < widest; ++i) {
+      padding += "\u2007";
+    }
+    number.whole = padding + number.whole;
+  }
+  return column;
+}
+
+}  // namespace fw::reasoning

@@ -1,0 +1,108 @@
+#include "reasoning/worked.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "algebra/print.hpp"
+#include "exact/print_number.hpp"
+#include "reasoning/ledger.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Expression;
+using algebra::Operation;
+using algebra::Symbol;
+
+const units::WrittenQuantity* written_at(const solids::FieldValue& value, std::size_t item) {
+  if (const auto* length = std::get_if<solids::LengthEntry>(&value)) {
+    return length->written ? &*length->written : nullptr;
+  }
+  if (const auto* lengths = std::get_if<std::vector<solids::LengthEntry>>(&value)) {
+    return item < lengths->size() && (*lengths)[item].written ? &*(*lengths)[item].written : nullptr;
+  }
+  return nullptr;
+}
+
+// What the lesson itself writes for a measure, if it does.
+const units::WrittenQuantity* written_for(const solids::Solid& solid, const Symbol& symbol) {
+  for (const solids::Measure& measure : solid.statement().measures) {
+    if (!(measure.symbol == symbol) || measure.key.empty()) {
+      continue;
+    }
+    const solids::Description& description = solid.description();
+    const solids::Description& owner =
+        measure.in_base && !description.base.empty() ? description.base.front() : description;
+    const auto field = owner.fields.find(measure.key);
+    if (field != owner.fields.end()) {
+      return written_at(field->second, measure.item);
+    }
+  }
+  return nullptr;
+}
+
+std::string number_text(const solids::Solid& solid, const Symbol& symbol) {
+  const units::WrittenQuantity* written = written_for(solid, symbol);
+  if (written != nullptr && written->unit == solid.unit()) {
+    return written->number.text;
+  }
+  const auto value = solid.values().find(symbol.name);
+  return value == solid.values().end() ? symbol.letter : exact::shown(value->second, work_places).text;
+}
+
+bool is_in_power(const Expression& expression, const Symbol& symbol) {
+  const std::vector<Expression>& operands = expression.operands();
+  if (expression.operation() == Operation::Power && operands.front().operation() == Operation::Symbol &&
+      operands.front().symbol() == symbol) {
+    return true;
+  }
+  return std::any_of(operands.begin(), operands.end(),
+                     [&](const Expression& operand) { return is_in_power(operand, symbol); });
+}
+
+}  // namespace
+
+std::string worked_numbers(const solids::Solid& solid, const Expression& expression, WorkedUnits units) {
+  return algebra::work_text(expression, [&](const Symbol& symbol) {
+    std::string text = number_text(solid, symbol);
+    if (units == WorkedUnits::With && symbol.dimension > 0) {
+      text += " " + solid.unit().to_the(symbol.dimension).text();
+    }
+    // "7 1/2²" would square the 2 alone.
+    const bool is_one_word = text.find_first_of(" /") == std::string::npos;
+    return is_one_word || !is_in_power(expression, symbol) ? text : "(" + text + ")";
+  });
+}
+
+std::string repeated(const std::string& text, const Expression& expression, std::size_t times,
+                     std::string_view times_sign) {
+  if (times == 1) {
+    return text;
+  }
+  const Operation operation = expression.operation();
+  const bool stands_alone =
+      operation == Operation::Number || operation == Operation::Symbol || operation == Operation::Power;
+  return std::to_string(times) + std::string(times_sign) + (stands_alone ? text : "(" + text + ")");
+}
+
+std::string worked_area(const solids::Solid& solid, FaceId face, int places) {
+  const solids::Face& of = solid.faces()[face];
+  const std::string area = units::text(of.area, places);
+  const bool is_exact = exact::shown(of.area.amount(), places).exact;
+  return worked_numbers(solid, of.work, WorkedUnits::With) + (is_exact ? " = " : " ") + area;
+}
+
+std::vector<std::string> worked_volume(const solids::Solid& solid, int places) {
+  const std::string letter = solids::symbols::volume().letter;
+  const std::string volume = units::text(solid.volume(), places);
+  const bool is_exact = exact::shown(solid.volume().amount(), places).exact;
+  const std::string result = letter + (is_exact ? " = " : " ") + volume;
+  const std::optional<algebra::Equation>& formula = solid.statement().volume;
+  if (!formula) {
+    return {result};
+  }
+  return {algebra::formula_text(*formula), letter + " = " + worked_numbers(solid, formula->right, WorkedUnits::With),
+          result};
+}
+
+}  // namespace fw::reasoning
