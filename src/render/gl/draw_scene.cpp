@@ -1,0 +1,242 @@
+#include "render/gl/draw_scene.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <utility>
+#include <vector>
+
+#include "render/gl/objects.hpp"
+#include "render/gl/program.hpp"
+#include "render/gl/saved_state.hpp"
+
+namespace fw::render::gl {
+namespace {
+
+using Rgba = std::array<float, 4>;
+
+struct FaceVertex {
+  std::array<float, 3> position;
+  std::array<float, 2> flat;
+  Rgba fill;
+  Rgba hatch_ink;
+  std::array<float, 2> hatch;  ///< which; lines a model unit
+};
+struct LineVertex {
+  std::array<float, 3> from, to;
+  std::array<float, 2> corner;
+  Rgba ink;
+  std::array<float, 3> stroke;
+};
+
+Rgba rgba(const Color& color) { return {color.r, color.g, color.b, color.a}; }
+
+Rgba id_color(FaceId face) {
+  const auto number = face.value + 1;
+  return {static_cast<float>(number % 256U) / 255.0F, static_cast<float>(number / 256U % 256U) / 255.0F, 0.0F, 1.0F};
+}
+
+enum class Fill { Look, Id };
+
+std::vector<FaceVertex> face_vertices(const Scene& scene, Fill fill) {
+  std::vector<FaceVertex> vertices;
+  vertices.reserve(scene.vertices.size());
+  for (const SceneFace& face : scene.faces) {
+    const Rgba color = fill == Fill::Look ? rgba(face.fill) : id_color(face.face);
+    const std::array<float, 2> hatch{static_cast<float>(face.hatch),
+                                     face.hatch_period > 0 ? 1 / face.hatch_period : 0.0F};
+    for (std::size_t i = 0; i < face.vertex_count; ++i) {
+      const FillVertex& vertex = scene.vertices[face.first_vertex + i];
+      vertices.push_back({vertex.position, vertex.flat, color, rgba(face.hatch_ink), hatch});
+    }
+  }
+  return vertices;
+}
+
+void add_quads(const std::vector<SceneLine>& lines, std::vector<LineVertex>& vertices) {
+  constexpr std::array<std::array<float, 2>, 6> corners{
+      {{0.0F, -1.0F}, {1.0F, -1.0F}, {1.0F, 1.0F}, {0.0F, -1.0F}, {1.0F, 1.0F}, {0.0F, 1.0F}}};
+  for (const SceneLine& line : lines) {
+    for (const auto& corner : corners) {
+      vertices.push_back({line.from,
+                          line.to,
+                          corner,
+                          rgba(line.stroke.ink),
+                          {line.stroke.width_px, line.stroke.dash_px, line.stroke.gap_px}});
+    }
+  }
+}
+
+float widest(const Scene& scene) {
+  float width = 0;
+  for (const SceneLine& line : scene.visible_lines) width = std::max(width, line.stroke.width_px);
+  return width;
+}
+
+std::array<float, 16> matrix_of(const Scene& scene, const Rectangle& viewport) {
+  // The origin is taken in before the numbers are shortened to floats.
+  geometry::Mat4 to_origin(1);
+  to_origin[3] = geometry::Vec4(scene.origin, 1);
+  const double aspect = static_cast<double>(viewport.width) / static_cast<double>(viewport.height);
+  const geometry::Mat4 whole = scene.camera.view_projection(aspect) * to_origin;
+  std::array<float, 16> numbers{};
+  for (std::size_t i = 0; i < 16; ++i) numbers[i] = static_cast<float>(whole[i / 4][i % 4]);
+  return numbers;
+}
+
+/// Describes one attribute of a struct of floats.
+void attribute(GLuint index, GLint floats, std::size_t stride, std::size_t offset) {
+  glEnableVertexAttribArray(index);
+  glVertexAttribPointer(index, floats, GL_FLOAT, GL_FALSE, static_cast<GLsizei>(stride),
+                        reinterpret_cast<const void*>(offset));
+}
+
+template <class Vertex>
+void upload(const Buffer& buffer, const std::vector<Vertex>& vertices) {
+  glBindBuffer(GL_ARRAY_BUFFER, buffer.name());
+  glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(vertices.size() * sizeof(Vertex)), vertices.data(),
+               GL_STREAM_DRAW);
+}
+
+void draw_run(std::size_t first, std::size_t count) {
+  if (count > 0) glDrawArrays(GL_TRIANGLES, static_cast<GLint>(first), static_cast<GLsizei>(count));
+}
+
+/// Sets all that drawing depends on, whatever the caller left.
+void prepare(const Rectangle& viewport) {
+  glViewport(viewport.left, viewport.bottom, viewport.width, viewport.height);
+  glScissor(viewport.left, viewport.bottom, viewport.width, viewport.height);
+  glEnable(GL_SCISSOR_TEST);
+  glDisable(GL_CULL_FACE);
+  glDisable(GL_STENCIL_TEST);
+  glDisable(GL_POLYGON_OFFSET_FILL);
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  glDepthMask(GL_TRUE);
+  glClear(GL_DEPTH_BUFFER_BIT);
+}
+
+void set_matrix(const Program& program, const std::array<float, 16>& matrix) {
+  program.use();
+  glUniformMatrix4fv(program.location("view_projection"), 1, GL_FALSE, matrix.data());
+}
+
+}  // namespace
+
+struct BenchPainter::Parts {
+  Parts(Program face_program, Program line_program, Program id_program);
+
+  void draw_fills(const std::array<float, 16>& matrix, std::size_t count) const;
+  void draw_depths(const std::array<float, 16>& matrix, std::size_t count, float widest_px) const;
+  void draw_lines(const std::array<float, 16>& matrix, const Rectangle& viewport, std::size_t hidden,
+                  std::size_t visible) const;
+
+  Program face, line, id;
+  VertexArray face_array, line_array;
+  Buffer face_buffer, line_buffer;
+};
+
+BenchPainter::Parts::Parts(Program face_program, Program line_program, Program id_program)
+    : face(std::move(face_program)), line(std::move(line_program)), id(std::move(id_program)) {
+  const SavedState saved;
+  glBindVertexArray(face_array.name());
+  glBindBuffer(GL_ARRAY_BUFFER, face_buffer.name());
+  attribute(0, 3, sizeof(FaceVertex), offsetof(FaceVertex, position));
+  attribute(1, 2, sizeof(FaceVertex), offsetof(FaceVertex, flat));
+  attribute(2, 4, sizeof(FaceVertex), offsetof(FaceVertex, fill));
+  attribute(3, 4, sizeof(FaceVertex), offsetof(FaceVertex, hatch_ink));
+  attribute(4, 2, sizeof(FaceVertex), offsetof(FaceVertex, hatch));
+  glBindVertexArray(line_array.name());
+  glBindBuffer(GL_ARRAY_BUFFER, line_buffer.name());
+  attribute(0, 3, sizeof(LineVertex), offsetof(LineVertex, from));
+  attribute(1, 3, sizeof(LineVertex), offsetof(LineVertex, to));
+  attribute(2, 2, sizeof(LineVertex), offsetof(LineVertex, corner));
+  attribute(3, 4, sizeof(LineVertex), offsetof(LineVertex, ink));
+  attribute(4, 3, sizeof(LineVertex), offsetof(LineVertex, stroke));
+}
+
+void BenchPainter::Parts::draw_fills(const std::array<float, 16>& matrix, std::size_t count) const {
+  glDisable(GL_DEPTH_TEST);  // the order of the faces sees to it
+  glEnable(GL_BLEND);
+  glBlendEquationSeparate(GL_FUNC_ADD, GL_FUNC_ADD);
+  glBlendFuncSeparate(GL_ONE, GL_ONE_MINUS_SRC_ALPHA, GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+  set_matrix(face, matrix);
+  glBindVertexArray(face_array.name());
+  draw_run(0, count);
+}
+
+void BenchPainter::Parts::draw_depths(const std::array<float, 16>& matrix, std::size_t count, float widest_px) const {
+  glEnable(GL_DEPTH_TEST);
+  glDepthFunc(GL_LEQUAL);
+  glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+  // A line keeps its own depth all across its width, so a sloping face must give way by half of that width.
+  glEnable(GL_POLYGON_OFFSET_FILL);
+  glPolygonOffset(widest_px * 0.5F + 1.5F, 16.0F);
+  set_matrix(id, matrix);
+  draw_run(0, count);
+  glDisable(GL_POLYGON_OFFSET_FILL);
+  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+}
+
+void BenchPainter::Parts::draw_lines(const std::array<float, 16>& matrix, const Rectangle& viewport, std::size_t hidden,
+                                     std::size_t visible) const {
+  glDepthMask(GL_FALSE);
+  set_matrix(line, matrix);
+  glUniform2f(line.location("viewport_px"), static_cast<float>(viewport.width), static_cast<float>(viewport.height));
+  glBindVertexArray(line_array.name());
+  glDepthFunc(GL_GREATER);
+  draw_run(0, hidden);
+  glDepthFunc(GL_LEQUAL);
+  draw_run(hidden, visible);
+}
+
+BenchPainter::BenchPainter(std::unique_ptr<Parts> parts) : parts_(std::move(parts)) {}
+BenchPainter::BenchPainter(BenchPainter&&) noexcept = default;
+BenchPainter& BenchPainter::operator=(BenchPainter&&) noexcept = default;
+BenchPainter::~BenchPainter() = default;
+
+Result<BenchPainter, std::string> BenchPainter::make(Dialect dialect, const ShaderTexts& shaders) {
+  const auto program = [&](const std::string& name, const std::vector<std::string>& uniforms) {
+    return Program::make(name, dialect, shaders(name + ".vert"), shaders(name + ".frag"), uniforms);
+  };
+  auto face = program("bench_face", {"view_projection"});
+  if (!face) return failure(face.error());
+  auto line = program("bench_line", {"view_projection", "viewport_px"});
+  if (!line) return failure(line.error());
+  auto id = program("bench_id", {"view_projection"});
+  if (!id) return failure(id.error());
+  return BenchPainter(std::make_unique<Parts>(std::move(face).value(), std::move(line).value(), std::move(id).value()));
+}
+
+void BenchPainter::draw(const Scene& scene, const Rectangle& viewport) const {
+  if (viewport.width <= 0 || viewport.height <= 0) return;
+  const SavedState saved;
+  prepare(viewport);
+  const auto faces = face_vertices(scene, Fill::Look);
+  upload(parts_->face_buffer, faces);
+  std::vector<LineVertex> lines;
+  add_quads(scene.hidden_lines, lines);
+  const std::size_t hidden = lines.size();
+  add_quads(scene.visible_lines, lines);
+  upload(parts_->line_buffer, lines);
+
+  const auto matrix = matrix_of(scene, viewport);
+  parts_->draw_fills(matrix, faces.size());
+  parts_->draw_depths(matrix, faces.size(), widest(scene));
+  parts_->draw_lines(matrix, viewport, hidden, lines.size() - hidden);
+}
+
+void BenchPainter::draw_face_ids(const Scene& scene, const Rectangle& viewport) const {
+  if (viewport.width <= 0 || viewport.height <= 0) return;
+  const SavedState saved;
+  prepare(viewport);
+  const auto faces = face_vertices(scene, Fill::Id);
+  upload(parts_->face_buffer, faces);
+  glDisable(GL_BLEND);
+  glEnable(GL_DEPTH_TEST);
+  glDepthFunc(GL_LEQUAL);
+  set_matrix(parts_->id, matrix_of(scene, viewport));
+  glBindVertexArray(parts_->face_array.name());
+  draw_run(0, faces.size());
+}
+
+}  // namespace fw::render::gl
