@@ -1,1 +1,3 @@
-int main() { return 0; }
+#include "cli/verb.hpp"
+
+int main(int argc, char** argv) { return fw::cli::run(argc, argv); }

@@ -1,0 +1,57 @@
+#include "cli/open_lesson.hpp"
+
+#include <iostream>
+
+#include "base/spelling.hpp"
+#include "lessons/read_lesson.hpp"
+#include "platform/files.hpp"
+
+namespace fw::cli {
+
+std::optional<std::string> read_lesson_text(const std::string& path, ExitStatus& status) {
+  Result<std::string, platform::FileError> text = platform::desktop_files()->read(path, lessons::limits::bytes);
+  if (!text) {
+    std::cerr << "foldwright: " << text.error().message << '\n';
+    status = worse(status, ExitStatus::WrongUsage);
+    return std::nullopt;
+  }
+  return *text;
+}
+
+std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status) {
+  const std::optional<std::string> text = read_lesson_text(path, status);
+  if (!text) {
+    return std::nullopt;
+  }
+  Result<lessons::Lesson, std::vector<lessons::Finding>> lesson = lessons::read_lesson(*text);
+  if (!lesson) {
+    for (const lessons::Finding& finding : lesson.error()) {
+      std::cerr << lessons::text(finding, path) << '\n';
+    }
+    status = worse(status, ExitStatus::LessonAtFault);
+    return std::nullopt;
+  }
+  return *lesson;
+}
+
+std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, const std::string& path,
+                                              const std::string& id, ExitStatus& status) {
+  if (id.empty()) {
+    return lesson.problems;
+  }
+  std::vector<std::string> ids;
+  for (const lessons::Problem& problem : lesson.problems) {
+    if (problem.id == id) {
+      return {problem};
+    }
+    ids.push_back(problem.id);
+  }
+  const std::optional<std::string> nearest = nearest_spelling(id, ids);
+  std::cerr << "foldwright: " << path << " has no problem \"" << id << "\"; "
+            << (nearest ? "did you mean \"" + *nearest + "\"?" : "its problems are " + joined_with_or(ids) + ".")
+            << '\n';
+  status = worse(status, ExitStatus::WrongUsage);
+  return {};
+}
+
+}  // namespace fw::cli

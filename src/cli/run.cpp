@@ -1,0 +1,47 @@
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+#include "cli/verb.hpp"
+#include "cli/version.hpp"
+
+namespace fw::cli {
+namespace {
+
+ExitStatus run_without_arguments(const CLI::App& app) {
+  for (const Verb& verb : verbs()) {
+    if (verb.without_arguments != nullptr) {
+      return verb.without_arguments();
+    }
+  }
+  std::cerr << app.help();
+  return ExitStatus::WrongUsage;
+}
+
+}  // namespace
+
+int run(int argc, const char* const* argv) {
+  CLI::App app{"Foldwright: solids, their nets, and their faces counted one by one.", "foldwright"};
+  app.set_version_flag("--version", std::string("foldwright ") + version);
+  app.require_subcommand(0, 1);
+  app.footer("Exit status: 0 done; 1 the lesson is at fault; 2 wrong usage or unreadable input.");
+  ExitStatus status = ExitStatus::Done;
+  for (const Verb& verb : verbs()) {
+    verb.add(app, status);
+  }
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    // Help and version come this way too, with the code 0.
+    return app.exit(error, std::cout, std::cerr) == 0 ? 0 : static_cast<int>(ExitStatus::WrongUsage);
+  }
+  if (app.get_subcommands().empty()) {
+    status = run_without_arguments(app);
+  }
+  if (!std::cout.flush()) {
+    std::cerr << "foldwright: the output could not be written.\n";
+    status = ExitStatus::WrongUsage;
+  }
+  return static_cast<int>(status);
+}
+
+}  // namespace fw::cli

@@ -1,0 +1,15 @@
+#include "cli/verb.hpp"
+#include "cli/verbs/verbs.hpp"
+
+namespace fw::cli {
+
+const std::vector<Verb>& verbs() {
+  static const std::vector<Verb> table{
+      {add_measure},
+      {add_check},
+      {add_nets},
+  };
+  return table;
+}
+
+}  // namespace fw::cli

@@ -1,0 +1,109 @@
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <iostream>
+#include <memory>
+
+#include "cli/json_output.hpp"
+#include "cli/open_lesson.hpp"
+#include "cli/verbs/verbs.hpp"
+#include "lessons/read_lesson.hpp"
+
+namespace fw::cli {
+namespace {
+
+using lessons::Finding;
+
+struct Options {
+  std::vector<std::string> lessons;
+  bool json = false;
+};
+
+std::string severity_text(Finding::Kind kind) {
+  switch (kind) {
+    case Finding::Kind::Format:
+      return "format";
+    case Finding::Kind::Impossible:
+      return "impossible";
+    case Finding::Kind::Missing:
+      return "missing";
+    case Finding::Kind::Rounding:
+      return "rounding";
+    case Finding::Kind::Masking:
+      return "masking";
+  }
+  return "";
+}
+
+bool is_remark(const Finding& finding) {
+  return finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
+}
+
+// The nearest value that would fit, as a quantity; null where none can be named.
+Json nearest_json(const Finding& finding) {
+  const Result<units::WrittenQuantity, exact::NumberError> nearest = units::parse_quantity(finding.nearest);
+  return nearest ? quantity_json(nearest->number.value, nearest->unit) : Json(nullptr);
+}
+
+Json finding_json(const std::string& file, const Finding& finding) {
+  return {{"file", file},
+          {"line", finding.place.line},
+          {"column", finding.place.column},
+          {"problem", finding.problem},
+          {"measure", finding.measure},
+          {"severity", severity_text(finding.kind)},
+          {"message", finding.message},
+          {"nearest", nearest_json(finding)}};
+}
+
+std::string counted(std::size_t count, const std::string& noun) {
+  return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
+}
+
+void print_findings(const std::string& file, const std::vector<Finding>& findings) {
+  for (const Finding& finding : findings) {
+    std::cout << lessons::text(finding, file) << (is_remark(finding) ? " (" + severity_text(finding.kind) + ")" : "")
+              << '\n';
+  }
+  const auto remarks = static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), is_remark));
+  std::cout << file << ": "
+            << (findings.empty() ? "nothing to remark"
+                                 : counted(findings.size() - remarks, "error") + ", " + counted(remarks, "remark"))
+            << '\n';
+}
+
+ExitStatus check(const Options& options) {
+  ExitStatus status = ExitStatus::Done;
+  Json list = Json::array();
+  for (const std::string& file : options.lessons) {
+    const std::optional<std::string> text = read_lesson_text(file, status);
+    if (!text) {
+      continue;
+    }
+    const std::vector<Finding> findings = lessons::findings_of(*text);
+    if (!std::all_of(findings.begin(), findings.end(), is_remark)) {
+      status = worse(status, ExitStatus::LessonAtFault);
+    }
+    if (!options.json) {
+      print_findings(file, findings);
+    }
+    for (const Finding& finding : findings) {
+      list.push_back(finding_json(file, finding));
+    }
+  }
+  if (options.json) {
+    print_json({{"findings", std::move(list)}});
+  }
+  return status;
+}
+
+}  // namespace
+
+void add_check(CLI::App& app, ExitStatus& status) {
+  const auto options = std::make_shared<Options>();
+  CLI::App* verb = app.add_subcommand("check", "Says what cannot be, what is missing and what only fits by rounding");
+  verb->add_option("LESSON", options->lessons, "The lesson files")->required();
+  verb->add_flag("--json", options->json, "Print JSON for programs");
+  verb->callback([options, &status] { status = check(*options); });
+}
+
+}  // namespace fw::cli

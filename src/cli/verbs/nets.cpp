@@ -1,0 +1,144 @@
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <iostream>
+#include <memory>
+
+#include "cli/json_output.hpp"
+#include "cli/open_lesson.hpp"
+#include "cli/verbs/verbs.hpp"
+#include "nets/enumerate.hpp"
+
+namespace fw::cli {
+namespace {
+
+struct Options {
+  std::string lesson;
+  std::string problem;
+  bool count = false;
+  bool json = false;
+};
+
+// Every labelled net is looked at once, so that counting more of them would take minutes.
+constexpr double most_labelled = 60e6;
+constexpr std::size_t most_edges = 64;
+constexpr std::size_t most_listed = 200;
+
+// Why the nets of a solid are not gone through; empty when they are.
+std::string refusal(const solids::Solid& solid, bool all_of_them) {
+  const geometry::Polyhedron& polyhedron = solid.polyhedron();
+  if (polyhedron.edges().size() > most_edges) {
+    return "this solid has " + std::to_string(polyhedron.edges().size()) + " edges; nets are counted up to " +
+           std::to_string(most_edges) + ".";
+  }
+  if (all_of_them && nets::labelled_count_estimate(polyhedron) > most_labelled) {
+    return "this solid has " + nets::labelled_count(polyhedron) +
+           " nets when every face is told apart; at most 60000000 are gone through.";
+  }
+  return "";
+}
+
+std::string counts_text(const solids::Solid& solid, const nets::NetCount& count) {
+  return std::to_string(solid.faces().size()) + " faces, " + std::to_string(count.distinct) + " distinct nets (" +
+         count.labelled + " when every face is told apart), " + std::to_string(count.overlapping) +
+         " that overlap themselves";
+}
+
+std::size_t face_number(geometry::FaceId face) { return face.index() + 1; }
+
+// The hinges of a net as pairs of face numbers.
+std::vector<std::pair<std::size_t, std::size_t>> hinge_pairs(const solids::Solid& solid, const nets::HingeTree& net) {
+  std::vector<std::pair<std::size_t, std::size_t>> pairs;
+  for (const geometry::EdgeId hinge : net.hinges()) {
+    const geometry::Edge& edge = solid.polyhedron().edges()[hinge];
+    const std::size_t left = face_number(edge.left);
+    const std::size_t right = face_number(edge.right);
+    pairs.push_back({std::min(left, right), std::max(left, right)});
+  }
+  return pairs;
+}
+
+nets::NetList listed(const solids::Solid& solid) {
+  return nets::distinct_nets(solid.polyhedron(), solid.classic_net().root(), most_listed);
+}
+
+Json problem_json(const lessons::Problem& problem, bool count) {
+  const solids::Solid& solid = problem.solid;
+  Json json{{"id", problem.id}, {"faces", solid.faces().size()}};
+  if (count) {
+    const nets::NetCount found = nets::count_nets(solid.polyhedron());
+    json["labelled"] = std::stoull(found.labelled);
+    json["distinct"] = found.distinct;
+    json["overlapping"] = found.overlapping;
+    return json;
+  }
+  const nets::NetList list = listed(solid);
+  json["complete"] = list.complete;
+  json["nets"] = Json::array();
+  for (const nets::HingeTree& net : list.nets) {
+    Json hinges = Json::array();
+    for (const auto& [one, other] : hinge_pairs(solid, net)) {
+      hinges.push_back({one, other});
+    }
+    json["nets"].push_back(std::move(hinges));
+  }
+  return json;
+}
+
+std::string problem_text(const lessons::Problem& problem, bool count) {
+  const solids::Solid& solid = problem.solid;
+  const std::string head = problem.id + ": " + solid.name() + ", ";
+  if (count) {
+    return head + counts_text(solid, nets::count_nets(solid.polyhedron())) + "\n";
+  }
+  const nets::NetList list = listed(solid);
+  std::string text = head + (list.complete ? "" : "the first ") + std::to_string(list.nets.size()) +
+                     " distinct nets, each as the pairs of faces that stay joined\n";
+  std::size_t number = 0;
+  for (const nets::HingeTree& net : list.nets) {
+    text += "  " + std::to_string(++number) + ":";
+    for (const auto& [one, other] : hinge_pairs(solid, net)) {
+      text += " " + std::to_string(one) + "-" + std::to_string(other);
+    }
+    text += "\n";
+  }
+  return text;
+}
+
+ExitStatus list_nets(const Options& options) {
+  ExitStatus status = ExitStatus::Done;
+  const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
+  if (!lesson) {
+    return status;
+  }
+  Json list = Json::array();
+  const std::vector<lessons::Problem> problems = chosen_problems(*lesson, options.lesson, options.problem, status);
+  for (const lessons::Problem& problem : problems) {
+    const std::string reason = refusal(problem.solid, options.count);
+    if (!reason.empty()) {
+      std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << reason << '\n';
+      status = worse(status, ExitStatus::LessonAtFault);
+    } else if (options.json) {
+      list.push_back(problem_json(problem, options.count));
+    } else {
+      std::cout << problem_text(problem, options.count);
+    }
+  }
+  if (options.json && status != ExitStatus::WrongUsage) {
+    print_json({{"problems", std::move(list)}});
+  }
+  return status;
+}
+
+}  // namespace
+
+void add_nets(CLI::App& app, ExitStatus& status) {
+  const auto options = std::make_shared<Options>();
+  CLI::App* verb = app.add_subcommand("nets", "Lists or counts the distinct nets of each solid");
+  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("--problem", options->problem, "The id of the one problem");
+  verb->add_flag("--count", options->count, "Count all nets, and those that overlap themselves");
+  verb->add_flag("--json", options->json, "Print JSON for programs");
+  verb->callback([options, &status] { status = list_nets(*options); });
+}
+
+}  // namespace fw::cli
