@@ -1,0 +1,107 @@
+"""Breaks every house rule on purpose in a copy of the tree and sees that its test fails: a rule that cannot fail is
+no rule.
+"""
+
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+COPIED = ["src", "shaders", "tests", "third_party", "demo_scenes", "CMakeLists.txt", "CMakePresets.json", "README.md",
+          "DEVELOPERS.md", "LICENSE", ".ci", ".clang-format", ".clang-tidy", ".editorconfig", ".gitattributes",
+          ".gitignore"]
+
+# rule: (file, what is put at its end; a file that is not there is made)
+BREAKS = {
+    "includes_run_downward": [("src/exact/broken.cpp", '#include "solids/solid.hpp"\n')],
+    "system_headers_stay_in_their_rooms": [
+        ("src/exact/broken.cpp", "#include <chrono>\n"),
+        ("src/reasoning/broken.cpp", "#include <GLFW/glfw3.h>\n"),
+        ("src/nets/broken.cpp", "void f() { std::srand(1); }\n"),
+    ],
+    "imgui_calls_stay_in_their_files": [("src/app/panels/broken.cpp", "void f() { ImGui::Text(0); }\n")],
+    "kinds_are_named_in_solids_alone": [
+        ("src/reasoning/broken.cpp", 'const char* kind = "pyramid";\n'),
+        ("src/nets/broken.cpp", "bool is_right_prism();\n"),
+    ],
+    "files_are_short": [
+        ("src/nets/broken.cpp", "// line\n" * 501),
+        ("src/nets/broken.cpp", "// " + "x" * 120 + "\n"),
+    ],
+    "folders_are_small": [("src/nets/crowd", None)],
+    "shaders_have_no_version": [("shaders/broken.frag", "#version 330 core\n")],
+    "opengl_calls_are_in_both_dialects": [
+        ("src/render/gl/broken.cpp", "void f() { glPolygonMode(1, 2); }\n"),
+        ("src/app/broken.cpp", "void f() { glClear(1); }\n"),
+    ],
+    "headers_begin_with_pragma_once": [("src/nets/broken.hpp", "int f();\n")],
+    "no_order_is_taken_from_hashes": [
+        ("src/nets/broken.cpp", "void f(std::unordered_map<int, int> seen) { for (auto& s : seen) g(s); }\n")],
+    "the_portable_language": [
+        ("src/nets/broken.cpp", "#include <format>\nauto f() { return std::format(0); }\n"),
+        ("src/nets/broken.hpp", "#pragma once\nusing namespace fw;\n"),
+    ],
+    "american_spelling": [("README.md", "\nThe col" + "our of the cen" + "tre.\n")],
+    "top_level_is_known": [("notes.txt", "a note\n")],
+    "nothing_is_left_to_do": [("src/nets/broken.cpp", "// TO" + "DO: more\n")],
+    "documents_name_what_exists": [("DEVELOPERS.md", "\nSee `src/nets/no_such_file.hpp`.\n")],
+    "documents_name_presets_that_exist": [("DEVELOPERS.md", "\n    cmake --preset nosuch\n")],
+    "packages_are_documented": [("third_party/packages.txt", "build libnosuch-dev # nothing\n")],
+}
+
+
+def fails(tree, rule):
+    script = tree / "tests" / "house" / "house_rules.py"
+    done = subprocess.run([sys.executable, "-B", str(script), f"HouseRules.test_{rule}"], capture_output=True,
+                          check=False)
+    return done.returncode != 0
+
+
+def break_file(path, text):
+    if text is None:
+        path.mkdir()
+        for number in range(40):
+            (path / f"file_{number}.cpp").write_text("\n", encoding="utf-8")
+    else:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        with path.open("a", encoding="utf-8") as file:
+            file.write(text)
+
+
+def main():
+    holes = []
+    with tempfile.TemporaryDirectory() as folder:
+        tree = pathlib.Path(folder) / "house"
+        tree.mkdir()
+        for name in COPIED:
+            source = ROOT / name
+            if source.is_dir():
+                shutil.copytree(source, tree / name, ignore=shutil.ignore_patterns("__pycache__", "corpus"))
+            else:
+                shutil.copy(source, tree / name)
+        for rule, breaks in BREAKS.items():
+            if fails(tree, rule):
+                continue  # broken already: its own test says so
+            for name, text in breaks:
+                path = tree / name
+                old = path.read_text(encoding="utf-8") if path.is_file() else None
+                break_file(path, text)
+                if not fails(tree, rule):
+                    holes.append(f"{rule} does not see what was put into {name}")
+                if path.is_dir():
+                    shutil.rmtree(path)
+                elif old is None:
+                    path.unlink()
+                else:
+                    path.write_text(old, encoding="utf-8")
+    unbroken = set(sys.argv[1:]) - set(BREAKS)
+    if unbroken:
+        holes.append("never broken: " + ", ".join(sorted(unbroken)))
+    if holes:
+        sys.exit("\n".join(holes))
+
+
+if __name__ == "__main__":
+    main()
