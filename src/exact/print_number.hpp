@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "exact/number.hpp"
@@ -16,8 +17,8 @@ namespace fw::exact {
 /// What a class reads: `exact` when the number is a decimal that ends within `places` places, and
 /// otherwise the rounded decimal, to be led by "≈".
 struct Shown {
-  std::string text;    ///< digits only, "49.5" or "20.65"; trailing zeros left out
-  bool exact = true;   ///< false: write ≈ before it
+  std::string text;   ///< digits only, "49.5" or "20.65"; trailing zeros left out
+  bool exact = true;  ///< false: write ≈ before it
 };
 [[nodiscard]] Shown shown(const Number& a, int places);
 

@@ -13,12 +13,12 @@ namespace fw::exact {
 /// ("2.6" stands for 2.55 to 2.65; whole numbers and fractions stand for half a unit of their last
 /// digit only where a figure says that its labels are rounded).
 struct Written {
-  std::string text;             ///< as written, without spaces around it
+  std::string text;  ///< as written, without spaces around it
   Number value;
-  int places = 0;               ///< decimals written; 0 for whole numbers and fractions
-  bool is_fraction = false;     ///< "5/8", "7 1/2", or with a root or π: not rounded
+  int places = 0;            ///< decimals written; 0 for whole numbers and fractions
+  bool is_fraction = false;  ///< "5/8", "7 1/2", or with a root or π: not rounded
 
-  [[nodiscard]] Number lowest() const;   ///< value - half a unit of the last digit (value itself for a fraction)
+  [[nodiscard]] Number lowest() const;  ///< value - half a unit of the last digit (value itself for a fraction)
   [[nodiscard]] Number highest() const;
   friend bool operator==(const Written& a, const Written& b) { return a.text == b.text; }
 };

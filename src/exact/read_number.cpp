@@ -1,0 +1,401 @@
+#include "exact/read_number.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace fw::exact {
+namespace {
+
+constexpr std::size_t most_digits = 30;
+constexpr std::size_t longest_text = 200;
+constexpr int deepest_parentheses = 12;
+constexpr int greatest_pi_power = 20;
+
+struct NamedFraction {
+  std::string_view text;
+  int above;
+  int below;
+};
+constexpr std::array<NamedFraction, 15> named_fractions = {{{"½", 1, 2},
+                                                            {"⅓", 1, 3},
+                                                            {"⅔", 2, 3},
+                                                            {"¼", 1, 4},
+                                                            {"¾", 3, 4},
+                                                            {"⅕", 1, 5},
+                                                            {"⅖", 2, 5},
+                                                            {"⅗", 3, 5},
+                                                            {"⅘", 4, 5},
+                                                            {"⅙", 1, 6},
+                                                            {"⅚", 5, 6},
+                                                            {"⅛", 1, 8},
+                                                            {"⅜", 3, 8},
+                                                            {"⅝", 5, 8},
+                                                            {"⅞", 7, 8}}};
+constexpr std::array<std::string_view, 10> raised_digits = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+Number decimal_value(const std::string& digits) { return Number::from_decimal(digits).value_or(Number()); }
+
+std::string quoted(std::string_view text) { return "“" + std::string(text) + "”"; }
+
+}  // namespace
+
+NumberReader::NumberReader(std::string_view text) : text_(text), end_(text.size()) {}
+
+Result<Written, NumberError> NumberReader::read() {
+  skip_spaces();
+  const std::size_t start = at_;
+  for (std::size_t i = start; i < text_.size();) {
+    const std::size_t space = space_at(i);
+    i += space > 0 ? space : 1;
+    end_ = space > 0 ? end_ : i;
+  }
+  if (start == text_.size()) {
+    return failure(NumberError{start, "There is no number here. Write one such as 12, 2.5 or 7 1/2."});
+  }
+  if (end_ - start > longest_text) {
+    return failure(NumberError{start, "This is too long for a number. Write at most 30 digits."});
+  }
+  std::optional<Part> result = sum();
+  skip_spaces();
+  if (result && at_ < end_) {
+    result = fail(at_, "After " + quoted(text_.substr(start, at_ - start)) + " stands " + found_at(at_) +
+                           ", which is not part of a number. Write one number such as 12, 2.5 or 7 1/2.");
+  }
+  if (!result) {
+    return failure(*error_);
+  }
+  return Written{std::string(text_.substr(start, end_ - start)), result->value, result->places,
+                 result->is_fraction || !result->is_plain};
+}
+
+std::optional<NumberReader::Part> NumberReader::sum() {
+  if (++depth_ > deepest_parentheses) {
+    return fail(at_, "There are too many parentheses inside one another.");
+  }
+  const std::size_t start = at_;
+  Part total;
+  int count = 0;
+  bool all_plain = true;
+  for (;;) {
+    skip_spaces();
+    const bool minus = take_any({"-", "−", "–"});
+    if (!minus && !take("+") && count > 0) {
+      break;
+    }
+    const std::optional<Part> next = product();
+    if (!next) {
+      return std::nullopt;
+    }
+    all_plain = all_plain && next->is_plain;
+    const Number value = minus ? -next->value : next->value;
+    total = count == 0 ? Part{value, next->is_plain, next->is_fraction, next->places}
+                       : Part{total.value + value, false, true, 0};
+    ++count;
+  }
+  if (count > 1 && all_plain) {
+    return fail(start,
+                quoted(text_.substr(start, at_ - start)) + " is a calculation. Write the one number that it comes to.");
+  }
+  --depth_;
+  return total;
+}
+
+std::optional<NumberReader::Part> NumberReader::product() {
+  skip_spaces();
+  std::optional<Part> value = symbol_follows() ? symbol() : number();
+  while (value) {
+    skip_spaces();
+    const bool times = take_any({"·", "×", "*"});
+    skip_spaces();
+    if (!symbol_follows()) {
+      if (times) {
+        return fail(at_, "After the multiplication sign stands " + found_at(at_) +
+                             "; a root or π would be right. Write a product of numbers as the one number it comes to.");
+      }
+      break;
+    }
+    const std::optional<Part> factor = symbol();
+    if (!factor) {
+      return std::nullopt;
+    }
+    value = Part{value->value * factor->value, false, true, 0};
+  }
+  skip_spaces();
+  if (value && take_any({"/", "⁄", "÷"})) {
+    return divided(*value);
+  }
+  return value;
+}
+
+std::optional<NumberReader::Part> NumberReader::divided(Part above) {
+  skip_spaces();
+  const std::size_t start = at_;
+  const std::optional<Part> below = symbol_follows() ? symbol() : number();
+  if (!below) {
+    return std::nullopt;
+  }
+  if (below->value.is_zero()) {
+    return fail(start, "The denominator is 0, and nothing can be divided by 0. Write another denominator.");
+  }
+  skip_spaces();
+  if (symbol_follows()) {
+    return fail(at_, "It is not clear whether " + found_at(at_) +
+                         " belongs to the denominator. Write (5/8)π or 5/(8π), with parentheses.");
+  }
+  return Part{above.value / below->value, above.is_plain && below->is_plain, true, 0};
+}
+
+std::optional<NumberReader::Part> NumberReader::symbol() {
+  if (take_any({"√", "sqrt"})) {
+    return root();
+  }
+  if (take_any({"π", "pi", "Pi", "PI"})) {
+    return pi_power();
+  }
+  take("(");
+  std::optional<Part> inside = sum();
+  if (!inside) {
+    return std::nullopt;
+  }
+  skip_spaces();
+  if (!take(")")) {
+    return fail(at_, "A parenthesis was opened and not closed: " + found_at(at_) + " stands where “)” would be right.");
+  }
+  inside->is_plain = false;
+  return inside;
+}
+
+std::optional<NumberReader::Part> NumberReader::root() {
+  if (++depth_ > deepest_parentheses) {
+    return fail(at_, "There are too many roots inside one another.");
+  }
+  skip_spaces();
+  const std::size_t start = at_;
+  const std::optional<Part> inside = symbol_follows() ? symbol() : number();
+  if (!inside) {
+    return std::nullopt;
+  }
+  if (inside->value.sign() < 0) {
+    return fail(start, "The number under the root is negative, and no number has such a square.");
+  }
+  --depth_;
+  return Part{square_root(inside->value), false, true, 0};
+}
+
+std::optional<NumberReader::Part> NumberReader::pi_power() {
+  int power = 0;
+  bool has_power = false;
+  if (take("^")) {
+    for (const char c : take_digits()) {
+      power = std::min(power * 10 + (c - '0'), greatest_pi_power + 1);
+      has_power = true;
+    }
+  }
+  for (std::size_t digit = 0; digit < raised_digits.size();) {
+    if (take(raised_digits[digit])) {
+      power = std::min(power * 10 + static_cast<int>(digit), greatest_pi_power + 1);
+      has_power = true;
+      digit = 0;
+    } else {
+      ++digit;
+    }
+  }
+  if (power > greatest_pi_power) {
+    return fail(at_, "The power of π is too great. Write one up to 20.");
+  }
+  return Part{exact::power(Number::pi(), has_power ? power : 1), false, true, 0};
+}
+
+std::optional<NumberReader::Part> NumberReader::number() {
+  std::string digits = take_digits();
+  bool comma_groups = false;
+  if (!digits.empty()) {
+    comma_groups = groups_by_comma(digits);
+    if (!comma_groups) {
+      groups_by_space(digits);
+    }
+  }
+  const std::string whole = digits;
+  int places = 0;
+  if (!decimals(digits, places, comma_groups)) {
+    return std::nullopt;
+  }
+  if (digits.empty()) {
+    return with_fraction(whole, true, Part{});
+  }
+  return with_fraction(whole, places == 0, Part{decimal_value(digits), true, false, places});
+}
+
+std::optional<NumberReader::Part> NumberReader::with_fraction(const std::string& whole, bool is_whole, Part value) {
+  if (!is_whole) {
+    return value;
+  }
+  const std::size_t back = at_;
+  skip_spaces();
+  for (const NamedFraction& fraction : named_fractions) {
+    if (take(fraction.text)) {
+      return Part{value.value + Number::ratio(fraction.above, fraction.below), true, true, 0};
+    }
+  }
+  const std::size_t start = at_;
+  if (whole.empty()) {
+    return fail(start, "Here stands " + found_at(start) + "; a number such as 12, 2.5 or 7 1/2 would be right.");
+  }
+  const std::size_t above_length = start > back ? digits_at(start) : 0;
+  const std::size_t bar = start + above_length;
+  if (above_length == 0 || !(stands_at(bar, "/") || stands_at(bar, "⁄"))) {
+    at_ = back;
+    return value;
+  }
+  const std::string above = take_digits();
+  take_any({"/", "⁄"});
+  const std::size_t below_start = at_;
+  const std::string below = take_digits();
+  if (below.empty()) {
+    return fail(below_start,
+                "After the fraction bar stands " + found_at(below_start) + "; a whole number would be right.");
+  }
+  const Number denominator = decimal_value(below);
+  if (denominator.is_zero()) {
+    return fail(below_start, "The denominator is 0, and nothing can be divided by 0. Write another denominator.");
+  }
+  return Part{value.value + decimal_value(above) / denominator, true, true, 0};
+}
+
+// 2,860 and 1,234,567: one to three digits, no leading zero, then groups of three.
+bool NumberReader::groups_by_comma(std::string& digits) {
+  if (digits.size() > 3 || digits.front() == '0') {
+    return false;
+  }
+  bool grouped = false;
+  while (stands_at(at_, ",") && digits_at(at_ + 1) == 3) {
+    ++at_;
+    digits += take_digits();
+    grouped = true;
+  }
+  return grouped;
+}
+
+// 2 513: the same with spaces, unless a fraction follows (7 125/1000).
+bool NumberReader::groups_by_space(std::string& digits) {
+  if (digits.size() > 3 || digits.front() == '0') {
+    return false;
+  }
+  bool grouped = false;
+  for (std::size_t space = space_at(at_); space > 0 && digits_at(at_ + space) == 3; space = space_at(at_)) {
+    const std::size_t after = at_ + space + 3;
+    if (stands_at(after, "/") || stands_at(after, "⁄")) {
+      break;
+    }
+    at_ += space;
+    digits += take_digits();
+    grouped = true;
+  }
+  return grouped;
+}
+
+// A point, or a comma that groups nothing, with the digits after it. False after an error.
+bool NumberReader::decimals(std::string& digits, int& places, bool comma_groups) {
+  const std::size_t mark = at_;
+  if (take(".") || (!comma_groups && !digits.empty() && take(","))) {
+    const std::string after = take_digits();
+    if (after.empty()) {
+      fail(at_, "After the decimal point stands " + found_at(at_) + "; a digit would be right.");
+      return false;
+    }
+    digits = (digits.empty() ? "0" : digits) + "." + after;
+    places = static_cast<int>(after.size());
+  }
+  const bool another = (stands_at(at_, ".") || stands_at(at_, ",")) && at_ < end_;
+  if (another) {
+    fail(at_, "The second " + found_at(at_) + " in " + quoted(text_.substr(0, end_)) +
+                  " is unclear. Write 2,860 or 2 860 for thousands and 2.5 or 2,5 for decimals.");
+    return false;
+  }
+  if (digits_read_ > most_digits) {
+    fail(mark, "This number has more than 30 digits. Write at most 30.");
+    return false;
+  }
+  return true;
+}
+
+void NumberReader::skip_spaces() {
+  for (std::size_t space = space_at(at_); space > 0; space = space_at(at_)) {
+    at_ += space;
+  }
+}
+
+std::size_t NumberReader::space_at(std::size_t at) const {
+  for (const std::string_view space : {" ", "\t", "\n", "\r", "\u00A0", "\u202F", "\u2009"}) {
+    if (stands_at(at, space)) {
+      return space.size();
+    }
+  }
+  return 0;
+}
+
+std::size_t NumberReader::digits_at(std::size_t at) const {
+  std::size_t count = 0;
+  while (at + count < end_ && is_digit(text_[at + count])) {
+    ++count;
+  }
+  return count;
+}
+
+bool NumberReader::stands_at(std::size_t at, std::string_view word) const {
+  return at < end_ && text_.substr(at, end_ - at).substr(0, word.size()) == word;
+}
+
+bool NumberReader::take(std::string_view word) {
+  const bool there = stands_at(at_, word);
+  at_ += there ? word.size() : 0;
+  return there;
+}
+
+bool NumberReader::take_any(std::initializer_list<std::string_view> words) {
+  for (const std::string_view word : words) {
+    if (take(word)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+std::string NumberReader::take_digits() {
+  const std::size_t count = digits_at(at_);
+  std::string digits(text_.substr(at_, count));
+  at_ += count;
+  digits_read_ += count;
+  return digits;
+}
+
+bool NumberReader::symbol_follows() const {
+  for (const std::string_view word : {"√", "sqrt", "π", "pi", "Pi", "PI", "("}) {
+    if (stands_at(at_, word)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+std::nullopt_t NumberReader::fail(std::size_t offset, std::string message) {
+  if (!error_) {
+    error_ = NumberError{offset, std::move(message)};
+  }
+  return std::nullopt;
+}
+
+std::string NumberReader::found_at(std::size_t at) const {
+  if (at >= end_) {
+    return "the end";
+  }
+  std::size_t length = 1;
+  while (at + length < end_ && (static_cast<unsigned char>(text_[at + length]) & 0xC0U) == 0x80U) {
+    ++length;
+  }
+  return quoted(text_.substr(at, length));
+}
+
+}  // namespace fw::exact
