@@ -1,0 +1,178 @@
+#include "figures/label_layout.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+#include <utility>
+
+namespace fw::figures {
+namespace {
+
+struct Candidate {
+  Vec2 center;
+  bool led = false;  // whether it needs its leader (a flag: g++ 12 warns of an optional that is moved about)
+  Segment leader;
+  double cost = 0;
+};
+
+/// Where on its segment a label may stand, and how far from it in label heights; the rest of a candidate's cost.
+constexpr std::array<double, 9> places{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.08, 0.92};
+constexpr std::array<double, 9> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 4, 5.5, 7.5};
+constexpr double farthest_beside = 0.5;  // label heights; beyond it a leader is drawn
+constexpr double place_cost = 1.6;
+constexpr double near_side_cost = 0.5;
+constexpr double worst_blemish = 2.5;
+
+Rect box_at(Vec2 center, Vec2 size) { return {center.x - size.x / 2, center.y - size.y / 2, size.x, size.y}; }
+
+Vec2 nearest_in(const Rect& rect, Vec2 p) {
+  return {std::clamp(p.x, rect.x, rect.right()), std::clamp(p.y, rect.y, rect.bottom())};
+}
+
+bool meets_disc(const Rect& rect, const Disc& disc) {
+  return glm::distance(nearest_in(rect, disc.center), disc.center) < disc.radius;
+}
+
+std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
+  const Segment& s = request.segment;
+  const Vec2 along = s.to - s.from;
+  const double length = glm::length(along);
+  const Vec2 middle = (s.from + s.to) * 0.5;
+  Vec2 normal = length > 1e-9 ? Vec2{-along.y, along.x} / length : Vec2{0, -1};
+  if (glm::dot(normal, middle - around.away_from) < 0) normal = -normal;
+  const double reach = (std::abs(normal.x) * request.size.x + std::abs(normal.y) * request.size.y) / 2 + around.gap;
+  std::vector<Candidate> all;
+  for (const double distance : distances) {
+    for (const double place : places) {
+      for (const double side : {1.0, -1.0}) {
+        const Vec2 foot = s.from + along * place;
+        Candidate c{foot + normal * (side * (reach + distance * request.size.y)),
+                    false,
+                    {},
+                    distance + place_cost * std::abs(place - 0.5) + (side < 0 ? near_side_cost : 0)};
+        if (distance > farthest_beside) {
+          c.led = true;
+          c.leader = Segment{nearest_in(box_at(c.center, request.size).inset(-around.gap / 2), foot), foot};
+        }
+        all.push_back(c);
+      }
+    }
+  }
+  std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
+  return all;
+}
+
+bool cross(const Segment& a, const Segment& b) {
+  const auto turn = [](Vec2 p, Vec2 q, Vec2 r) { return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x); };
+  return (turn(a.from, a.to, b.from) > 0) != (turn(a.from, a.to, b.to) > 0) &&
+         (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
+}
+
+/// How badly a candidate stands; 0: free. `stop` ends the count early.
+double trouble(const Candidate& c, const LabelRequest& request, const LabelSurroundings& around,
+               const std::vector<Rect>& taken, const std::vector<Segment>& leaders, double stop) {
+  const Rect box = box_at(c.center, request.size);
+  const Rect wide = box.inset(-around.gap * 0.6);
+  double sum = around.viewport.contains(box) ? 0 : 12;
+  double blemish = 0;  // of the leader alone: never worse than a label that meets something
+  sum += meets(request.segment, box.inset(-around.gap * 0.3)) ? 4 : 0;
+  const auto add_boxes = [&](const std::vector<Rect>& boxes) {
+    for (const Rect& other : boxes) {
+      sum += wide.overlaps(other) ? 8 : 0;
+      sum += c.led && meets(c.leader, other) ? 6 : 0;
+    }
+  };
+  add_boxes(taken);
+  add_boxes(around.boxes);
+  for (const Segment& line : around.lines) {
+    if (sum >= stop) return sum;
+    sum += meets(line, wide) ? 3 : 0;
+    if (c.led && !(line == request.segment)) {
+      const Segment shaft{c.leader.from, c.leader.to + (c.leader.from - c.leader.to) * 0.05};
+      blemish += cross(shaft, line) ? 0.7 : 0;
+    }
+  }
+  for (const Segment& leader : leaders) {
+    sum += meets(leader, wide) ? 6 : 0;
+    blemish += c.led && cross(c.leader, leader) ? 2 : 0;
+  }
+  for (const Disc& disc : around.discs) {
+    sum += meets_disc(wide, disc) ? 5 : 0;
+    blemish += c.led && meets_disc({c.leader.to.x, c.leader.to.y, 0, 0}, disc) ? 1 : 0;
+  }
+  return sum + std::min(blemish, worst_blemish);
+}
+
+struct Attempt {
+  std::vector<PlacedLabel> labels;
+  std::vector<std::size_t> not_clear;
+};
+
+Attempt attempt(const std::vector<LabelRequest>& requests, const LabelSurroundings& around,
+                const std::vector<std::vector<Candidate>>& choices, const std::vector<std::size_t>& order) {
+  Attempt result{std::vector<PlacedLabel>(requests.size()), {}};
+  std::vector<Rect> taken;
+  std::vector<Segment> leaders;
+  for (const std::size_t i : order) {
+    const Candidate* best = &choices[i].front();
+    double least = 1e9;
+    for (const Candidate& c : choices[i]) {
+      const double bad = trouble(c, requests[i], around, taken, leaders, least);
+      if (bad < least) {
+        least = bad;
+        best = &c;
+      }
+      if (bad <= 0) break;
+    }
+    // A leader across an edge is no beauty, but the label itself is clear.
+    const bool clear = least <= worst_blemish && around.viewport.contains(box_at(best->center, requests[i].size));
+    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->leader) : std::nullopt, clear};
+    if (!clear) result.not_clear.push_back(i);
+    taken.push_back(box_at(best->center, requests[i].size));
+    if (best->led) leaders.push_back(best->leader);
+  }
+  return result;
+}
+
+}  // namespace
+
+bool meets(const Segment& segment, const Rect& rect) {
+  // Source: the clipping of Liang and Barsky (1984).
+  const Vec2 d = segment.to - segment.from;
+  double first = 0;
+  double last = 1;
+  const auto clip = [&first, &last](double step, double room) {
+    if (step == 0) return room >= 0;
+    const double t = room / step;
+    if (step < 0) {
+      first = std::max(first, t);
+    } else {
+      last = std::min(last, t);
+    }
+    return first <= last;
+  };
+  return clip(-d.x, segment.from.x - rect.x) && clip(d.x, rect.right() - segment.from.x) &&
+         clip(-d.y, segment.from.y - rect.y) && clip(d.y, rect.bottom() - segment.from.y);
+}
+
+std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
+                                      const LabelSurroundings& surroundings) {
+  std::vector<std::vector<Candidate>> choices;
+  choices.reserve(requests.size());
+  for (const LabelRequest& request : requests) choices.push_back(candidates(request, surroundings));
+  std::vector<std::size_t> order(requests.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  Attempt best = attempt(requests, surroundings, choices, order);
+  // A label that found no room chooses first in the next attempt.
+  constexpr int attempts = 3;
+  for (int i = 0; i < attempts && !best.not_clear.empty(); ++i) {
+    std::stable_partition(order.begin(), order.end(), [&best](std::size_t at) { return !best.labels[at].clear; });
+    Attempt next = attempt(requests, surroundings, choices, order);
+    if (next.not_clear.size() >= best.not_clear.size()) break;
+    best = std::move(next);
+  }
+  return best.labels;
+}
+
+}  // namespace fw::figures

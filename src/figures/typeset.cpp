@@ -1,0 +1,102 @@
+#include "figures/typeset.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <utility>
+
+namespace fw::figures {
+namespace {
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 13> powers{{{"⁰", "0"},
+                                                                                {"¹", "1"},
+                                                                                {"²", "2"},
+                                                                                {"³", "3"},
+                                                                                {"⁴", "4"},
+                                                                                {"⁵", "5"},
+                                                                                {"⁶", "6"},
+                                                                                {"⁷", "7"},
+                                                                                {"⁸", "8"},
+                                                                                {"⁹", "9"},
+                                                                                {"ⁿ", "n"},
+                                                                                {"⁺", "+"},
+                                                                                {"⁻", "−"}}};
+
+std::optional<std::pair<std::string_view, std::string_view>> power_at(std::string_view text) {
+  for (const auto& power : powers) {
+    if (text.substr(0, power.first.size()) == power.first) return power;
+  }
+  return std::nullopt;
+}
+
+TextStyle style_of(const TextPiece& piece, TextStyle style) {
+  if (piece.raised) style.size *= power_size;
+  return style;
+}
+
+void append_wrapped(const Canvas& canvas, std::string_view paragraph, const TextStyle& style, double width,
+                    std::vector<std::string>& lines) {
+  std::string line;
+  while (!paragraph.empty()) {
+    const std::size_t space = paragraph.find(' ');
+    const std::string word(paragraph.substr(0, space));
+    paragraph.remove_prefix(space == std::string_view::npos ? paragraph.size() : space + 1);
+    const std::string longer = line.empty() ? word : line + ' ' + word;
+    if (!line.empty() && typeset_size(canvas, longer, style).x > width) {
+      lines.push_back(std::exchange(line, word));
+    } else {
+      line = longer;
+    }
+  }
+  lines.push_back(line);
+}
+
+}  // namespace
+
+std::vector<TextPiece> text_pieces(std::string_view text) {
+  std::vector<TextPiece> pieces;
+  const auto append = [&pieces](std::string_view part, bool raised) {
+    if (pieces.empty() || pieces.back().raised != raised) pieces.push_back({"", raised});
+    pieces.back().text += part;
+  };
+  while (!text.empty()) {
+    if (const auto power = power_at(text)) {
+      append(power->second, true);
+      text.remove_prefix(power->first.size());
+    } else {
+      append(text.substr(0, 1), false);
+      text.remove_prefix(1);
+    }
+  }
+  return pieces;
+}
+
+Vec2 typeset_size(const Canvas& canvas, std::string_view text, const TextStyle& style) {
+  double width = 0;
+  for (const TextPiece& piece : text_pieces(text)) width += canvas.text_size(piece.text, style_of(piece, style)).x;
+  return {width, style.size * line_height};
+}
+
+void typeset(Canvas& canvas, Vec2 anchor, HAlign h, VAlign v, std::string_view text, const TextStyle& style) {
+  const Rect box = text_box(anchor, h, v, typeset_size(canvas, text, style), style.size);
+  double x = box.x;
+  const double baseline = box.y + line_baseline * style.size;
+  for (const TextPiece& piece : text_pieces(text)) {
+    const TextStyle piece_style = style_of(piece, style);
+    const double y = baseline - (piece.raised ? power_rise * style.size : 0);
+    canvas.text({x, y}, HAlign::Left, VAlign::Baseline, piece.text, piece_style);
+    x += canvas.text_size(piece.text, piece_style).x;
+  }
+}
+
+std::vector<std::string> wrapped(const Canvas& canvas, std::string_view text, const TextStyle& style, double width) {
+  std::vector<std::string> lines;
+  while (true) {
+    const std::size_t feed = text.find('\n');
+    append_wrapped(canvas, text.substr(0, feed), style, width, lines);
+    if (feed == std::string_view::npos) return lines;
+    text.remove_prefix(feed + 1);
+  }
+}
+
+}  // namespace fw::figures
