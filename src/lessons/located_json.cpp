@@ -22,7 +22,7 @@ class Scanner {
     }
     skip_space();
     if (at_ == text_.size()) {
-      return stop("The file is empty: a lesson starts with { and ends with }.");
+      return stop("the file is empty: a lesson starts with { and ends with }");
     }
     std::optional<JsonNode> node = value(0);
     if (!node) {
@@ -30,7 +30,7 @@ class Scanner {
     }
     skip_space();
     if (at_ != text_.size()) {
-      return stop("The lesson is complete before this, so nothing more may follow; found " + found() + ".");
+      return stop("the lesson is complete before this, so nothing more may follow; found " + found());
     }
     return node;
   }
@@ -72,13 +72,13 @@ class Scanner {
 
   std::optional<JsonNode> value(std::size_t depth) {
     if (at_ >= text_.size()) {
-      return stop("A value was expected here, but the file ends.");
+      return stop("a value was expected here, but the file ends");
     }
     const char c = text_[at_];
     if (c == '{' || c == '[') {
       if (depth == nesting_) {
-        return stop("Lists and objects stand more than " + std::to_string(nesting_) +
-                    " deep within each other here; a lesson needs far fewer.");
+        return stop("lists and objects stand more than " + std::to_string(nesting_) +
+                    " deep within each other here; a lesson needs far fewer");
       }
       return c == '{' ? object(depth) : list(depth);
     }
@@ -105,15 +105,15 @@ class Scanner {
       }
     }
     if (next_is('/')) {
-      return stop("Comments are not part of the format: take this one out.");
+      return stop("comments are not part of the format: take this one out");
     }
     if (next_is('\'')) {
-      return stop("Text stands in double quotation marks, not in single ones.");
+      return stop("text stands in double quotation marks, not in single ones");
     }
     if (next_is('.') || next_is('+')) {
-      return stop("A number starts with a digit: write 0.5 for .5 and 3 for +3.");
+      return stop("a number starts with a digit: write 0.5 for .5 and 3 for +3");
     }
-    return stop("A value was expected here (text in quotation marks, a number, [ or {); found " + found() + ".");
+    return stop("a value was expected here (text in quotation marks, a number, [ or {); found " + found());
   }
 
   [[nodiscard]] JsonNode started(Kind kind) const {
@@ -130,23 +130,23 @@ class Scanner {
     const bool leading_zero = next_is('0');
     const std::size_t whole_digits = digits();
     if (whole_digits == 0) {
-      return stop("A digit was expected after the minus sign; found " + found() + ".");
+      return stop("a digit was expected after the minus sign; found " + found());
     }
     if (leading_zero && whole_digits > 1) {
       at_ = start;
-      return stop("A number does not start with a needless 0.");
+      return stop("a number does not start with a needless 0");
     }
     if (next_is('.')) {
       ++at_;
       if (digits() == 0) {
-        return stop("A digit was expected after the decimal point; found " + found() + ".");
+        return stop("a digit was expected after the decimal point; found " + found());
       }
     }
     if (next_is('e') || next_is('E')) {
       ++at_;
       at_ += next_is('-') || next_is('+') ? 1U : 0U;
       if (digits() == 0) {
-        return stop("A digit was expected in the exponent; found " + found() + ".");
+        return stop("a digit was expected in the exponent; found " + found());
       }
     }
     node.text = text_.substr(start, at_ - start);
@@ -168,13 +168,12 @@ class Scanner {
     while (!next_is('"')) {
       if (at_ >= text_.size()) {
         at_ = start;
-        return stop("This text has no closing quotation mark.");
+        return stop("this text has no closing quotation mark");
       }
       if (static_cast<unsigned char>(text_[at_]) < 0x20U) {
-        return stop(
-            next_is('\n') || next_is('\r')
-                ? "The line ends inside a text: close it with a quotation mark, or write \\n for a new line."
-                : "A control character stands inside a text: write it with \\ (\\t for a tab), or take it out.");
+        return stop(next_is('\n') || next_is('\r')
+                        ? "the line ends inside a text: close it with a quotation mark, or write \\n for a new line"
+                        : "a control character stands inside a text: write it with \\ (\\t for a tab), or take it out");
       }
       has_escape = has_escape || next_is('\\');
       at_ += next_is('\\') ? 2U : 1U;
@@ -187,7 +186,7 @@ class Scanner {
     const nlohmann::json decoded = nlohmann::json::parse(text_.substr(start, at_ - start), nullptr, false);
     if (!decoded.is_string()) {
       at_ = start;
-      return stop("This text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself.");
+      return stop("this text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself");
     }
     node.text = decoded.get<std::string>();
     return node;
@@ -202,14 +201,14 @@ class Scanner {
       return false;
     }
     if (!next_is(',')) {
-      return stop(at_ < text_.size() ? "A comma or " + mark + " was expected here; found " + found() + "."
-                                     : "The file ends before the " + mark + " that closes what is open.");
+      return stop(at_ < text_.size() ? "a comma or " + mark + " was expected here; found " + found()
+                                     : "the file ends before the " + mark + " that closes what is open");
     }
     const std::size_t comma = at_++;
     skip_space();
     if (next_is(closing)) {
       at_ = comma;
-      return stop("No comma may stand before " + mark + ": take it out.");
+      return stop("no comma may stand before " + mark + ": take it out");
     }
     return true;
   }
@@ -261,7 +260,7 @@ class Scanner {
 
   bool member(JsonNode& node, std::set<std::string>& seen, std::size_t depth) {
     if (!next_is('"')) {
-      stop("A key in double quotation marks was expected here; found " + found() + ".");
+      stop("a key in double quotation marks was expected here; found " + found());
       return false;
     }
     const std::optional<JsonNode> key = string();
@@ -269,11 +268,11 @@ class Scanner {
       return false;
     }
     if (!seen.insert(key->text).second) {
-      faults_.push_back({key->offset, "The key " + in_quotes(key->text) + " stands twice here: keep one of the two."});
+      faults_.push_back({key->offset, "the key " + in_quotes(key->text) + " stands twice here: keep one of the two"});
     }
     skip_space();
     if (!next_is(':')) {
-      stop("A colon was expected after the key " + in_quotes(key->text) + "; found " + found() + ".");
+      stop("a colon was expected after the key " + in_quotes(key->text) + "; found " + found());
       return false;
     }
     ++at_;
@@ -309,7 +308,7 @@ Result<JsonNode, std::vector<JsonFault>> parse_located(std::string_view text, st
   const std::size_t valid = utf8_valid_until(text);
   if (valid != text.size()) {
     return failure(
-        std::vector<JsonFault>{{valid, "The file is not text in UTF-8 from here on: save it in the encoding UTF-8."}});
+        std::vector<JsonFault>{{valid, "the file is not text in UTF-8 from here on: save it in the encoding UTF-8"}});
   }
   Scanner scanner(text, nesting);
   std::optional<JsonNode> node = scanner.document();

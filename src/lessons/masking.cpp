@@ -123,8 +123,8 @@ std::vector<std::string> masking_hints(const Problem& problem) {
     const std::optional<Number> other = rule.other(problem.solid);
     if (one && other && *one == *other) {
       const exact::Shown number = exact::shown(*one, 2);
-      hints.push_back("With these numbers, " + std::string(rule.mistake) + " gives the right number (" +
-                      (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake.");
+      hints.push_back("with these numbers, " + std::string(rule.mistake) + " gives the right number (" +
+                      (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake");
     }
   }
   return hints;

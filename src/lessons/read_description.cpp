@@ -28,12 +28,12 @@ bool is_within(std::size_t size, int least, int most) {
 const std::vector<JsonNode>* list_items(const JsonNode& node, int least, int most, std::string_view example,
                                         const Context& context) {
   if (!node.is(JsonNode::Kind::List)) {
-    context.fault(node, "A list such as " + std::string(example) + " was expected; found " + found_text(node) + ".");
+    context.fault(node, "a list such as " + std::string(example) + " was expected; found " + found_text(node));
     return nullptr;
   }
   if (!is_within(node.items.size(), least, most)) {
-    context.fault(node, "This list has " + std::to_string(node.items.size()) + " items; " + size_text(least, most) +
-                            " were expected.");
+    context.fault(node, "this list has " + std::to_string(node.items.size()) + " items; " + size_text(least, most) +
+                            " were expected");
     return nullptr;
   }
   return &node.items;
@@ -62,7 +62,7 @@ std::optional<FieldValue> read_points(const JsonNode& node, const Field& field, 
   std::vector<solids::PointEntry> points;
   for (const JsonNode& item : *items) {
     if (!item.is(JsonNode::Kind::List) || item.items.size() != 2) {
-      context.fault(item, "A point is a list of two numbers, such as [4, 3]; found " + found_text(item) + ".");
+      context.fault(item, "a point is a list of two numbers, such as [4, 3]; found " + found_text(item));
       continue;
     }
     const std::optional<exact::Written> x = read_coordinate(item.items[0], context);
@@ -79,21 +79,21 @@ std::optional<FieldValue> read_count(const JsonNode& node, const Field& field, c
   const bool is_whole =
       node.is(JsonNode::Kind::Number) && node.text.find_first_not_of("0123456789") == std::string::npos;
   if (!is_whole) {
-    context.fault(node, "A whole number without quotation marks was expected, " + size_text(field.least, most) +
-                            "; found " + found_text(node) + ".");
+    context.fault(node, "a whole number without quotation marks was expected, " + size_text(field.least, most) +
+                            "; found " + found_text(node));
     return std::nullopt;
   }
   // Six digits are beyond every limit and still fit an int.
   const int count = node.text.size() > 6 ? 999999 : std::stoi(node.text);
   if (!is_within(static_cast<std::size_t>(count), field.least, most)) {
-    context.fault(node, found_text(node) + " is out of range: " + size_text(field.least, most) + " was expected.");
+    context.fault(node, found_text(node) + " is out of range: " + size_text(field.least, most) + " was expected");
     return std::nullopt;
   }
   return FieldValue(count);
 }
 
 std::optional<FieldValue> read_word(const JsonNode& node, const Field& field, const Context& context) {
-  const std::string* word = text_at(node, "This", context);
+  const std::string* word = text_at(node, "this", context);
   if (word == nullptr) {
     return std::nullopt;
   }
@@ -152,7 +152,7 @@ const Row* named_row(const JsonNode& node, std::string_view key, const std::vect
   }
   const JsonNode* word_node = node.find(key);
   if (word_node == nullptr) {
-    context.fault(node, "The key \"" + std::string(key) + "\" is missing here" + suggestion("", names));
+    context.fault(node, "the key \"" + std::string(key) + "\" is missing here" + suggestion("", names));
     return nullptr;
   }
   const std::string* word = text_at(*word_node, "\"" + std::string(key) + "\"", context.at(key));
@@ -171,7 +171,7 @@ const Row* named_row(const JsonNode& node, std::string_view key, const std::vect
 
 bool is_object(const JsonNode& node, std::string_view example, const Context& context) {
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, "An object such as " + std::string(example) + " was expected; found " + found_text(node) + ".");
+    context.fault(node, "an object such as " + std::string(example) + " was expected; found " + found_text(node));
     return false;
   }
   return true;
@@ -183,8 +183,8 @@ void read_base(const JsonNode& solid, const solids::Kind& kind, solids::Descript
   const Context at_base = context.at("base");
   constexpr std::string_view example = "{\"shape\": \"square\", \"side\": \"6 cm\"}";
   if (node == nullptr) {
-    context.fault(solid, "The key \"base\" is missing: " + with_article(kind.key) + " stands on a base, such as " +
-                             std::string(example) + ".");
+    context.fault(solid, "the key \"base\" is missing: " + with_article(kind.key) + " stands on a base, such as " +
+                             std::string(example));
     return;
   }
   if (!is_object(*node, example, at_base)) {

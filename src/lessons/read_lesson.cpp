@@ -16,18 +16,17 @@ using Kind = JsonNode::Kind;
 bool is_readable_version(const JsonNode& lesson, const Context& context) {
   const JsonNode* version = lesson.find("lesson");
   if (version == nullptr) {
-    context.fault(lesson, "The key \"lesson\" is missing: a lesson file starts with {\"lesson\": 1.");
+    context.fault(lesson, "the key \"lesson\" is missing: a lesson file starts with {\"lesson\": 1");
     return true;
   }
   const bool is_whole = version->is(Kind::Number) && version->text.find_first_not_of("0123456789") == std::string::npos;
   if (!is_whole || version->text == "0") {
-    context.fault(*version,
-                  "\"lesson\" is the version of the format, the number 1; found " + found_text(*version) + ".");
+    context.fault(*version, "\"lesson\" is the version of the format, the number 1; found " + found_text(*version));
     return true;
   }
   if (version->text != "1") {
-    context.fault(*version, "This lesson is of version " + version->text.substr(0, 40) +
-                                " of the format, and this program reads version 1: a newer program is needed.");
+    context.fault(*version, "this lesson is of version " + version->text.substr(0, 40) +
+                                " of the format, and this program reads version 1: a newer program is needed");
     return false;
   }
   return true;
@@ -36,12 +35,12 @@ bool is_readable_version(const JsonNode& lesson, const Context& context) {
 std::string read_title(const JsonNode& lesson, const Context& context) {
   const JsonNode* node = lesson.find("title");
   if (node == nullptr) {
-    context.fault(lesson, "The key \"title\" is missing, such as \"title\": \"Lantern fair\".");
+    context.fault(lesson, "the key \"title\" is missing, such as \"title\": \"Lantern fair\"");
     return "";
   }
-  const std::string* title = text_at(*node, "A title", context);
+  const std::string* title = text_at(*node, "a title", context);
   if (title != nullptr && title->empty()) {
-    context.fault(*node, "A title has at least one letter; found an empty text.");
+    context.fault(*node, "a title has at least one letter; found an empty text");
   }
   return title == nullptr ? "" : *title;
 }
@@ -50,20 +49,19 @@ std::vector<Problem> read_problems(const JsonNode& lesson, const Context& contex
   std::vector<Problem> problems;
   const JsonNode* node = lesson.find("problems");
   if (node == nullptr) {
-    context.fault(lesson, "The key \"problems\" is missing: a list of problems in [ ].");
+    context.fault(lesson, "the key \"problems\" is missing: a list of problems in [ ]");
     return problems;
   }
   if (!node->is(Kind::List)) {
-    context.fault(*node, "\"problems\" is a list of problems in [ ]; found " + found_text(*node) + ".");
+    context.fault(*node, "\"problems\" is a list of problems in [ ]; found " + found_text(*node));
     return problems;
   }
   if (node->items.empty()) {
-    context.fault(*node, "A lesson has at least one problem; this list is empty.");
+    context.fault(*node, "a lesson has at least one problem; this list is empty");
   }
   if (node->items.size() > limits::problems) {
-    context.fault(node->items[limits::problems], "A lesson has at most " + std::to_string(limits::problems) +
-                                                     " problems; this one has " + std::to_string(node->items.size()) +
-                                                     ".");
+    context.fault(node->items[limits::problems], "a lesson has at most " + std::to_string(limits::problems) +
+                                                     " problems; this one has " + std::to_string(node->items.size()));
     return problems;
   }
   std::set<std::string> ids;
@@ -86,8 +84,8 @@ Reading read(std::string_view text) {
   Report report;
   const Context context(report, "");
   if (text.size() > limits::bytes) {
-    context.fault(0, "The file has " + std::to_string(text.size()) + " bytes; a lesson has at most " +
-                         std::to_string(limits::bytes) + ".");
+    context.fault(0, "the file has " + std::to_string(text.size()) + " bytes; a lesson has at most " +
+                         std::to_string(limits::bytes));
     return {std::nullopt, report.in_order(text)};
   }
   const Result<JsonNode, std::vector<JsonFault>> root = parse_located(text, limits::nesting);
@@ -98,7 +96,7 @@ Reading read(std::string_view text) {
     return {std::nullopt, report.in_order(text)};
   }
   if (!root->is(Kind::Object)) {
-    context.fault(*root, "A lesson is an object in { }; found " + found_text(*root) + ".");
+    context.fault(*root, "a lesson is an object in { }; found " + found_text(*root));
     return {std::nullopt, report.in_order(text)};
   }
   if (!is_readable_version(*root, context)) {

@@ -15,12 +15,12 @@ std::string noun_of(int dimension) { return dimension == 1 ? "a length" : dimens
 const std::string* measure_text(const JsonNode& node, int dimension, const Context& context) {
   if (node.is(JsonNode::Kind::Number)) {
     const std::string unit = dimension == 1 ? "cm" : "cm^" + std::to_string(dimension);
-    context.fault(node, "A measure is text with its unit; found " + found_text(node) + ", write \"" +
-                            (node.text.size() > 40 ? "9" : node.text) + " " + unit + "\".");
+    context.fault(node, "a measure is text with its unit; found " + found_text(node) + ", write \"" +
+                            (node.text.size() > 40 ? "9" : node.text) + " " + unit + "\"");
     return nullptr;
   }
   if (!node.is(JsonNode::Kind::Text)) {
-    context.fault(node, "A measure is text such as " + example_of(dimension) + "; found " + found_text(node) + ".");
+    context.fault(node, "a measure is text such as " + example_of(dimension) + "; found " + found_text(node));
     return nullptr;
   }
   return &node.text;
@@ -51,15 +51,15 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
   }
   if (quantity.unit.dimension() != dimension) {
     context.fault(node, in_quotes(*text) + " is " + noun_of(quantity.unit.dimension()) + "; " + noun_of(dimension) +
-                            " was expected, such as " + example_of(dimension) + ".");
+                            " was expected, such as " + example_of(dimension));
     return std::nullopt;
   }
   if (quantity.number.value.sign() <= 0) {
-    context.fault(node, "A measure is more than 0; found " + in_quotes(*text) + ".");
+    context.fault(node, "a measure is more than 0; found " + in_quotes(*text));
     return std::nullopt;
   }
   if (!is_within_limits(quantity)) {
-    context.fault(node, in_quotes(*text) + " is out of range: lengths run from 0.001 mm to 1000 km.");
+    context.fault(node, in_quotes(*text) + " is out of range: lengths run from 0.001 mm to 1000 km");
     return std::nullopt;
   }
   return quantity;
@@ -78,7 +78,7 @@ std::optional<solids::LengthEntry> read_length(const JsonNode& node, const Conte
 
 std::optional<exact::Written> read_coordinate(const JsonNode& node, const Context& context) {
   if (!node.is(JsonNode::Kind::Text) && !node.is(JsonNode::Kind::Number)) {
-    context.fault(node, "A coordinate is a number, such as 4 or 2.5; found " + found_text(node) + ".");
+    context.fault(node, "a coordinate is a number, such as 4 or 2.5; found " + found_text(node));
     return std::nullopt;
   }
   const bool is_negative = !node.text.empty() && node.text.front() == '-';
@@ -93,7 +93,7 @@ std::optional<exact::Written> read_coordinate(const JsonNode& node, const Contex
     written.value = -written.value;
   }
   if (std::abs(written.value.to_double()) > limits::length_meters_most) {
-    context.fault(node, in_quotes(node.text) + " is out of range: coordinates run from -1000000 to 1000000.");
+    context.fault(node, in_quotes(node.text) + " is out of range: coordinates run from -1000000 to 1000000");
     return std::nullopt;
   }
   return written;

@@ -22,25 +22,25 @@ bool is_id(std::string_view text) {
 std::string read_id(const JsonNode& problem, std::set<std::string>& ids, const Context& context) {
   const JsonNode* node = problem.find("id");
   if (node == nullptr) {
-    context.fault(problem, "The key \"id\" is missing: a short name of the problem, such as \"crate\".");
+    context.fault(problem, "the key \"id\" is missing: a short name of the problem, such as \"crate\"");
     return "";
   }
-  const std::string* id = text_at(*node, "An id", context);
+  const std::string* id = text_at(*node, "an id", context);
   if (id == nullptr) {
     return "";
   }
   if (!is_id(*id)) {
     context.fault(*node, in_quotes(*id) + " is no id: write 1 to " + std::to_string(longest_id) +
-                             " letters a-z and A-Z, digits, - or _.");
+                             " letters a-z and A-Z, digits, - or _");
   } else if (!ids.insert(*id).second) {
-    context.fault(*node, "The id " + in_quotes(*id) + " is taken by a problem before this one: give each its own.");
+    context.fault(*node, "the id " + in_quotes(*id) + " is taken by a problem before this one: give each its own");
   }
   return *id;
 }
 
 std::string read_prompt(const JsonNode& problem, const Context& context) {
   const JsonNode* node = problem.find("prompt");
-  const std::string* prompt = node == nullptr ? nullptr : text_at(*node, "A prompt", context);
+  const std::string* prompt = node == nullptr ? nullptr : text_at(*node, "a prompt", context);
   return prompt == nullptr ? "" : *prompt;
 }
 
@@ -51,7 +51,7 @@ solids::Known read_known(const JsonNode& problem, const Context& context) {
     return known;
   }
   if (!node->is(JsonNode::Kind::Object)) {
-    context.fault(*node, "\"known\" is an object such as {\"volume\": \"180 cm^3\"}; found " + found_text(*node) + ".");
+    context.fault(*node, "\"known\" is an object such as {\"volume\": \"180 cm^3\"}; found " + found_text(*node));
     return known;
   }
   check_keys(*node, whole_measures(), "\"known\"", context);
@@ -73,14 +73,14 @@ std::vector<std::string> read_find(const JsonNode& problem, const Context& conte
     return find;
   }
   if (!node->is(JsonNode::Kind::List) || node->items.empty()) {
-    context.fault(
-        *node, "\"find\" is a list of what is asked for, such as [\"surface_area\"]; found " + found_text(*node) + ".");
+    context.fault(*node,
+                  "\"find\" is a list of what is asked for, such as [\"surface_area\"]; found " + found_text(*node));
     return find;
   }
   for (const JsonNode& item : node->items) {
-    if (const std::string* asked = text_at(item, "What is asked for", context)) {
+    if (const std::string* asked = text_at(item, "what is asked for", context)) {
       if (std::find(find.begin(), find.end(), *asked) != find.end()) {
-        context.fault(item, in_quotes(*asked) + " is asked for twice: keep one of the two.");
+        context.fault(item, in_quotes(*asked) + " is asked for twice: keep one of the two");
       }
       find.push_back(*asked);
     }
@@ -95,8 +95,7 @@ std::optional<Supply> read_supply(const JsonNode& problem, const Context& contex
   }
   constexpr std::string_view example = "{\"cover\": \"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}";
   if (!node->is(JsonNode::Kind::Object)) {
-    context.fault(*node,
-                  "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(*node) + ".");
+    context.fault(*node, "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(*node));
     return std::nullopt;
   }
   check_keys(*node, {"cover", "fill", "edge", "each", "item"}, "\"supply\"", context);
@@ -107,19 +106,19 @@ std::optional<Supply> read_supply(const JsonNode& problem, const Context& contex
       continue;
     }
     if (!supply.purpose.empty()) {
-      context.fault(*measure, "A supply has one of \"cover\", \"fill\" and \"edge\"; found a second one.");
+      context.fault(*measure, "a supply has one of \"cover\", \"fill\" and \"edge\"; found a second one");
       continue;
     }
     supply.purpose = purpose;
-    const std::string* name = text_at(*measure, "The measure that the supply is for", context.at(purpose));
+    const std::string* name = text_at(*measure, "the measure that the supply is for", context.at(purpose));
     supply.measure = name == nullptr ? "" : *name;
   }
   if (supply.purpose.empty()) {
     context.fault(*node,
-                  "A supply says what it is for: \"cover\", \"fill\" or \"edge\", as in " + std::string(example) + ".");
+                  "a supply says what it is for: \"cover\", \"fill\" or \"edge\", as in " + std::string(example));
   }
   if (const JsonNode* item = node->find("item")) {
-    const std::string* name = text_at(*item, "An item", context.at("item"));
+    const std::string* name = text_at(*item, "an item", context.at("item"));
     supply.item = name == nullptr ? "" : *name;
   }
   const JsonNode* each = node->find("each");
@@ -127,8 +126,8 @@ std::optional<Supply> read_supply(const JsonNode& problem, const Context& contex
     supply.each = read_quantity(*each, dimension_of_purpose(supply.purpose), context.at("each"));
     if (supply.item.empty()) {
       context.fault(*node,
-                    "A supply that says how much each item is for also says what the item is: "
-                    "\"item\": \"roll\".");
+                    "a supply that says how much each item is for also says what the item is: "
+                    "\"item\": \"roll\"");
     }
   }
   return supply;
@@ -148,6 +147,19 @@ Finding::Kind kind_of(solids::Severity severity) {
   return Finding::Kind::Impossible;
 }
 
+// The value of a key, or the item of a list by its number from 1; null when there is none.
+const JsonNode* part_of(const JsonNode& node, const std::string& name) {
+  if (!node.is(JsonNode::Kind::List)) {
+    return node.find(name);
+  }
+  for (std::size_t i = 0; i < node.items.size(); ++i) {
+    if (std::to_string(i + 1) == name) {
+      return &node.items[i];
+    }
+  }
+  return nullptr;
+}
+
 // The byte where the measure "base.side" or "volume" of a problem stands; its solid where it does not.
 std::size_t offset_of(const JsonNode& problem, const std::string& measure) {
   const JsonNode* solid = problem.find("solid");
@@ -158,7 +170,7 @@ std::size_t offset_of(const JsonNode& problem, const std::string& measure) {
   const JsonNode* node = solid;
   for (std::size_t start = 0; start < measure.size();) {
     const std::size_t end = std::min(measure.find('.', start), measure.size());
-    const JsonNode* next = node->find(std::string_view(measure).substr(start, end - start));
+    const JsonNode* next = part_of(*node, measure.substr(start, end - start));
     if (next == nullptr) {
       break;
     }
@@ -202,7 +214,7 @@ void check_asked(const JsonNode& node, const Problem& problem, const Context& co
     context.at("each").fault(*supply_node->find("each"), in_quotes(supply.each->text) +
                                                              " cannot be compared with a solid "
                                                              "measured in " +
-                                                             problem.solid.unit().text() + ".");
+                                                             problem.solid.unit().text());
   }
 }
 
@@ -219,7 +231,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   const Context context(report, problem_name(node, number));
   const std::size_t errors_before = report.errors();
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, "A problem is an object in { }; found " + found_text(node) + ".");
+    context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
   check_keys(node, {"id", "prompt", "solid", "known", "find", "supply"}, "a problem", context);
@@ -229,7 +241,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   const JsonNode* solid_node = node.find("solid");
   std::optional<solids::Description> description;
   if (solid_node == nullptr) {
-    context.fault(node, "The key \"solid\" is missing: it says what stands on the bench.");
+    context.fault(node, "the key \"solid\" is missing: it says what stands on the bench");
   } else {
     description = read_description(*solid_node, context);
   }

@@ -60,7 +60,7 @@ std::string suggestion(std::string_view word, const std::vector<std::string>& kn
   for (const std::string& key : known) {
     marked.push_back("\"" + key + "\"");
   }
-  return "; what may stand here is " + joined_with_or(marked) + ".";
+  return "; what may stand here is " + joined_with_or(marked);
 }
 
 void check_keys(const JsonNode& object, const std::vector<std::string>& known, std::string_view owner,
@@ -76,7 +76,7 @@ void check_keys(const JsonNode& object, const std::vector<std::string>& known, s
 
 const std::string* text_at(const JsonNode& node, std::string_view what, const Context& context) {
   if (!node.is(JsonNode::Kind::Text)) {
-    context.fault(node, std::string(what) + " is text in quotation marks; found " + found_text(node) + ".");
+    context.fault(node, std::string(what) + " is text in quotation marks; found " + found_text(node));
     return nullptr;
   }
   return &node.text;
