@@ -39,18 +39,19 @@ struct Sizes {
 /// A face of the program: its colors and sizes. Every text and edge has a contrast of 7:1 or more to what it stands on.
 struct Theme {
   ThemeName name = ThemeName::Paper;
-  Color ground{};      ///< the bench, the rail, the bars
-  Color panel{};       ///< the ledger and other sheets
-  Color ink{};         ///< text and lines
-  Color quiet_ink{};   ///< text of less weight
-  Color primary{};     ///< fill of the one button that matters most
-  Color on_primary{};  ///< its text
-  Color hover{};       ///< fill of a quiet widget under the pointer; text stands on it
-  Color selection{};   ///< behind selected text; text stands on it
-  Color focus{};       ///< the ring round the widget that has the keyboard
-  Color good{};        ///< text and marks of what is right, on ground and panel; never without a word or mark
-  Color bad{};         ///< text and marks of what is wrong
-  Color scrim{};       ///< laid over everything below a sheet; see-through
+  Color ground{};        ///< the bench, the rail, the bars
+  Color panel{};         ///< the ledger and other sheets
+  Color ink{};           ///< text and lines
+  Color quiet_ink{};     ///< text of less weight
+  Color primary{};       ///< fill of the one button that matters most
+  Color on_primary{};    ///< its text
+  Color hover{};         ///< fill of a quiet widget under the pointer; text stands on it
+  Color selection{};     ///< behind selected text
+  Color on_selection{};  ///< selected text
+  Color focus{};         ///< the ring round the widget that has the keyboard
+  Color good{};          ///< text and marks of what is right, on ground and panel; never without a word or mark
+  Color bad{};           ///< text and marks of what is wrong
+  Color scrim{};         ///< laid over everything below a sheet; see-through
   Sizes sizes{};
 
   [[nodiscard]] static Theme make(ThemeName name, double window_height);

@@ -108,8 +108,9 @@ class Ui {
   void end_sheet();
 
   // --- keyboard and focus -------------------------------------------------------------------------------
-  /// Whether this key was pressed (or repeats) with just these modifiers, and no widget has used it. Call it after the
-  /// widgets. While a text field has the focus, only keys that it has no use for count.
+  /// Whether this key was pressed with just these modifiers, and no widget has used it. Call it after the widgets.
+  /// Arrows, plus and minus repeat while they are held, other keys do not. While a text field has the focus, only keys
+  /// that it has no use for count.
   [[nodiscard]] bool shortcut(Key key, Modifiers modifiers = no_modifiers);
   [[nodiscard]] bool is_typing() const;  ///< a text field has the focus
   [[nodiscard]] std::optional<WidgetId> focus() const;

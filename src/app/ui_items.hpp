@@ -130,7 +130,7 @@ struct Interaction {
 
 struct SliderRange {
   double low = 0, high = 1;
-  double step = 0.05;  ///< of an arrow key; a page key makes five of them, Home and End go to the ends
+  double step = 0.05;  ///< of an arrow key; with Shift five of them; Home and End go to the ends
 };
 struct SliderEvent {
   bool changed = false;
