@@ -24,7 +24,7 @@ class EdgeAction {
   [[nodiscard]] EdgeMask operator()(EdgeMask mask) const {
     EdgeMask image = 0;
     for (std::size_t byte = 0; byte < byte_count_; ++byte) {
-      image |= table_[byte][(mask >> (8 * byte)) & 0xFFU];
+      image |= table_[byte][static_cast<std::uint8_t>(mask >> (8 * byte))];
     }
     return image;
   }
