@@ -80,7 +80,7 @@ std::string joined(const std::vector<Term>& terms);
 // √(25 + 10√5) of a radicand outside and a primitive sum inside.
 std::string nested_root(const RootTerm& outside, const RootSum& nested) {
   std::vector<Term> inside;
-  for (const RootTerm& term : multiply(nested, {{outside.radicand, Rational(1)}})) {
+  for (const RootTerm& term : scaled(nested, Rational(outside.radicand))) {
     inside.push_back({term.coefficient, term.radicand == 1 ? "" : "√" + digits(term.radicand), 0});
   }
   return "√(" + joined(inside) + ")";
