@@ -27,6 +27,7 @@ namespace fw::app {
 /// focused one; arrows move within tabs, rail items, options and sliders. What a widget has used is not a shortcut.
 class Ui {
  public:
+  struct Core;  ///< input, focus and records, for the ui_*.cpp files: ui_core.hpp
   Ui();
   ~Ui();
   Ui(const Ui&) = delete;
@@ -127,7 +128,17 @@ class Ui {
   [[nodiscard]] const ItemRecord* item(WidgetId id) const;
 
  private:
-  struct Core;  // input, focus and records: ui_core.hpp
+  void close_field();
+  void open_field(WidgetId id, std::string_view value);
+  void edit_field(const FieldOptions& options, FieldEvent& event);
+  void point_in_field(const Rect& inside, const TextStyle& style, bool went_down, bool held);
+  void draw_field(const Rect& rect, std::string_view value, const FieldOptions& options, bool focused, bool hovered);
+  [[nodiscard]] std::optional<double> slider_key(double value, const SliderRange& range);
+  void draw_tip();
+  void scroll_bar(WidgetId id, const Rect& track, double content_height, double& offset);
+  void draw_text_line(std::string_view text, const Rect& box, const TextStyle& style, HAlign h, VAlign v);
+  void ring(const Rect& rect, double radius);
+
   std::unique_ptr<Core> core_;
   const Theme* theme_ = nullptr;
   const Fonts* fonts_ = nullptr;
