@@ -5,9 +5,11 @@ namespace fw::cli {
 
 const std::vector<Verb>& verbs() {
   static const std::vector<Verb> table{
+      {add_show, show_demo},
       {add_measure},
       {add_check},
       {add_nets},
+      {add_picture},
   };
   return table;
 }

@@ -9,8 +9,12 @@ class App;
 // One function a verb; each is a file of this folder.
 namespace fw::cli {
 
+void add_show(CLI::App& app, ExitStatus& status);
+/// The window on the demo lesson.
+[[nodiscard]] ExitStatus show_demo();
 void add_measure(CLI::App& app, ExitStatus& status);
 void add_check(CLI::App& app, ExitStatus& status);
 void add_nets(CLI::App& app, ExitStatus& status);
+void add_picture(CLI::App& app, ExitStatus& status);
 
 }  // namespace fw::cli

@@ -1,0 +1,77 @@
+#include "app/apply.hpp"
+
+#include <utility>
+
+#include "app/apply/parts.hpp"
+#include "base/overload.hpp"
+
+namespace fw::app {
+namespace {
+
+/// Commands with the same key, one after another, are one step of undo.
+std::string merge_key(const Command& command) {
+  if (const auto* set = std::get_if<SetMeasure>(&command); set != nullptr && set->by_slider) {
+    return "measure " + set->field;
+  }
+  return {};
+}
+
+std::vector<Effect> effects_between(const Model& before, const Model& after) {
+  std::vector<Effect> effects;
+  if (!(before.view.settings == after.view.settings)) {
+    effects.push_back(Effect::SaveSettings);
+  }
+  if (before.view.settings.full_screen != after.view.settings.full_screen) {
+    effects.push_back(after.view.settings.full_screen ? Effect::EnterFullScreen : Effect::LeaveFullScreen);
+  }
+  if (!(before.state == after.state)) {
+    effects.push_back(Effect::SavePlace);
+  }
+  return effects;
+}
+
+/// What the view remembers of a solid is void when another one stands there.
+void mend_view(const Model& before, Model& after) {
+  const bool same_place = before.state.problem == after.state.problem && before.state.mode == after.state.mode &&
+                          before.state.quiz.number == after.state.quiz.number &&
+                          before.state.quiz.seed == after.state.quiz.seed;
+  const std::size_t faces = after.state.desk().solid.faces().size();
+  const bool same_faces = faces == before.state.desk().solid.faces().size();
+  if (!same_place || !same_faces) {
+    after.view.hovered.reset();
+    after.view.dragged.reset();
+    after.view.motion = Motion::Still;
+    after.view.fold = after.state.mode == Mode::Quiz && !after.state.quiz.revealed ? 1.0 : 0.0;
+  }
+}
+
+}  // namespace
+
+Outcome apply(Model model, const Command& command) {
+  const Model before = model;
+  std::string step;
+  std::visit(Overload{[&](const Undo&) {
+                        if (model.history.can_undo()) {
+                          model.state = model.history.undo(model.state);
+                          model.view.notice.reset();
+                        }
+                      },
+                      [&](const Redo&) {
+                        if (model.history.can_redo()) {
+                          model.state = model.history.redo(model.state);
+                          model.view.notice.reset();
+                        }
+                      },
+                      [&](const auto& other) { step = parts::on(model, other); }},
+             command);
+  if (!step.empty() && !(before.state == model.state)) {
+    model.history.record(before.state, std::move(step), merge_key(command));
+  }
+  mend_view(before, model);
+  std::vector<Effect> effects = effects_between(before, model);
+  return {std::move(model), std::move(effects)};
+}
+
+bool is_moving(const View& view) { return view.motion != Motion::Still && !view.blank; }
+
+}  // namespace fw::app

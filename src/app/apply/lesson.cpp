@@ -1,0 +1,48 @@
+#include <algorithm>
+
+#include "app/apply/parts.hpp"
+
+namespace fw::app::parts {
+
+Desk& desk(Model& model) { return *model.state.desks[model.state.problem]; }
+
+void come_to_problem(Model& model) {
+  std::optional<Desk>& place = model.state.desks[model.state.problem];
+  if (!place) {
+    place = fresh_desk(model.state.current().solid);
+  }
+  model.view.notice.reset();
+  model.view.turn = 0;
+  model.view.tilt = 0;
+  model.view.nearness = 1;
+}
+
+std::string on(Model& model, const OpenProblem& command) {
+  if (command.index >= model.state.lesson->problems.size() || command.index == model.state.problem) {
+    return {};
+  }
+  model.state.problem = command.index;
+  come_to_problem(model);
+  return "go to problem " + std::to_string(command.index + 1);
+}
+
+std::string on(Model& model, const StepProblem& command) {
+  const auto count = static_cast<std::ptrdiff_t>(model.state.lesson->problems.size());
+  const auto now = static_cast<std::ptrdiff_t>(model.state.problem);
+  const std::ptrdiff_t next = std::clamp<std::ptrdiff_t>(now + command.by, 0, count - 1);
+  return on(model, OpenProblem{static_cast<std::size_t>(next)});
+}
+
+std::string on(Model& model, const SetMode& command) {
+  if (model.state.mode == command.mode) {
+    return {};
+  }
+  model.state.mode = command.mode;
+  model.view.notice.reset();
+  model.view.turn = 0;
+  model.view.tilt = 0;
+  model.view.nearness = 1;
+  return command.mode == Mode::Quiz ? "go to the quiz" : "go to explore";
+}
+
+}  // namespace fw::app::parts

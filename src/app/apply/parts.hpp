@@ -1,0 +1,74 @@
+#pragma once
+
+#include <string>
+
+#include "app/apply.hpp"
+
+namespace fw::app::parts {
+
+// One function a command, in a file a topic; each changes the model and returns what undo would be called
+// ("count face 3"), or an empty text when there is nothing to undo.
+
+std::string on(Model& model, const OpenProblem& command);
+std::string on(Model& model, const StepProblem& command);
+std::string on(Model& model, const SetMode& command);
+
+std::string on(Model& model, const PickFace& command);
+std::string on(Model& model, const StepPicked& command);
+std::string on(Model& model, const CountFace& command);
+std::string on(Model& model, const CountNext& command);
+std::string on(Model& model, const UncountLast& command);
+std::string on(Model& model, const ClearCount& command);
+std::string on(Model& model, const SetGrouping& command);
+std::string on(Model& model, const ShowTotal& command);
+std::string on(Model& model, const ShowVolume& command);
+
+std::string on(Model& model, const SetFold& command);
+std::string on(Model& model, const StepFold& command);
+std::string on(Model& model, const PlayFold& command);
+std::string on(Model& model, const SetFoldOrder& command);
+std::string on(Model& model, const StepNet& command);
+std::string on(Model& model, const MoveFace& command);
+std::string on(Model& model, const MovePicked& command);
+std::string on(Model& model, const DragFace& command);
+std::string on(Model& model, const Tick& command);
+
+std::string on(Model& model, const SetMeasure& command);
+std::string on(Model& model, const SetUnit& command);
+std::string on(Model& model, const PutOnBench& command);
+std::string on(Model& model, const ResetProblem& command);
+std::string on(Model& model, const TakeRemedy& command);
+std::string on(Model& model, const DismissNotice& command);
+
+std::string on(Model& model, const SetAnswerStyle& command);
+std::string on(Model& model, const AnswerTyped& command);
+std::string on(Model& model, const AnswerOption& command);
+std::string on(Model& model, const RevealAnswer& command);
+std::string on(Model& model, const NextQuestion& command);
+std::string on(Model& model, const ReseedQuiz& command);
+
+std::string on(Model& model, const Orbit& command);
+std::string on(Model& model, const Zoom& command);
+std::string on(Model& model, const FitView& command);
+std::string on(Model& model, const ShowPanel& command);
+std::string on(Model& model, const SetTheme& command);
+std::string on(Model& model, const SetReducedMotion& command);
+std::string on(Model& model, const SetLetterKeys& command);
+std::string on(Model& model, const SetFullScreen& command);
+std::string on(Model& model, const SetPresenting& command);
+std::string on(Model& model, const SetRail& command);
+std::string on(Model& model, const SetBlank& command);
+std::string on(Model& model, const ShowKeys& command);
+std::string on(Model& model, const ShowPrompt& command);
+std::string on(Model& model, const Hover& command);
+
+/// The desk of the problem in view, to be changed.
+[[nodiscard]] Desk& desk(Model& model);
+/// Lays a desk for the problem in view if none is there, and brings the view back to the closed solid.
+void come_to_problem(Model& model);
+/// The quarter, or the hinge, that the fold stands at or just passed, stepped by one.
+[[nodiscard]] double stepped_fold(double fold, int by, std::size_t steps);
+/// How many steps a fold is stepped in: quarters, or one a hinge.
+[[nodiscard]] std::size_t fold_steps(const Model& model);
+
+}  // namespace fw::app::parts

@@ -1,0 +1,193 @@
+#include "app/bench_marks.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/measure.hpp"
+#include "geometry/polygon.hpp"
+
+namespace fw::app {
+namespace {
+
+using figures::Segment;
+using geometry::Polyhedron;
+using geometry::Vec2;
+using geometry::Vec3;
+using solids::Mark;
+using solids::MarkId;
+using solids::MarkPlace;
+
+constexpr double closed_enough = 0.02;   // heights inside stand only while the solid is closed
+
+/// Distance of a point from the line through a segment.
+double distance_to(Vec3 point, Vec3 from, Vec3 to) {
+  const Vec3 along = to - from;
+  const double length = glm::length(along);
+  return length == 0 ? glm::length(point - from) : glm::length(glm::cross(along, point - from)) / length;
+}
+
+bool lies_on_side(const Polyhedron& polyhedron, FaceId face, const Mark& mark, double slack) {
+  const std::vector<Vec3> corners = polyhedron.corners(face);
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const Vec3 a = corners[i];
+    const Vec3 b = corners[(i + 1) % corners.size()];
+    if (distance_to(mark.from, a, b) < slack && distance_to(mark.to, a, b) < slack) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/// The face that a mark moves with: its own for a mark on a face, the one nearest the root for a mark at an edge.
+std::optional<FaceId> carrier(const Desk& desk, const Mark& mark, double slack) {
+  if (mark.place == MarkPlace::Inside) {
+    return std::nullopt;
+  }
+  if (mark.face) {
+    return FaceId::at(*mark.face);
+  }
+  for (const FaceId face : desk.net.order()) {
+    if (lies_on_side(desk.solid.polyhedron(), face, mark, slack)) {
+      return face;
+    }
+  }
+  return std::nullopt;
+}
+
+struct PlacedMark {
+  MarkId id;
+  Vec3 from{}, to{}, square_to{};
+};
+
+std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Model& model) {
+  const Desk& desk = model.state.desk();
+  const Polyhedron& polyhedron = desk.solid.polyhedron();
+  const double slack = 1e-6 * picture.camera.distance;
+  std::vector<PlacedMark> placed;
+  for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
+    const MarkId id = MarkId::at(i);
+    const Mark& mark = desk.solid.marks()[id];
+    if (model.view.fold <= closed_enough) {
+      placed.push_back({id, mark.from, mark.to, mark.square_to});
+      continue;
+    }
+    if (const auto face = carrier(desk, mark, slack)) {
+      const PlacedFace carried(polyhedron, picture.look.faces, *face);
+      const Vec3 to = carried.carried(mark.to);
+      placed.push_back({id, carried.carried(mark.from), to, carried.carried(mark.to + mark.square_to) - to});
+    }
+  }
+  return placed;
+}
+
+bool belongs_to_picked(const Desk& desk, MarkId id) {
+  if (!desk.picked) {
+    return false;
+  }
+  const auto& lengths = desk.solid.faces()[*desk.picked].lengths;
+  return std::any_of(lengths.begin(), lengths.end(), [&](const solids::FaceLength& length) { return length.mark == id; });
+}
+
+void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<PlacedMark>& marks, const Theme& theme) {
+  const auto width = static_cast<float>(theme.sizes.edge);
+  const double size = geometry::bounding_box({picture.camera.eye(), picture.camera.target}).diagonal() * 0.022;
+  for (const PlacedMark& mark : marks) {
+    const bool is_edge = desk.solid.marks()[mark.id].place == MarkPlace::Edge;
+    const bool emphasized = belongs_to_picked(desk, mark.id);
+    if (!is_edge || emphasized) {
+      const float dash = is_edge ? 0 : width * 3;
+      const float wide = emphasized ? width * 1.8F : width;
+      const render::Stroke line{theme.ink, wide, dash, dash * 0.8F};
+      picture.look.lines.push_back({mark.from, mark.to, line, line});
+    }
+    if (glm::length(mark.square_to) > 0) {
+      const render::Stroke thin{theme.ink, width * 0.75F, 0, 0};
+      const double reach = std::min(size, glm::length(mark.from - mark.to) * 0.3);
+      for (const render::LineLook& line :
+           render::right_angle_mark(mark.to, mark.from - mark.to, mark.square_to, reach, thin, thin)) {
+        picture.look.lines.push_back(line);
+      }
+    }
+  }
+}
+
+Segment on_screen(const BenchPicture& picture, Vec3 from, Vec3 to) {
+  const Vec2 shift{picture.rect.x, picture.rect.y};
+  return {picture.camera.project(from, picture.viewport).pixel + shift,
+          picture.camera.project(to, picture.viewport).pixel + shift};
+}
+
+figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme& theme) {
+  figures::LabelSurroundings around;
+  around.viewport = picture.rect.inset(theme.sizes.space);
+  around.gap = theme.sizes.space * 0.7;
+  Vec2 sum{};
+  double corners = 0;
+  for (const auto& face : picture.look.faces) {
+    for (std::size_t i = 0; i < face.size(); ++i) {
+      const Segment side = on_screen(picture, face[i], face[(i + 1) % face.size()]);
+      around.lines.push_back(side);
+      sum += side.from;
+      corners += 1;
+    }
+  }
+  around.away_from = corners > 0 ? sum / corners : picture.rect.center();
+  for (const render::LineLook& line : picture.look.lines) {
+    around.lines.push_back(on_screen(picture, line.from, line.to));
+  }
+  for (const FaceNumber& number : picture.numbers) {
+    around.discs.push_back({number.center, number.radius});
+  }
+  return around;
+}
+
+}  // namespace
+
+PlacedFace::PlacedFace(const Polyhedron& polyhedron, const nets::Pose& pose, FaceId face)
+    : rest_(geometry::face_plane(polyhedron, face)), flat_(geometry::flat_face(polyhedron, face)) {
+  // The frame that the face has now, found from two of its corners far apart.
+  const std::vector<Vec3>& now = pose[face.index()];
+  const Vec2 flat_side = flat_[1] - flat_[0];
+  const Vec3 side = glm::normalize(now[1] - now[0]);
+  Vec3 normal{};
+  for (std::size_t i = 0; i < now.size(); ++i) {
+    normal += glm::cross(now[i] - now[0], now[(i + 1) % now.size()] - now[0]);
+  }
+  normal_ = glm::normalize(normal);
+  const Vec3 across = glm::cross(normal_, side);
+  const double length = glm::length(flat_side);
+  const double cosine = flat_side.x / length;
+  const double sine = flat_side.y / length;
+  right_ = side * cosine - across * sine;
+  up_ = side * sine + across * cosine;
+  origin_ = now[0] - right_ * flat_[0].x - up_ * flat_[0].y;
+}
+
+Vec3 PlacedFace::at(Vec2 point) const { return origin_ + right_ * point.x + up_ * point.y; }
+
+Vec3 PlacedFace::carried(Vec3 point) const {
+  const Vec2 flat = rest_.flat(point);
+  const double above = glm::dot(point - rest_.origin, rest_.normal);
+  return at(flat) + normal_ * above;
+}
+
+Vec2 PlacedFace::label_point() const { return geometry::label_point(flat_); }
+
+void add_marks(BenchPicture& picture, const Model& model, const Theme& theme, const MeasureText& measure) {
+  const Desk& desk = model.state.desk();
+  const std::vector<PlacedMark> marks = placed_marks(picture, model);
+  add_lines(picture, desk, marks, theme);
+  std::vector<figures::LabelRequest> requests;
+  for (const PlacedMark& mark : marks) {
+    const std::string text = desk.solid.label(mark.id);
+    requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
+    picture.labels.push_back({text, {}, {}, belongs_to_picked(desk, mark.id)});
+  }
+  const std::vector<figures::PlacedLabel> placed = figures::place_labels(requests, surroundings(picture, theme));
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    picture.labels[i].center = placed[i].center;
+    picture.labels[i].leader = placed[i].leader;
+  }
+}
+
+}  // namespace fw::app

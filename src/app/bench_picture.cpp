@@ -1,0 +1,221 @@
+#include "app/bench_picture.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/bench_marks.hpp"
+#include "base/ensure.hpp"
+#include "figures/face_figure.hpp"
+#include "figures/typeset.hpp"
+#include "geometry/measure.hpp"
+#include "geometry/ray.hpp"
+
+namespace fw::app {
+namespace {
+
+using figures::Rect;
+using geometry::Polyhedron;
+using geometry::Vec2;
+using geometry::Vec3;
+
+constexpr double fit_margin = 0.24;         // room for labels round the figure
+constexpr double quiz_pitch_rad = 1.15;     // steep enough to read a net, flat enough to see it fold
+
+/// What stands on the bench in this mode.
+struct Stand {
+  const Polyhedron* polyhedron;
+  const nets::HingeTree* net;
+  double turn_rad = 0;      ///< the whole turned on the table
+};
+
+Stand stand_of(const Model& model, const Derived& derived) {
+  if (derived.question) {
+    return {&derived.question->polyhedron, &derived.question->net, derived.question->turn_rad};
+  }
+  const Desk& desk = model.state.desk();
+  return {&desk.solid.polyhedron(), &desk.net, 0};
+}
+
+/// Turns a posed net so that its root's face looks down onto the table (or up to the eye), and by `turn_rad` on it.
+nets::Pose laid_on_table(nets::Pose pose, const Stand& stand) {
+  const Vec3 normal = stand.polyhedron->normal(stand.net->root());
+  const Vec3 corner = pose[stand.net->root().index()].front();
+  // The root's outside faces down, as the base of a solid on a table does.
+  const Vec3 down{0, 0, -1};
+  const Vec3 axis_raw = glm::cross(normal, down);
+  const double sine = glm::length(axis_raw);
+  const double cosine = glm::dot(normal, down);
+  Vec3 axis = sine > 1e-12 ? axis_raw / sine : Vec3{1, 0, 0};
+  const double angle = std::atan2(sine, cosine);
+  const auto rotated = [](Vec3 v, Vec3 k, double a) {
+    return v * std::cos(a) + glm::cross(k, v) * std::sin(a) + k * (glm::dot(k, v) * (1 - std::cos(a)));
+  };
+  for (auto& face : pose) {
+    for (Vec3& point : face) {
+      point = rotated(rotated(point - corner, axis, angle), {0, 0, 1}, stand.turn_rad);
+    }
+  }
+  return pose;
+}
+
+nets::Pose pose_at(const Model& model, const Derived& derived, double fold) {
+  const Stand stand = stand_of(model, derived);
+  nets::Pose pose = nets::pose(*stand.polyhedron, *stand.net, fold, model.view.order);
+  return derived.question ? laid_on_table(std::move(pose), stand) : pose;
+}
+
+std::vector<Vec3> points_of(const nets::Pose& pose) {
+  std::vector<Vec3> points;
+  for (const auto& face : pose) {
+    points.insert(points.end(), face.begin(), face.end());
+  }
+  return points;
+}
+
+render::Camera turned_camera(const Model& model) {
+  render::Camera camera;
+  if (model.state.mode == Mode::Quiz) {
+    camera.yaw_rad = 0;
+    camera.pitch_rad = quiz_pitch_rad;
+  }
+  return camera.orbited(model.view.turn, model.view.tilt);
+}
+
+/// The closed solid fills the bench, and so does the open net; in between the eye goes back as the net opens.
+render::Camera camera_for(const Model& model, const Derived& derived, double aspect) {
+  const render::Camera turned = turned_camera(model);
+  const double fold = model.view.fold;
+  const render::Camera closed = turned.fitted(points_of(pose_at(model, derived, 0)), aspect, fit_margin);
+  if (fold <= 0 && model.state.mode == Mode::Explore) {
+    return closed.zoomed(model.view.nearness);
+  }
+  std::vector<Vec3> opened;
+  for (const double amount : {0.25, 0.5, 0.75, 1.0}) {
+    const std::vector<Vec3> points = points_of(pose_at(model, derived, amount));
+    opened.insert(opened.end(), points.begin(), points.end());
+  }
+  const render::Camera open = turned.fitted(opened, aspect, fit_margin * 0.6);
+  const double share = model.state.mode == Mode::Quiz ? 1.0 : std::min(1.0, fold * 2.5);
+  render::Camera camera = open;
+  camera.target = closed.target + (open.target - closed.target) * share;
+  camera.distance = closed.distance + (open.distance - closed.distance) * share;
+  return camera.zoomed(model.view.nearness);
+}
+
+render::Stroke stroke(const Color& ink, double width, double dash = 0) {
+  return {ink, static_cast<float>(width), static_cast<float>(dash), static_cast<float>(dash * 0.8)};
+}
+
+bool is_counted(const Desk& desk, FaceId face) {
+  return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
+}
+
+render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, FaceId face,
+                           double period) {
+  const Desk& desk = model.state.desk();
+  const solids::Solid& solid = derived.question ? derived.question->solid : desk.solid;
+  const figures::FaceStyle style = figures::face_style(solid.faces()[face].group, theme.palette());
+  render::FaceLook look;
+  const bool counting = !derived.question && !desk.counted.empty();
+  const float opacity = !counting || is_counted(desk, face) ? 0.90F : 0.50F;
+  look.fill = style.fill.with_opacity(opacity);
+  look.hatch = style.hatch;
+  look.hatch_ink = style.hatch_ink.with_opacity(opacity);
+  look.hatch_period = static_cast<float>(period);
+  const bool pointed = model.view.hovered == face || model.view.dragged == face ||
+                       (!derived.question && desk.picked == face);
+  if (pointed) {
+    look.outline = stroke(theme.ink, theme.sizes.edge * 2.2);
+  }
+  return look;
+}
+
+void add_numbers(BenchPicture& picture, const Model& model, const Theme& theme) {
+  const Desk& desk = model.state.desk();
+  const double radius = theme.sizes.label * 0.72;
+  for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
+    const FaceId face = FaceId::at(i);
+    const PlacedFace placed(desk.solid.polyhedron(), picture.look.faces, face);
+    const Vec3 point = placed.at(placed.label_point());
+    const render::Projected seen = picture.camera.project(point, picture.viewport);
+    const geometry::Ray ray = picture.camera.ray_through(seen.pixel, picture.viewport);
+    const auto hit = geometry::nearest_hit(picture.look.faces, ray);
+    if (seen.depth <= 0 || !hit || hit->face != face) {
+      continue;
+    }
+    picture.numbers.push_back({face, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
+                               figures::face_number(face), is_counted(desk, face)});
+  }
+}
+
+}  // namespace
+
+BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
+                           const MeasureText& measure) {
+  BenchPicture picture;
+  picture.rect = rect;
+  picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
+  picture.camera = camera_for(model, derived, picture.viewport.aspect());
+  picture.look.faces = pose_at(model, derived, model.view.fold);
+  const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
+  const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
+  for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
+    const FaceId face = FaceId::at(i);
+    picture.look.looks.push_back(face_look(model, derived, theme, face, size / 26.0));
+    picture.look.flat_faces.push_back(geometry::flat_face(polyhedron, face));
+  }
+  picture.look.edge = stroke(theme.ink, theme.sizes.edge);
+  picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
+  if (!derived.question) {
+    add_numbers(picture, model, theme);
+    add_marks(picture, model, theme, measure);
+  }
+  return picture;
+}
+
+std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel) {
+  if (!picture.rect.contains(pixel)) {
+    return std::nullopt;
+  }
+  for (const FaceNumber& number : picture.numbers) {
+    if (glm::length(number.center - pixel) <= number.radius) {
+      return number.face;
+    }
+  }
+  const geometry::Ray ray =
+      picture.camera.ray_through(pixel - Vec2{picture.rect.x, picture.rect.y}, picture.viewport);
+  const auto hit = geometry::nearest_hit(picture.look.faces, ray);
+  return hit ? std::optional<FaceId>(hit->face) : std::nullopt;
+}
+
+std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target) {
+  const Polyhedron& polyhedron = desk.solid.polyhedron();
+  for (const EdgeId edge : nets::possible_hinges(polyhedron, desk.net, dragged)) {
+    if (polyhedron.other_face(edge, dragged) == target) {
+      return edge;
+    }
+  }
+  return std::nullopt;
+}
+
+void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme) {
+  canvas.push_clip(picture.rect);
+  const figures::Palette palette = theme.palette();
+  for (const FaceNumber& number : picture.numbers) {
+    figures::Palette colors = palette;
+    if (number.counted) {
+      std::swap(colors.ink, colors.ground);
+    }
+    figures::draw_number_circle(canvas, number.center, number.radius, number.text, colors);
+  }
+  for (const BenchLabel& label : picture.labels) {
+    if (label.leader) {
+      canvas.line(label.leader->from, label.leader->to, {theme.ink, theme.sizes.rule * 1.5, 0});
+    }
+    const figures::TextStyle style{theme.sizes.label, theme.ink, label.emphasized};
+    figures::typeset(canvas, label.center, figures::HAlign::Center, figures::VAlign::Middle, label.text, style);
+  }
+  canvas.pop_clip();
+}
+
+}  // namespace fw::app

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/derived.hpp"
+#include "app/theme.hpp"
+#include "figures/label_layout.hpp"
+#include "render/bench_scene.hpp"
+
+namespace fw::app {
+
+/// A dimension label on the bench, placed.
+struct BenchLabel {
+  std::string text;
+  figures::Vec2 center{};                    ///< pixels of the window
+  std::optional<figures::Segment> leader;
+  bool emphasized = false;                   ///< a length of the picked face
+};
+
+/// The number of a face, in its circle.
+struct FaceNumber {
+  FaceId face;
+  figures::Vec2 center{};
+  double radius = 0;
+  std::string text;
+  bool counted = false;
+};
+
+/// Everything that the bench shows, as data: what is drawn in space, and the texts over it.
+struct BenchPicture {
+  render::BenchLook look;
+  render::Camera camera;
+  render::Viewport viewport;
+  figures::Rect rect;                        ///< where it stands in the window
+  std::vector<BenchLabel> labels;
+  std::vector<FaceNumber> numbers;
+};
+
+/// Width and height of a text in pixels, as the labels are drawn.
+using MeasureText = std::function<figures::Vec2(const std::string&)>;
+
+/// Pure: the same model and rectangle give the same picture.
+[[nodiscard]] BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme,
+                                         const figures::Rect& rect, const MeasureText& measure);
+
+/// The face under a pixel of the window, if any.
+[[nodiscard]] std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel);
+
+/// Draws the labels, leaders and face numbers.
+void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme);
+
+/// The edge that a dragged face would hang on when let go over `target`.
+[[nodiscard]] std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target);
+
+}  // namespace fw::app

@@ -1,0 +1,43 @@
+#include "app/frame.hpp"
+
+#include "figures/typeset.hpp"
+
+namespace fw::app {
+
+FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived, double window_height) {
+  const Theme theme = Theme::make(model.view.settings.theme, window_height);
+  FrameResult result;
+  ui.begin(theme, fonts);
+  if (model.view.blank) {
+    result.shows_bench = false;
+    const Screen screen;
+    panels::blank_sheet(ui, {model, derived, screen}, result.commands);
+    shortcuts(ui, model, result.commands);
+    ui.end();
+    return result;
+  }
+  const figures::Rect window = ui.window();
+  const Screen rough = screen_for(window, model, theme.sizes, 0);
+  const double prompt_width = (rough.side_below ? window.w : rough.side.x) - rough.rail.w;
+  const Screen screen = screen_for(window, model, theme.sizes, panels::prompt_height(ui, model, prompt_width));
+  const Shown shown{model, derived, screen};
+
+  const MeasureText measure = [&](const std::string& text) {
+    return figures::typeset_size(ui.canvas(), text, ui.style(TextSize::Label));
+  };
+  result.picture = bench_picture(model, derived, theme, screen.bench, measure);
+
+  panels::title_bar(ui, shown, result.commands);
+  panels::prompt(ui, shown, result.commands);
+  panels::rail(ui, shown, result.commands);
+  panels::bench(ui, shown, result.picture, result.commands);
+  panels::face_card(ui, shown, result.commands);
+  panels::fold_bar(ui, shown, result.commands);
+  panels::side(ui, shown, result.commands);
+  panels::keys_sheet(ui, shown, result.commands);
+  shortcuts(ui, model, result.commands);
+  ui.end();
+  return result;
+}
+
+}  // namespace fw::app

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/panels/panels.hpp"
+
+namespace fw::app {
+
+/// One frame of the program without a window: what is shown, and what the user wants. The toolkit's frame is open.
+struct FrameResult {
+  Commands commands;
+  BenchPicture picture;          ///< to be drawn behind the panels; empty looks when nothing is to be seen
+  bool shows_bench = true;
+};
+[[nodiscard]] FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived,
+                                     double window_height);
+
+/// The commands of the keys that no widget has used.
+void shortcuts(Ui& ui, const Model& model, Commands& out);
+
+}  // namespace fw::app

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "app/ui_items.hpp"
+
+// The constant identities of the widgets: what they are called on the screen may change, these may not.
+namespace fw::app::ids {
+
+inline constexpr WidgetId modes{"modes"};
+inline constexpr WidgetId side_tabs{"side_tabs"};
+inline constexpr WidgetId problem{"problem"};
+inline constexpr WidgetId rail{"rail"};
+inline constexpr WidgetId rail_toggle{"rail_toggle"};
+inline constexpr WidgetId present{"present"};
+inline constexpr WidgetId keys{"keys"};
+inline constexpr WidgetId prompt_toggle{"prompt_toggle"};
+
+inline constexpr WidgetId bench{"bench"};
+inline constexpr WidgetId turn_left{"turn_left"};
+inline constexpr WidgetId turn_right{"turn_right"};
+inline constexpr WidgetId tilt_up{"tilt_up"};
+inline constexpr WidgetId tilt_down{"tilt_down"};
+inline constexpr WidgetId zoom_in{"zoom_in"};
+inline constexpr WidgetId zoom_out{"zoom_out"};
+inline constexpr WidgetId fit{"fit"};
+
+inline constexpr WidgetId fold_close{"fold_close"};
+inline constexpr WidgetId fold_open{"fold_open"};
+inline constexpr WidgetId fold_slider{"fold_slider"};
+inline constexpr WidgetId fold_play{"fold_play"};
+inline constexpr WidgetId fold_order{"fold_order"};
+inline constexpr WidgetId net_before{"net_before"};
+inline constexpr WidgetId net_next{"net_next"};
+
+inline constexpr WidgetId card_close{"card_close"};
+inline constexpr WidgetId card_count{"card_count"};
+inline constexpr WidgetId card_move{"card_move"};
+
+inline constexpr WidgetId ledger_rows{"ledger_rows"};
+inline constexpr WidgetId ledger_row{"ledger_row"};
+inline constexpr WidgetId count_next{"count_next"};
+inline constexpr WidgetId uncount{"uncount"};
+inline constexpr WidgetId clear_count{"clear_count"};
+inline constexpr WidgetId grouping{"grouping"};
+inline constexpr WidgetId show_total{"show_total"};
+inline constexpr WidgetId show_volume{"show_volume"};
+
+inline constexpr WidgetId measure_rows{"measure_rows"};
+inline constexpr WidgetId measure_field{"measure_field"};
+inline constexpr WidgetId measure_less{"measure_less"};
+inline constexpr WidgetId measure_more{"measure_more"};
+inline constexpr WidgetId measure_slider{"measure_slider"};
+inline constexpr WidgetId unit{"unit"};
+inline constexpr WidgetId undo{"undo"};
+inline constexpr WidgetId redo{"redo"};
+inline constexpr WidgetId reset{"reset"};
+inline constexpr WidgetId take_remedy{"take_remedy"};
+inline constexpr WidgetId dismiss_notice{"dismiss_notice"};
+
+inline constexpr WidgetId shelf{"shelf"};
+inline constexpr WidgetId shelf_item{"shelf_item"};
+
+inline constexpr WidgetId theme{"theme"};
+inline constexpr WidgetId reduced_motion{"reduced_motion"};
+inline constexpr WidgetId letter_keys{"letter_keys"};
+inline constexpr WidgetId full_screen{"full_screen"};
+inline constexpr WidgetId blank{"blank"};
+inline constexpr WidgetId show_keys{"show_keys"};
+
+inline constexpr WidgetId answer_style{"answer_style"};
+inline constexpr WidgetId answer_field{"answer_field"};
+inline constexpr WidgetId answer_enter{"answer_enter"};
+inline constexpr WidgetId answer_option{"answer_option"};
+inline constexpr WidgetId reveal{"reveal"};
+inline constexpr WidgetId next_question{"next_question"};
+
+inline constexpr WidgetId keys_sheet{"keys_sheet"};
+inline constexpr WidgetId keys_close{"keys_close"};
+inline constexpr WidgetId blank_sheet{"blank_sheet"};
+
+}  // namespace fw::app::ids

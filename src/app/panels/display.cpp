@@ -1,0 +1,44 @@
+#include "app/ids.hpp"
+#include "app/layout.hpp"
+#include "app/panels/panels.hpp"
+
+namespace fw::app::panels {
+
+using figures::Rect;
+
+void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const Settings& settings = shown.view().settings;
+  Column column(rect, sizes.space);
+  ui.text("Colors", column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .bold = true});
+  std::vector<std::string> titles;
+  std::size_t current = 0;
+  for (std::size_t i = 0; i < theme_names().size(); ++i) {
+    titles.emplace_back(title(theme_names()[i]));
+    if (theme_names()[i] == settings.theme) {
+      current = i;
+    }
+  }
+  const Rect themes = column.take(sizes.field * static_cast<double>(titles.size()));
+  if (const auto chosen = ui.options(ids::theme, titles, current, themes)) {
+    out.push_back(SetTheme{theme_names()[*chosen]});
+  }
+  if (ui.toggle(ids::reduced_motion, "steps, no motion", settings.reduced_motion, column.take(sizes.field))) {
+    out.push_back(SetReducedMotion{!settings.reduced_motion});
+  }
+  if (ui.toggle(ids::letter_keys, "letter keys", settings.letter_keys, column.take(sizes.field))) {
+    out.push_back(SetLetterKeys{!settings.letter_keys});
+  }
+  if (ui.toggle(ids::prompt_toggle, "problem's text", shown.view().prompt_shown, column.take(sizes.field))) {
+    out.push_back(ShowPrompt{!shown.view().prompt_shown});
+  }
+  if (ui.toggle(ids::full_screen, "full screen", settings.full_screen, column.take(sizes.field))) {
+    out.push_back(SetFullScreen{!settings.full_screen});
+  }
+  if (ui.button(ids::blank, "blank the screen", column.take(sizes.field),
+                {.icon = Icon::Blank, .size = TextSize::Small})) {
+    out.push_back(SetBlank{true});
+  }
+}
+
+}  // namespace fw::app::panels

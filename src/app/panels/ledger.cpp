@@ -1,0 +1,194 @@
+#include <algorithm>
+
+#include "app/ids.hpp"
+#include "app/layout.hpp"
+#include "app/panels/panels.hpp"
+#include "exact/print_number.hpp"
+#include "figures/face_figure.hpp"
+
+namespace fw::app::panels {
+namespace {
+
+using figures::Rect;
+using reasoning::Ledger;
+using reasoning::LedgerRow;
+
+constexpr double row_pitch = 1.62;   // of the label's size: the chip and a little air
+
+std::string headline(const Ledger& ledger, bool total_shown) {
+  const std::string counted = std::to_string(ledger.faces_counted);
+  const std::string total = total_shown ? std::to_string(ledger.faces_total) : "?";
+  return counted + " of " + total + " faces";
+}
+
+std::string chip_text(const LedgerRow& row) {
+  return row.faces.size() > 1 ? std::to_string(row.faces.size()) + "×" : figures::face_number(row.faces.front());
+}
+
+std::string amount_text(const exact::Number& amount, const units::Unit& unit) {
+  const exact::Shown shown = exact::shown(amount, places);
+  return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
+}
+
+/// How many times too often, in words.
+std::string twice_text(const LedgerRow& row) {
+  const std::size_t times = row.times_counted / std::max<std::size_t>(1, row.faces.size());
+  return times == 2 ? "counted twice" : "counted " + std::to_string(times) + " times";
+}
+
+void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x,
+              const Rect& rect) {
+  const Sizes& sizes = ui.sizes();
+  const double side = std::min(rect.h * 0.88, 1.4 * sizes.label);
+  Row parts(rect, 1.5 * sizes.space);
+  const Rect chip = parts.take(side * 1.1).middle(side * 1.1, side);
+  if (row.times_counted == 0) {
+    ui.dashed_box(chip, chip_text(row));
+    ui.dotted_line(parts.rest().x, rect.center().y + sizes.label * 0.4, parts.rest().w);
+    return;
+  }
+  ui.face_chip(figures::face_style(row.group, ui.theme().panel_palette()), chip_text(row), chip);
+  const bool twice = row.times_counted > row.faces.size();
+  const Rect text = parts.rest();
+  const double work_width = point_x - text.x - 2.2 * sizes.label;
+  if (twice) {
+    const Rect upper{text.x, text.y, work_width, text.h * 0.5};
+    const Rect lower{text.x, text.y + text.h * 0.5, work_width, text.h * 0.5};
+    ui.text(row.work, upper, {.size = TextSize::Small, .shrink = true});
+    ui.text(twice_text(row), lower, {.size = TextSize::Small, .bold = true, .color = ui.theme().bad, .shrink = true});
+  } else {
+    ui.text(row.work, {text.x, text.y, work_width, text.h}, {.shrink = true});
+  }
+  if (number != nullptr) {
+    ui.number_at_point((number->exact ? "" : "≈ ") + number->whole, number->fraction, point_x, text);
+  }
+}
+
+void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Ledger& ledger = shown.derived.ledger;
+  const Sizes& sizes = ui.sizes();
+  // While the class has not said how many faces there are, faces still to come must not give it away.
+  std::vector<LedgerRow> listed;
+  std::vector<exact::Number> amounts;
+  for (const LedgerRow& row : ledger.rows) {
+    if (shown.desk().total_shown || row.times_counted > 0) {
+      listed.push_back(row);
+      amounts.push_back(row.addend);
+    }
+  }
+  amounts.push_back(ledger.so_far.amount());
+  const std::vector<reasoning::ColumnNumber> column = reasoning::aligned(amounts, places);
+  double fraction_width = 0;
+  for (std::size_t i = 0; i < listed.size(); ++i) {
+    if (listed[i].times_counted > 0) {
+      fraction_width = std::max(fraction_width, ui.text_width(column[i].fraction));
+    }
+  }
+  const double pitch = row_pitch * sizes.label;
+  const Rect content = ui.begin_scroll(ids::ledger_rows, rect, pitch * static_cast<double>(listed.size()));
+  const double point_x = content.right() - fraction_width - 0.5 * sizes.space;
+  for (std::size_t i = 0; i < listed.size(); ++i) {
+    const LedgerRow& row = listed[i];
+    const Rect place{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
+    const std::string about = "face " + figures::face_number(row.faces.front()) +
+                              (row.times_counted > 0 ? ", " + row.work : std::string(", still to be counted"));
+    const Interaction action = ui.region(ids::ledger_row.at(row.faces.front().index()), about, place);
+    if (action.clicked) {
+      out.push_back(face_chosen(shown.desk(), row.faces.front()));
+    }
+    draw_row(ui, row, row.times_counted > 0 ? &column[i] : nullptr, point_x, place);
+  }
+  ui.end_scroll();
+}
+
+void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
+  const Ledger& ledger = shown.derived.ledger;
+  ui.rule_across(rect.x, rect.y, rect.w, true);
+  const std::string amount = amount_text(ledger.so_far.amount(), ledger.so_far.unit());
+  const std::string left = ledger.is_surface_area ? "S =" : "so far";
+  const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
+  ui.text(left, inside, {.bold = true});
+  const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
+  const Rect right{inside.x + used, inside.y, inside.w - used, inside.h};
+  ui.text(amount, right, {.size = TextSize::Heading, .bold = true, .h = HAlign::Right, .shrink = true});
+}
+
+/// The volume has its own formula and its own unit, and is never added to the areas.
+void volume(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const Desk& desk = shown.desk();
+  const std::vector<std::string> lines = reasoning::worked_volume(desk.solid, places);
+  const double line = ui.line(TextSize::Label);
+  const std::size_t shown_lines = desk.volume_shown ? lines.size() : 0;
+  const Rect block = column.take_bottom(ui.sizes().field + line * static_cast<double>(shown_lines));
+  ui.rule_across(block.x, block.y, block.w);
+  Column parts({block.x, block.y + ui.sizes().space * 0.3, block.w, block.h});
+  Row head(parts.take(ui.sizes().field), ui.sizes().space);
+  const Rect button = head.take_right(ui.sizes().icon).middle(ui.sizes().icon, ui.sizes().icon);
+  if (ui.icon_button(ids::show_volume, desk.volume_shown ? Icon::EyeClosed : Icon::Eye,
+                     desk.volume_shown ? "hide the volume" : "show the volume", button)) {
+    out.push_back(ShowVolume{!desk.volume_shown});
+  }
+  ui.text("inside: volume", head.rest(), {.shrink = true});
+  for (std::size_t i = 0; i < shown_lines; ++i) {
+    ui.text(lines[i], parts.take(line), {.bold = i + 1 == shown_lines, .shrink = true});
+  }
+}
+
+void count_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const Ledger& ledger = shown.derived.ledger;
+  Row row(column.take_bottom(sizes.button), sizes.space);
+  const auto icon = [&](WidgetId id, Icon picture, const char* text, bool enabled, bool current) {
+    const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+    return ui.icon_button(id, picture, text, place,
+                          {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
+  };
+  const bool any = !shown.desk().counted.empty();
+  if (icon(ids::clear_count, Icon::Cross, "start the count again", any, false)) {
+    out.push_back(ClearCount{});
+  }
+  if (icon(ids::uncount, Icon::Undo, "take the last face back", any, false)) {
+    out.push_back(UncountLast{});
+  }
+  const bool together = shown.desk().grouping == reasoning::Grouping::AlikeTogether;
+  if (icon(ids::grouping, Icon::Grid, together ? "count each face by itself" : "count alike faces together", true,
+           together)) {
+    out.push_back(
+        SetGrouping{together ? reasoning::Grouping::EachFace : reasoning::Grouping::AlikeTogether});
+  }
+  const bool all = ledger.faces_counted == ledger.faces_total;
+  if (ui.button(ids::count_next, all ? "all faces counted" : "count the next face", row.rest(),
+                {.look = ButtonLook::Primary, .enabled = !all})) {
+    out.push_back(CountNext{});
+  }
+}
+
+}  // namespace
+
+void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const Desk& desk = shown.desk();
+  Rect left = rect;
+  Rect right = rect;
+  const bool wide = shown.screen.side_below;
+  if (wide) {  // rows on the left, sums and buttons on the right
+    Row halves(rect, 3 * sizes.space);
+    left = halves.take(rect.w * 0.55);
+    right = halves.rest();
+  }
+  Column column(right, sizes.space * 0.5);
+  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
+  const Rect eye = head.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+  if (ui.icon_button(ids::show_total, desk.total_shown ? Icon::EyeClosed : Icon::Eye,
+                     desk.total_shown ? "hide how many faces there are" : "show how many faces there are", eye)) {
+    out.push_back(ShowTotal{!desk.total_shown});
+  }
+  ui.text(headline(shown.derived.ledger, desk.total_shown), head.rest(),
+          {.size = TextSize::Heading, .bold = true, .shrink = true});
+  count_buttons(ui, shown, column, out);
+  volume(ui, shown, column, out);
+  sum_line(ui, shown, column.take_bottom(1.1 * ui.line(TextSize::Heading)));
+  rows(ui, shown, wide ? left : column.rest(), out);
+}
+
+}  // namespace fw::app::panels

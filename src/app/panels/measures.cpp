@@ -1,0 +1,153 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/ids.hpp"
+#include "app/layout.hpp"
+#include "app/panels/panels.hpp"
+#include "exact/print_number.hpp"
+#include "exact/written.hpp"
+
+namespace fw::app::panels {
+namespace {
+
+using figures::Rect;
+
+/// The number a step or a slider sets, written with the measure's own decimals.
+std::string number_text(const EditableMeasure& measure, double value) {
+  const double clamped = std::clamp(value, measure.least, measure.most);
+  const long long steps = std::llround(clamped / measure.step);
+  // Steps are whole numbers or tenths, so that the text is exact.
+  const exact::Number number = measure.step < 1 ? exact::Number::ratio(steps, 10) : exact::Number::whole(steps);
+  return exact::written(number, measure.step < 1 ? measure.places : 0).text;
+}
+
+void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Column column(rect, sizes.space * 0.4);
+  const std::string title = measure.letter.empty() ? measure.title : measure.title + " " + measure.letter;
+  ui.text(title, column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .shrink = true});
+  Row row(column.take(sizes.field), sizes.space);
+  const auto set = [&](const std::string& text, bool by_slider) {
+    out.push_back(SetMeasure{measure.field, text, by_slider});
+  };
+  if (!measure.unit.empty()) {
+    ui.text(measure.unit, row.take_right(std::max(1.6 * sizes.label, ui.text_width(measure.unit))), {});
+  }
+  const Rect more = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+  const Rect field = row.take(std::max(3.0 * sizes.label, row.rest().w * 0.36));
+  const Rect less = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
+  const FieldEvent typed = ui.field(ids::measure_field.at(index), measure.title, measure.text, field,
+                                    {.h = HAlign::Right});
+  if (typed.entered || typed.left) {
+    if (typed.text != measure.text) {
+      set(typed.text, false);
+    }
+  }
+  if (ui.icon_button(ids::measure_less.at(index), Icon::Minus, "less", less)) {
+    set(number_text(measure, measure.value - measure.step), false);
+  }
+  const SliderEvent slid = ui.slider(ids::measure_slider.at(index), measure.title, measure.value,
+                                     {measure.least, measure.most, measure.step}, row.rest());
+  if (ui.icon_button(ids::measure_more.at(index), Icon::Plus, "more", more)) {
+    set(number_text(measure, measure.value + measure.step), false);
+  }
+  if (slid.changed) {
+    const std::string text = number_text(measure, slid.value);
+    if (text != measure.text) {
+      set(text, true);
+    }
+  }
+}
+
+double notice_height(const Ui& ui, const Shown& shown, double width) {
+  if (!shown.view().notice) {
+    return 0;
+  }
+  const Sizes& sizes = ui.sizes();
+  return ui.wrapped_height(shown.view().notice->text, width - 2 * sizes.space, TextSize::Small) + sizes.field +
+         3 * sizes.space;
+}
+
+void notice(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Notice& refused = *shown.view().notice;
+  const Sizes& sizes = ui.sizes();
+  ui.canvas().rounded(rect, sizes.radius, std::nullopt, figures::Stroke{ui.theme().bad, sizes.edge, 0});
+  Column column(rect.inset(sizes.space, sizes.space), sizes.space);
+  Row buttons(column.take_bottom(sizes.field), sizes.space);
+  ui.text(refused.text, column.rest(), {.size = TextSize::Small, .wrap = true, .color = ui.theme().bad, .shrink = true});
+  if (!refused.remedy_field.empty()) {
+    const std::string take = "take " + refused.remedy_text;
+    const Rect place = buttons.take(std::min(buttons.rest().w * 0.6, ui.button_width(take, {.size = TextSize::Small})));
+    if (ui.button(ids::take_remedy, take, place, {.look = ButtonLook::Primary, .size = TextSize::Small})) {
+      out.push_back(TakeRemedy{});
+    }
+  }
+  const Rect place = buttons.take(std::min(buttons.rest().w, ui.button_width("leave it", {.size = TextSize::Small})));
+  if (ui.button(ids::dismiss_notice, "leave it", place, {.size = TextSize::Small})) {
+    out.push_back(DismissNotice{});
+  }
+}
+
+void footer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Row row(column.take_bottom(sizes.button), sizes.space);
+  const auto icon = [&](WidgetId id, Icon picture, const std::string& text, bool enabled) {
+    return ui.icon_button(id, picture, text, row.take(sizes.icon).middle(sizes.icon, sizes.icon),
+                          {.look = ButtonLook::Plain, .enabled = enabled});
+  };
+  const History& history = shown.model.history;
+  if (icon(ids::undo, Icon::Undo, "undo: " + history.undo_text(), history.can_undo())) {
+    out.push_back(Undo{});
+  }
+  if (icon(ids::redo, Icon::Redo, "redo: " + history.redo_text(), history.can_redo())) {
+    out.push_back(Redo{});
+  }
+  const bool changed = !(shown.desk().solid == shown.state().current().solid);
+  const Rect place = row.take_right(std::min(row.rest().w, ui.button_width("lesson's numbers", {.size = TextSize::Small})));
+  if (ui.button(ids::reset, "lesson's numbers", place, {.enabled = changed, .size = TextSize::Small})) {
+    out.push_back(ResetProblem{});
+  }
+}
+
+void unit_choice(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const std::vector<units::Unit>& choice = shown.derived.units;
+  if (choice.size() < 2) {
+    return;
+  }
+  const Sizes& sizes = ui.sizes();
+  std::vector<std::string> titles;
+  std::size_t current = 0;
+  for (std::size_t i = 0; i < choice.size(); ++i) {
+    titles.push_back(choice[i].text());
+    if (choice[i] == shown.desk().solid.unit()) {
+      current = i;
+    }
+  }
+  Row row(column.take_bottom(sizes.field), sizes.space);
+  ui.text("unit", row.take(ui.text_width("unit", TextSize::Small) + sizes.space), {.size = TextSize::Small});
+  if (const auto chosen = ui.tabs(ids::unit, titles, current, row.rest(), HAlign::Left)) {
+    out.push_back(SetUnit{choice[*chosen]});
+  }
+}
+
+}  // namespace
+
+void measures(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Column column(rect, sizes.space);
+  ui.text(shown.desk().solid.name(), column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+  footer(ui, shown, column, out);
+  unit_choice(ui, shown, column, out);
+  if (shown.view().notice) {
+    notice(ui, shown, column.take_bottom(notice_height(ui, shown, rect.w)), out);
+  }
+  const std::vector<EditableMeasure>& list = shown.derived.measures;
+  const double pitch = ui.line(TextSize::Small) + sizes.field + 1.8 * sizes.space;
+  const Rect content = ui.begin_scroll(ids::measure_rows, column.rest(), pitch * static_cast<double>(list.size()));
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    measure_row(ui, list[i], i, {content.x, content.y + pitch * static_cast<double>(i), content.w, pitch}, out);
+  }
+  ui.end_scroll();
+}
+
+}  // namespace fw::app::panels

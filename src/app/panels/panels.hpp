@@ -1,0 +1,51 @@
+#pragma once
+
+#include <vector>
+
+#include "app/bench_picture.hpp"
+#include "app/derived.hpp"
+#include "app/screen.hpp"
+#include "app/ui.hpp"
+
+namespace fw::app {
+
+using Commands = std::vector<Command>;
+
+/// What a panel reads. Panels hold nothing and change nothing: they draw, and say what the user wants.
+struct Shown {
+  const Model& model;
+  const Derived& derived;
+  const Screen& screen;
+  [[nodiscard]] const State& state() const { return model.state; }
+  [[nodiscard]] const View& view() const { return model.view; }
+  [[nodiscard]] const Desk& desk() const { return model.state.desk(); }
+};
+
+namespace panels {
+
+/// Decimals at most of a result on the screen.
+inline constexpr int places = 2;
+
+void title_bar(Ui& ui, const Shown& shown, Commands& out);
+/// Height that the prompt of the problem in view takes under the title; 0 when there is none to show.
+[[nodiscard]] double prompt_height(const Ui& ui, const Model& model, double width);
+void prompt(Ui& ui, const Shown& shown, Commands& out);
+void rail(Ui& ui, const Shown& shown, Commands& out);
+void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& out);
+void fold_bar(Ui& ui, const Shown& shown, Commands& out);
+void face_card(Ui& ui, const Shown& shown, Commands& out);
+/// The panel at the side: its tabs and the one that is open.
+void side(Ui& ui, const Shown& shown, Commands& out);
+void ledger(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void solids(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void display(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void quiz(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
+void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
+
+/// What a click on a face means: count it the first time, lay it back when it is lifted out, else lift it out.
+[[nodiscard]] Command face_chosen(const Desk& desk, FaceId face);
+
+}  // namespace panels
+}  // namespace fw::app

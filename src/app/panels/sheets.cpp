@@ -1,0 +1,72 @@
+#include "app/ids.hpp"
+#include "app/layout.hpp"
+#include "app/panels/panels.hpp"
+
+namespace fw::app::panels {
+namespace {
+
+using figures::Rect;
+
+struct KeyRow {
+  const char* keys;
+  const char* what;
+};
+constexpr KeyRow key_rows[] = {
+    {"PgDn  →  Space", "count the next face"},
+    {"PgUp  ←", "take the last face back"},
+    {"1 … 9", "lift a face out and count it"},
+    {"Home  End", "problem before, next problem"},
+    {"U  F  P", "unfold, fold a step; play or stop"},
+    {"N  Shift+N", "next net, net before"},
+    {"H", "hang the lifted face elsewhere"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
+
+}  // namespace
+
+void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
+  if (!shown.view().keys_shown) {
+    return;
+  }
+  const Sizes& sizes = ui.sizes();
+  const Rect window = ui.window();
+  const Rect sheet = window.middle(std::min(window.w * 0.92, 32 * sizes.small), window.h * 0.92);
+  ui.begin_sheet(ids::keys_sheet, "keys", sheet);
+  Column column(sheet.inset(3 * sizes.space, 2 * sizes.space), sizes.space);
+  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
+  if (ui.icon_button(ids::keys_close, Icon::Close, "close", head.take_right(sizes.icon))) {
+    out.push_back(ShowKeys{false});
+  }
+  ui.text("Keys", head.rest(), {.size = TextSize::Heading, .bold = true});
+  const double pitch = column.rest().h / (static_cast<double>(std::size(key_rows)) + 1.2);
+  for (const KeyRow& row : key_rows) {
+    Row parts({column.rest().x, column.rest().y, column.rest().w, pitch}, sizes.space);
+    column.skip(pitch);
+    ui.text(row.keys, parts.take(sheet.w * 0.34), {.size = TextSize::Small, .bold = true, .shrink = true});
+    ui.text(row.what, parts.rest(), {.size = TextSize::Small, .shrink = true});
+  }
+  ui.text("No names, no accounts, no network: everything stays on this machine.", column.rest(),
+          {.size = TextSize::Small, .color = ui.theme().quiet_ink, .shrink = true});
+  ui.end_sheet();
+}
+
+void blank_sheet(Ui& ui, const Shown& shown, Commands& out) {
+  if (!shown.view().blank) {
+    return;
+  }
+  const Rect window = ui.window();
+  ui.canvas().polygon({{window.x, window.y}, {window.right(), window.y}, {window.right(), window.bottom()},
+                       {window.x, window.bottom()}},
+                      Color::hex(0x000000), std::nullopt);
+  if (ui.region(ids::blank_sheet, "blank screen: press any key", window, Ui::RegionFocus::None).clicked) {
+    out.push_back(SetBlank{false});
+  }
+}
+
+}  // namespace fw::app::panels

@@ -1,0 +1,93 @@
+#include <algorithm>
+
+#include "app/ids.hpp"
+#include "app/layout.hpp"
+#include "app/panels/panels.hpp"
+
+namespace fw::app::panels {
+
+using figures::Rect;
+
+void title_bar(Ui& ui, const Shown& shown, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Row row(shown.screen.title.inset(2 * sizes.space, sizes.space), sizes.space);
+  const auto icon = [&](WidgetId id, Icon picture, const char* text, bool current) {
+    const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+    return ui.icon_button(id, picture, text, place, {.look = ButtonLook::Plain, .current = current});
+  };
+  if (icon(ids::show_keys, Icon::Help, "keys and help", shown.view().keys_shown)) {
+    out.push_back(ShowKeys{!shown.view().keys_shown});
+  }
+  if (icon(ids::present, Icon::Present, "present: rail and editors hidden", shown.view().presenting)) {
+    out.push_back(SetPresenting{!shown.view().presenting});
+  }
+  if (shown.state().mode == Mode::Explore && !shown.view().presenting &&
+      icon(ids::rail_toggle, Icon::Rail, "list of problems", shown.view().rail_open)) {
+    out.push_back(SetRail{!shown.view().rail_open});
+  }
+  const std::vector<std::string> modes{"Explore", "Quiz"};
+  const Rect tabs = row.take_right(ui.tabs_width(modes) + sizes.space);
+  const std::size_t current = shown.state().mode == Mode::Explore ? 0 : 1;
+  if (const auto chosen = ui.tabs(ids::modes, modes, current, tabs)) {
+    out.push_back(SetMode{*chosen == 0 ? Mode::Explore : Mode::Quiz});
+  }
+  const std::string& title = shown.state().lesson->title;
+  const double title_width = std::min(row.rest().w, ui.text_width(title, TextSize::Label, true) + sizes.space);
+  ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
+  const std::string number = shown.state().mode == Mode::Quiz
+                                 ? "Which solid folds from this net?"
+                                 : "problem " + std::to_string(shown.state().problem + 1) + " of " +
+                                       std::to_string(shown.state().lesson->problems.size());
+  if (row.rest().w > ui.text_width(number, TextSize::Small)) {
+    ui.text(number, row.rest(), {.size = TextSize::Small, .color = ui.theme().quiet_ink});
+  }
+}
+
+double prompt_height(const Ui& ui, const Model& model, double width) {
+  const std::string& text = model.state.current().prompt;
+  if (model.state.mode == Mode::Quiz || text.empty() || !model.view.prompt_shown) {
+    return 0;
+  }
+  const Sizes& sizes = ui.sizes();
+  // A long prompt takes three lines and no more; the bench must stay large.
+  const double height = ui.wrapped_height(text, width - 4 * sizes.space, TextSize::Small);
+  return std::min(height, 3.0 * ui.line(TextSize::Small)) + sizes.space;
+}
+
+void prompt(Ui& ui, const Shown& shown, Commands&) {
+  const Sizes& sizes = ui.sizes();
+  const double left = shown.screen.rail.w;
+  const double right = shown.screen.side_below ? ui.window().right() : shown.screen.side.x;
+  const double height = prompt_height(ui, shown.model, right - left);
+  if (height <= 0) {
+    return;
+  }
+  const Rect rect{left + 2 * sizes.space, shown.screen.title.bottom(), right - left - 4 * sizes.space, height};
+  ui.text(shown.state().current().prompt, rect,
+          {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .shrink = true});
+}
+
+void rail(Ui& ui, const Shown& shown, Commands& out) {
+  const Rect& rect = shown.screen.rail;
+  if (rect.w <= 0) {
+    return;
+  }
+  const Sizes& sizes = ui.sizes();
+  const double pitch = sizes.button + 1.4 * sizes.space;
+  const auto& problems = shown.state().lesson->problems;
+  const Rect inside = rect.inset(sizes.space * 0.5, sizes.space * 0.5);
+  const Rect content = ui.begin_scroll(ids::rail, inside, pitch * static_cast<double>(problems.size()));
+  for (std::size_t i = 0; i < problems.size(); ++i) {
+    const auto& desk = shown.state().desks[i];
+    const bool done = desk && reasoning::ledger(desk->solid, desk->counted, desk->grouping).is_surface_area;
+    const Rect row{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
+    const Rect place = row.middle(sizes.button, sizes.button);
+    if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), problems[i].id, i == shown.state().problem, done,
+                     place)) {
+      out.push_back(OpenProblem{i});
+    }
+  }
+  ui.end_scroll();
+}
+
+}  // namespace fw::app::panels

@@ -1,0 +1,48 @@
+#include "app/screen.hpp"
+
+#include <algorithm>
+
+#include "app/layout.hpp"
+
+namespace fw::app {
+
+using figures::Rect;
+
+Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, double prompt_height) {
+  Screen screen;
+  screen.side_below = window.w < narrow_width_px;
+  const bool is_quiz = model.state.mode == Mode::Quiz;
+  Column whole(window);
+  screen.title = whole.take(sizes.button + 2 * sizes.space);
+  Rect rest = whole.rest();
+  if (!screen.side_below) {
+    // About a third of the width, and never narrower than its text needs.
+    const double side_width = std::clamp(window.w / 3.0, 11.5 * sizes.label, window.w * 0.42);
+    Row row(rest);
+    screen.side = row.take_right(side_width);
+    rest = row.rest();
+  } else {
+    Column column(rest);
+    screen.side = column.take_bottom(window.h * 0.40);
+    rest = column.rest();
+  }
+  if (model.view.rail_open && !model.view.presenting && !is_quiz) {
+    Row row(rest);
+    screen.rail = row.take(sizes.button + 2 * sizes.space);
+    rest = row.rest();
+  }
+  Column middle(rest);
+  screen.bar = middle.take_bottom(sizes.button + 2 * sizes.space);
+  if (prompt_height > 0) {
+    middle.skip(prompt_height);
+  }
+  screen.bench = middle.rest();
+  if (!is_quiz && model.state.desk().picked) {
+    Row row(screen.bench);
+    screen.card = row.take_right(screen.bench.w * 0.40);
+    screen.bench = row.rest();
+  }
+  return screen;
+}
+
+}  // namespace fw::app

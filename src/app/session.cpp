@@ -1,0 +1,95 @@
+#include "app/session.hpp"
+
+#include "app/keeping.hpp"
+
+namespace fw::app {
+namespace {
+constexpr const char* settings_file = "/settings.json";
+constexpr const char* place_file = "/place.json";
+}  // namespace
+
+Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path) : files_(files) {
+  State fresh = opened(std::move(lesson), std::move(path));
+  const auto folder = files_.config_folder();
+  if (!folder) {
+    messages_.push_back(folder.error().message);
+    model_.state = std::move(fresh);
+    return;
+  }
+  folder_ = folder.value();
+  load(folder_, std::move(fresh));
+}
+
+void Session::load(const std::string& folder, State fresh) {
+  const std::string settings_path = folder + settings_file;
+  if (files_.exists(settings_path)) {
+    const auto text = files_.read(settings_path);
+    const auto settings = text ? read_settings(text.value()) : read_settings("");
+    if (settings) {
+      model_.view.settings = settings.value();
+    } else {
+      messages_.push_back(set_aside(settings_path, text ? settings.error() : text.error().message));
+    }
+  }
+  model_.state = fresh;
+  const std::string place_path = folder + place_file;
+  if (files_.exists(place_path)) {
+    const auto text = files_.read(place_path);
+    auto place = at_place(std::move(fresh), text ? text.value() : std::string());
+    if (place) {
+      model_.state = std::move(place).value();
+    } else {
+      messages_.push_back(set_aside(place_path, text ? place.error() : text.error().message));
+    }
+  }
+}
+
+std::string Session::set_aside(const std::string& path, const std::string& reason) {
+  const auto moved = files_.move_aside(path);
+  return reason + (moved ? " It was set aside as " + moved.value() + "." : " " + moved.error().message);
+}
+
+bool Session::dispatch(const Commands& commands) {
+  const Model before = model_;
+  for (const Command& command : commands) {
+    Outcome outcome = apply(std::move(model_), command);
+    model_ = std::move(outcome.model);
+    for (const Effect effect : outcome.effects) {
+      switch (effect) {
+        case Effect::SaveSettings:
+          settings_changed_ = true;
+          break;
+        case Effect::SavePlace:
+          place_changed_ = true;
+          break;
+        case Effect::EnterFullScreen:
+        case Effect::LeaveFullScreen:
+          if (full_screen_) {
+            full_screen_(effect == Effect::EnterFullScreen);
+          }
+          break;
+      }
+    }
+  }
+  return !(before.state == model_.state) || !(before.view == model_.view);
+}
+
+void Session::write(const std::string& name, const std::string& text) {
+  if (const auto error = files_.write_atomically(folder_ + name, text)) {
+    messages_.push_back(error->message);
+    folder_.clear();  // said once; a full disk is not asked again at every click
+  }
+}
+
+void Session::save() {
+  if (settings_changed_ && !folder_.empty()) {
+    write(settings_file, settings_text(model_.view.settings));
+    settings_changed_ = false;
+  }
+  if (place_changed_ && !folder_.empty()) {
+    write(place_file, place_text(model_.state));
+    place_changed_ = false;
+  }
+}
+
+}  // namespace fw::app

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "app/derived.hpp"
+#include "app/panels/panels.hpp"
+#include "platform/files.hpp"
+
+namespace fw::app {
+
+/// The model of a running program, its commands and their effects on files. Without a window.
+class Session {
+ public:
+  /// Opens the lesson where it was left, with the settings of the last run. A damaged settings or place file is
+  /// set aside; messages() says so.
+  Session(platform::Files& files, lessons::Lesson lesson, std::string path);
+
+  /// Applies the commands in order. Returns whether anything changed that is shown.
+  bool dispatch(const Commands& commands);
+  /// Called with true or false when full screen is entered or left.
+  void on_full_screen(std::function<void(bool)> hook) { full_screen_ = std::move(hook); }
+  /// Writes what is to be kept, if it changed since the last time.
+  void save();
+
+  [[nodiscard]] const Model& model() const { return model_; }
+  [[nodiscard]] const Derived& derived() { return memo_.of(model_.state); }
+  /// What the user should know about files, in sentences; for standard error.
+  [[nodiscard]] const std::vector<std::string>& messages() const { return messages_; }
+
+ private:
+  void load(const std::string& folder, State fresh);
+  void write(const std::string& name, const std::string& text);
+  [[nodiscard]] std::string set_aside(const std::string& path, const std::string& reason);
+
+  platform::Files& files_;
+  Model model_;
+  DerivedMemo memo_;
+  std::string folder_;                 ///< empty: there is none, and nothing is kept
+  bool settings_changed_ = false;
+  bool place_changed_ = false;
+  std::function<void(bool)> full_screen_;
+  std::vector<std::string> messages_;
+};
+
+}  // namespace fw::app

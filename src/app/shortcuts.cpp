@@ -1,0 +1,156 @@
+#include "app/frame.hpp"
+
+namespace fw::app {
+namespace {
+
+constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
+constexpr double zoom_step = 1.15;
+
+
+
+/// Presenter remotes send PgUp, PgDn, a period, and F5 and Esc in turn.
+void remote_keys(Ui& ui, const Model& model, Commands& out) {
+  const bool is_quiz = model.state.mode == Mode::Quiz;
+  if (ui.shortcut(Key::PageDown) || ui.shortcut(Key::Right) || ui.shortcut(Key::Space)) {
+    out.push_back(is_quiz ? (model.state.quiz.revealed ? Command(NextQuestion{}) : Command(RevealAnswer{}))
+                          : Command(CountNext{}));
+  }
+  if (ui.shortcut(Key::PageUp) || ui.shortcut(Key::Left) || ui.shortcut(Key::Backspace)) {
+    out.push_back(is_quiz ? Command(Undo{}) : Command(UncountLast{}));
+  }
+  if (ui.shortcut(Key::F5)) {
+    out.push_back(SetPresenting{!model.view.presenting});
+  }
+  if (ui.shortcut(Key::Period)) {
+    out.push_back(SetBlank{true});
+  }
+}
+
+/// Esc closes what is open, the topmost first, and never changes the state.
+void escape(Ui& ui, const Model& model, Commands& out) {
+  if (!ui.shortcut(Key::Escape)) {
+    return;
+  }
+  if (model.view.keys_shown) {
+    out.push_back(ShowKeys{false});
+  } else if (model.view.notice) {
+    out.push_back(DismissNotice{});
+  } else if (model.view.dragged) {
+    out.push_back(DragFace{std::nullopt});
+  } else if (model.state.mode == Mode::Explore && model.state.desk().picked) {
+    out.push_back(PickFace{std::nullopt});
+  } else if (model.view.presenting) {
+    out.push_back(SetPresenting{false});
+  }
+}
+
+void letters(Ui& ui, const Model& model, Commands& out) {
+  const bool explores = model.state.mode == Mode::Explore;
+  if (ui.shortcut(Key::B)) {
+    out.push_back(SetBlank{true});
+  }
+  if (ui.shortcut(Key::U)) {
+    out.push_back(StepFold{1});
+  }
+  if (ui.shortcut(Key::F)) {
+    out.push_back(StepFold{-1});
+  }
+  if (ui.shortcut(Key::P)) {
+    const bool moving = model.view.motion != Motion::Still;
+    out.push_back(PlayFold{moving ? Motion::Still : (model.view.fold < 0.5 ? Motion::Opening : Motion::Closing)});
+  }
+  if (explores && ui.shortcut(Key::N)) {
+    out.push_back(StepNet{1});
+  }
+  if (explores && ui.shortcut(Key::N, with_shift)) {
+    out.push_back(StepNet{-1});
+  }
+  if (explores && ui.shortcut(Key::H)) {
+    out.push_back(MovePicked{});
+  }
+  if (explores && ui.shortcut(Key::V)) {
+    out.push_back(ShowVolume{!model.state.desk().volume_shown});
+  }
+  if (explores && ui.shortcut(Key::T)) {
+    out.push_back(ShowTotal{!model.state.desk().total_shown});
+  }
+}
+
+void digits(Ui& ui, const Model& model, Commands& out) {
+  for (int digit = 1; digit <= 9; ++digit) {
+    const auto key = static_cast<Key>(static_cast<int>(Key::Digit0) + digit);
+    const auto index = static_cast<std::size_t>(digit - 1);
+    if (ui.shortcut(key) && index < model.state.desk().solid.faces().size()) {
+      out.push_back(panels::face_chosen(model.state.desk(), FaceId::at(index)));
+    }
+  }
+}
+
+void view_keys(Ui& ui, Commands& out) {
+  if (ui.shortcut(Key::Left, with_shift)) {
+    out.push_back(Orbit{turn_step_rad, 0});
+  }
+  if (ui.shortcut(Key::Right, with_shift)) {
+    out.push_back(Orbit{-turn_step_rad, 0});
+  }
+  if (ui.shortcut(Key::Up, with_shift)) {
+    out.push_back(Orbit{0, turn_step_rad});
+  }
+  if (ui.shortcut(Key::Down, with_shift)) {
+    out.push_back(Orbit{0, -turn_step_rad});
+  }
+  if (ui.shortcut(Key::Equal) || ui.shortcut(Key::Equal, with_shift) || ui.shortcut(Key::PadAdd)) {
+    out.push_back(Zoom{zoom_step});
+  }
+  if (ui.shortcut(Key::Minus) || ui.shortcut(Key::PadSubtract)) {
+    out.push_back(Zoom{1 / zoom_step});
+  }
+  if (ui.shortcut(Key::Digit0)) {
+    out.push_back(FitView{});
+  }
+}
+
+}  // namespace
+
+void shortcuts(Ui& ui, const Model& model, Commands& out) {
+  if (model.view.blank) {
+    // Whatever key the remote sends brings the picture back, and does nothing else.
+    for (const Key key : {Key::B, Key::Period, Key::Escape, Key::Space, Key::Enter, Key::PageUp, Key::PageDown,
+                          Key::Left, Key::Right, Key::F5}) {
+      if (ui.shortcut(key)) {
+        out.push_back(SetBlank{false});
+        return;
+      }
+    }
+    return;
+  }
+  remote_keys(ui, model, out);
+  escape(ui, model, out);
+  view_keys(ui, out);
+  if (ui.shortcut(Key::Z, with_control)) {
+    out.push_back(Undo{});
+  }
+  if (ui.shortcut(Key::Y, with_control)) {
+    out.push_back(Redo{});
+  }
+  if (ui.shortcut(Key::Home)) {
+    out.push_back(StepProblem{-1});
+  }
+  if (ui.shortcut(Key::End)) {
+    out.push_back(StepProblem{1});
+  }
+  if (ui.shortcut(Key::F1)) {
+    out.push_back(ShowKeys{!model.view.keys_shown});
+  }
+  if (ui.shortcut(Key::F11)) {
+    out.push_back(SetFullScreen{!model.view.settings.full_screen});
+  }
+  if (model.view.settings.letter_keys && !ui.is_typing()) {
+    letters(ui, model, out);
+    if (model.state.mode == Mode::Explore) {
+      digits(ui, model, out);
+    }
+  }
+}
+
+}  // namespace fw::app

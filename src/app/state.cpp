@@ -1,0 +1,77 @@
+#include "app/state.hpp"
+
+#include <algorithm>
+
+#include "base/ensure.hpp"
+
+namespace fw::app {
+namespace {
+
+constexpr std::size_t nets_listed = 400;
+constexpr std::size_t edges_for_listing = 64;
+
+/// One solid for each name of the lesson, so that a quiz does not favor what the lesson has often.
+std::vector<solids::Solid> quiz_pool(const lessons::Lesson& lesson) {
+  std::vector<solids::Solid> pool;
+  for (const lessons::Problem& problem : lesson.problems) {
+    const bool known = std::any_of(pool.begin(), pool.end(),
+                                   [&](const solids::Solid& solid) { return solid.name() == problem.solid.name(); });
+    if (!known) {
+      pool.push_back(problem.solid);
+    }
+  }
+  return pool;
+}
+
+}  // namespace
+
+Desk fresh_desk(solids::Solid solid) {
+  nets::HingeTree net = solid.classic_net();
+  return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}};
+}
+
+State opened(lessons::Lesson lesson, std::string path) {
+  ensure(!lesson.problems.empty(), "a lesson without a problem was opened");
+  State state;
+  state.lesson = std::make_shared<const lessons::Lesson>(std::move(lesson));
+  state.lesson_path = std::move(path);
+  state.desks.resize(state.lesson->problems.size());
+  state.desks.front() = fresh_desk(state.lesson->problems.front().solid);
+  return state;
+}
+
+practice::NetQuestion question(const State& state) {
+  return practice::net_question(quiz_pool(*state.lesson), state.quiz.seed, state.quiz.number);
+}
+
+NetChoice net_choice(const Desk& desk) {
+  const geometry::Polyhedron& polyhedron = desk.solid.polyhedron();
+  const nets::HingeTree& classic = desk.solid.classic_net();
+  NetChoice choice;
+  if (polyhedron.edges().size() > edges_for_listing) {
+    choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(1, classic);
+    choice.complete = false;
+    choice.current = desk.net == classic ? std::optional<std::size_t>(0) : std::nullopt;
+    return choice;
+  }
+  nets::NetList list = nets::distinct_nets(polyhedron, classic.root(), nets_listed);
+  const std::uint64_t classic_class = nets::net_class(polyhedron, classic);
+  const std::uint64_t current_class = nets::net_class(polyhedron, desk.net);
+  // The usual net comes first; the others keep their order.
+  std::vector<nets::HingeTree> ordered{classic};
+  for (nets::HingeTree& net : list.nets) {
+    if (nets::net_class(polyhedron, net) != classic_class) {
+      ordered.push_back(std::move(net));
+    }
+  }
+  for (std::size_t i = 0; i < ordered.size() && !choice.current; ++i) {
+    if (nets::net_class(polyhedron, ordered[i]) == current_class) {
+      choice.current = i;
+    }
+  }
+  choice.complete = list.complete;
+  choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(std::move(ordered));
+  return choice;
+}
+
+}  // namespace fw::app

@@ -1,0 +1,70 @@
+#include <CLI/CLI.hpp>
+#include <iostream>
+#include <memory>
+
+#include "app/session.hpp"
+#include "app/window.hpp"
+#include "cli/open_lesson.hpp"
+#include "cli/picture_file.hpp"
+#include "cli/verbs/verbs.hpp"
+#include "lessons/read_lesson.hpp"
+#include "platform/assets.hpp"
+#include "platform/files.hpp"
+
+namespace fw::cli {
+namespace {
+
+constexpr const char* demo_lesson = "lantern_fair.json";
+
+struct Options {
+  std::string lesson;
+  std::string size = "1280x720";
+};
+
+ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::string& size) {
+  const std::optional<PictureSize> window_size = picture_size(size);
+  if (!window_size) {
+    return ExitStatus::WrongUsage;
+  }
+  const std::unique_ptr<platform::Files> files = platform::desktop_files();
+  app::Session session(*files, std::move(lesson), path);
+  std::size_t said = 0;
+  const auto say = [&] {
+    for (; said < session.messages().size(); ++said) {
+      std::cerr << "foldwright: " << session.messages()[said] << '\n';
+    }
+  };
+  say();
+  auto window = app::Window::make(session, {window_size->width, window_size->height, true});
+  if (!window) {
+    std::cerr << "foldwright: " << window.error() << '\n';
+    return ExitStatus::WrongUsage;
+  }
+  app::Window open = std::move(window).value();
+  open.run();
+  say();
+  return ExitStatus::Done;
+}
+
+}  // namespace
+
+ExitStatus show_demo() {
+  auto lesson = lessons::read_lesson(platform::asset(demo_lesson));
+  ensure(lesson.has_value(), "the demo lesson inside the program is a lesson");
+  return show(std::move(lesson).value(), "", Options{}.size);
+}
+
+void add_show(CLI::App& app, ExitStatus& status) {
+  const auto options = std::make_shared<Options>();
+  CLI::App* verb = app.add_subcommand("show", "Opens the window on a lesson");
+  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("--size", options->size, "Size of the window, WIDTHxHEIGHT")->capture_default_str();
+  verb->callback([options, &status] {
+    std::optional<lessons::Lesson> lesson = open_lesson(options->lesson, status);
+    if (lesson) {
+      status = show(std::move(*lesson), options->lesson, options->size);
+    }
+  });
+}
+
+}  // namespace fw::cli

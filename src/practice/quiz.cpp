@@ -1,0 +1,134 @@
+#include "practice/quiz.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+#include "base/ensure.hpp"
+#include "nets/layout.hpp"
+
+namespace fw::practice {
+namespace {
+
+using geometry::EdgeId;
+using geometry::FaceId;
+using geometry::Polyhedron;
+using geometry::VertexId;
+
+constexpr double pi = 3.14159265358979323846;
+constexpr std::size_t option_count = 4;
+
+/// A random spanning tree of the faces: edges in a random order, each kept that joins two pieces.
+std::vector<EdgeId> random_hinges(const Polyhedron& polyhedron, Seed& seed) {
+  std::vector<EdgeId> edges;
+  for (std::size_t i = 0; i < polyhedron.edges().size(); ++i) {
+    edges.push_back(EdgeId::at(i));
+  }
+  for (std::size_t i = edges.size(); i > 1; --i) {
+    std::swap(edges[i - 1], edges[seed.below(i)]);
+  }
+  std::vector<std::size_t> piece(polyhedron.faces().size());
+  std::iota(piece.begin(), piece.end(), std::size_t{0});
+  std::vector<EdgeId> hinges;
+  for (const EdgeId id : edges) {
+    const geometry::Edge& edge = polyhedron.edges()[id];
+    const std::size_t a = piece[edge.left.index()];
+    const std::size_t b = piece[edge.right.index()];
+    if (a != b) {
+      std::replace(piece.begin(), piece.end(), b, a);
+      hinges.push_back(id);
+    }
+  }
+  return hinges;
+}
+
+std::vector<std::string> options_for(const solids::Solid& solid, Seed& seed) {
+  std::vector<std::string> options;
+  for (const std::string& name : solids::names_with_face_count(solid.faces().size())) {
+    if (options.size() + 1 < option_count &&
+        solids::judge_name(solid, name) != solids::NameVerdict::Right) {
+      options.push_back(name);
+    }
+  }
+  const std::size_t place = seed.below(options.size() + 1);
+  options.insert(options.begin() + static_cast<std::ptrdiff_t>(place), solid.name());
+  return options;
+}
+
+std::size_t pool_index(std::size_t pool_size, std::uint64_t seed, std::size_t number) {
+  // A new shuffle of the pool for each round, so that every solid has its turn before one comes again.
+  Seed stream{seed + number / pool_size};
+  std::vector<std::size_t> order(pool_size);
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  for (std::size_t i = pool_size; i > 1; --i) {
+    std::swap(order[i - 1], order[stream.below(i)]);
+  }
+  return order[number % pool_size];
+}
+
+}  // namespace
+
+nets::HingeTree random_net(const Polyhedron& polyhedron, FaceId root, Seed& seed) {
+  constexpr int tries = 1000;
+  for (int i = 0; i < tries; ++i) {
+    const auto tree = nets::HingeTree::make(polyhedron, root, random_hinges(polyhedron, seed));
+    ensure(tree.has_value(), "a spanning tree of the faces is a hinge tree");
+    if (nets::overlapping(nets::unfolded(polyhedron, tree.value())).empty()) {
+      return tree.value();
+    }
+  }
+  broken_invariant("no net without overlap was found in 1000 draws", __FILE__, __LINE__);
+}
+
+Polyhedron mirrored(const Polyhedron& polyhedron) {
+  std::vector<geometry::Vec3> vertices;
+  for (const geometry::Vec3& v : polyhedron.vertices()) {
+    vertices.push_back({-v.x, v.y, v.z});
+  }
+  std::vector<Polyhedron::Loop> loops;
+  for (Polyhedron::Loop loop : polyhedron.faces()) {
+    std::reverse(loop.begin(), loop.end());
+    loops.push_back(std::move(loop));
+  }
+  auto image = Polyhedron::make(std::move(vertices), std::move(loops));
+  ensure(image.has_value(), "the mirror image of a polyhedron is a polyhedron");
+  return std::move(image).value();
+}
+
+NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t seed, std::size_t number) {
+  ensure(!pool.empty(), "a quiz needs a solid to ask for");
+  std::size_t index = pool_index(pool.size(), seed, number);
+  if (number > 0 && pool.size() > 1 && index == pool_index(pool.size(), seed, number - 1)) {
+    index = (index + 1) % pool.size();
+  }
+  const solids::Solid& solid = pool[index];
+  Seed stream{seed ^ (0xA24BAED4963EE407ULL * (number + 1))};
+  const bool flipped = stream.below(2) == 1;
+  Polyhedron polyhedron = flipped ? mirrored(solid.polyhedron()) : solid.polyhedron();
+  const FaceId root = FaceId::at(stream.below(polyhedron.faces().size()));
+  nets::HingeTree net = random_net(polyhedron, root, stream);
+  const double turn_rad = 2.0 * pi * static_cast<double>(stream.below(24)) / 24.0;
+  std::vector<std::string> options = options_for(solid, stream);
+  const auto right = std::find(options.begin(), options.end(), solid.name());
+  const auto right_option = static_cast<std::size_t>(right - options.begin());
+  return {solid, std::move(polyhedron), std::move(net), turn_rad, flipped, std::move(options), right_option};
+}
+
+NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {
+  const solids::NameVerdict verdict = solids::judge_name(solid, typed);
+  const std::string& family = solid.statement().family;
+  switch (verdict) {
+    case solids::NameVerdict::Right:
+      return {verdict, "Yes: " + solid.name() + "."};
+    case solids::NameVerdict::AskBase:
+      return {verdict, "A " + family + ", yes. Which one? Name the shape of its base."};
+    case solids::NameVerdict::WrongFamily:
+      return {verdict, "Look for a matching pair of ends. A pair makes a prism; one point makes a pyramid."};
+    case solids::NameVerdict::WrongBase:
+      return {verdict, "The family fits. Count the sides of the base once more."};
+    case solids::NameVerdict::Unknown:
+      break;
+  }
+  return {verdict, "That is not the name of a solid here. Which faces do you see, and how many?"};
+}
+
+}  // namespace fw::practice
