@@ -24,7 +24,7 @@ enum class ItemKind { Text, Button, Tab, RailItem, Slider, Field, Toggle, Option
 struct ItemRecord {
   WidgetId id{};  ///< no name for texts and panels
   ItemKind kind = ItemKind::Text;
-  Rect rect{};  ///< the whole widget
+  Rect rect{};  ///< the whole widget; of a text, the box round what is drawn
   Rect clip{};  ///< what of the screen it could be drawn in
   std::string text;
   Vec2 text_size{};  ///< as drawn
@@ -34,6 +34,7 @@ struct ItemRecord {
   bool focused = false;
   bool current = false;  ///< the chosen tab, the checked box
   bool scrolls = false;  ///< inside a scroll area
+  bool cut = false;      ///< the text did not fit and ends in an ellipsis
 };
 
 enum class TextSize { Small, Label, Heading };

@@ -59,6 +59,7 @@ void Ui::text(std::string_view text, const Rect& rect, const TextOptions& option
   TextStyle drawn = style(options.size, options.bold);
   if (options.color) drawn.color = *options.color;
   std::vector<std::string> lines;
+  ItemRecord record;
   if (options.wrap) {
     lines = figures::wrapped(*canvas_, text, drawn, rect.w);
   } else {
@@ -67,7 +68,8 @@ void Ui::text(std::string_view text, const Rect& rect, const TextOptions& option
     if (options.shrink && width > rect.w) {
       drawn.size = std::max(std::min(sizes().small, drawn.size), drawn.size * rect.w / width);
       width = figures::typeset_size(*canvas_, text, drawn).x;
-      if (width > rect.w) lines.front() = cut_off(*canvas_, text, drawn, rect.w);
+      record.cut = width > rect.w + 0.5;
+      if (record.cut) lines.front() = cut_off(*canvas_, text, drawn, rect.w);
     }
   }
   const double step = drawn.size * figures::line_height;
@@ -75,16 +77,20 @@ void Ui::text(std::string_view text, const Rect& rect, const TextOptions& option
   double y = options.v == VAlign::Top      ? rect.y
              : options.v == VAlign::Middle ? rect.center().y - height / 2
                                            : rect.bottom() - height;
-  ItemRecord record;
-  record.rect = rect;
   record.text = std::string(text);
   record.text_box = rect;
   record.text_size = {0, height};
+  const double top = y;
   for (const std::string& line : lines) {
     record.text_size.x = std::max(record.text_size.x, figures::typeset_size(*canvas_, line, drawn).x);
     draw_text_line(line, {rect.x, y, rect.w, step}, drawn, options.h, VAlign::Top);
     y += step;
   }
+  const double width = record.text_size.x;
+  record.rect = {left_of(rect, options.h) - (options.h == HAlign::Left     ? 0
+                                             : options.h == HAlign::Center ? width / 2
+                                                                           : width),
+                 top, width, height};
   core_->record(std::move(record));
 }
 
@@ -98,7 +104,8 @@ void Ui::number_at_point(std::string_view whole, std::string_view fraction, doub
   figures::typeset(*canvas_, {point_x, y}, HAlign::Right, VAlign::Middle, whole, drawn);
   figures::typeset(*canvas_, {point_x, y}, HAlign::Left, VAlign::Middle, fraction, drawn);
   ItemRecord record;
-  record.rect = {point_x - before, rect.y, before + after, rect.h};
+  const double height = drawn.size * figures::line_height;
+  record.rect = {point_x - before, y - height / 2, before + after, height};
   record.text = std::string(whole) + std::string(fraction);
   record.text_box = rect;
   record.text_size = {before + after, drawn.size * figures::line_height};
