@@ -34,7 +34,9 @@ Camera fitted_to_view(Camera camera, const std::vector<Vec3>& points, double slo
     nearest = std::min(nearest, depth);
     farthest = std::max(farthest, depth);
   }
-  const double eye_depth = std::min(horizontal.depth_of_eye(slope_x), vertical.depth_of_eye(slope_y));
+  // Points in a row along the view would let the eye come right up to the first of them.
+  const double closest = nearest - 0.2 * (farthest - nearest);
+  const double eye_depth = std::min({horizontal.depth_of_eye(slope_x), vertical.depth_of_eye(slope_y), closest});
   const double middle_depth = (nearest + farthest) / 2;
   camera.target = right * horizontal.middle() + up * vertical.middle() + forward * middle_depth;
   camera.distance = middle_depth - eye_depth;
@@ -71,7 +73,8 @@ Camera Camera::fitted(const std::vector<Vec3>& points, double aspect, double mar
   const double slope_x = slope_y * aspect;
   camera = fit == Fit::ThisView ? fitted_to_view(camera, points, slope_x, slope_y)
                                 : fitted_to_ball(camera, points, slope_x, slope_y);
-  if (!(camera.distance > 0)) camera.distance = 1;  // a single point has no size to go by
+  // A single point has no size to go by, only rounding.
+  if (!(camera.distance > 1e-12 * (1 + glm::length(camera.target)))) camera.distance = 1;
   return camera;
 }
 

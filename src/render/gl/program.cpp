@@ -72,8 +72,9 @@ std::optional<std::string> mismatch(const std::string& program, const std::vecto
 }  // namespace
 
 std::string_view prelude(Dialect dialect) {
-  return dialect == Dialect::Core33 ? "#version 330 core\n"
-                                    : "#version 300 es\nprecision highp float;\nprecision highp int;\n";
+  // The last line makes the compiler count the lines of the shader's own file.
+  return dialect == Dialect::Core33 ? "#version 330 core\n#line 1\n"
+                                    : "#version 300 es\nprecision highp float;\nprecision highp int;\n#line 1\n";
 }
 
 Result<Program, std::string> Program::make(const std::string& name, Dialect dialect, std::string_view vertex_text,
