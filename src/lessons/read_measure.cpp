@@ -34,7 +34,8 @@ bool is_within_limits(const units::WrittenQuantity& quantity) {
 
 }  // namespace
 
-std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int dimension, const Context& context) {
+std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int dimension, const Context& context,
+                                                    Zero zero) {
   const std::string* text = measure_text(node, dimension, context);
   if (text == nullptr) {
     return std::nullopt;
@@ -54,6 +55,9 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
                             " was expected, such as " + example_of(dimension));
     return std::nullopt;
   }
+  if (quantity.number.value.is_zero() && zero == Zero::Allowed) {
+    return quantity;
+  }
   if (quantity.number.value.sign() <= 0) {
     context.fault(node, "a measure is more than 0; found " + in_quotes(*text));
     return std::nullopt;
@@ -65,11 +69,11 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
   return quantity;
 }
 
-std::optional<solids::LengthEntry> read_length(const JsonNode& node, const Context& context) {
+std::optional<solids::LengthEntry> read_length(const JsonNode& node, const Context& context, Zero zero) {
   if (node.is(JsonNode::Kind::Text) && node.text == "?") {
     return solids::LengthEntry{};
   }
-  std::optional<units::WrittenQuantity> written = read_quantity(node, 1, context);
+  std::optional<units::WrittenQuantity> written = read_quantity(node, 1, context, zero);
   if (!written) {
     return std::nullopt;
   }

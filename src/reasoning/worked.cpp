@@ -1,6 +1,5 @@
 #include "reasoning/worked.hpp"
 
-#include <algorithm>
 #include <optional>
 
 #include "algebra/print.hpp"
@@ -50,16 +49,6 @@ std::string number_text(const solids::Solid& solid, const Symbol& symbol) {
   return value == solid.values().end() ? symbol.letter : exact::shown(value->second, work_places).text;
 }
 
-bool is_in_power(const Expression& expression, const Symbol& symbol) {
-  const std::vector<Expression>& operands = expression.operands();
-  if (expression.operation() == Operation::Power && operands.front().operation() == Operation::Symbol &&
-      operands.front().symbol() == symbol) {
-    return true;
-  }
-  return std::any_of(operands.begin(), operands.end(),
-                     [&](const Expression& operand) { return is_in_power(operand, symbol); });
-}
-
 }  // namespace
 
 std::string worked_numbers(const solids::Solid& solid, const Expression& expression, WorkedUnits units) {
@@ -68,9 +57,7 @@ std::string worked_numbers(const solids::Solid& solid, const Expression& express
     if (units == WorkedUnits::With && symbol.dimension > 0) {
       text += " " + solid.unit().to_the(symbol.dimension).text();
     }
-    // "7 1/2²" would square the 2 alone.
-    const bool is_one_word = text.find_first_of(" /") == std::string::npos;
-    return is_one_word || !is_in_power(expression, symbol) ? text : "(" + text + ")";
+    return text;
   });
 }
 

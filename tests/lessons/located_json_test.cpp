@@ -49,11 +49,9 @@ INSTANTIATE_TEST_SUITE_P(
         Broken{"{\"a\": 1\n \"b\": 2}", "2:2: a comma or } was expected here; found a quotation mark"},
         Broken{"{a: 1}", "1:2: a key in double quotation marks was expected here; found \"a\""},
         Broken{"{\"a\" 1}", "1:6: a colon was expected after the key \"a\"; found \"1\""},
-        Broken{"[True]",
-               "1:2: a value was expected here (text in quotation marks, a number, [ or {); found \"True\""},
+        Broken{"[True]", "1:2: a value was expected here (text in quotation marks, a number, [ or {); found \"True\""},
         Broken{"['a']", "1:2: text stands in double quotation marks, not in single ones"},
-        Broken{"[1] // end",
-               "1:5: the lesson is complete before this, so nothing more may follow; found \"/\""},
+        Broken{"[1] // end", "1:5: the lesson is complete before this, so nothing more may follow; found \"/\""},
         Broken{"[ // first\n 1]", "1:3: comments are not part of the format: take this one out"},
         Broken{"[.5]", "1:2: a number starts with a digit: write 0.5 for .5 and 3 for +3"},
         Broken{"[+3]", "1:2: a number starts with a digit: write 0.5 for .5 and 3 for +3"},
@@ -102,8 +100,9 @@ TEST(LocatedJson, KnowsWhereEachValueStands) {
 
 // Texts of a few marks that often make sense together, and often do not.
 rc::Gen<std::string> json_like() {
-  const auto piece = rc::gen::element<std::string>("{", "}", "[", "]", ",", ":", "\"a\"", "\"", "1", "-", "0", ".5",
-                                                   "e1", "true", "null", " ", "\n", "\\", "²", "\"\\u00b2\"", "\"a\":1");
+  const auto piece =
+      rc::gen::element<std::string>("{", "}", "[", "]", ",", ":", "\"a\"", "\"", "1", "-", "0", ".5", "e1", "true",
+                                    "null", " ", "\n", "\\", "²", "\"\\u00b2\"", "\"a\":1");
   return rc::gen::map(rc::gen::container<std::vector<std::string>>(piece), [](const std::vector<std::string>& pieces) {
     std::string text;
     for (const std::string& part : pieces) {

@@ -1,0 +1,326 @@
+#include "lessons/read_lesson.hpp"
+
+#include <gmock/gmock.h>
+
+#include "lesson_texts.hpp"
+
+namespace fw::lessons {
+namespace {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+struct Fault {
+  const char* name;
+  std::string lesson;
+  std::string message;
+};
+
+void PrintTo(const Fault& fault, std::ostream* out) { *out << fault.name; }
+
+class Malformed : public testing::TestWithParam<Fault> {};
+
+TEST_P(Malformed, IsToldExactly) { EXPECT_THAT(errors_of(GetParam().lesson), ElementsAre(GetParam().message)); }
+
+std::string name_of(const testing::TestParamInfo<Fault>& info) { return info.param.name; }
+
+// A prism 7 cm high on this base; the base starts at column 89.
+std::string prism_on(const std::string& base) {
+  return lesson_with_solid(R"({"kind": "prism", "base": )" + base + R"(, "height": "7 cm"})");
+}
+
+const std::string problem = R"([{"id": "p", "solid": {"kind": "cube", "edge": "7 cm"}}])";
+
+INSTANTIATE_TEST_SUITE_P(
+    Whole, Malformed,
+    testing::Values(
+        Fault{"NoObject", "[1]", "a.json:1:1: a lesson is an object in { }; found a list"},
+        Fault{"NoVersion", R"({"title": "T", "problems": )" + problem + "}",
+              "a.json:1:1: the key \"lesson\" is missing: a lesson file starts with {\"lesson\": 1"},
+        Fault{"VersionText", R"({"lesson": "1", "title": "T", "problems": )" + problem + "}",
+              "a.json:1:12: \"lesson\" is the version of the format, the number 1; found the text \"1\""},
+        Fault{"VersionFraction", R"({"lesson": 1.0, "title": "T", "problems": )" + problem + "}",
+              "a.json:1:12: \"lesson\" is the version of the format, the number 1; found the number 1.0"},
+        Fault{"VersionZero", R"({"lesson": 0, "title": "T", "problems": )" + problem + "}",
+              "a.json:1:12: \"lesson\" is the version of the format, the number 1; found the number 0"},
+        Fault{"NewerVersion", R"({"lesson": 2, "shape": 3})",
+              "a.json:1:12: this lesson is of version 2 of the format, and this program reads version 1: a newer "
+              "program is needed"},
+        Fault{"NoTitle", R"({"lesson": 1, "problems": )" + problem + "}",
+              "a.json:1:1: the key \"title\" is missing, such as \"title\": \"Lantern fair\""},
+        Fault{"EmptyTitle", R"({"lesson": 1, "title": "", "problems": )" + problem + "}",
+              "a.json:1:24: a title has at least one letter; found an empty text"},
+        Fault{"TitleNumber", R"({"lesson": 1, "title": 7, "problems": )" + problem + "}",
+              "a.json:1:24: a title is text in quotation marks; found the number 7"},
+        Fault{"NoProblems", R"({"lesson": 1, "title": "T"})",
+              "a.json:1:1: the key \"problems\" is missing: a list of problems in [ ]"},
+        Fault{"EmptyProblems", R"({"lesson": 1, "title": "T", "problems": []})",
+              "a.json:1:41: a lesson has at least one problem; this list is empty"},
+        Fault{"ProblemsObject", R"({"lesson": 1, "title": "T", "problems": {}})",
+              "a.json:1:41: \"problems\" is a list of problems in [ ]; found an object in { }"},
+        Fault{"ProblemText", R"({"lesson": 1, "title": "T", "problems": ["cube"]})",
+              "a.json:1:42: problem 1: a problem is an object in { }; found the text \"cube\""},
+        Fault{"MisspeltKey", R"({"lesson": 1, "titel": "T", "title": "T", "problems": )" + problem + "}",
+              "a.json:1:15: \"titel\" is no key of a lesson; did you mean \"title\"?"},
+        Fault{"StrangeKey", R"({"lesson": 1, "author": "T", "title": "T", "problems": )" + problem + "}",
+              "a.json:1:15: \"author\" is no key of a lesson; what may stand here is \"lesson\", \"title\" or "
+              "\"problems\""},
+        Fault{"SecondLine", "{\"lesson\": 1,\n \"title\": \"² ft\", \"problem\": [], \"problems\": " + problem + "}",
+              "a.json:2:19: \"problem\" is no key of a lesson; did you mean \"problems\"?"}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    OfProblems, Malformed,
+    testing::Values(
+        Fault{"NoId", R"({"lesson": 1, "title": "T", "problems": [{"solid": {"kind": "cube", "edge": "7 cm"}}]})",
+              "a.json:1:42: problem 1: the key \"id\" is missing: a short name of the problem, such as \"crate\""},
+        Fault{"EmptyId",
+              R"({"lesson": 1, "title": "T", "problems": [{"id": "", "solid": {"kind": "cube", "edge": "7 cm"}}]})",
+              "a.json:1:49: problem 1: \"\" is no id: write 1 to 64 letters a-z and A-Z, digits, - or _"},
+        Fault{
+            "IdWithSpace",
+            R"({"lesson": 1, "title": "T", "problems": [{"id": "my box", "solid": {"kind": "cube", "edge": "7 cm"}}]})",
+            "a.json:1:49: problem 1: \"my box\" is no id: write 1 to 64 letters a-z and A-Z, digits, - or _"},
+        Fault{"IdNumber",
+              R"({"lesson": 1, "title": "T", "problems": [{"id": 7, "solid": {"kind": "cube", "edge": "7 cm"}}]})",
+              "a.json:1:49: problem 1: an id is text in quotation marks; found the number 7"},
+        Fault{"TakenId",
+              R"({"lesson": 1, "title": "T", "problems": [{"id": "p", "solid": {"kind": "cube", "edge": "7 cm"}}, )"
+              R"({"id": "p", "solid": {"kind": "cube", "edge": "8 cm"}}]})",
+              "a.json:1:106: problem p: the id \"p\" is taken by a problem before this one: give each its own"},
+        Fault{"NoSolid", R"({"lesson": 1, "title": "T", "problems": [{"id": "p"}]})",
+              "a.json:1:42: problem p: the key \"solid\" is missing: it says what stands on the bench"},
+        Fault{"MisspeltKey", lesson_with(R"(, "promt": "How much?")"),
+              "a.json:1:146: problem p: \"promt\" is no key of a problem; did you mean \"prompt\"?"},
+        Fault{"Note", lesson_with(R"(, "note": "x")"),
+              "a.json:1:146: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
+              "\"solid\", \"known\", \"find\" or \"supply\""},
+        Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
+              "a.json:1:156: problem p: a prompt is text in quotation marks; found a list"},
+        Fault{"EmptyFind", lesson_with(R"(, "find": [])"),
+              "a.json:1:154: problem p: \"find\" is a list of what is asked for, such as [\"surface_area\"]; found an "
+              "empty list"},
+        Fault{"FindText", lesson_with(R"(, "find": "volume")"),
+              "a.json:1:154: problem p: \"find\" is a list of what is asked for, such as [\"surface_area\"]; found the "
+              "text \"volume\""},
+        Fault{"FindTwice", lesson_with(R"(, "find": ["volume", "volume"])"),
+              "a.json:1:165: problem p: \"volume\" is asked for twice: keep one of the two"},
+        Fault{"FindMisspelt", lesson_with(R"(, "find": ["surface area"])"),
+              "a.json:1:155: problem p: \"surface area\" cannot be asked of a rectangular prism; did you mean "
+              "\"surface_area\"?"},
+        Fault{"KnownKey", lesson_with(R"(, "known": {"volum": "315 cm^3"})"),
+              "a.json:1:156: problem p: \"volum\" is no key of \"known\"; did you mean \"volume\"?"},
+        Fault{"KnownLength", lesson_with(R"(, "known": {"volume": "315 cm"})"),
+              "a.json:1:166: problem p, volume: \"315 cm\" is a length; a volume was expected, such as \"180 cm^3\""},
+        Fault{"KnownUnknown", lesson_with(R"(, "known": {"volume": "?"})"),
+              "a.json:1:166: problem p, volume: \"?\" is no measure: There is no number here. Write a number and a "
+              "unit, such as 7 1/2 ft."}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    OfSolids, Malformed,
+    testing::Values(
+        Fault{"SolidText", lesson_with_solid("\"cube\""),
+              "a.json:1:63: problem p: an object such as {\"kind\": \"cube\", \"edge\": \"7 cm\"} was expected; found "
+              "the "
+              "text \"cube\""},
+        Fault{
+            "NoKind", lesson_with_solid(R"({"edge": "7 cm"})"),
+            "a.json:1:63: problem p: the key \"kind\" is missing here; what may stand here is \"cube\", \"rectangular "
+            "prism\", \"prism\", \"pyramid\" or \"regular polyhedron\""},
+        Fault{"MisspeltKind", lesson_with_solid(R"({"kind": "piramid"})"),
+              "a.json:1:72: problem p, kind: \"piramid\" is no kind that is known; did you mean \"pyramid\"?"},
+        Fault{"MisspeltField", lesson_with_solid(R"({"kind": "cube", "edge": "7 cm", "egde": "7 cm"})"),
+              "a.json:1:96: problem p: \"egde\" is no key of a cube; did you mean \"edge\"?"},
+        Fault{"BareNumber", lesson_with_solid(R"({"kind": "cube", "edge": 7})"),
+              "a.json:1:88: problem p, edge: a measure is text with its unit; found the number 7, write \"7 cm\""},
+        Fault{"MeasureNull", lesson_with_solid(R"({"kind": "cube", "edge": null})"),
+              "a.json:1:88: problem p, edge: a measure is text such as \"9 cm\"; found null"},
+        Fault{"NoNumber", lesson_with_solid(R"({"kind": "cube", "edge": "seven cm"})"),
+              "a.json:1:88: problem p, edge: \"seven cm\" is no measure: No number stands before “seven cm”. Write a "
+              "number and a unit, such as 7 1/2 ft."},
+        Fault{"UnknownUnit", lesson_with_solid(R"({"kind": "cube", "edge": "7 cmm"})"),
+              "a.json:1:88: problem p, edge: \"7 cmm\" is no measure: “cmm” is not a unit known here. Did you mean "
+              "“cm”?"},
+        Fault{"Area", lesson_with_solid(R"({"kind": "cube", "edge": "7 cm^2"})"),
+              "a.json:1:88: problem p, edge: \"7 cm^2\" is an area; a length was expected, such as \"9 cm\""},
+        Fault{"Zero", lesson_with_solid(R"({"kind": "cube", "edge": "0 cm"})"),
+              "a.json:1:88: problem p, edge: a measure is more than 0; found \"0 cm\""},
+        Fault{"Negative", lesson_with_solid(R"({"kind": "cube", "edge": "-7 cm"})"),
+              "a.json:1:88: problem p, edge: a measure is more than 0; found \"-7 cm\""},
+        Fault{"TooLong", lesson_with_solid(R"({"kind": "cube", "edge": "1001 km"})"),
+              "a.json:1:88: problem p, edge: \"1001 km\" is out of range: lengths run from 0.001 mm to 1000 km"},
+        Fault{"TooShort", lesson_with_solid(R"({"kind": "cube", "edge": "0.0009 mm"})"),
+              "a.json:1:88: problem p, edge: \"0.0009 mm\" is out of range: lengths run from 0.001 mm to 1000 km"},
+        Fault{"NoBase", lesson_with_solid(R"({"kind": "prism", "height": "7 cm"})"),
+              "a.json:1:63: problem p: the key \"base\" is missing: a prism stands on a base, such as {\"shape\": "
+              "\"square\", \"side\": \"6 cm\"}"},
+        Fault{
+            "BaseText", lesson_with_solid(R"({"kind": "prism", "base": "square", "height": "7 cm"})"),
+            "a.json:1:89: problem p, base: an object such as {\"shape\": \"square\", \"side\": \"6 cm\"} was expected; "
+            "found the text \"square\""},
+        Fault{"MisspeltShape", prism_on(R"({"shape": "sqare"})"),
+              "a.json:1:99: problem p, base.shape: \"sqare\" is no shape that is known; did you mean \"square\"?"},
+        Fault{"FieldOfAnotherShape", prism_on(R"({"shape": "square", "side": "6 cm", "leg": "6 cm"})"),
+              "a.json:1:125: problem p, base: \"leg\" is no key of a square; what may stand here is \"shape\" or "
+              "\"side\""},
+        Fault{"BaseMeasure", prism_on(R"({"shape": "square", "side": 6})"),
+              "a.json:1:117: problem p, base.side: a measure is text with its unit; found the number 6, write \"6 "
+              "cm\""},
+        Fault{
+            "CountText", prism_on(R"({"shape": "regular polygon", "count": "6", "side": "6 cm"})"),
+            "a.json:1:127: problem p, base.count: a whole number without quotation marks was expected, 3 to 40; found "
+            "the text \"6\""},
+        Fault{"CountTooLarge", prism_on(R"({"shape": "regular polygon", "count": 41, "side": "6 cm"})"),
+              "a.json:1:127: problem p, base.count: the number 41 is out of range: 3 to 40 was expected"},
+        Fault{"LengthsNoList", prism_on(R"({"shape": "right triangle", "legs": "3 cm"})"),
+              "a.json:1:125: problem p, base.legs: a list such as [\"9 cm\", \"11 cm\"] was expected; found the text "
+              "\"3 cm\""},
+        Fault{"LengthsTooMany", prism_on(R"({"shape": "right triangle", "legs": ["3 cm", "4 cm", "5 cm"]})"),
+              "a.json:1:125: problem p, base.legs: this list has 3 items; 2 were expected"},
+        Fault{"PointsBad", prism_on(R"({"shape": "polygon", "vertices": [[0, 0], [8], [4, 3]], "unit": "cm"})"),
+              "a.json:1:130: problem p, base.vertices: a point is a list of two numbers, such as [4, 3]; found a list"},
+        Fault{"CoordinateBad",
+              prism_on(R"({"shape": "polygon", "vertices": [[0, 0], [8, true], [4, 3]], "unit": "cm"})"),
+              "a.json:1:134: problem p, base.vertices: a coordinate is a number, such as 4 or 2.5; found true"},
+        Fault{
+            "WordBad",
+            lesson_with_solid(
+                R"({"kind": "prism", "base": {"shape": "square", "side": "6 cm"}, "height": "7 cm", "lies": "sides"})"),
+            "a.json:1:152: problem p, lies: \"sides\" cannot stand here; did you mean \"side\"?"}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    OfSupplies, Malformed,
+    testing::Values(
+        Fault{
+            "NoPurpose", lesson_with(R"(, "supply": {"each": "40 cm^2", "item": "roll"})"),
+            "a.json:1:156: problem p: a supply says what it is for: \"cover\", \"fill\" or \"edge\", as in {\"cover\": "
+            "\"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}"},
+        Fault{"TwoPurposes",
+              lesson_with(
+                  R"(, "supply": {"cover": "surface_area", "fill": "volume", "each": "40 cm^2", "item": "roll"})"),
+              "a.json:1:190: problem p: a supply has one of \"cover\", \"fill\" and \"edge\"; found a second one"},
+        Fault{"WrongDimension",
+              lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^3", "item": "roll"})"),
+              "a.json:1:190: problem p, each: \"40 cm^3\" is a volume; an area was expected, such as \"36 cm^2\""},
+        Fault{"WrongMeasure", lesson_with(R"(, "supply": {"cover": "volume", "each": "40 cm^2", "item": "roll"})"),
+              "a.json:1:166: problem p, cover: \"volume\" is nothing to cover on a rectangular prism; what may stand "
+              "here is \"surface_area\", \"lateral_area\" or \"base_area\""},
+        Fault{"NoItem", lesson_with(R"(, "supply": {"fill": "volume", "each": "2 L"})"),
+              "a.json:1:156: problem p: a supply that says how much each item is for also says what the item is: "
+              "\"item\": \"roll\""},
+        Fault{"OtherUnits", lesson_with(R"(, "supply": {"fill": "volume", "each": "2", "item": "cup"})"),
+              "a.json:1:182: problem p, each: \"2\" cannot be compared with a solid measured in cm"},
+        Fault{"MisspeltKey", lesson_with(R"(, "supply": {"fill": "volume", "eech": "2 L", "item": "cup"})"),
+              "a.json:1:174: problem p: \"eech\" is no key of \"supply\"; did you mean \"each\"?"},
+        Fault{"SupplyText", lesson_with(R"(, "supply": "roll")"),
+              "a.json:1:156: problem p: \"supply\" is an object such as {\"cover\": \"surface_area\", \"each\": \"40 "
+              "ft^2\", \"item\": \"roll\"}; found the text \"roll\""}),
+    name_of);
+
+TEST(ReadLesson, TellsAllErrorsInOnePassInTheOrderOfTheText) {
+  const std::string lesson = R"({"lesson": 1, "titel": "T",
+ "problems": [
+  {"id": "a", "solid": {"kind": "cube", "edge": 7}, "find": "volume"},
+  {"id": "b", "solid": {"kind": "cube", "edge": "7 cm"}},
+  {"id": "a", "solid": {"kind": "pyramid", "base": {"shape": "square", "side": "6 cm^2"}, "hight": "4 cm"}}]})";
+  EXPECT_THAT(
+      errors_of(lesson),
+      ElementsAre("a.json:1:1: the key \"title\" is missing, such as \"title\": \"Lantern fair\"",
+                  "a.json:1:15: \"titel\" is no key of a lesson; did you mean \"title\"?",
+                  "a.json:3:49: problem a, edge: a measure is text with its unit; found the number 7, write "
+                  "\"7 cm\"",
+                  "a.json:3:61: problem a: \"find\" is a list of what is asked for, such as [\"surface_area\"]; "
+                  "found the text \"volume\"",
+                  "a.json:5:10: problem a: the id \"a\" is taken by a problem before this one: give each its "
+                  "own",
+                  "a.json:5:80: problem a, base.side: \"6 cm^2\" is an area; a length was expected, such as \"9 "
+                  "cm\"",
+                  "a.json:5:91: problem a: \"hight\" is no key of a pyramid; did you mean \"height\"?"));
+}
+
+TEST(ReadLesson, ReadsEveryPartOfAProblem) {
+  const auto lesson = read_lesson(
+      lesson_with(R"(, "prompt": "How much?", "known": {"volume": "315 cm^3"}, "find": ["surface_area", "height"],
+        "supply": {"fill": "volume", "each": "50 mL", "item": "cup"})"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  const Problem& read = lesson->problems.front();
+  EXPECT_EQ(lesson->title, "T");
+  EXPECT_EQ(read.id, "p");
+  EXPECT_EQ(read.prompt, "How much?");
+  EXPECT_EQ(read.known.at("volume").text, "315 cm^3");
+  EXPECT_THAT(read.find, ElementsAre("surface_area", "height"));
+  ASSERT_TRUE(read.supply.has_value());
+  EXPECT_EQ(read.supply->purpose, "fill");
+  EXPECT_EQ(read.supply->each->text, "50 mL");
+  EXPECT_EQ(read.supply->item, "cup");
+  EXPECT_EQ(read.solid.name(), "rectangular prism");
+}
+
+// What Solid::make finds is told at the measure that it names.
+TEST(ReadLesson, PlacesWhatCannotBeAtItsMeasure) {
+  const auto findings = findings_of(
+      lesson_with_solid(R"({"kind": "pyramid", "base": {"shape": "square", "side": "6 cm"}, "slant_height": "2 cm"})"));
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings.front().kind, Finding::Kind::Impossible);
+  EXPECT_EQ(findings.front().measure, "slant_height");
+  EXPECT_EQ(findings.front().place, (Place{1, 143}));
+  EXPECT_THAT(findings.front().message, testing::HasSubstr("slant height"));
+}
+
+TEST(ReadLesson, SaysWhichMeasureIsMissing) {
+  const auto findings = findings_of(
+      lesson_with_solid(R"({"kind": "rectangular prism", "length": "9 cm", "width": "7 cm", "height": "?"})"));
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings.front().kind, Finding::Kind::Missing);
+  EXPECT_EQ(findings.front().problem, "p");
+}
+
+TEST(ReadLesson, KeepsTheLimitOfBytes) {
+  std::string lesson = lesson_with("");
+  lesson += std::string(limits::bytes - lesson.size(), ' ');
+  EXPECT_THAT(errors_of(lesson), IsEmpty());
+  EXPECT_THAT(errors_of(lesson + " "),
+              ElementsAre("a.json:1:1: the file has 4194305 bytes; a lesson has at most 4194304"));
+}
+
+TEST(ReadLesson, KeepsTheLimitOfProblems) {
+  const auto lesson_of = [](std::size_t count) {
+    std::string problems;
+    for (std::size_t i = 0; i < count; ++i) {
+      problems += (i == 0 ? "" : ",\n") + std::string(R"({"id": "p)") + std::to_string(i) +
+                  R"(", "solid": {"kind": "cube", "edge": "7 cm"}})";
+    }
+    return R"({"lesson": 1, "title": "T", "problems": [)" + problems + "]}";
+  };
+  EXPECT_THAT(errors_of(lesson_of(limits::problems)), IsEmpty());
+  EXPECT_THAT(errors_of(lesson_of(limits::problems + 1)),
+              ElementsAre("a.json:1001:1: a lesson has at most 1000 problems; this one has 1001"));
+}
+
+TEST(ReadLesson, KeepsTheLimitOfNesting) {
+  const std::string deep = std::string(20, '[') + std::string(20, ']');
+  EXPECT_THAT(errors_of(R"({"lesson": )" + deep + "}"),
+              ElementsAre("a.json:1:27: lists and objects stand more than 16 deep within each other here; a lesson "
+                          "needs far fewer"));
+}
+
+TEST(ReadLesson, KeepsTheLimitOfCorners) {
+  std::string vertices;
+  for (int i = 0; i < 41; ++i) {
+    vertices += (i == 0 ? "[" : ", [") + std::to_string(i) + ", 0]";
+  }
+  EXPECT_THAT(
+      errors_of(lesson_with_solid(R"({"kind": "prism", "base": {"shape": "polygon", "unit": "cm", "vertices": [)" +
+                                  vertices + R"(]}, "height": "7 cm"})")),
+      ElementsAre("a.json:1:136: problem p, base.vertices: this list has 41 items; 3 to 40 were expected"));
+}
+
+TEST(ReadLesson, AcceptsTheMostAndTheLeastLength) {
+  EXPECT_THAT(errors_of(lesson_with_solid(R"({"kind": "cube", "edge": "1000 km"})")), IsEmpty());
+  EXPECT_THAT(errors_of(lesson_with_solid(R"({"kind": "cube", "edge": "0.001 mm"})")), IsEmpty());
+}
+
+}  // namespace
+}  // namespace fw::lessons

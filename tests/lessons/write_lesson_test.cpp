@@ -1,0 +1,90 @@
+#include "lessons/write_lesson.hpp"
+
+#include <gmock/gmock.h>
+#include <rapidcheck/gtest.h>
+
+#include "lesson_texts.hpp"
+#include "lessons/asked.hpp"
+
+namespace fw::lessons {
+namespace {
+
+TEST(WriteLesson, WritesInAStableOrderWithNumbersAsWritten) {
+  const std::string shuffled = R"({"problems": [
+    {"supply": {"item": "roll", "each": "40.0 ft^2", "cover": "surface_area"}, "find": ["surface_area"],
+     "solid": {"lies": "side", "height": "7 1/2 ft", "kind": "prism",
+               "base": {"leg": "5 ft", "base": "8.00 ft", "shape": "isosceles triangle"}},
+     "prompt": "How much \"cloth\" = ? ft²", "id": "tent"},
+    {"id": "block", "known": {"volume": "60 ft^3"}, "solid": {"kind": "prism", "height": "?",
+     "base": {"shape": "polygon", "unit": "ft", "vertices": [["0", 0], [4.50, "0"], [4, 3], [-1, 3]]}}}
+    ], "title": "T", "lesson": 1})";
+  const auto lesson = read_lesson(shuffled);
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  EXPECT_EQ(write_lesson(*lesson), R"({
+  "lesson": 1,
+  "title": "T",
+  "problems": [
+    {
+      "id": "tent",
+      "prompt": "How much \"cloth\" = ? ft²",
+      "solid": {"kind": "prism", "base": {"shape": "isosceles triangle", "base": "8.00 ft", "leg": "5 ft"})"
+                                   R"(, "height": "7 1/2 ft", "lies": "side"},
+      "find": ["surface_area"],
+      "supply": {"cover": "surface_area", "each": "40.0 ft^2", "item": "roll"}
+    },
+    {
+      "id": "block",
+      "solid": {"kind": "prism", "base": {"shape": "polygon", "vertices": [[0, 0], [4.50, 0], [4, 3], [-1, 3]])"
+                                   R"(, "unit": "ft"}, "height": "?"},
+      "known": {"volume": "60 ft^3"}
+    }
+  ]
+}
+)");
+}
+
+rc::Gen<std::string> any_text() {
+  const auto piece = rc::gen::element<std::string>("a", "Z", " ", "\"", "\\", "\n", "\t", "²", "ℓ", "🏮", "/", "\x01");
+  return rc::gen::map(rc::gen::container<std::vector<std::string>>(piece), [](const std::vector<std::string>& pieces) {
+    std::string text;
+    for (const std::string& part : pieces) {
+      text += part;
+    }
+    return text;
+  });
+}
+
+// A problem on any solid of the shelf, in any unit of length, asking for any of its measures.
+Problem any_problem(std::size_t number) {
+  const std::vector<solids::Description> shelf = solids::shelf();
+  const auto example = *rc::gen::elementOf(shelf);
+  const auto unit = *rc::gen::elementOf(units::Unit::lengths());
+  const solids::Description description = *rc::gen::arbitrary<bool>() ? in_unit(example, unit) : example;
+  const auto solid = solids::Solid::make(description);
+  RC_PRE(solid.has_value());
+  Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, {}, std::nullopt, *solid};
+  problem.find = *rc::gen::unique<std::vector<std::string>>(rc::gen::elementOf(askable(*solid)));
+  if (*rc::gen::arbitrary<bool>()) {
+    const auto written = units::parse_quantity(*rc::gen::element<std::string>("40.0 ft^2", "7 1/2 m^2", "3 yd^2"));
+    problem.supply = Supply{"cover", "surface_area", *written, "roll of " + *any_text()};
+  }
+  return problem;
+}
+
+RC_GTEST_PROP(WriteLesson, ReadsBackAsTheSameLesson, ()) {
+  Lesson lesson{"T" + *any_text(), {}};
+  const std::size_t count = *rc::gen::inRange<std::size_t>(1, 4);
+  for (std::size_t i = 0; i < count; ++i) {
+    lesson.problems.push_back(any_problem(i));
+  }
+  const std::string text = write_lesson(lesson);
+  const auto again = read_lesson(text);
+  if (!again) {
+    RC_FAIL(told(again.error()).front() + "\n" + text);
+  }
+  RC_ASSERT(*again == lesson);
+  RC_ASSERT(write_lesson(*again) == text);
+}
+
+}  // namespace
+}  // namespace fw::lessons
