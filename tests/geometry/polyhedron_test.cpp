@@ -54,10 +54,6 @@ TEST(PolyhedronDefects, a_face_turned_inside_out_or_missing) {
   EXPECT_THAT(
       defects_of(corners, {{0, 1, 2}, {0, 1, 3}, {1, 2, 3}, {2, 0, 3}}),
       testing::Contains(HasSubstr("the edge from vertex 0 to vertex 1 runs the same way in face 0 and face 1")));
-  EXPECT_THAT(defects_of({{0, 0, 0}, {1, 0, 0}, {1, 1, 0}, {0, 1, 0}, {0, 0, 1}},
-                         {{0, 3, 2, 1}, {0, 1, 4}, {1, 2, 4}, {2, 3, 4}}),
-              testing::Contains("the edge from vertex 4 to vertex 0 belongs to face 1 but to no face on its other side")
-                  .Times(0));
   EXPECT_THAT(
       defects_of({{0, 0, 0}, {1, 0, 0}, {1, 1, 0}, {0, 1, 0}, {0, 0, 1}},
                  {{0, 3, 2, 1}, {0, 1, 4}, {1, 2, 4}, {2, 3, 4}}),
@@ -70,7 +66,7 @@ TEST(PolyhedronDefects, bent_empty_and_crossing_faces) {
               testing::Contains(HasSubstr("face 0 is not flat: a corner stands off its plane by")));
   EXPECT_THAT(defects_of({{0, 0, 0}, {1, 0, 0}, {2, 0, 0}, {0, 0, 1}}, {{0, 2, 1}, {0, 1, 3}, {1, 2, 3}, {2, 0, 3}}),
               testing::Contains("face 0 has no area"));
-  EXPECT_THAT(defects_of({{0, 0, 0}, {2, 0, 0}, {0, 1, 0}, {2, 2, 0}, {1, 1, 3}},
+  EXPECT_THAT(defects_of({{0, 0, 0}, {2, 0, 0}, {0, 1, 0}, {1, 3, 0}, {1, 1, 3}},
                          {{0, 1, 2, 3}, {1, 0, 4}, {2, 1, 4}, {3, 2, 4}, {0, 3, 4}}),
               testing::Contains("face 0 crosses itself"));
 }
