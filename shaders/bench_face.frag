@@ -1,5 +1,5 @@
-// A face of the bench: its color, and the hatch over it.
-in vec2 hatch_position;
+// A hatched face of the bench: its color, and the hatch over it.
+in vec2 lattice;
 flat in vec4 face_fill;
 flat in vec4 face_ink;
 flat in float face_hatch;
@@ -8,40 +8,24 @@ layout(location = 0) out vec4 color;  // premultiplied
 
 const float line_share = 0.16;  // of the period
 const float dot_radius = 0.2;   // of the period
-const float diagonal = 0.70710678;
-
-// The share of the pixel that parallel lines cover; `across` counts periods. Where a pixel is as wide as a
-// period the lines melt into their mean, so that they do not shimmer.
-float lines(float across) {
-  float pixel = max(fwidth(across), 1e-6);
-  float off_line = abs(fract(across) - 0.5);
-  float sharp = clamp((0.5 * line_share - off_line) / pixel + 0.5, 0.0, 1.0);
-  return mix(sharp, line_share, smoothstep(0.35, 0.7, pixel));
-}
-
-float dots(vec2 place) {
-  float pixel = max(max(fwidth(place.x), fwidth(place.y)), 1e-6);
-  float off_dot = length(fract(place) - 0.5);
-  float sharp = clamp((dot_radius - off_dot) / pixel + 0.5, 0.0, 1.0);
-  return mix(sharp, 3.14159265 * dot_radius * dot_radius, smoothstep(0.35, 0.7, pixel));
-}
-
-// Kinds in the order of the program's list: none, rising, level, dots, falling, crossed.
-float hatched(float kind) {
-  float rising = lines((hatch_position.y - hatch_position.x) * diagonal);
-  float falling = lines((hatch_position.x + hatch_position.y) * diagonal);
-  if (kind < 1.5) return rising;
-  if (kind < 2.5) return lines(hatch_position.y);
-  if (kind < 3.5) return dots(hatch_position);
-  if (kind < 4.5) return falling;
-  return max(rising, falling);
-}
 
 void main() {
-  color = vec4(face_fill.rgb * face_fill.a, face_fill.a);
-  // A face has one hatch all over, so neighboring pixels take the same way and the derivatives hold.
-  if (face_hatch > 0.5) {
-    float cover = hatched(face_hatch) * face_ink.a;
-    color = vec4(face_ink.rgb * cover, cover) + color * (1.0 - cover);
+  vec2 pixel = max(fwidth(lattice), 1e-6);
+  vec2 off_middle = abs(fract(lattice) - 0.5);
+  float coarsest = max(pixel.x, pixel.y);
+
+  // The shares of the pixel that the lines, the other lines and the dots cover. Where a pixel is as wide as a
+  // period they melt into their means, so that they do not shimmer.
+  vec3 sharp = vec3((0.5 * line_share - off_middle) / pixel, (dot_radius - length(off_middle)) / coarsest);
+  vec3 mean = vec3(line_share, line_share, 3.14159265 * dot_radius * dot_radius);
+  vec3 melted = smoothstep(0.35, 0.7, vec3(pixel, coarsest));
+  vec3 share = mix(clamp(sharp + 0.5, 0.0, 1.0), mean, melted);
+
+  float cover = share.x;
+  if (face_hatch > 4.5) {
+    cover = share.x + share.y - share.x * share.y;
+  } else if (face_hatch > 2.5 && face_hatch < 3.5) {
+    cover = share.z;
   }
+  color = face_ink * cover + face_fill * (1.0 - face_ink.a * cover);
 }

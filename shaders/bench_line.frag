@@ -2,7 +2,7 @@
 in vec2 place_px;
 flat in vec2 length_and_half;
 flat in vec2 dash_and_period;
-flat in vec4 line_ink;
+flat in vec4 line_ink;  // premultiplied
 
 layout(location = 0) out vec4 color;  // premultiplied
 
@@ -16,6 +16,5 @@ void main() {
     off_dash = min(off_dash, dash_and_period.y - off_dash);
     cover *= clamp(0.5 * dash_and_period.x + 0.5 - off_dash, 0.0, 1.0);
   }
-  float opacity = line_ink.a * cover;
-  color = vec4(line_ink.rgb * opacity, opacity);
+  color = line_ink * cover;
 }

@@ -2,7 +2,7 @@
 layout(location = 0) in vec3 from;
 layout(location = 1) in vec3 to;
 layout(location = 2) in vec2 corner;  // 0 or 1 along the line; -1 or 1 across it
-layout(location = 3) in vec4 ink;
+layout(location = 3) in vec4 ink;     // premultiplied
 layout(location = 4) in vec3 stroke;  // width, dash, gap; in pixels
 
 uniform mat4 view_projection;

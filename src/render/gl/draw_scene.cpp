@@ -29,7 +29,7 @@ struct LineVertex {
   std::array<float, 3> stroke;
 };
 
-Rgba rgba(const Color& color) { return {color.r, color.g, color.b, color.a}; }
+Rgba premultiplied(const Color& color) { return {color.r * color.a, color.g * color.a, color.b * color.a, color.a}; }
 
 Rgba id_color(FaceId face) {
   const auto number = face.value + 1;
@@ -42,12 +42,12 @@ std::vector<FaceVertex> face_vertices(const Scene& scene, Fill fill) {
   std::vector<FaceVertex> vertices;
   vertices.reserve(scene.vertices.size());
   for (const SceneFace& face : scene.faces) {
-    const Rgba color = fill == Fill::Look ? rgba(face.fill) : id_color(face.face);
+    const Rgba color = fill == Fill::Look ? premultiplied(face.fill) : id_color(face.face);
     const std::array<float, 2> hatch{static_cast<float>(face.hatch),
                                      face.hatch_period > 0 ? 1 / face.hatch_period : 0.0F};
     for (std::size_t i = 0; i < face.vertex_count; ++i) {
       const FillVertex& vertex = scene.vertices[face.first_vertex + i];
-      vertices.push_back({vertex.position, vertex.flat, color, rgba(face.hatch_ink), hatch});
+      vertices.push_back({vertex.position, vertex.flat, color, premultiplied(face.hatch_ink), hatch});
     }
   }
   return vertices;
@@ -61,7 +61,7 @@ void add_quads(const std::vector<SceneLine>& lines, std::vector<LineVertex>& ver
       vertices.push_back({line.from,
                           line.to,
                           corner,
-                          rgba(line.stroke.ink),
+                          premultiplied(line.stroke.ink),
                           {line.stroke.width_px, line.stroke.dash_px, line.stroke.gap_px}});
     }
   }
@@ -123,20 +123,20 @@ void set_matrix(const Program& program, const std::array<float, 16>& matrix) {
 }  // namespace
 
 struct BenchPainter::Parts {
-  Parts(Program face_program, Program line_program, Program id_program);
+  Parts(Program hatched_program, Program flat_program, Program line_program);
 
-  void draw_fills(const std::array<float, 16>& matrix, std::size_t count) const;
-  void draw_depths(const std::array<float, 16>& matrix, std::size_t count, float widest_px) const;
+  void draw_fills(const Scene& scene, const std::array<float, 16>& matrix) const;
+  void draw_depths(const Scene& scene, const std::array<float, 16>& matrix) const;
   void draw_lines(const std::array<float, 16>& matrix, const Rectangle& viewport, std::size_t hidden,
                   std::size_t visible) const;
 
-  Program face, line, id;
+  Program hatched, flat, line;
   VertexArray face_array, line_array;
   Buffer face_buffer, line_buffer;
 };
 
-BenchPainter::Parts::Parts(Program face_program, Program line_program, Program id_program)
-    : face(std::move(face_program)), line(std::move(line_program)), id(std::move(id_program)) {
+BenchPainter::Parts::Parts(Program hatched_program, Program flat_program, Program line_program)
+    : hatched(std::move(hatched_program)), flat(std::move(flat_program)), line(std::move(line_program)) {
   const SavedState saved;
   glBindVertexArray(face_array.name());
   glBindBuffer(GL_ARRAY_BUFFER, face_buffer.name());
@@ -154,25 +154,34 @@ BenchPainter::Parts::Parts(Program face_program, Program line_program, Program i
   attribute(4, 3, sizeof(LineVertex), offsetof(LineVertex, stroke));
 }
 
-void BenchPainter::Parts::draw_fills(const std::array<float, 16>& matrix, std::size_t count) const {
+void BenchPainter::Parts::draw_fills(const Scene& scene, const std::array<float, 16>& matrix) const {
   glDisable(GL_DEPTH_TEST);  // the order of the faces sees to it
   glEnable(GL_BLEND);
   glBlendEquationSeparate(GL_FUNC_ADD, GL_FUNC_ADD);
   glBlendFuncSeparate(GL_ONE, GL_ONE_MINUS_SRC_ALPHA, GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
-  set_matrix(face, matrix);
+  set_matrix(hatched, matrix);
+  set_matrix(flat, matrix);
   glBindVertexArray(face_array.name());
-  draw_run(0, count);
+  for (const SceneFace& face : scene.faces) {
+    // A hatch costs a software driver more than all the rest.
+    (face.hatch == Hatch::None ? flat : hatched).use();
+    draw_run(face.first_vertex, face.vertex_count);
+  }
 }
 
-void BenchPainter::Parts::draw_depths(const std::array<float, 16>& matrix, std::size_t count, float widest_px) const {
+void BenchPainter::Parts::draw_depths(const Scene& scene, const std::array<float, 16>& matrix) const {
   glEnable(GL_DEPTH_TEST);
-  glDepthFunc(GL_LEQUAL);
+  glDepthFunc(GL_LESS);
   glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
   // A line keeps its own depth all across its width, so a sloping face must give way by half of that width.
   glEnable(GL_POLYGON_OFFSET_FILL);
-  glPolygonOffset(widest_px * 0.5F + 1.5F, 16.0F);
-  set_matrix(id, matrix);
-  draw_run(0, count);
+  glPolygonOffset(widest(scene) * 0.5F + 1.5F, 16.0F);
+  set_matrix(flat, matrix);
+  glBindVertexArray(face_array.name());
+  // The nearest first, so that most of what lies behind is not even looked at.
+  for (auto face = scene.faces.rbegin(); face != scene.faces.rend(); ++face) {
+    draw_run(face->first_vertex, face->vertex_count);
+  }
   glDisable(GL_POLYGON_OFFSET_FILL);
   glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
 }
@@ -198,21 +207,21 @@ Result<BenchPainter, std::string> BenchPainter::make(Dialect dialect, const Shad
   const auto program = [&](const std::string& name, const std::vector<std::string>& uniforms) {
     return Program::make(name, dialect, shaders(name + ".vert"), shaders(name + ".frag"), uniforms);
   };
-  auto face = program("bench_face", {"view_projection"});
-  if (!face) return failure(face.error());
+  auto hatched = program("bench_face", {"view_projection"});
+  if (!hatched) return failure(hatched.error());
+  auto flat = program("bench_flat", {"view_projection"});
+  if (!flat) return failure(flat.error());
   auto line = program("bench_line", {"view_projection", "viewport_px"});
   if (!line) return failure(line.error());
-  auto id = program("bench_id", {"view_projection"});
-  if (!id) return failure(id.error());
-  return BenchPainter(std::make_unique<Parts>(std::move(face).value(), std::move(line).value(), std::move(id).value()));
+  return BenchPainter(
+      std::make_unique<Parts>(std::move(hatched).value(), std::move(flat).value(), std::move(line).value()));
 }
 
 void BenchPainter::draw(const Scene& scene, const Rectangle& viewport) const {
   if (viewport.width <= 0 || viewport.height <= 0) return;
   const SavedState saved;
   prepare(viewport);
-  const auto faces = face_vertices(scene, Fill::Look);
-  upload(parts_->face_buffer, faces);
+  upload(parts_->face_buffer, face_vertices(scene, Fill::Look));
   std::vector<LineVertex> lines;
   add_quads(scene.hidden_lines, lines);
   const std::size_t hidden = lines.size();
@@ -220,9 +229,9 @@ void BenchPainter::draw(const Scene& scene, const Rectangle& viewport) const {
   upload(parts_->line_buffer, lines);
 
   const auto matrix = matrix_of(scene, viewport);
-  parts_->draw_fills(matrix, faces.size());
-  parts_->draw_depths(matrix, faces.size(), widest(scene));
-  parts_->draw_lines(matrix, viewport, hidden, lines.size() - hidden);
+  parts_->draw_fills(scene, matrix);
+  if (!lines.empty()) parts_->draw_depths(scene, matrix);
+  if (!lines.empty()) parts_->draw_lines(matrix, viewport, hidden, lines.size() - hidden);
 }
 
 void BenchPainter::draw_face_ids(const Scene& scene, const Rectangle& viewport) const {
@@ -234,7 +243,7 @@ void BenchPainter::draw_face_ids(const Scene& scene, const Rectangle& viewport) 
   glDisable(GL_BLEND);
   glEnable(GL_DEPTH_TEST);
   glDepthFunc(GL_LEQUAL);
-  set_matrix(parts_->id, matrix_of(scene, viewport));
+  set_matrix(parts_->flat, matrix_of(scene, viewport));
   glBindVertexArray(parts_->face_array.name());
   draw_run(0, faces.size());
 }

@@ -1,6 +1,6 @@
-// Faces as bare shapes: for the depth pass and for the face-id picture.
+// Faces in one flat color: those without a hatch, the depth pass, the face-id picture.
 layout(location = 0) in vec3 position;
-layout(location = 2) in vec4 fill;
+layout(location = 2) in vec4 fill;  // premultiplied
 
 uniform mat4 view_projection;
 
