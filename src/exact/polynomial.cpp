@@ -100,31 +100,79 @@ Number bound_of_roots(const Polynomial& polynomial) {
   return Number::whole(1) + greatest;
 }
 
-std::vector<Number> roots_by_halving(const Polynomial& polynomial) {
-  std::vector<Number> ends = {Number::whole(0)};
-  for (const Number& turn : positive_roots(derivative(polynomial))) {
-    ends.push_back(approximation(turn));
+using RealPolynomial = std::vector<Real>;
+
+Real value_at(const RealPolynomial& polynomial, const Real& x) {
+  Real value = 0;
+  for (auto coefficient = polynomial.rbegin(); coefficient != polynomial.rend(); ++coefficient) {
+    value = value * x + *coefficient;
   }
-  ends.push_back(std::max(bound_of_roots(polynomial), ends.back() + Number::whole(1)));
-  Polynomial approximate;
-  for (const Number& coefficient : polynomial) {
-    approximate.push_back(approximation(coefficient));
+  return value;
+}
+
+// The sign at x > 0, a value that vanishes in 60 digits being 0.
+int sign_at(const RealPolynomial& polynomial, const Real& x) {
+  RealPolynomial sizes = polynomial;
+  std::transform(sizes.begin(), sizes.end(), sizes.begin(), [](const Real& c) { return mp::abs(c); });
+  const Real value = value_at(polynomial, x);
+  return mp::abs(value) <= value_at(sizes, x) * mp::pow(Real(10), -60) ? 0 : value.sign();
+}
+
+RealPolynomial in_reals(const Polynomial& polynomial) {
+  RealPolynomial result;
+  std::transform(polynomial.begin(), polynomial.end(), std::back_inserter(result), to_real);
+  return result;
+}
+
+// Newton's method, with the interval halved whenever a step leaves it or does not shorten it by half.
+// Requires: the signs at low and high differ.
+Real root_between(const RealPolynomial& polynomial, const RealPolynomial& slope, Real low, Real high) {
+  const int low_sign = value_at(polynomial, low).sign();
+  const Real fine = mp::pow(Real(10), -110);
+  Real x = (low + high) / 2;
+  for (int i = 0; i < most_halvings; ++i) {
+    const Real value = value_at(polynomial, x);
+    if (value == 0) {
+      return x;
+    }
+    const Real width = high - low;
+    (value.sign() == low_sign ? low : high) = x;
+    const Real steepness = value_at(slope, x);
+    Real next = steepness == 0 ? low : x - value / steepness;
+    const bool converged = mp::abs(next - x) <= fine * mp::abs(x);
+    if (converged && next >= low && next <= high) {
+      return next;
+    }
+    if (next <= low || next >= high || (i % 2 == 1 && (high - low) * 2 > width)) {
+      next = (low + high) / 2;
+    }
+    if (high - low <= fine * high) {
+      return next;
+    }
+    x = next;
   }
-  const auto value = [&](const Number& x) { return std::optional<Number>(value_at(approximate, x)); };
+  return x;
+}
+
+std::vector<Number> roots_between_turns(const Polynomial& polynomial) {
+  const Polynomial derived = derivative(polynomial);
+  const RealPolynomial values = in_reals(polynomial);
+  const RealPolynomial slopes = in_reals(derived);
+  std::vector<Real> ends = {Real(0)};
+  for (const Number& turn : positive_roots(derived)) {
+    ends.push_back(to_real(turn));
+  }
+  ends.push_back(std::max(to_real(bound_of_roots(polynomial)), ends.back() + 1));
   std::vector<Number> roots;
+  int low = values.front().sign();  // not 0: powers of x are taken out
   for (std::size_t i = 1; i < ends.size(); ++i) {
-    const int low = value_at(polynomial, ends[i - 1]).sign();
-    const int high = value_at(polynomial, ends[i]).sign();
-    if (i > 1 && low == 0) {
-      continue;  // found at the end of the interval before
+    const int high = sign_at(values, ends[i]);
+    // A root at a turn is found at the end of the interval before it.
+    if (high == 0 || low * high < 0) {
+      const Number root = make_inexact(high == 0 ? ends[i] : root_between(values, slopes, ends[i - 1], ends[i]));
+      roots.push_back(rational_root_near(polynomial, root).value_or(root));
     }
-    if (low * high > 0) {
-      continue;
-    }
-    const std::optional<Number> root = high == 0 ? ends[i] : zero_between(value, ends[i - 1], ends[i]);
-    if (root) {
-      roots.push_back(rational_root_near(polynomial, *root).value_or(*root));
-    }
+    low = high;
   }
   return roots;
 }
@@ -173,7 +221,7 @@ std::vector<Number> positive_roots(const Polynomial& polynomial) {
   } else if (p.size() == 3) {
     roots = roots_of_quadratic(p);
   } else {
-    roots = roots_by_halving(p);
+    roots = roots_between_turns(p);
   }
   roots.erase(std::remove_if(roots.begin(), roots.end(), [](const Number& x) { return x.sign() <= 0; }), roots.end());
   std::sort(roots.begin(), roots.end());

@@ -13,7 +13,7 @@ using Polynomial = std::vector<Number>;
 
 /// The distinct real x > 0 with polynomial(x) = 0, in rising order. Exact where the polynomial comes, after
 /// taking out powers of x and writing x^g as one unknown (g up to 4), to degree 2 or less, and where a root is a
-/// ratio of small whole numbers; otherwise inexact, found by halving intervals between the roots of the derivative.
+/// ratio of small whole numbers; otherwise inexact, found by Newton's method between the roots of the derivative.
 /// Empty for a constant, and for the zero polynomial too.
 [[nodiscard]] std::vector<Number> positive_roots(const Polynomial& polynomial);
 

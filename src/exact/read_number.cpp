@@ -209,6 +209,7 @@ std::optional<NumberReader::Part> NumberReader::pi_power() {
 }
 
 std::optional<NumberReader::Part> NumberReader::number() {
+  digits_read_ = 0;
   std::string digits = take_digits();
   bool comma_groups = false;
   if (!digits.empty()) {

@@ -1,0 +1,72 @@
+#include "exact/print_number.hpp"
+
+#include <gtest/gtest.h>
+
+#include "support/numbers.hpp"
+
+namespace {
+
+using namespace fw::exact;
+using fw::test::decimal;
+
+Number root(long long n) { return square_root(Number::whole(n)); }
+Number whole(long long n) { return Number::whole(n); }
+
+TEST(ExactText, WritesRationalsAsAClassDoes) {
+  EXPECT_EQ(exact_text(whole(36)), "36");
+  EXPECT_EQ(exact_text(whole(0)), "0");
+  EXPECT_EQ(exact_text(decimal("49.5")), "49.5");
+  EXPECT_EQ(exact_text(whole(-4)), "−4");
+  EXPECT_EQ(exact_text(Number::ratio(16, 3)), "5 1/3");
+  EXPECT_EQ(exact_text(Number::ratio(-16, 3)), "−5 1/3");
+  EXPECT_EQ(exact_text(Number::ratio(2, 3)), "2/3");
+  EXPECT_EQ(exact_text(decimal("0.000001")), "0.000001");
+  EXPECT_EQ(exact_text(decimal("0.0000001")), "1/10000000");
+}
+
+TEST(ExactText, WritesRootsAndPi) {
+  EXPECT_EQ(exact_text(whole(3) * root(2)), "3√2");
+  EXPECT_EQ(exact_text(whole(12) + whole(3) * root(5)), "12 + 3√5");
+  EXPECT_EQ(exact_text(whole(2) * root(3) - whole(1)), "2√3 − 1");
+  EXPECT_EQ(exact_text(-root(3)), "−√3");
+  EXPECT_EQ(exact_text(-root(3) - whole(1)), "−1 − √3");
+  EXPECT_EQ(exact_text(whole(3) * square_root(whole(25) + whole(10) * root(5))), "3√(25 + 10√5)");
+  EXPECT_EQ(exact_text(whole(130) * Number::pi()), "130π");
+  EXPECT_EQ(exact_text(decimal("49.5") * Number::pi()), "49.5π");
+  EXPECT_EQ(exact_text(Number::ratio(4, 3) * Number::pi()), "4π/3");
+  EXPECT_EQ(exact_text(power(Number::pi(), 12)), "π¹²");
+  EXPECT_EQ(exact_text(whole(1) / Number::pi()), "1/π");
+  EXPECT_EQ(exact_text((whole(15) + whole(7) * root(5)) / whole(4)), "(15 + 7√5)/4");
+  EXPECT_EQ(exact_text(decimal("5.5225") * root(3) / whole(4)), "1.380625√3");
+}
+
+TEST(FixedText, WritesEveryPlace) {
+  EXPECT_EQ(fixed_text(decimal("49.5"), 2), "49.50");
+  EXPECT_EQ(fixed_text(decimal("-0.004"), 2), "0.00");
+  EXPECT_EQ(fixed_text(decimal("-0.006"), 2), "−0.01");
+  EXPECT_EQ(fixed_text(decimal("0.05"), 1), "0.1");
+  EXPECT_EQ(fixed_text(whole(2860), 0), "2860");
+  // π to 50 decimals: OEIS A000796.
+  EXPECT_EQ(fixed_text(Number::pi(), 50), "3.14159265358979323846264338327950288419716939937511");
+}
+
+TEST(ShownNumber, SaysWhetherItIsExact) {
+  EXPECT_EQ(shown(decimal("49.5"), 2).text, "49.5");
+  EXPECT_TRUE(shown(decimal("49.5"), 2).exact);
+  EXPECT_EQ(shown(Number::ratio(1, 3), 2).text, "0.33");
+  EXPECT_FALSE(shown(Number::ratio(1, 3), 2).exact);
+  EXPECT_EQ(shown(whole(12) * square_root(whole(3)), 2).text, "20.78");
+  EXPECT_EQ(shown(decimal("2.999"), 2).text, "3");
+  EXPECT_FALSE(shown(decimal("2.999"), 2).exact);
+  EXPECT_FALSE(shown(Number::polygon_cotangent(7), 2).exact);
+}
+
+TEST(DecimalsNeeded, CountsThem) {
+  EXPECT_EQ(decimals_needed(whole(7), 6), std::optional<int>(0));
+  EXPECT_EQ(decimals_needed(Number::ratio(5, 8), 6), std::optional<int>(3));
+  EXPECT_EQ(decimals_needed(Number::ratio(5, 8), 2), std::nullopt);
+  EXPECT_EQ(decimals_needed(Number::ratio(1, 3), 100), std::nullopt);
+  EXPECT_EQ(decimals_needed(square_root(whole(2)), 100), std::nullopt);
+}
+
+}  // namespace

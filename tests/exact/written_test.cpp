@@ -1,0 +1,132 @@
+#include "exact/written.hpp"
+
+#include <gtest/gtest.h>
+
+#include "support/numbers.hpp"
+
+namespace {
+
+using namespace fw::exact;
+using fw::test::decimal;
+
+struct Case {
+  const char* text;
+  const char* value;  // as exact_text writes it
+  int places;
+  bool is_fraction;
+};
+
+TEST(ParseNumber, ReadsWhatClassesWrite) {
+  const Case cases[] = {
+      {"12", "12", 0, false},
+      {" 12 ", "12", 0, false},
+      {"2.5", "2.5", 1, false},
+      {".5", "0.5", 1, false},
+      {"2.50", "2.5", 2, false},
+      {"2,860", "2860", 0, false},
+      {"1,234,567.8", "1234567.8", 1, false},
+      {"408,4", "408.4", 1, false},
+      {"1,5", "1.5", 1, false},
+      {"0,125", "0.125", 3, false},
+      {"1234,567", "1234.567", 3, false},
+      {"2 513,28", "2513.28", 2, false},
+      {"2\u00A0513", "2513", 0, false},
+      {"7 1/2", "7.5", 0, true},
+      {"7½", "7.5", 0, true},
+      {"7 ½", "7.5", 0, true},
+      {"½", "0.5", 0, true},
+      {"5/8", "0.625", 0, true},
+      {"5⁄8", "0.625", 0, true},
+      {"7 125/1000", "7.125", 0, true},
+      {"-7 1/2", "−7.5", 0, true},
+      {"−3", "−3", 0, false},
+      {"+3", "3", 0, false},
+      {"3√2", "3√2", 0, true},
+      {"3 √ 2", "3√2", 0, true},
+      {"√(2)", "√2", 0, true},
+      {"sqrt(12)", "2√3", 0, true},
+      {"√12", "2√3", 0, true},
+      {"√3/2", "√3/2", 0, true},
+      {"12π", "12π", 0, true},
+      {"12·π", "12π", 0, true},
+      {"130 pi", "130π", 0, true},
+      {"4π/3", "4π/3", 0, true},
+      {"π²", "π²", 0, true},
+      {"12 + 3√5", "12 + 3√5", 0, true},
+      {"(15 + 7√5)/4", "(15 + 7√5)/4", 0, true},
+      {"3√(25 + 10√5)", "3√(25 + 10√5)", 0, true},
+  };
+  for (const Case& c : cases) {
+    const auto read = parse_number(c.text);
+    ASSERT_TRUE(read.has_value()) << c.text << ": " << read.error().message;
+    EXPECT_EQ(exact_text(read->value), c.value) << c.text;
+    EXPECT_EQ(read->places, c.places) << c.text;
+    EXPECT_EQ(read->is_fraction, c.is_fraction) << c.text;
+  }
+}
+
+struct Mistake {
+  const char* text;
+  std::size_t offset;
+  const char* message;
+};
+
+TEST(ParseNumber, SaysWhatWasFoundAndWhatWouldBeRight) {
+  const Mistake mistakes[] = {
+      {"", 0, "There is no number here. Write one such as 12, 2.5 or 7 1/2."},
+      {"  ", 2, "There is no number here. Write one such as 12, 2.5 or 7 1/2."},
+      {"abc", 0, "Here stands “a”; a number such as 12, 2.5 or 7 1/2 would be right."},
+      {"12x", 2, "After “12” stands “x”, which is not part of a number. Write one number such as 12, 2.5 or 7 1/2."},
+      {"5/0", 2, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
+      {"7 1/0", 4, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
+      {"7 1/", 4, "After the fraction bar stands the end; a whole number would be right."},
+      {"5.", 2, "After the decimal point stands the end; a digit would be right."},
+      {"1.2.3", 3,
+       "The second “.” in “1.2.3” is unclear. Write 2,860 or 2 860 for thousands and 2.5 or 2,5 for decimals."},
+      {"1,234,56", 5,
+       "The second “,” in “1,234,56” is unclear. Write 2,860 or 2 860 for thousands and 2.5 or 2,5 for decimals."},
+      {"1234567890123456789012345678901", 31, "This number has more than 30 digits. Write at most 30."},
+      {"12 + 3", 0, "“12 + 3” is a calculation. Write the one number that it comes to."},
+      {"√(1-√2)", 3, "The number under the root is negative, and no number has such a square."},
+      {"5/8π", 3, "It is not clear whether “π” belongs to the denominator. Write (5/8)π or 5/(8π), with parentheses."},
+      {"3·4", 3,
+       "After the multiplication sign stands “4”; a root or π would be right. Write a product of numbers as the one "
+       "number it comes to."},
+      {"3√(2", 6, "A parenthesis was opened and not closed: the end stands where “)” would be right."},
+  };
+  for (const Mistake& m : mistakes) {
+    const auto read = parse_number(m.text);
+    ASSERT_FALSE(read.has_value()) << m.text;
+    EXPECT_EQ(read.error().message, m.message) << m.text;
+    EXPECT_EQ(read.error().offset, m.offset) << m.text;
+  }
+}
+
+TEST(ParseNumber, GivesUpOnEndlessNesting) {
+  std::string deep(90, '(');
+  deep.push_back('1');
+  deep.append(90, ')');
+  const auto read = parse_number(deep);
+  ASSERT_FALSE(read.has_value());
+  EXPECT_EQ(read.error().message, "There are too many parentheses inside one another.");
+  EXPECT_FALSE(parse_number(std::string(500, '1')).has_value());
+}
+
+TEST(WrittenNumber, StandsForHalfAUnitOfItsLastDigit) {
+  const auto read = parse_number("2.6");
+  ASSERT_TRUE(read.has_value());
+  EXPECT_EQ(read->lowest(), decimal("2.55"));
+  EXPECT_EQ(read->highest(), decimal("2.65"));
+  EXPECT_EQ(parse_number("7 1/2")->lowest(), decimal("7.5"));
+  EXPECT_EQ(parse_number("12")->highest(), decimal("12.5"));
+}
+
+TEST(WrittenNumber, IsMadeTheUsualWay) {
+  EXPECT_EQ(written(decimal("9.5"), 2).text, "9.5");
+  EXPECT_EQ(written(decimal("9.5"), 2).places, 1);
+  EXPECT_EQ(written(square_root(Number::whole(2)), 2).text, "1.41");
+  EXPECT_EQ(written(square_root(Number::whole(2)), 2).value, decimal("1.41"));
+  EXPECT_EQ(written(Number::whole(30), 1).text, "30");
+}
+
+}  // namespace
