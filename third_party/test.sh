@@ -84,7 +84,7 @@ closing_lines() {
   if [ "$status" -eq 0 ]; then
     echo "all steps passed"
   else
-    echo "FAILED in the last step named above (status $status)"
+    printf '\nFAILED in the step named last (status %s)\n' "$status"
   fi
   exit "$status"
 }
