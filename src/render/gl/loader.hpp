@@ -13,7 +13,7 @@ namespace fw::render::gl {
 enum class Dialect { Core33, Es30 };
 
 /// Finds OpenGL's functions in the current context: `load` is eglGetProcAddress or glfwGetProcAddress.
-/// GLADloadfunc). Returns which dialect the context speaks.
+/// Returns which dialect the context speaks.
 /// Errors: a sentence when there is no current context or it is older than OpenGL 3.3 and OpenGL ES 3.0.
 [[nodiscard]] Result<Dialect, std::string> load_gl(GLADloadfunc load);
 

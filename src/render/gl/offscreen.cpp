@@ -1,7 +1,6 @@
 #include "render/gl/offscreen.hpp"
 
-#include <algorithm>
-#include <cstddef>
+#include "render/gl/frame.hpp"
 
 namespace fw::render::gl {
 
@@ -37,27 +36,15 @@ Result<Offscreen, std::string> Offscreen::make(int width, int height) {
 
 void Offscreen::begin(const Color& ground) const {
   glBindFramebuffer(GL_FRAMEBUFFER, framebuffer_.name());
-  glViewport(0, 0, width_, height_);
-  glDisable(GL_SCISSOR_TEST);
-  glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
-  glDepthMask(GL_TRUE);
-  glClearColor(ground.r * ground.a, ground.g * ground.a, ground.b * ground.a, ground.a);
-  glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+  begin_frame(width_, height_, ground);
 }
 
 Picture Offscreen::read_back() const {
-  const auto row_size = 4 * static_cast<std::size_t>(width_);
-  Picture picture{width_, height_, std::vector<std::uint8_t>(row_size * static_cast<std::size_t>(height_))};
   GLint read_before = 0;
   glGetIntegerv(GL_READ_FRAMEBUFFER_BINDING, &read_before);
   glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer_.name());
-  glReadPixels(0, 0, width_, height_, GL_RGBA, GL_UNSIGNED_BYTE, picture.rgba.data());
+  Picture picture = read_frame(width_, height_);
   glBindFramebuffer(GL_READ_FRAMEBUFFER, static_cast<GLuint>(read_before));
-  // OpenGL gives the lowest row first.
-  for (std::size_t top = 0, bottom = static_cast<std::size_t>(height_) - 1; top < bottom; ++top, --bottom) {
-    const auto row = [&](std::size_t y) { return picture.rgba.begin() + static_cast<std::ptrdiff_t>(y * row_size); };
-    std::swap_ranges(row(top), row(top + 1), row(bottom));
-  }
   return picture;
 }
 

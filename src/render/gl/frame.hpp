@@ -1,0 +1,19 @@
+#pragma once
+
+#include "base/paint.hpp"
+#include "render/gl/loader.hpp"
+#include "render/picture.hpp"
+
+namespace fw::render::gl {
+
+/// Starts a frame of the bound framebuffer: the viewport is all of it, and it is cleared, depth included.
+void begin_frame(int width_px, int height_px, const Color& ground);
+
+/// What the bound framebuffer (of reading) holds, from its lower left corner on; of a window, before its buffers
+/// are swapped.
+[[nodiscard]] Picture read_frame(int width_px, int height_px);
+
+/// What a window shows, after its buffers were swapped. Requires: Dialect::Core33; the window's framebuffer is bound.
+[[nodiscard]] Picture read_shown_window(int width_px, int height_px);
+
+}  // namespace fw::render::gl
