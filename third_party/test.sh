@@ -89,8 +89,6 @@ closing_lines() {
   exit "$status"
 }
 
-: >"$times"
-trap closing_lines EXIT
 [ $# -gt 0 ] || set -- dev asan fuzz compare
 for step in "$@"; do
   case $step in
@@ -100,6 +98,11 @@ for step in "$@"; do
       exit 2
       ;;
   esac
+done
+
+: >"$times"
+trap closing_lines EXIT
+for step in "$@"; do
   say "step $step"
   rm -f "build/$step/ctest.log"
   printf '%s ' "$step" >>"$times"
