@@ -144,6 +144,13 @@ class HouseRules(unittest.TestCase):
                           if len(line) > COLUMNS_AT_MOST and "http" not in line]
         self.none(wrong, f"a file has at most {LINES_AT_MOST} lines and C++ at most {COLUMNS_AT_MOST} columns")
 
+    def test_code_is_formatted(self):
+        done = subprocess.run(["clang-format", "--dry-run", "-Werror", *map(str, sources("src") + sources("tests"))],
+                              cwd=ROOT, capture_output=True, text=True, check=False)
+        wrong = sorted({pathlib.Path(line.split(":")[0]) for line in done.stderr.splitlines() if "[-Wclang" in line})
+        self.none(map(relative, wrong), "clang-format -i these files")
+        self.assertEqual(done.returncode, 0, done.stderr)
+
     def test_folders_are_small(self):
         wrong = []
         for top in ("src", "shaders", "tests", "third_party", "demo_scenes"):

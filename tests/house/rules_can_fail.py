@@ -30,6 +30,7 @@ BREAKS = {
         ("src/nets/broken.cpp", "// line\n" * 501),
         ("src/nets/broken.cpp", "// " + "x" * 120 + "\n"),
     ],
+    "code_is_formatted": [("src/nets/broken.cpp", "int   f( );\n")],
     "folders_are_small": [("src/nets/crowd", None)],
     "shaders_have_no_version": [("shaders/broken.frag", "#version 330 core\n")],
     "opengl_calls_are_in_both_dialects": [
