@@ -1,0 +1,50 @@
+#include "app/session.hpp"
+
+#include "model_support.hpp"
+
+namespace fw::app::test {
+namespace {
+
+lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+
+TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
+  platform::MemoryFiles files;
+  {
+    Session session(files, demo(), "");
+    session.dispatch({OpenProblem{2}, CountNext{}, SetTheme{ThemeName::Slate}});
+    session.save();
+  }
+  Session again(files, demo(), "");
+  EXPECT_TRUE(again.messages().empty());
+  EXPECT_EQ(again.model().state.problem, 2U);
+  EXPECT_EQ(again.model().state.desk().counted.size(), 1U);
+  EXPECT_EQ(again.model().view.settings.theme, ThemeName::Slate);
+}
+
+TEST(Session, SetsDamagedFilesAsideAndSaysSo) {
+  platform::MemoryFiles files;
+  const std::string folder = files.config_folder().value();
+  ASSERT_FALSE(files.write_atomically(folder + "/settings.json", "{broken").has_value());
+  ASSERT_FALSE(files.write_atomically(folder + "/place.json", "[]").has_value());
+  Session session(files, demo(), "");
+  ASSERT_EQ(session.messages().size(), 2U);
+  EXPECT_NE(session.messages()[0].find("settings.json.damaged"), std::string::npos) << session.messages()[0];
+  EXPECT_FALSE(files.exists(folder + "/settings.json"));
+  EXPECT_EQ(session.model().view.settings, Settings{});
+}
+
+TEST(Session, GoesOnWhenTheDiskIsFull) {
+  platform::MemoryFiles files;
+  files.refuse_writing();
+  Session session(files, demo(), "");
+  session.dispatch({CountNext{}});
+  session.save();
+  EXPECT_EQ(session.messages().size(), 1U);
+  session.dispatch({CountNext{}});
+  session.save();
+  EXPECT_EQ(session.messages().size(), 1U) << "said once";
+  EXPECT_EQ(session.model().state.desk().counted.size(), 2U);
+}
+
+}  // namespace
+}  // namespace fw::app::test
