@@ -68,7 +68,7 @@ step_compare() {
   print_numbers build/release/foldwright build/numbers-gcc
   print_numbers build/asan/foldwright build/numbers-clang
   diff -r build/numbers-gcc build/numbers-clang
-  echo "g++ and clang print the same numbers for $(ls build/numbers-gcc | wc -l) outputs"
+  echo "g++ and clang print the same numbers for $(find build/numbers-gcc -type f | wc -l) outputs"
 }
 
 closing_lines() {
