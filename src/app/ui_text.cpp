@@ -1,7 +1,7 @@
 #include <algorithm>
 
 #include "app/ui_core.hpp"
-#include "figures/face_figure.hpp"
+#include "figures/face_marks.hpp"
 #include "figures/typeset.hpp"
 
 namespace fw::app {
