@@ -9,7 +9,7 @@
 
 #include "app/window_painter.hpp"
 #include "platform/clock.hpp"
-#include "render/gl/loader.hpp"
+#include "render/gl/frame.hpp"
 
 namespace fw::app {
 namespace {
@@ -224,19 +224,10 @@ void Window::resize(int width, int height) {
 }
 
 render::Picture Window::screenshot() const {
-  render::Picture picture;
-  glfwGetFramebufferSize(parts_->window.get(), &picture.width, &picture.height);
-  const auto row = static_cast<std::size_t>(picture.width) * 4;
-  std::vector<std::uint8_t> upward(row * static_cast<std::size_t>(picture.height));
-  glReadBuffer(GL_FRONT);
-  glPixelStorei(GL_PACK_ALIGNMENT, 1);
-  glReadPixels(0, 0, picture.width, picture.height, GL_RGBA, GL_UNSIGNED_BYTE, upward.data());
-  glReadBuffer(GL_BACK);
-  for (std::size_t y = static_cast<std::size_t>(picture.height); y-- > 0;) {
-    const auto start = upward.begin() + static_cast<std::ptrdiff_t>(y * row);
-    picture.rgba.insert(picture.rgba.end(), start, start + static_cast<std::ptrdiff_t>(row));
-  }
-  return picture;
+  int width = 0;
+  int height = 0;
+  glfwGetFramebufferSize(parts_->window.get(), &width, &height);
+  return render::gl::read_shown_window(width, height);
 }
 
 }  // namespace fw::app

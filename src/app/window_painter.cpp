@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "platform/assets.hpp"
-#include "render/gl/loader.hpp"
+#include "render/gl/frame.hpp"
 
 namespace fw::app {
 
@@ -60,10 +60,7 @@ const Fonts& Painter::fonts() const { return parts_->fonts; }
 void Painter::paint(const FrameResult& frame, const Theme& theme, int width_px, int height_px) {
   ImGui::Render();
   const Color ground = frame.shows_bench ? theme.ground : Color::hex(0x000000);
-  glViewport(0, 0, width_px, height_px);
-  glDisable(GL_SCISSOR_TEST);
-  glClearColor(ground.r, ground.g, ground.b, 1.0F);
-  glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+  render::gl::begin_frame(width_px, height_px, ground);
   if (frame.shows_bench) {
     const ImGuiIO& io = ImGui::GetIO();
     const double scale = io.DisplaySize.y > 0 ? height_px / static_cast<double>(io.DisplaySize.y) : 1.0;
