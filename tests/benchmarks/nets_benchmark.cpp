@@ -1,5 +1,6 @@
 #include <benchmark/benchmark.h>
 
+#include "geometry/symmetry.hpp"
 #include "nets/enumerate.hpp"
 #include "nets/folding.hpp"
 #include "nets/layout.hpp"

@@ -45,7 +45,9 @@ TEST(Symmetries, a_small_difference_counts) {
 }
 
 TEST(Symmetries, keep_distances_and_incidence_and_form_a_group) {
-  for (const auto& [name, solid] : test::sample_solids()) {
+  for (const test::NamedSolid& sample : test::sample_solids()) {
+    const std::string& name = sample.name;
+    const Polyhedron& solid = sample.solid;
     const std::vector<Symmetry> ways = symmetries(solid);
     std::set<std::vector<VertexId>> known;
     for (const Symmetry& way : ways) {
