@@ -85,7 +85,7 @@ void Ui::Core::finish_focus() {
   if (sheet != sheet_before) {
     if (sheet) {
       focus_below = focus;
-      focus = stops.empty() ? std::nullopt : std::optional(stops.front());
+      focus = stops[1].empty() ? std::nullopt : std::optional(stops[1].front());
     } else {
       focus = focus_below;
     }
@@ -97,7 +97,7 @@ void Ui::Core::finish_focus() {
     });
     if (!there) focus.reset();
   }
-  stops_before = std::exchange(stops, {});
+  stops_before = stops[sheet ? 1 : 0];
   sheet_before = sheet;
 }
 
@@ -131,7 +131,7 @@ Ui::Core::Behavior Ui::Core::behave(ItemRecord item, Stop stop) {
   }
   if (b.focused && focus_moved) keep_in_view(item.rect);
   const bool stands = stop == Stop::Tab || (stop == Stop::Skip && b.focused);
-  if (item.enabled && stands) stops.push_back(id);
+  if (item.enabled && stands) stops[layer == 0 ? 0 : 1].push_back(id);
   item.focused = b.focused;
   record(std::move(item));
   return b;
@@ -174,7 +174,7 @@ void Ui::begin(const Theme& theme, const Fonts& fonts) {
   c.layer = 0;
   c.tip.reset();
   c.items.clear();
-  c.stops.clear();
+  for (auto& stops : c.stops) stops.clear();
   c.read_input();
   c.move_focus();
   window_ = c.window;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -76,9 +77,10 @@ struct Ui::Core {
   bool moved_far = false;
   std::optional<WidgetId> focus, next_focus, focus_below;  ///< below: of the window while a sheet is open
   bool focus_by_keyboard = false, focus_moved = false;
-  std::vector<WidgetId> stops, stops_before;  ///< what Tab walks, in order
-  Open open;                                  ///< the text field that has the focus
-  std::optional<Open> closed;                 ///< the one that lost it with a change, until it has said so
+  std::array<std::vector<WidgetId>, 2> stops;  ///< what Tab walks, in order, of the window and of the sheet
+  std::vector<WidgetId> stops_before;
+  Open open;                   ///< the text field that has the focus
+  std::optional<Open> closed;  ///< the one that lost it with a change, until it has said so
   std::map<std::pair<std::string_view, std::uint32_t>, Scroll> scrolls;
   std::optional<ScrollArea> scrolling;
   int layer = 0;  ///< being drawn

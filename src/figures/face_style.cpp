@@ -9,14 +9,15 @@ namespace {
 constexpr std::array<std::uint32_t, 6> colors{0x0072B2, 0xE69F00, 0x009E73, 0xF0E442, 0xCC79A7, 0xD55E00};
 constexpr std::array<Hatch, 6> hatches{Hatch::None, Hatch::Rising,  Hatch::Level,
                                        Hatch::Dots, Hatch::Falling, Hatch::Crossed};
+constexpr double least_contrast = 4.5;  // of large text: WCAG 2.2, success criterion 1.4.6
 constexpr Color white = Color::hex(0xFFFFFF);
+constexpr Color black = Color::hex(0x000000);
 constexpr Color dark_ink = Color::hex(0x1A1D26);
 
-bool is_dark(const Color& color) { return contrast(color, white) > contrast(color, Color::hex(0x000000)); }
+bool is_dark(const Color& color) { return contrast(color, white) > contrast(color, black); }
 
 /// The color with as much of a dark ground mixed in as light edges need to stand out on it.
 Color toned_down(const Color& color, const Palette& palette) {
-  constexpr double least_contrast = 4.5;
   Color toned = color;
   for (float share = 1.0F; share > 0.2F; share -= 0.02F) {
     toned = over(color.with_opacity(share), palette.ground);
@@ -58,6 +59,7 @@ FaceStyle face_style(solids::GroupId group, const Palette& palette) {
   } else {
     style.fill = group_color(group);
     style.on_fill = contrast(dark_ink, style.fill) >= contrast(white, style.fill) ? dark_ink : white;
+    if (contrast(style.on_fill, style.fill) < least_contrast) style.on_fill = black;
   }
   style.hatch_ink = over(style.on_fill.with_opacity(0.6F), style.fill);
   return style;

@@ -23,7 +23,7 @@ struct Palette {
 /// The three marks by which a congruence group is known everywhere, never color alone.
 struct FaceStyle {
   Color fill{};       ///< opaque
-  Color on_fill{};    ///< text on the fill: ink or white, whichever has the contrast
+  Color on_fill{};    ///< text on the fill: ink (black if ink is not dark enough) or white
   Color hatch_ink{};  ///< lines of the hatch on the fill
   Hatch hatch = Hatch::None;
   std::string letter;  ///< "A", "B" ... "Z", "AA"
