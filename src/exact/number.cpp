@@ -123,6 +123,12 @@ Real without_noise(const Real& sum, const Real& a, const Real& b) {
 // 1/a for up to two components of one power of π: (c₁ + c₂)(c₁ - c₂) has no nested root left.
 std::optional<Number> exact_inverse(const Number& a) {
   const std::vector<Component>& parts = components(a);
+  const bool few = std::all_of(parts.begin(), parts.end(), [](const Component& c) {
+    return has_few_roots(c.factor) && (c.nested == nullptr || has_few_roots(*c.nested));
+  });
+  if (!few) {
+    return std::nullopt;
+  }
   if (parts.size() == 1) {
     return make_exact(std::vector<Component>{inverse(parts.front())});
   }
@@ -132,7 +138,7 @@ std::optional<Number> exact_inverse(const Number& a) {
   const Number first = make_exact(std::vector<Component>{parts[0]});
   const Number second = make_exact(std::vector<Component>{parts[1]});
   const Number below = first * first - second * second;
-  if (components(below).size() != 1) {
+  if (components(below).size() != 1 || !has_few_roots(components(below).front().factor)) {
     return std::nullopt;
   }
   return (first - second) * make_exact(std::vector<Component>{inverse(components(below).front())});
@@ -199,7 +205,8 @@ Real to_real(const Number& a) {
     return *a.parts().inexact;
   }
   const Bounded<Real> value = bounded<Real>(components(a));
-  if (mp::abs(value.value) * mp::pow(Real(10), -70) >= value.error || components(a).empty()) {
+  static const Real fine = mp::pow(Real(10), -70);
+  if (mp::abs(value.value) * fine >= value.error || components(a).empty()) {
     return value.value;
   }
   return Real(bounded<Decimal<1000>>(components(a)).value);

@@ -115,7 +115,8 @@ int sign_at(const RealPolynomial& polynomial, const Real& x) {
   RealPolynomial sizes = polynomial;
   std::transform(sizes.begin(), sizes.end(), sizes.begin(), [](const Real& c) { return mp::abs(c); });
   const Real value = value_at(polynomial, x);
-  return mp::abs(value) <= value_at(sizes, x) * mp::pow(Real(10), -60) ? 0 : value.sign();
+  static const Real fine = mp::pow(Real(10), -60);
+  return mp::abs(value) <= value_at(sizes, x) * fine ? 0 : value.sign();
 }
 
 RealPolynomial in_reals(const Polynomial& polynomial) {

@@ -9,6 +9,7 @@ namespace {
 constexpr std::size_t most_digits = 30;
 constexpr std::size_t longest_text = 200;
 constexpr int deepest_parentheses = 12;
+constexpr int most_roots = 12;
 constexpr int greatest_pi_power = 20;
 
 struct NamedFraction {
@@ -168,8 +169,8 @@ std::optional<NumberReader::Part> NumberReader::symbol() {
 }
 
 std::optional<NumberReader::Part> NumberReader::root() {
-  if (++depth_ > deepest_parentheses) {
-    return fail(at_, "There are too many roots inside one another.");
+  if (++depth_ > deepest_parentheses || ++roots_ > most_roots) {
+    return fail(at_, "There are too many roots in this number. Write at most 12.");
   }
   skip_spaces();
   const std::size_t start = at_;

@@ -57,6 +57,7 @@ class NumberReader {
   std::size_t end_ = 0;
   std::size_t digits_read_ = 0;
   int depth_ = 0;
+  int roots_ = 0;
   std::optional<NumberError> error_;
 };
 

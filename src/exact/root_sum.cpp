@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::uint64_t trial_limit = 10000;              // primes up to here are tried
 constexpr std::uint64_t proven_limit = 1000000000000ULL;  // its cube
+constexpr std::size_t most_independent_roots = 6;
 
 bool is_proven(const Integer& radicand) { return radicand <= proven_limit; }
 
@@ -282,6 +283,8 @@ RootSum inverse(const RootSum& a) {
   return multiply(above, RootSum{{last.radicand, 1 / (last.coefficient * Rational(last.radicand))}});
 }
 
+bool has_few_roots(const RootSum& a) { return a.size() < 3 || coprime_base(a).size() <= most_independent_roots; }
+
 int sign(const RootSum& a) { return sign_by_bounds({Component{0, nullptr, a}}).sign; }
 
 bool is_rational(const RootSum& a) { return a.empty() || (a.size() == 1 && a.front().radicand == 1); }
@@ -308,7 +311,7 @@ std::optional<RootSum> denested(const RootSum& a) {
   }
   const std::vector<Integer> base = coprime_base(a);
   const Integer* chosen = base_in_use(a, base);
-  if (chosen == nullptr) {
+  if (chosen == nullptr || base.size() > most_independent_roots) {
     return std::nullopt;
   }
   const RootSum other = conjugate(a, *chosen);

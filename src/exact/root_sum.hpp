@@ -30,11 +30,15 @@ struct SquareParts {
 [[nodiscard]] RootSum scaled(RootSum a, const Rational& factor);
 /// 1/a, by conjugation. Requires: a is not zero.
 [[nodiscard]] RootSum inverse(const RootSum& a);
+/// Whether a has at most six independent roots. Conjugation doubles the terms with each, so more are left to
+/// inexact numbers; no figure has them.
+[[nodiscard]] bool has_few_roots(const RootSum& a);
 [[nodiscard]] int sign(const RootSum& a);
 [[nodiscard]] bool is_rational(const RootSum& a);
 /// √a. Requires: a >= 0.
 [[nodiscard]] RootSum root_of(const Rational& a);
-/// √a where that is a sum of square roots again: √(7 + 4√3) = 2 + √3. Nothing for a negative a.
+/// √a where that is a sum of square roots again: √(7 + 4√3) = 2 + √3. Nothing for a negative a
+/// and for more roots than has_few_roots() allows.
 /// Source: √(A + B√p) = √((A+e)/2) ± √((A-e)/2) with e² = A² - pB², which must be a square in the field
 /// without √p (A. Borodin, R. Fagin, J. Hopcroft, M. Tompa, Decreasing the nesting depth of expressions
 /// involving square roots, 1985), applied to one root after the other.

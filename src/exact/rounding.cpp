@@ -33,7 +33,8 @@ Integer whole_floor(const Number& a) {
     // What is a whole number to 60 digits is taken for one.
     const Real value = to_real(a);
     const Real nearest = mp::round(value);
-    const bool is_nearest = mp::abs(value - nearest) <= mp::abs(value) * mp::pow(Real(10), -60);
+    static const Real fine = mp::pow(Real(10), -60);
+    const bool is_nearest = mp::abs(value - nearest) <= mp::abs(value) * fine;
     return is_nearest ? nearest.convert_to<Integer>() : floor_of(value);
   }
   const std::vector<Component>& components = a.parts().components;

@@ -101,7 +101,10 @@ std::string trimmed(std::string_view text) {
 }
 
 std::string unknown_unit(const std::string& found) {
-  std::vector<std::string> known = {"L", "mL", "gal", "qt", "pt", "cup", "fl oz", "units", "liters", "gallons"};
+  std::vector<std::string> known = {"cm",         "L",           "mL",     "gal",         "qt",
+                                    "pt",         "cup",         "fl oz",  "units",       "liters",
+                                    "gallons",    "feet",        "inches", "square feet", "square inches",
+                                    "cubic feet", "cubic inches"};
   for (const Unit& unit : Unit::lengths()) {
     for (int dimension = 1; dimension <= 3; ++dimension) {
       known.push_back(unit.to_the(dimension).ascii());

@@ -132,6 +132,18 @@ TEST(Division, IsExactByConjugates) {
   EXPECT_EQ((whole(1) / (whole(1) + n)) * (whole(1) + n), whole(1));
 }
 
+// Twelve different roots: the conjugates would have 4096 terms, so the quotient is not exact, and still right.
+TEST(Division, OfManyRootsIsInexactAndRight) {
+  Number sum;
+  for (const int prime : {2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37}) {
+    sum = sum + root(prime);
+  }
+  const Number inverse = whole(1) / sum;
+  EXPECT_FALSE(inverse.is_exact());
+  EXPECT_EQ(inverse * sum, whole(1));
+  EXPECT_EQ(square_root(sum) * square_root(sum), sum);
+}
+
 TEST(Division, OfSumsWithPiIsExactWhereItComesOut) {
   const Number a = whole(2) + whole(2) * Number::pi();
   const Number b = whole(1) + Number::pi();

@@ -110,6 +110,11 @@ TEST(ParseNumber, GivesUpOnEndlessNesting) {
   ASSERT_FALSE(read.has_value());
   EXPECT_EQ(read.error().message, "There are too many parentheses inside one another.");
   EXPECT_FALSE(parse_number(std::string(500, '1')).has_value());
+  std::string many = "1";
+  for (int i = 0; i < 20; ++i) {
+    many += "(1+√" + std::to_string(i + 2) + ")";
+  }
+  EXPECT_EQ(parse_number(many).error().message, "There are too many roots in this number. Write at most 12.");
 }
 
 TEST(WrittenNumber, StandsForHalfAUnitOfItsLastDigit) {
