@@ -116,7 +116,7 @@ bool Ui::icon_button(WidgetId id, Icon icon, std::string_view text, const Rect& 
   const double radius = sizes().radius;
   if (colors.fill) canvas_->rounded(rect, radius, colors.fill, std::nullopt);
   if (colors.rim) canvas_->rounded(rect.inset(colors.rim->width / 2), radius, std::nullopt, colors.rim);
-  const double side = std::min(rect.w, rect.h) * 0.62;
+  const double side = std::min(rect.w, rect.h) * 0.68;
   draw_icon(*canvas_, icon, rect.middle(side, side), colors.front, colors.back, sizes().edge * 0.85);
   if (b.ring) ring(rect, radius);
   if ((b.hovered || b.ring) && !b.held) core_->tip = {std::string(text), rect};

@@ -91,8 +91,8 @@ bool Ui::rail_item(WidgetId id, std::string_view number, std::string_view title,
                   Stroke{theme_->ink, sizes().rim * (b.hovered ? 1.6 : 1.0)});
   canvas_->text(middle, HAlign::Center, VAlign::Middle, number, drawn);
   if (done) {
-    const double side = radius * 0.72;
-    const Vec2 at = middle + Vec2{radius * 0.72, radius * 0.72};
+    const double side = radius * 0.6;
+    const Vec2 at = middle + Vec2{radius * 0.8, radius * 0.8};
     canvas_->circle(at, side * 0.72, theme_->ground, Stroke{theme_->ink, sizes().rule});
     draw_icon(*canvas_, Icon::Check, {at.x - side / 2, at.y - side / 2, side, side}, theme_->ink, theme_->ground,
               sizes().rim);

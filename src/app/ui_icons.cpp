@@ -1,5 +1,6 @@
 #include "app/ui_icons.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <optional>
@@ -39,6 +40,14 @@ class Pen {
       return Vec2{tip.x - size * std::cos(angle + turn), tip.y - size * std::sin(angle + turn)};
     };
     solid({tip, corner(0.52), corner(-0.52)});
+  }
+  /// An arc with an arrow head at its end.
+  void turn(Vec2 center, double from, double to) {
+    constexpr double radius = 11;
+    arc(center, radius, std::min(from, to), std::max(from, to));
+    const Vec2 end = center + radius * Vec2{std::cos(to), std::sin(to)};
+    const double angle = to + (to > from ? 0.5 : -0.5) * pi;
+    head(end + 3.0 * Vec2{std::cos(angle), std::sin(angle)}, angle, 8);
   }
 
  private:
@@ -99,25 +108,18 @@ void draw_turning(Pen& pen, Icon icon) {
     case Icon::Next:
       pen.path({{8.5, 4}, {16.5, 12}, {8.5, 20}});
       break;
+    // The near side of the solid goes the way of the arrow.
     case Icon::TurnLeft:
-      pen.arc({12, 13}, 8, -0.35 * pi, 0.75 * pi);
-      pen.arc({12, 13}, 8, -0.75 * pi, -0.35 * pi);
-      pen.head({4.5, 9.2}, 0.72 * pi, 7);
+      pen.turn({12, 4}, 0.18 * pi, 0.8 * pi);
       break;
     case Icon::TurnRight:
-      pen.arc({12, 13}, 8, 0.25 * pi, 1.25 * pi);
-      pen.arc({12, 13}, 8, -0.75 * pi, -0.25 * pi);
-      pen.head({19.5, 9.2}, 0.28 * pi, 7);
+      pen.turn({12, 4}, 0.82 * pi, 0.2 * pi);
       break;
     case Icon::TurnUp:
-      pen.path({{12, 21}, {12, 6}});
-      pen.head({12, 2.5}, -0.5 * pi, 8);
-      pen.path({{5, 21}, {19, 21}});
+      pen.turn({5, 12}, 0.32 * pi, -0.3 * pi);
       break;
     case Icon::TurnDown:
-      pen.path({{12, 3}, {12, 18}});
-      pen.head({12, 21.5}, 0.5 * pi, 8);
-      pen.path({{5, 3}, {19, 3}});
+      pen.turn({5, 12}, -0.32 * pi, 0.3 * pi);
       break;
     case Icon::Undo:
       pen.path({{7, 8}, {15, 8}});
