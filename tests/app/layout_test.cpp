@@ -1,0 +1,82 @@
+#include "frame_driver.hpp"
+
+// Nothing cut off, nothing on top of another, no target too small: at every size, in every mode.
+namespace fw::app::test {
+namespace {
+
+struct Size {
+  double width, height;
+};
+constexpr Size sizes[] = {{1024, 768}, {1280, 720}, {1280, 800}, {1366, 768}, {1920, 1080}, {1920, 1200}, {3840, 2160}};
+
+struct Scene {
+  const char* name;
+  std::vector<Command> commands;
+};
+
+std::vector<Scene> scenes() {
+  return {
+      {"closed", {}},
+      {"two faces counted", {CountNext{}, CountNext{}}},
+      {"all faces counted, volume shown",
+       {CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, ShowTotal{true}, ShowVolume{true}}},
+      {"a face counted twice", {CountFace{FaceId{1}}, CountFace{FaceId{1}}, ShowTotal{true}}},
+      {"alike faces together", {SetGrouping{reasoning::Grouping::AlikeTogether}, CountNext{}, CountNext{}}},
+      {"open net", {SetFold{1}, PickFace{FaceId{0}}}},
+      {"measures", {ShowPanel{SidePanel::Measures}}},
+      {"refused measure", {ShowPanel{SidePanel::Measures}, SetMeasure{"slant_height", "1", false}}},
+      {"solids", {ShowPanel{SidePanel::Solids}}},
+      {"display", {ShowPanel{SidePanel::Display}}},
+      {"quiz, typed", {SetMode{Mode::Quiz}, AnswerTyped{"pyramid"}}},
+      {"quiz, options", {SetMode{Mode::Quiz}, SetAnswerStyle{AnswerStyle::Options}, RevealAnswer{}}},
+      {"keys", {ShowKeys{true}}},
+      {"presenting", {SetPresenting{true}, CountNext{}}},
+  };
+}
+
+class Layout : public testing::TestWithParam<Size> {};
+
+TEST_P(Layout, HoldsInEveryScene) {
+  const Size size = GetParam();
+  for (const char* problem : {"shade", "bench-box", "counter", "stall-roof"}) {
+    for (const Scene& scene : scenes()) {
+      ProgramDriver program(after(demo_model(problem), scene.commands), size.width, size.height);
+      program.user().frames(2);
+      for (const std::string& fault : program.user().layout_faults()) {
+        ADD_FAILURE() << problem << ", " << scene.name << ": " << fault;
+      }
+    }
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, Layout, testing::ValuesIn(sizes), [](const auto& info) {
+  return std::to_string(static_cast<int>(info.param.width)) + "x" + std::to_string(static_cast<int>(info.param.height));
+});
+
+TEST(LayoutText, NothingToBeReadIsUnderThreeAndAHalfPercent) {
+  for (const Size size : sizes) {
+    for (const Scene& scene : scenes()) {
+      ProgramDriver program(after(demo_model("shade"), scene.commands), size.width, size.height);
+      for (const ItemRecord& item : program.user().ui().items()) {
+        if (!item.text.empty() && item.text_size.y > 0) {
+          // A line of text is 1.3 times its size high.
+          EXPECT_GE(item.text_size.y, 0.035 * size.height * figures::line_height - 1)
+              << item.text << " at " << size.width << "x" << size.height;
+        }
+      }
+    }
+  }
+}
+
+TEST(LayoutDraw, APanelDrawnTwiceShowsTheSame) {
+  ProgramDriver program(after(demo_model("shade"), {CountNext{}, SetFold{0.5}}), 1280, 720);
+  program.user().frames(1);
+  const Model before = program.model();
+  const std::size_t items = program.user().ui().items().size();
+  program.user().frames(1);
+  EXPECT_EQ(program.model(), before);
+  EXPECT_EQ(program.user().ui().items().size(), items);
+}
+
+}  // namespace
+}  // namespace fw::app::test

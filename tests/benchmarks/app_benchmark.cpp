@@ -1,0 +1,96 @@
+// What the window costs. The frames with OpenGL need a display: xvfb-run build/bench/tests/benchmarks/app_benchmark.
+#include <benchmark/benchmark.h>
+
+#include <cstdlib>
+
+#include "app/window.hpp"
+#include "lessons/read_lesson.hpp"
+#include "platform/assets.hpp"
+#include "platform/clock.hpp"
+#include "support/ui_driver.hpp"
+
+namespace fw::app {
+namespace {
+
+lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+
+Model demo_model() {
+  Model model;
+  model.state = opened(demo(), "");
+  return model;
+}
+
+/// State and panels of one frame, without OpenGL.
+void frame_without_opengl(benchmark::State& state) {
+  Model model = demo_model();
+  DerivedMemo memo;
+  fw::test::UiDriver user(1920, 1080, [&](Ui& ui, const Fonts& fonts) {
+    const FrameResult frame = draw_frame(ui, fonts, model, memo.of(model.state), 1080);
+    benchmark::DoNotOptimize(frame.picture.labels.size());
+  });
+  double fold = 0;
+  for (auto _ : state) {
+    fold = fold > 0.99 ? 0 : fold + 0.01;
+    model = apply(std::move(model), SetFold{fold}).model;
+    user.frames(1);
+  }
+}
+BENCHMARK(frame_without_opengl)->Unit(benchmark::kMillisecond);
+
+void apply_a_command(benchmark::State& state) {
+  Model model = demo_model();
+  for (auto _ : state) {
+    model = apply(std::move(model), CountNext{}).model;
+    model = apply(std::move(model), UncountLast{}).model;
+  }
+}
+BENCHMARK(apply_a_command)->Unit(benchmark::kMicrosecond);
+
+/// One frame of a fold in the real window at 1920 x 1080.
+void frame_of_a_fold(benchmark::State& state) {
+  if (std::getenv("DISPLAY") == nullptr) {
+    state.SkipWithError("no display");
+    return;
+  }
+  platform::MemoryFiles files;
+  Session session(files, demo(), "");
+  auto made = Window::make(session, {1920, 1080, false});
+  if (!made) {
+    state.SkipWithError(made.error().c_str());
+    return;
+  }
+  Window window = std::move(made).value();
+  window.frame();
+  double fold = 0;
+  for (auto _ : state) {
+    fold = fold > 0.99 ? 0 : fold + 0.01;
+    session.dispatch({SetFold{fold}});
+    window.frame();
+  }
+}
+BENCHMARK(frame_of_a_fold)->Unit(benchmark::kMillisecond)->Repetitions(5)->ReportAggregatesOnly();
+
+/// From nothing to the first frame: lesson, window, type, shaders.
+void start_to_first_frame(benchmark::State& state) {
+  if (std::getenv("DISPLAY") == nullptr) {
+    state.SkipWithError("no display");
+    return;
+  }
+  for (auto _ : state) {
+    platform::MemoryFiles files;
+    Session session(files, demo(), "");
+    auto made = Window::make(session, {1920, 1080, false});
+    if (!made) {
+      state.SkipWithError(made.error().c_str());
+      return;
+    }
+    Window window = std::move(made).value();
+    window.frame();
+  }
+}
+BENCHMARK(start_to_first_frame)->Unit(benchmark::kMillisecond)->Iterations(5);
+
+}  // namespace
+}  // namespace fw::app
+
+BENCHMARK_MAIN();
