@@ -13,29 +13,31 @@ namespace fw::solids {
 enum class Severity { Impossible, Missing, Rounding, Masking };
 struct Fault {
   Severity severity = Severity::Impossible;
-  std::string measure;      ///< the field at fault, "base.side" or "slant_height"; empty: the whole
-  std::string message;      ///< a sentence, with the value that would fit
-  std::string nearest;      ///< that value as text with its unit, "3.1 cm"; empty if none can be named
+  std::string measure;  ///< the field at fault, "base.side" or "slant_height"; empty: the whole
+  std::string message;  ///< a sentence, with the value that would fit
+  std::string nearest;  ///< that value as text with its unit, "3.1 cm"; empty if none can be named
   friend bool operator==(const Fault&, const Fault&) = default;
 };
 
 /// A row of the table of base shapes.
 struct ShapeKind {
-  std::string key;                         ///< as in lesson files: "right triangle"
+  std::string key;  ///< as in lesson files: "right triangle"
   std::vector<Field> fields;
   /// Counts and points must be known here; lengths may be anything.
   Result<ShapeStatement, std::vector<Fault>> (*state)(const Description& description);
-  Description example;                     ///< what the shelf puts on the bench
+  Description example;  ///< what the shelf puts on the bench
+  std::vector<Description> further_examples;
 };
 
 /// A row of the table of kinds.
 struct Kind {
-  std::string key;                         ///< "pyramid"
+  std::string key;  ///< "pyramid"
   std::vector<Field> fields;
-  bool stands_on_base = false;             ///< has a "base" of any base shape
+  bool stands_on_base = false;  ///< has a "base" of any base shape
   /// `base` is null for kinds without a base shape. Its measures' symbols already carry their names in the solid.
   Result<SolidStatement, std::vector<Fault>> (*state)(const Description& description, const ShapeStatement* base);
   Description example;
+  std::vector<Description> further_examples;
 };
 
 [[nodiscard]] const std::vector<Kind>& kinds();

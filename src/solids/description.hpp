@@ -27,21 +27,21 @@ using FieldValue = std::variant<LengthEntry, std::vector<LengthEntry>, int, std:
 /// A solid, or the shape of its base, as a lesson file gives it: which kind, and what each field says.
 /// Nothing is checked yet beyond the form of each field; Solid::make does that.
 struct Description {
-  std::string kind;                           ///< "pyramid"; of a base: its shape, "square"
-  std::map<std::string, FieldValue> fields;   ///< by key: "slant_height"
-  std::vector<Description> base;              ///< one for kinds that stand on a base shape, else none
+  std::string kind;                          ///< "pyramid"; of a base: its shape, "square"
+  std::map<std::string, FieldValue> fields;  ///< by key: "slant_height"
+  std::vector<Description> base;             ///< one for kinds that stand on a base shape, else none
   friend bool operator==(const Description&, const Description&) = default;
 };
 
 /// The form of a field.
 enum class FieldType { Length, Lengths, Count, Points, Word };
 struct Field {
-  std::string key;                     ///< "slant_height"
+  std::string key;  ///< "slant_height"
   FieldType type = FieldType::Length;
-  std::string title;                   ///< "slant height"
-  std::vector<std::string> symbols;    ///< names of the symbols that it sets: one, or one a list item
-  int least = 0, most = 0;             ///< of a Count, or of the size of a Lengths/Points list (0: no limit)
-  std::vector<std::string> words;      ///< of a Word: what may stand there
+  std::string title;                 ///< "slant height"
+  std::vector<std::string> symbols;  ///< names of the symbols that it sets: one, or one a list item
+  int least = 0, most = 0;           ///< of a Count, or of the size of a Lengths/Points list (0: no limit)
+  std::vector<std::string> words;    ///< of a Word: what may stand there
 };
 
 }  // namespace fw::solids

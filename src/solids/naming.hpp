@@ -10,10 +10,10 @@ namespace fw::solids {
 
 enum class NameVerdict {
   Right,
-  AskBase,     ///< "pyramid" alone: which base?
-  WrongFamily, ///< a prism called a pyramid, or the reverse
-  WrongBase,   ///< the right family, another base
-  Unknown,     ///< no name of a solid
+  AskBase,      ///< "pyramid" alone: which base?
+  WrongFamily,  ///< a prism called a pyramid, or the reverse
+  WrongBase,    ///< the right family, another base
+  Unknown,      ///< no name of a solid
 };
 /// Judges a typed name: capitals, hyphens, plurals, articles and one slip of spelling in a word do not count.
 /// A more general right name ("rectangular prism" for a cube) is Right only where the kind lists it.

@@ -15,20 +15,20 @@ namespace fw::solids {
 
 using geometry::FaceId;
 using MarkId = Id<struct MarkTag>;
-using GroupId = Id<struct GroupTag>;   ///< a congruence group of faces: A, B, C ...
+using GroupId = Id<struct GroupTag>;  ///< a congruence group of faces: A, B, C ...
 
 /// Where the number of a face's length is written on the solid.
 enum class LengthOrigin {
-  OwnLabel,      ///< the label stands at this very edge or height
-  EqualEdge,     ///< the label stands at another edge or height of the same length: `mark` says which
-  WorkedOut,     ///< no label gives it; it follows from the relations
+  OwnLabel,   ///< the label stands at this very edge or height
+  EqualEdge,  ///< the label stands at another edge or height of the same length: `mark` says which
+  WorkedOut,  ///< no label gives it; it follows from the relations
 };
 
 struct FaceLength {
   algebra::Symbol symbol;
   std::string title;
-  exact::Number value;                  ///< in the solid's unit
-  geometry::Vec3 from{}, to{};          ///< as it lies in the solid
+  exact::Number value;          ///< in the solid's unit
+  geometry::Vec3 from{}, to{};  ///< as it lies in the solid
   bool is_height = false;
   LengthOrigin origin = LengthOrigin::WorkedOut;
   std::optional<MarkId> mark;
@@ -39,7 +39,7 @@ struct Face {
   FaceRole role = FaceRole::Face;
   std::string shape;
   GroupId group;
-  algebra::Expression work = 0;         ///< the area as it is worked, in symbols
+  algebra::Expression work = 0;  ///< the area as it is worked, in symbols
   units::Area area = units::Area::of(exact::Number{}, units::Unit::none().to_the(2));
   std::vector<FaceLength> lengths;
 };
@@ -60,8 +60,8 @@ class Solid {
   [[nodiscard]] const Description& description() const;
   [[nodiscard]] const SolidStatement& statement() const;
   [[nodiscard]] const std::string& name() const { return statement().name; }
-  [[nodiscard]] units::Unit unit() const;                       ///< the length unit of all its values
-  [[nodiscard]] const algebra::Bindings& values() const;        ///< every measure, and S, L, B, V, P where they exist
+  [[nodiscard]] units::Unit unit() const;                 ///< the length unit of all its values
+  [[nodiscard]] const algebra::Bindings& values() const;  ///< every measure, and S, L, B, V, P where they exist
   [[nodiscard]] bool is_given(const algebra::Symbol& symbol) const;  ///< written in the lesson, not worked out
 
   [[nodiscard]] const geometry::Polyhedron& polyhedron() const;
@@ -72,13 +72,13 @@ class Solid {
   [[nodiscard]] std::string label(MarkId mark) const;
   [[nodiscard]] const nets::HingeTree& classic_net() const;
 
-  [[nodiscard]] units::Area surface_area() const;               ///< the sum of the faces
-  [[nodiscard]] std::optional<units::Area> lateral_area() const;///< of prisms and pyramids
+  [[nodiscard]] units::Area surface_area() const;                 ///< the sum of the faces
+  [[nodiscard]] std::optional<units::Area> lateral_area() const;  ///< of prisms and pyramids
   [[nodiscard]] std::optional<units::Area> base_area() const;
   [[nodiscard]] units::Volume volume() const;
   /// Labels that agree only by rounding, and numbers as warnings: never an error.
   [[nodiscard]] const std::vector<Fault>& remarks() const;
-  friend bool operator==(const Solid& a, const Solid& b);       ///< equal descriptions and knowns
+  friend bool operator==(const Solid& a, const Solid& b);  ///< equal descriptions and knowns
 
  private:
   struct Table;

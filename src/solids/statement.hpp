@@ -15,23 +15,33 @@ namespace fw::solids {
 /// A length, area or volume that a kind speaks of.
 struct Measure {
   algebra::Symbol symbol;
-  std::string title;        ///< "slant height"
-  std::string key;          ///< the lesson field that gives it, "slant_height"; empty when only worked out
-  std::size_t item = 0;     ///< which item of a Lengths field
-  bool in_base = false;     ///< a field of the base shape
+  std::string title;         ///< "slant height"
+  std::string key;           ///< the lesson field that gives it, "slant_height"; empty when only worked out
+  std::size_t item = 0;      ///< which item of a Lengths field
+  bool in_base = false;      ///< a field of the base shape
+  bool may_be_zero = false;  ///< a distance that may vanish, as of an apex over a corner
 };
 
 struct Relation {
   algebra::Equation equation;
-  std::string reason;       ///< in a student's words: "the four triangles are alike"
+  std::string reason;  ///< in a student's words: "the four triangles are alike"
+};
+
+/// A measure that no formula of school gives, worked out from the coordinates of the base.
+struct Derivation {
+  algebra::Symbol symbol;
+  std::vector<algebra::Symbol> from;  ///< what must be known first
+  std::function<std::optional<exact::Number>(const algebra::Bindings&)> value;
+  std::string reason;
 };
 
 /// What must hold for the figure to exist: greater > less.
 struct Condition {
   algebra::Expression greater;
   algebra::Expression less;
-  std::string subject;      ///< name of the symbol to be mended: "slant_height"
-  std::string sentence;     ///< "the slant height must be longer than half the base edge"
+  std::string subject;        ///< name of the symbol to be mended: "slant_height"
+  std::string sentence;       ///< "the slant height must be longer than half the base edge"
+  bool may_be_equal = false;  ///< greater >= less is enough
 };
 
 /// A point of a base shape's plane, in exact coordinates.
@@ -42,30 +52,38 @@ struct ExactPoint {
 /// A length drawn in a shape: from one point to another, with a right-angle mark at `to` when it is a height.
 struct ShapeLength {
   algebra::Symbol symbol;
-  std::string title;        ///< "height of the triangle"
+  std::string title;  ///< "height of the triangle"
   ExactPoint from, to;
-  bool is_height = false;   ///< drawn across the shape, dashed, with a right-angle mark where it meets `to`
+  bool is_height = false;     ///< drawn across the shape, dashed, with a right-angle mark where it meets `to`
+  bool square_at_to = false;  ///< a side that meets another one at a right angle at `to`, marked so
 };
 
 /// A base shape with all its measures known.
 struct ShapeBody {
-  std::vector<ExactPoint> corners;         ///< counterclockwise
-  std::vector<algebra::Symbol> sides;      ///< the symbol of side i, from corner i to i + 1
-  std::vector<ShapeLength> lengths;        ///< the lengths that `area` speaks of, each where it is drawn
+  std::vector<ExactPoint> corners;     ///< counterclockwise
+  std::vector<algebra::Symbol> sides;  ///< the symbol of side i, from corner i to i + 1
+  std::vector<ShapeLength> lengths;    ///< the lengths that `area` speaks of, each where it is drawn
 };
 
 /// What a base shape states: one file in solids/base_shapes/ a shape.
 struct ShapeStatement {
-  std::string noun;                        ///< of the face: "square", "hexagon"
-  std::string adjective;                   ///< of the solid: "square", "hexagonal"
+  std::string noun;       ///< of the face: "square", "hexagon"
+  std::string adjective;  ///< of the solid: "square", "hexagonal"
   std::vector<std::string> other_adjectives;
-  bool is_regular = false;                 ///< all sides and angles equal: one slant height serves a pyramid
+  bool is_regular = false;  ///< all sides and angles equal: one slant height serves a pyramid
+  bool is_convex = true;    ///< no corner points inward
+  std::vector<std::string> prism_names, pyramid_names;  ///< more names of the solids that stand on it: "tetrahedron"
+  std::vector<std::string> assumptions;  ///< sentences: what is drawn so though the lesson leaves it open
+  std::vector<algebra::Symbol> sides;    ///< the symbol of side i, as in ShapeBody
   std::vector<Measure> measures;
-  std::vector<Relation> relations;         ///< among the measures, P (perimeter) and B (area)
+  std::vector<Relation> relations;  ///< among the measures, P (perimeter) and B (area)
   std::vector<Condition> conditions;
-  algebra::Expression area = 0;            ///< as it is worked: b × t ÷ 2
+  algebra::Expression area = 0;  ///< as it is worked: b × t ÷ 2
   /// Distance of each side from the centroid, where school knows a formula for it; else empty.
   std::vector<algebra::Expression> centroid_distances;
+  std::vector<std::string> centroid_distance_names;  ///< beside them: "half the base edge"
+  /// Square of the distance from the centroid to a corner, where all corners are equally far.
+  std::optional<algebra::Expression> corner_distance_squared;
   /// Requires: every measure is bound and every condition holds.
   std::function<ShapeBody(const algebra::Bindings&)> body;
 };
@@ -78,9 +96,9 @@ struct Mark {
   algebra::Symbol symbol;
   std::string title;
   MarkPlace place = MarkPlace::Edge;
-  geometry::Vec3 from{}, to{};              ///< a height meets what it is square to at `to`
-  geometry::Vec3 square_to{};               ///< direction along which the right-angle mark opens at `to`; zero: none
-  std::optional<std::size_t> face;          ///< of an OnFace mark
+  geometry::Vec3 from{}, to{};  ///< a height meets what it is square to at `to`
+  geometry::Vec3 square_to{};   ///< direction along which the right-angle mark opens at `to`; zero: none
+  std::optional<std::size_t> face = std::nullopt;  ///< of an OnFace mark
 };
 
 /// A length of one face, as it lies in the solid.
@@ -88,36 +106,38 @@ struct FaceLengthPlace {
   algebra::Symbol symbol;
   std::string title;
   geometry::Vec3 from{}, to{};
-  bool is_height = false;                   ///< drawn across the face, with a right-angle mark at `to`
+  bool is_height = false;  ///< drawn across the face, with a right-angle mark at `to`
 };
 
 struct FaceStatement {
   FaceRole role = FaceRole::Face;
-  std::string shape;                        ///< "rectangle"
-  algebra::Expression area = 0;             ///< as it is worked: s × ℓ ÷ 2
-  std::vector<FaceLengthPlace> lengths;     ///< usually two
+  std::string shape;                     ///< "rectangle"
+  algebra::Expression area = 0;          ///< as it is worked: s × ℓ ÷ 2
+  std::vector<FaceLengthPlace> lengths;  ///< usually two
 };
 
 /// A solid with all its measures known, ready to be drawn. z is up; the base lies at z = 0 unless it lies
 /// on its side.
 struct SolidBody {
   std::vector<geometry::Vec3> vertices;
-  std::vector<std::vector<std::size_t>> loops;            ///< counterclockwise from outside
-  std::vector<FaceStatement> faces;                       ///< beside the loops; bases first
+  std::vector<std::vector<std::size_t>> loops;  ///< counterclockwise from outside
+  std::vector<FaceStatement> faces;             ///< beside the loops; bases first
   std::vector<Mark> marks;
-  std::size_t table_face = 0;                             ///< the face that stays on the table
+  std::size_t table_face = 0;                                       ///< the face that stays on the table
   std::vector<std::pair<std::size_t, std::size_t>> classic_hinges;  ///< pairs of faces joined in the usual net
 };
 
 /// What a kind states: one file in solids/ a kind.
 struct SolidStatement {
-  std::string name;                          ///< "square pyramid"
-  std::vector<std::string> other_names;      ///< "square-based pyramid"
-  std::string family;                        ///< the name that must be asked back for its base: "pyramid"; or empty
-  std::vector<Measure> measures;             ///< base measures included
-  std::vector<Relation> relations;           ///< among the measures, S, L, B, V and P
+  std::string name;                      ///< "square pyramid"
+  std::vector<std::string> other_names;  ///< "square-based pyramid"
+  std::string family;                    ///< the name that must be asked back for its base: "pyramid"; or empty
+  std::vector<Measure> measures;         ///< base measures included
+  std::vector<Relation> relations;       ///< among the measures, S, L, B, V and P
+  std::vector<Derivation> derivations;
   std::vector<Condition> conditions;
-  std::optional<algebra::Equation> volume;   ///< as it is taught: V = B · h ÷ 3
+  std::vector<std::string> assumptions;     ///< sentences: what is drawn so though the lesson leaves it open
+  std::optional<algebra::Equation> volume;  ///< as it is taught: V = B · h ÷ 3
   /// Requires: every measure is bound and every condition holds.
   std::function<SolidBody(const algebra::Bindings&)> body;
 };

@@ -1,0 +1,133 @@
+#include "solids/base_shapes/shape_table.hpp"
+
+#include "geometry/polygon.hpp"
+
+namespace fw::solids::shape {
+namespace {
+
+using algebra::Expression;
+using algebra::Symbol;
+using exact::Number;
+
+constexpr std::size_t most_corners = 40;
+
+std::vector<ExactPoint> corners_of(const Description& description) {
+  std::vector<ExactPoint> corners;
+  const auto found = description.fields.find("vertices");
+  if (found != description.fields.end()) {
+    if (const auto* points = std::get_if<std::vector<PointEntry>>(&found->second)) {
+      for (const PointEntry& point : *points) {
+        corners.push_back({point.x.value, point.y.value});
+      }
+    }
+  }
+  return corners;
+}
+
+/// Twice the area of the triangle a, b, c: positive for a turn to the left.
+Number turn(const ExactPoint& a, const ExactPoint& b, const ExactPoint& c) {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+std::vector<Fault> faults_of(const std::vector<ExactPoint>& corners) {
+  const std::string measure = "base.vertices";
+  if (corners.size() < 3 || corners.size() > most_corners) {
+    return {impossible(measure, "a polygon here has 3 to 40 corners, not " + std::to_string(corners.size()))};
+  }
+  geometry::Polygon outline;
+  for (const ExactPoint& corner : corners) {
+    outline.push_back(flat(corner));
+  }
+  if (!geometry::is_simple(outline)) {
+    return {impossible(measure, "the sides of a polygon must not cross or touch each other")};
+  }
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const std::size_t middle = (i + 1) % corners.size();
+    if (turn(corners[i], corners[middle], corners[(i + 2) % corners.size()]).is_zero()) {
+      return {impossible(measure, "corner " + std::to_string(middle + 1) +
+                                      " of the polygon lies on the line through its neighbors: leave it out")};
+    }
+  }
+  return {};
+}
+
+bool is_convex(const std::vector<ExactPoint>& corners) {
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    if (turn(corners[i], corners[(i + 1) % corners.size()], corners[(i + 2) % corners.size()]).sign() < 0) {
+      return false;
+    }
+  }
+  return true;
+}
+
+Stated state(const Description& description) {
+  std::vector<ExactPoint> corners = corners_of(description);
+  const std::vector<Fault> faults = faults_of(corners);
+  if (!faults.empty()) {
+    return failure(faults);
+  }
+  if (exact_area(corners).sign() < 0) {
+    corners.assign(corners.rbegin(), corners.rend());
+  }
+  const int count = static_cast<int>(corners.size());
+  ShapeStatement shape;
+  shape.noun = polygon_noun(count);
+  shape.adjective = polygon_adjective(count);
+  shape.other_adjectives = {"polygonal", std::to_string(count) + " sided"};
+  if (count == 3) {
+    shape.pyramid_names = {"tetrahedron"};
+  }
+  shape.is_convex = is_convex(corners);
+  std::vector<Expression> lengths;
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const Symbol side = base_symbol("side." + std::to_string(i + 1), "s" + subscript(i + 1));
+    shape.sides.push_back(side);
+    shape.measures.push_back(base_measure(side, "side", "vertices", i));
+    shape.relations.push_back({{side, distance(corners[i], corners[(i + 1) % corners.size()])},
+                               "the distance between two corners of the polygon"});
+    lengths.emplace_back(side);
+  }
+  shape.area = Expression(exact_area(corners));
+  add_perimeter_and_area(shape, sum_of(lengths), "the perimeter goes round all sides",
+                         "the area of the polygon, from its corners");
+  shape.body = [corners, sides = shape.sides](const algebra::Bindings&) {
+    ShapeBody body;
+    body.corners = corners;
+    body.sides = sides;
+    return body;
+  };
+  return shape;
+}
+
+PointEntry point(const std::string& x, const std::string& y) {
+  return {*exact::parse_number(x), *exact::parse_number(y)};
+}
+
+}  // namespace
+
+ShapeKind polygon() {
+  Field vertices;
+  vertices.key = "vertices";
+  vertices.type = FieldType::Points;
+  vertices.title = "corners";
+  vertices.least = 3;
+  vertices.most = static_cast<int>(most_corners);
+  Field unit;
+  unit.key = "unit";
+  unit.type = FieldType::Word;
+  unit.title = "unit";
+  for (const units::Unit& length : units::Unit::lengths()) {
+    unit.words.push_back(length.text());
+  }
+  const std::vector<PointEntry> house{point("0", "0"), point("12", "0"), point("12", "7"), point("6", "15"),
+                                      point("0", "7")};
+  const std::vector<PointEntry> angle{point("0", "0"), point("12", "0"), point("12", "5"),
+                                      point("5", "5"), point("5", "11"), point("0", "11")};
+  return {"polygon",
+          {vertices, unit},
+          &state,
+          example("polygon", {{"vertices", house}, {"unit", std::string("cm")}}),
+          {example("polygon", {{"vertices", angle}, {"unit", std::string("cm")}})}};
+}
+
+}  // namespace fw::solids::shape

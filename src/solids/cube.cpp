@@ -1,0 +1,32 @@
+#include "solids/kind_table.hpp"
+
+namespace fw::solids::kind {
+namespace {
+
+using algebra::Expression;
+
+StatedSolid state(const Description&, const ShapeStatement*) {
+  const algebra::Symbol s{"edge", "s", 1};
+  SolidStatement statement;
+  statement.name = "cube";
+  statement.other_names = {"regular hexahedron", "hexahedron", "square prism", "rectangular prism", "cuboid"};
+  statement.family = "prism";
+  statement.measures = {measure(s, "edge", "edge")};
+  statement.volume = algebra::Equation{symbols::volume(), power(s, 3)};
+  statement.relations = {{{symbols::surface_area(), Expression(6) * square(s)}, "a cube has six equal square faces"},
+                         {*statement.volume, "the volume of a cube is edge times edge times edge"}};
+  statement.body = [s](const algebra::Bindings& bindings) {
+    return box_body({s, s, s, "edge", "edge", "edge", false}, bindings);
+  };
+  return statement;
+}
+
+}  // namespace
+
+Kind cube() {
+  return {
+      "cube", {length_field("edge", "edge", "edge")}, false, &state, example("cube", {{"edge", length_entry("8 cm")}}),
+      {}};
+}
+
+}  // namespace fw::solids::kind

@@ -1,0 +1,50 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "solids/parts.hpp"
+#include "solids/solid.hpp"
+
+// What a lesson writes, as numbers in one unit; private to the room.
+namespace fw::solids {
+
+/// A measure that is written, in the working unit.
+struct Given {
+  algebra::Symbol symbol;
+  std::string title;    ///< "slant height"
+  std::string key;      ///< of its field: "slant_height", "sides"
+  std::string measure;  ///< for a fault: "base.sides"
+  exact::Number lowest, value, highest;
+  int places = 0;
+  bool is_fraction = false;  ///< not rounded: stands for itself alone
+  bool may_be_zero = false;
+  bool is_known = false;                   ///< a quantity of the whole (S, L, B, V)
+  units::Unit unit = units::Unit::none();  ///< as written
+  exact::Number to_written;                ///< factor from the working unit to the written one
+};
+
+/// The unit of the first length that is written, or of the known quantities, or centimeters.
+[[nodiscard]] units::Unit working_unit(const Description& description, const Known& known);
+
+/// Faults of the form: an unknown kind, shape or field, a field of another form, a list of another size, a
+/// unit that is none of length, units on some lengths only.
+[[nodiscard]] std::vector<Fault> form_faults(const Description& description, const Known& known);
+
+/// Every length in `unit`, exactly; the texts stay as written and only the values are for use.
+[[nodiscard]] Description with_values_in(const Description& description, const units::Unit& unit);
+
+/// The written measures of the statement and the known quantities, in the order of the measures.
+[[nodiscard]] std::vector<Given> givens(const SolidStatement& statement, const Description& description,
+                                        const Known& known, const units::Unit& unit);
+
+/// "surface area" for "surface_area"; empty for what cannot be known.
+[[nodiscard]] std::string known_title(const std::string& key);
+
+/// "3 cm", "about 10.39 cm": a value of the dimension in the working unit, with at most `places` decimals.
+[[nodiscard]] std::string value_text(const exact::Number& value, int dimension, const units::Unit& unit, int places);
+/// "a, b and c".
+[[nodiscard]] std::string joined_with_and(const std::vector<std::string>& words);
+
+}  // namespace fw::solids

@@ -1,0 +1,139 @@
+#include "solids/kind_parts.hpp"
+
+#include "nets/hinge_tree.hpp"
+#include "nets/layout.hpp"
+
+namespace fw::solids {
+
+using algebra::Expression;
+using algebra::Symbol;
+using geometry::Vec3;
+using HingePairs = std::vector<std::pair<std::size_t, std::size_t>>;
+
+void name_after_base(SolidStatement& statement, const ShapeStatement& base, const std::string& family,
+                     const std::vector<std::string>& special_names) {
+  statement.family = family;
+  statement.name = base.adjective + " " + family;
+  statement.other_names = special_names;
+  for (const std::string& adjective : base.other_adjectives) {
+    statement.other_names.push_back(adjective + " " + family);
+  }
+  statement.other_names.push_back(base.noun + " " + family);
+  statement.other_names.push_back(base.noun + " based " + family);
+}
+
+namespace {
+
+FaceStatement box_face(const BoxSymbols& symbols, bool is_base, const std::string& noun,
+                       std::vector<FaceLengthPlace> lengths) {
+  FaceStatement face;
+  face.role = !symbols.has_bases ? FaceRole::Face : is_base ? FaceRole::Base : FaceRole::Lateral;
+  face.shape = noun;
+  const Symbol& first = lengths[0].symbol;
+  const Symbol& second = lengths[1].symbol;
+  face.area = first == second ? square(first) : Expression(first) * second;
+  face.lengths = std::move(lengths);
+  return face;
+}
+
+}  // namespace
+
+SolidBody box_body(const BoxSymbols& symbols, const algebra::Bindings& bindings) {
+  const exact::Number l = value_of(bindings, symbols.length);
+  const exact::Number w = value_of(bindings, symbols.width);
+  const exact::Number h = value_of(bindings, symbols.height);
+  const double x = l.to_double() / 2;
+  const double y = w.to_double() / 2;
+  const double z = h.to_double();
+  SolidBody body;
+  body.vertices = {{-x, -y, 0}, {x, -y, 0}, {x, y, 0}, {-x, y, 0}, {-x, -y, z}, {x, -y, z}, {x, y, z}, {-x, y, z}};
+  body.loops = {{0, 3, 2, 1}, {4, 5, 6, 7}, {0, 1, 5, 4}, {2, 3, 7, 6}, {3, 0, 4, 7}, {1, 2, 6, 5}};
+  const auto place = [&](const Symbol& symbol, const std::string& title, std::size_t from, std::size_t to) {
+    return FaceLengthPlace{symbol, title, body.vertices[from], body.vertices[to]};
+  };
+  const auto length = [&](std::size_t a, std::size_t b) { return place(symbols.length, symbols.length_title, a, b); };
+  const auto width = [&](std::size_t a, std::size_t b) { return place(symbols.width, symbols.width_title, a, b); };
+  const auto height = [&](std::size_t a, std::size_t b) { return place(symbols.height, symbols.height_title, a, b); };
+  const auto noun = [](const exact::Number& a, const exact::Number& b) {
+    return std::string(a == b ? "square" : "rectangle");
+  };
+  body.faces = {box_face(symbols, true, noun(l, w), {length(0, 1), width(1, 2)}),
+                box_face(symbols, true, noun(l, w), {length(4, 5), width(5, 6)}),
+                box_face(symbols, false, noun(l, h), {length(0, 1), height(1, 5)}),
+                box_face(symbols, false, noun(l, h), {length(2, 3), height(3, 7)}),
+                box_face(symbols, false, noun(w, h), {width(3, 0), height(0, 4)}),
+                box_face(symbols, false, noun(w, h), {width(1, 2), height(1, 5)})};
+  const auto mark = [&](const FaceLengthPlace& where) {
+    Mark result{where.symbol, where.title};
+    result.from = where.from;
+    result.to = where.to;
+    return result;
+  };
+  body.marks = {mark(length(0, 1))};
+  if (!(symbols.width == symbols.length)) {
+    body.marks.push_back(mark(width(1, 2)));
+    body.marks.push_back(mark(height(1, 5)));
+  }
+  // The cross: four sides round the bottom, the top beyond the back.
+  body.classic_hinges = {{0, 2}, {0, 3}, {0, 4}, {0, 5}, {3, 1}};
+  return body;
+}
+
+Vec3 opening(Vec3 from, Vec3 foot, Vec3 normal, Vec3 toward) {
+  Vec3 along = glm::cross(normal, foot - from);
+  const double size = glm::length(along);
+  if (size == 0) {
+    return {0, 0, 0};
+  }
+  along = along / size;
+  return glm::dot(along, toward - foot) < 0 ? -along : along;
+}
+
+bool net_lies_flat(const SolidBody& body, const HingePairs& hinges) {
+  std::vector<geometry::Polyhedron::Loop> loops;
+  for (const auto& loop : body.loops) {
+    geometry::Polyhedron::Loop corners;
+    for (const std::size_t corner : loop) {
+      corners.push_back(geometry::VertexId::at(corner));
+    }
+    loops.push_back(corners);
+  }
+  const auto polyhedron = geometry::Polyhedron::make(body.vertices, loops);
+  if (!polyhedron) {
+    return false;
+  }
+  std::vector<geometry::EdgeId> edges;
+  for (const auto& [a, b] : hinges) {
+    const auto edge = polyhedron->edge_between(geometry::FaceId::at(a), geometry::FaceId::at(b));
+    if (!edge) {
+      return false;
+    }
+    edges.push_back(*edge);
+  }
+  const auto tree = nets::HingeTree::make(*polyhedron, geometry::FaceId::at(body.table_face), edges);
+  return tree && nets::overlapping(nets::unfolded(*polyhedron, *tree)).empty();
+}
+
+void choose_net(SolidBody& body, std::size_t ends, std::size_t count) {
+  if (net_lies_flat(body, body.classic_hinges)) {
+    return;
+  }
+  for (std::size_t cut = 0; cut < count; ++cut) {
+    HingePairs chain;
+    for (std::size_t i = 0; i + 1 < count; ++i) {
+      chain.push_back({ends + (cut + i) % count, ends + (cut + i + 1) % count});
+    }
+    for (std::size_t carrier = 0; carrier < count; ++carrier) {
+      HingePairs hinges = chain;
+      for (std::size_t end = 0; end < ends; ++end) {
+        hinges.push_back({end, ends + carrier});
+      }
+      if (net_lies_flat(body, hinges)) {
+        body.classic_hinges = hinges;
+        return;
+      }
+    }
+  }
+}
+
+}  // namespace fw::solids

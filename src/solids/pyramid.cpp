@@ -1,0 +1,266 @@
+#include "solids/pyramid.hpp"
+
+#include <algorithm>
+
+#include "solids/kind_table.hpp"
+
+namespace fw::solids::kind {
+namespace {
+
+using algebra::Expression;
+using algebra::Symbol;
+
+std::string title_of(const ShapeStatement& base, const Symbol& symbol) {
+  const auto found =
+      std::find_if(base.measures.begin(), base.measures.end(), [&](const Measure& m) { return m.symbol == symbol; });
+  return found == base.measures.end() ? "side" : found->title;
+}
+
+/// Which lateral faces have the same slant height: for each side the number of its group.
+std::vector<std::size_t> slant_groups(const ShapeStatement& base, bool apex_over) {
+  std::vector<std::size_t> groups;
+  std::vector<Expression> kinds;
+  const bool by_formula = !apex_over && !base.centroid_distances.empty();
+  for (std::size_t i = 0; i < base.sides.size(); ++i) {
+    if (!by_formula) {
+      groups.push_back(i);
+      continue;
+    }
+    const auto found = std::find(kinds.begin(), kinds.end(), base.centroid_distances[i]);
+    groups.push_back(static_cast<std::size_t>(found - kinds.begin()));
+    if (found == kinds.end()) {
+      kinds.push_back(base.centroid_distances[i]);
+    }
+  }
+  return groups;
+}
+
+std::size_t group_count(const std::vector<std::size_t>& groups) {
+  return 1 + *std::max_element(groups.begin(), groups.end());
+}
+
+PyramidPlan planned(const Description& description, const ShapeStatement& base) {
+  PyramidPlan plan;
+  plan.base = base;
+  plan.apex_over = has_field(description, "apex_over");
+  const std::vector<std::size_t> groups = slant_groups(base, plan.apex_over);
+  const std::size_t count = group_count(groups);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const std::string number = std::to_string(groups[i] + 1);
+    const std::string side = title_of(base, base.sides[i]);
+    plan.side_titles.push_back(side);
+    if (count == 1) {
+      plan.slants.push_back({"slant_height", "ℓ", 1});
+      plan.slant_titles.push_back("slant height");
+    } else {
+      plan.slants.push_back({"slant_heights." + number, "ℓ" + subscript(groups[i] + 1), 1});
+      plan.slant_titles.push_back("slant height on the " + side);
+    }
+  }
+  if (!plan.apex_over && base.corner_distance_squared) {
+    plan.lateral_edge = Symbol{"lateral_edge", "e", 1};
+  }
+  return plan;
+}
+
+std::vector<Fault> misplaced_fields(const Description& description, const PyramidPlan& plan) {
+  const std::size_t count = group_count(slant_groups(plan.base, plan.apex_over));
+  std::vector<Fault> faults;
+  if (has_field(description, "slant_height") && count != 1) {
+    faults.push_back(impossible("slant_height", count == 2 ? "the faces of this pyramid have two slant heights: give "
+                                                             "slant_heights, the one on the " +
+                                                                 plan.side_titles[0] + " first"
+                                                           : "the faces of this pyramid have different slant heights: "
+                                                             "give the height instead"));
+  }
+  if (has_field(description, "slant_heights") && count != 2) {
+    faults.push_back(impossible("slant_heights", count == 1 ? "all lateral faces of this pyramid have the same slant "
+                                                              "height: give one slant_height"
+                                                            : "the faces of this pyramid have more than two slant "
+                                                              "heights: give the height instead"));
+  }
+  if (has_field(description, "lateral_edge") && !plan.lateral_edge) {
+    faults.push_back(impossible("lateral_edge",
+                                "the lateral edges of this pyramid are not all equal: give the height "
+                                "instead"));
+  }
+  if (!plan.base.is_convex) {
+    faults.push_back(impossible("base.vertices", "a pyramid needs a base with no corner that points inward"));
+  }
+  return faults;
+}
+
+void add_measures(SolidStatement& statement, const PyramidPlan& plan) {
+  statement.measures = plan.base.measures;
+  statement.measures.push_back(measure(plan.height, "height", "height"));
+  const std::size_t count = group_count(slant_groups(plan.base, plan.apex_over));
+  std::vector<Symbol> done;
+  for (std::size_t i = 0; i < plan.slants.size(); ++i) {
+    if (std::find(done.begin(), done.end(), plan.slants[i]) != done.end()) {
+      continue;
+    }
+    const std::string key = count == 1 ? "slant_height" : count == 2 ? "slant_heights" : "";
+    statement.measures.push_back(measure(plan.slants[i], plan.slant_titles[i], key, done.size()));
+    done.push_back(plan.slants[i]);
+  }
+  if (plan.lateral_edge) {
+    statement.measures.push_back(measure(*plan.lateral_edge, "lateral edge", "lateral_edge"));
+  }
+  if (plan.apex_over) {
+    statement.measures.push_back(measure(plan.over_along, "distance of the apex along the first side", "apex_over", 0));
+    statement.measures.back().may_be_zero = true;
+    statement.measures.push_back(measure(plan.over_across, "distance of the apex from the first side", "apex_over", 1));
+    statement.measures.back().may_be_zero = true;
+  }
+}
+
+/// The distance of the apex's foot from side i, worked out from the corners where no formula of school gives it.
+Symbol add_foot_distance(SolidStatement& statement, const PyramidPlan& plan, std::size_t i) {
+  const std::string number = std::to_string(i + 1);
+  const Symbol distance_symbol{"foot_distance." + number, "d" + subscript(i + 1), 1};
+  Measure foot_distance = measure(distance_symbol, "distance of the foot of the height from a side", "", i);
+  foot_distance.may_be_zero = true;
+  statement.measures.push_back(foot_distance);
+  Derivation derivation;
+  derivation.symbol = distance_symbol;
+  for (const Measure& base_measure : plan.base.measures) {
+    derivation.from.push_back(base_measure.symbol);
+  }
+  if (plan.apex_over) {
+    derivation.from.push_back(plan.over_along);
+    derivation.from.push_back(plan.over_across);
+  }
+  derivation.reason = "the distance of the foot of the height from a side, from the corners of the base";
+  derivation.value = [plan, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
+    const ShapeBody base = plan.base.body(bindings);
+    const std::size_t next = (i + 1) % base.corners.size();
+    return distance_from_line(foot_of_apex(plan, base, bindings), base.corners[i], base.corners[next]);
+  };
+  statement.derivations.push_back(derivation);
+  return distance_symbol;
+}
+
+void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
+  const bool by_formula = !plan.apex_over && !plan.base.centroid_distances.empty();
+  std::vector<Symbol> done;
+  for (std::size_t i = 0; i < plan.slants.size(); ++i) {
+    const Symbol& slant = plan.slants[i];
+    if (std::find(done.begin(), done.end(), slant) != done.end()) {
+      continue;
+    }
+    done.push_back(slant);
+    const Expression across =
+        by_formula ? plan.base.centroid_distances[i] : Expression(add_foot_distance(statement, plan, i));
+    statement.relations.push_back({{square(slant), square(plan.height) + square(across)},
+                                   "the height, the slant height and the line between their feet make a right "
+                                   "triangle"});
+    if (by_formula) {
+      statement.conditions.push_back(
+          {slant, across, slant.name,
+           "the " + plan.slant_titles[i] + " must be longer than " + plan.base.centroid_distance_names[i]});
+      statement.conditions.push_back(
+          {slant, plan.height, slant.name, "the " + plan.slant_titles[i] + " must be longer than the height"});
+    }
+  }
+}
+
+void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
+  if (!plan.lateral_edge) {
+    return;
+  }
+  const Symbol& e = *plan.lateral_edge;
+  if (plan.base.is_regular) {
+    statement.relations.push_back({{square(e), square(plan.slants[0]) + square(half(plan.base.sides[0]))},
+                                   "the slant height halves the lateral face into two right triangles"});
+    statement.conditions.push_back(
+        {e, plan.slants[0], e.name, "the lateral edge must be longer than the slant height"});
+    statement.conditions.push_back(
+        {e, half(plan.base.sides[0]), e.name, "the lateral edge must be longer than half the base edge"});
+  }
+  statement.relations.push_back({{square(e), square(plan.height) + *plan.base.corner_distance_squared},
+                                 "the height, the lateral edge and the line between their feet make a right triangle"});
+  statement.conditions.push_back({e, root(*plan.base.corner_distance_squared), e.name,
+                                  "the lateral edge must be longer than the distance from the center of the base to "
+                                  "its corners"});
+  statement.conditions.push_back({e, plan.height, e.name, "the lateral edge must be longer than the height"});
+}
+
+Expression lateral_area(const PyramidPlan& plan) {
+  if (std::all_of(plan.slants.begin(), plan.slants.end(), [&](const Symbol& s) { return s == plan.slants[0]; })) {
+    return half(Expression(symbols::perimeter()) * plan.slants[0]);
+  }
+  std::vector<Expression> terms;
+  std::vector<bool> counted(plan.slants.size(), false);
+  for (std::size_t i = 0; i < plan.slants.size(); ++i) {
+    int alike = 0;
+    for (std::size_t j = i; j < plan.slants.size(); ++j) {
+      if (!counted[j] && plan.slants[j] == plan.slants[i] && plan.base.sides[j] == plan.base.sides[i]) {
+        counted[j] = true;
+        ++alike;
+      }
+    }
+    if (alike > 0) {
+      const Expression triangle = half(Expression(plan.base.sides[i]) * plan.slants[i]);
+      terms.push_back(alike == 1 ? triangle : Expression(alike) * triangle);
+    }
+  }
+  return algebra::sum_of(terms);
+}
+
+void add_areas(SolidStatement& statement, const PyramidPlan& plan) {
+  const Expression b = symbols::base_area();
+  statement.volume = algebra::Equation{symbols::volume(), b * plan.height / 3};
+  statement.relations.push_back({{symbols::lateral_area(), lateral_area(plan)},
+                                 "the lateral faces are triangles: half of base times slant height each"});
+  statement.relations.push_back({{symbols::surface_area(), b + symbols::lateral_area()},
+                                 "the surface is made of the base and the lateral faces"});
+  statement.relations.push_back({*statement.volume, "the volume of a pyramid is a third of base area times height"});
+  statement.conditions.push_back(
+      {symbols::lateral_area(), b, "lateral_area", "the lateral faces together must be more than the base"});
+  statement.conditions.push_back({symbols::surface_area(), Expression(2) * b, "surface_area",
+                                  "the surface area must be more than twice the base area"});
+}
+
+void name(SolidStatement& statement, const PyramidPlan& plan) {
+  std::vector<std::string> names = plan.base.pyramid_names;
+  names.push_back((plan.apex_over ? "oblique " : "right ") + plan.base.adjective + " pyramid");
+  if (plan.base.is_regular && !plan.apex_over) {
+    names.push_back("regular " + plan.base.adjective + " pyramid");
+  }
+  name_after_base(statement, plan.base, "pyramid", names);
+}
+
+StatedSolid state(const Description& description, const ShapeStatement* base) {
+  const PyramidPlan plan = planned(description, *base);
+  const std::vector<Fault> faults = misplaced_fields(description, plan);
+  if (!faults.empty()) {
+    return failure(faults);
+  }
+  SolidStatement statement;
+  name(statement, plan);
+  statement.relations = plan.base.relations;
+  statement.conditions = plan.base.conditions;
+  statement.assumptions = plan.base.assumptions;
+  add_measures(statement, plan);
+  add_slants(statement, plan);
+  add_lateral_edge(statement, plan);
+  add_areas(statement, plan);
+  statement.body = [plan](const algebra::Bindings& bindings) { return pyramid_body(plan, bindings); };
+  return statement;
+}
+
+}  // namespace
+
+Kind pyramid() {
+  return {"pyramid",
+          {length_field("height", "height", "height"), length_field("slant_height", "slant height", "slant_height"),
+           lengths_field("slant_heights", "slant heights", {"slant_heights.1", "slant_heights.2"}, 2, 2),
+           length_field("lateral_edge", "lateral edge", "lateral_edge"),
+           lengths_field("apex_over", "point under the apex", {"apex_over.1", "apex_over.2"}, 2, 2)},
+          true,
+          &state,
+          example("pyramid", {{"height", length_entry("12 cm")}}),
+          {}};
+}
+
+}  // namespace fw::solids::kind

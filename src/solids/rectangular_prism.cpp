@@ -1,0 +1,74 @@
+#include "solids/kind_table.hpp"
+
+namespace fw::solids::kind {
+namespace {
+
+using algebra::Expression;
+using algebra::Symbol;
+
+void name(SolidStatement& statement, const Description& description) {
+  statement.name = "rectangular prism";
+  statement.other_names = {
+      "cuboid",          "rectangular solid",    "right rectangular prism", "rectangular parallelepiped",
+      "rectangle prism", "rectangle based prism"};
+  statement.family = "prism";
+  const auto l = written_length(description, "length");
+  const auto w = written_length(description, "width");
+  const auto h = written_length(description, "height");
+  const auto equal = [](const auto& a, const auto& b) { return a && b && *a == *b; };
+  if (equal(l, w) || equal(w, h) || equal(l, h)) {
+    statement.other_names.push_back("square prism");
+  }
+  if (equal(l, w) && equal(w, h)) {
+    statement.other_names.push_back("cube");
+  }
+}
+
+void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, const Symbol& h) {
+  const Expression lw = Expression(2) * l * w;
+  const Expression lh = Expression(2) * l * h;
+  const Expression wh = Expression(2) * w * h;
+  statement.volume = algebra::Equation{symbols::volume(), Expression(l) * w * h};
+  statement.relations = {
+      {{symbols::surface_area(), algebra::sum_of({lw, lh, wh})}, "the six faces are three pairs of equal rectangles"},
+      {*statement.volume, "the volume of a box is length times width times height"},
+      {{symbols::perimeter(), Expression(2) * l + Expression(2) * w}, "opposite sides of the base are equal"},
+      {{symbols::base_area(), Expression(l) * w}, "the base is a rectangle"},
+      {{symbols::lateral_area(), lh + wh}, "the lateral faces are two pairs of equal rectangles"}};
+  statement.conditions = {
+      {symbols::surface_area(), lw, "surface_area",
+       "the surface area must be more than the bottom and the top together"},
+      {symbols::surface_area(), lh, "surface_area",
+       "the surface area must be more than the front and the back together"},
+      {symbols::surface_area(), wh, "surface_area", "the surface area must be more than the two ends together"}};
+}
+
+StatedSolid state(const Description& description, const ShapeStatement*) {
+  const Symbol l{"length", "l", 1};
+  const Symbol w{"width", "w", 1};
+  const Symbol h{"height", "h", 1};
+  SolidStatement statement;
+  name(statement, description);
+  statement.measures = {measure(l, "length", "length"), measure(w, "width", "width"), measure(h, "height", "height")};
+  add_relations(statement, l, w, h);
+  statement.body = [l, w, h](const algebra::Bindings& bindings) {
+    return box_body({l, w, h, "length", "width", "height", true}, bindings);
+  };
+  return statement;
+}
+
+}  // namespace
+
+Kind rectangular_prism() {
+  return {
+      "rectangular prism",
+      {length_field("length", "length", "length"), length_field("width", "width", "width"),
+       length_field("height", "height", "height")},
+      false,
+      &state,
+      example("rectangular prism",
+              {{"length", length_entry("9 cm")}, {"width", length_entry("7 cm")}, {"height", length_entry("5 cm")}}),
+      {}};
+}
+
+}  // namespace fw::solids::kind

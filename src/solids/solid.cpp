@@ -1,0 +1,247 @@
+#include "solids/solid.hpp"
+
+#include <algorithm>
+
+#include "solids/solid_faces.hpp"
+
+namespace fw::solids {
+
+using algebra::Symbol;
+using exact::Number;
+using units::Unit;
+
+struct Solid::Table {
+  Description description;
+  Known known;
+  SolidStatement statement;
+  Unit unit;
+  algebra::Bindings values;
+  std::set<std::string> given;
+  Surface surface;
+  std::vector<Fault> remarks;
+};
+
+namespace {
+
+/// Symbols that the lesson speaks of: with a number, with "?", or by the corners of a polygon.
+std::set<std::string> labelled_symbols(const SolidStatement& statement, const Description& description) {
+  std::set<std::string> symbols;
+  for (const Measure& measure : statement.measures) {
+    if (measure.key.empty()) {
+      continue;
+    }
+    const Description& owner = measure.in_base ? description.base.front() : description;
+    const auto field = owner.fields.find(measure.key);
+    if (field == owner.fields.end()) {
+      continue;
+    }
+    const auto* list = std::get_if<std::vector<LengthEntry>>(&field->second);
+    if (list == nullptr || measure.item < list->size()) {
+      symbols.insert(measure.symbol.name);
+    }
+  }
+  return symbols;
+}
+
+std::set<std::string> given_symbols(const SolidStatement& statement, const std::vector<Given>& all) {
+  std::set<std::string> symbols;
+  for (const Given& given : all) {
+    symbols.insert(given.symbol.name);
+  }
+  for (const Measure& measure : statement.measures) {
+    if (measure.key == "vertices") {
+      symbols.insert(measure.symbol.name);
+    }
+  }
+  return symbols;
+}
+
+Result<SolidStatement, std::vector<Fault>> stated(const Description& description) {
+  const Kind& kind = *find_kind(description.kind);
+  if (!kind.stands_on_base) {
+    return kind.state(description, nullptr);
+  }
+  const Description& base = description.base.front();
+  const auto shape = find_base_shape(base.kind)->state(base);
+  if (!shape) {
+    return failure(shape.error());
+  }
+  return kind.state(description, &*shape);
+}
+
+void add_assumptions(const SolidStatement& statement, std::vector<Fault>& remarks) {
+  for (const std::string& sentence : statement.assumptions) {
+    remarks.push_back(missing("base", sentence));
+  }
+}
+
+/// What is impossible before what is missing.
+std::vector<Fault> ordered(std::vector<Fault> faults) {
+  std::stable_sort(faults.begin(), faults.end(),
+                   [](const Fault& a, const Fault& b) { return a.severity < b.severity; });
+  return faults;
+}
+
+}  // namespace
+
+Result<Solid, std::vector<Fault>> Solid::make(const Description& description, const Known& known) {
+  const std::vector<Fault> form = form_faults(description, known);
+  if (!form.empty()) {
+    return failure(ordered(form));
+  }
+  const Unit unit = working_unit(description, known);
+  auto statement = stated(with_values_in(description, unit));
+  if (!statement) {
+    return failure(ordered(statement.error()));
+  }
+  for (const auto& entry : known) {
+    const bool is_spoken_of =
+        std::any_of(statement->relations.begin(), statement->relations.end(), [&](const Relation& relation) {
+          return relation.equation.left.operation() == algebra::Operation::Symbol &&
+                 relation.equation.left.symbol().name == entry.first;
+        });
+    if (!is_spoken_of) {
+      return failure(
+          std::vector<Fault>{impossible(entry.first, "a " + statement->name + " has no " + known_title(entry.first))});
+    }
+  }
+  const std::vector<Given> all = givens(*statement, description, known, unit);
+  auto complete = completed(*statement, all, unit);
+  if (!complete) {
+    return failure(ordered(complete.error()));
+  }
+  std::vector<Fault> remarks = complete->remarks;
+  add_assumptions(*statement, remarks);
+  const SolidBody body = statement->body(complete->exact);
+  Surface surface = surface_of(body, complete->used, unit, labelled_symbols(*statement, description));
+  std::set<std::string> given = given_symbols(*statement, all);
+  return Solid(std::make_shared<const Table>(Table{description, known, *statement, unit, complete->used,
+                                                   std::move(given), std::move(surface), std::move(remarks)}));
+}
+
+const Description& Solid::description() const { return table_->description; }
+const SolidStatement& Solid::statement() const { return table_->statement; }
+Unit Solid::unit() const { return table_->unit; }
+const algebra::Bindings& Solid::values() const { return table_->values; }
+bool Solid::is_given(const Symbol& symbol) const { return table_->given.count(symbol.name) != 0; }
+const geometry::Polyhedron& Solid::polyhedron() const { return table_->surface.polyhedron; }
+const IdVector<FaceId, Face>& Solid::faces() const { return table_->surface.faces; }
+std::size_t Solid::group_count() const { return table_->surface.group_count; }
+const IdVector<MarkId, Mark>& Solid::marks() const { return table_->surface.marks; }
+const nets::HingeTree& Solid::classic_net() const { return table_->surface.classic_net; }
+const std::vector<Fault>& Solid::remarks() const { return table_->remarks; }
+
+std::string Solid::label(MarkId mark) const {
+  constexpr int places = 2;
+  const Symbol& symbol = marks()[mark].symbol;
+  for (const Measure& measure : statement().measures) {
+    if (!(measure.symbol == symbol) || measure.key.empty()) {
+      continue;
+    }
+    const Description& owner = measure.in_base ? description().base.front() : description();
+    const auto field = owner.fields.find(measure.key);
+    if (field == owner.fields.end()) {
+      continue;
+    }
+    const LengthEntry* entry = std::get_if<LengthEntry>(&field->second);
+    if (const auto* list = std::get_if<std::vector<LengthEntry>>(&field->second)) {
+      entry = measure.item < list->size() ? &(*list)[measure.item] : nullptr;
+    }
+    if (entry != nullptr) {
+      return entry->written ? entry->written->text : "?";
+    }
+  }
+  return units::text(units::Length::of(values().at(symbol.name), unit()), places);
+}
+
+units::Area Solid::surface_area() const {
+  units::Area sum = faces()[FaceId::at(0)].area;
+  for (std::size_t i = 1; i < faces().size(); ++i) {
+    sum = sum + faces()[FaceId::at(i)].area;
+  }
+  return sum;
+}
+
+namespace {
+std::optional<units::Area> area_of(const Solid& solid, const Symbol& symbol) {
+  const auto found = solid.values().find(symbol.name);
+  if (found == solid.values().end()) {
+    return std::nullopt;
+  }
+  return units::Area::of(found->second, solid.unit().to_the(2));
+}
+}  // namespace
+
+std::optional<units::Area> Solid::lateral_area() const { return area_of(*this, symbols::lateral_area()); }
+std::optional<units::Area> Solid::base_area() const { return area_of(*this, symbols::base_area()); }
+
+units::Volume Solid::volume() const { return units::Volume::of(values().at(symbols::volume().name), unit().to_the(3)); }
+
+bool operator==(const Solid& a, const Solid& b) {
+  return a.table_ == b.table_ || (a.table_->description == b.table_->description && a.table_->known == b.table_->known);
+}
+
+// ---- the unit switch ----
+
+namespace {
+
+constexpr int places_after_conversion = 4;
+
+units::WrittenQuantity converted(const units::WrittenQuantity& quantity, const Unit& unit) {
+  if (quantity.has_unit && quantity.unit == unit) {
+    return quantity;
+  }
+  const Number value =
+      quantity.has_unit ? quantity.number.value * units::conversion(quantity.unit, unit) : quantity.number.value;
+  const exact::Shown shown = exact::shown(value, places_after_conversion);
+  auto result = units::parse_quantity(shown.text + " " + unit.ascii());
+  ensure(result.has_value(), "a converted length cannot be read back");
+  units::WrittenQuantity written = *result;
+  written.number.value = value;
+  return written;
+}
+
+void convert(Description& description, const Unit& unit) {
+  const auto word = description.fields.find("unit");
+  const std::string* text = word == description.fields.end() ? nullptr : std::get_if<std::string>(&word->second);
+  const auto from = text == nullptr ? std::nullopt : Unit::find(*text);
+  for (auto& entry : description.fields) {
+    if (auto* length = std::get_if<LengthEntry>(&entry.second)) {
+      if (length->written) {
+        length->written = converted(*length->written, unit);
+      }
+    } else if (auto* list = std::get_if<std::vector<LengthEntry>>(&entry.second)) {
+      for (LengthEntry& item : *list) {
+        if (item.written) {
+          item.written = converted(*item.written, unit);
+        }
+      }
+    } else if (auto* points = std::get_if<std::vector<PointEntry>>(&entry.second)) {
+      const Number factor = from ? units::conversion(*from, unit) : Number::whole(1);
+      for (PointEntry& point : *points) {
+        for (exact::Written* coordinate : {&point.x, &point.y}) {
+          const Number value = coordinate->value * factor;
+          const exact::Shown shown = exact::shown(value, places_after_conversion);
+          coordinate->text = shown.text;
+          coordinate->value = value;
+        }
+      }
+    }
+  }
+  if (text != nullptr) {
+    word->second = unit.text();
+  }
+}
+
+}  // namespace
+
+Description in_unit(const Description& description, const Unit& unit) {
+  Description result = description;
+  convert(result, unit);
+  for (Description& base : result.base) {
+    convert(base, unit);
+  }
+  return result;
+}
+
+}  // namespace fw::solids

@@ -1,0 +1,111 @@
+#include "solids/solid_faces.hpp"
+
+#include <algorithm>
+
+#include "geometry/congruence.hpp"
+#include "geometry/measure.hpp"
+
+namespace fw::solids {
+
+using geometry::Polyhedron;
+using geometry::Vec3;
+using geometry::VertexId;
+
+namespace {
+
+Polyhedron polyhedron_of(const SolidBody& body) {
+  std::vector<Polyhedron::Loop> loops;
+  for (const auto& loop : body.loops) {
+    Polyhedron::Loop corners;
+    for (const std::size_t corner : loop) {
+      corners.push_back(VertexId::at(corner));
+    }
+    loops.push_back(corners);
+  }
+  auto polyhedron = Polyhedron::make(body.vertices, loops);
+  ensure(polyhedron.has_value(), "the body of a kind is no closed solid");
+  return *polyhedron;
+}
+
+nets::HingeTree net_of(const SolidBody& body, const Polyhedron& polyhedron) {
+  std::vector<geometry::EdgeId> hinges;
+  for (const auto& pair : body.classic_hinges) {
+    const auto edge = polyhedron.edge_between(FaceId::at(pair.first), FaceId::at(pair.second));
+    ensure(edge.has_value(), "a classic net hinges two faces that share no edge");
+    hinges.push_back(*edge);
+  }
+  auto tree = nets::HingeTree::make(polyhedron, FaceId::at(body.table_face), hinges);
+  ensure(tree.has_value(), "a classic net is no tree of all faces");
+  return *tree;
+}
+
+IdVector<MarkId, Mark> labelled_marks(const SolidBody& body, const std::set<std::string>& labelled) {
+  IdVector<MarkId, Mark> marks;
+  for (const Mark& mark : body.marks) {
+    if (labelled.count(mark.symbol.name) != 0) {
+      marks.push_back(mark);
+    }
+  }
+  return marks;
+}
+
+bool same_segment(Vec3 a, Vec3 b, Vec3 c, Vec3 d, double tolerance) {
+  const auto near = [tolerance](Vec3 p, Vec3 q) { return glm::length(p - q) <= tolerance; };
+  return (near(a, c) && near(b, d)) || (near(a, d) && near(b, c));
+}
+
+/// Says where the length's number is written, and moves the length to the face's own edge that carries it.
+void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const std::vector<Vec3>& corners,
+                 std::size_t face, double tolerance) {
+  for (std::size_t i = 0; i < marks.size(); ++i) {
+    const Mark& mark = marks[MarkId::at(i)];
+    if (!(mark.symbol == length.symbol)) {
+      continue;
+    }
+    bool is_own = mark.face ? *mark.face == face : same_segment(mark.from, mark.to, length.from, length.to, tolerance);
+    for (std::size_t j = 0; j < corners.size() && !is_own && !length.is_height; ++j) {
+      is_own = same_segment(mark.from, mark.to, corners[j], corners[(j + 1) % corners.size()], tolerance);
+    }
+    length.mark = MarkId::at(i);
+    length.origin = is_own ? LengthOrigin::OwnLabel : LengthOrigin::EqualEdge;
+    if (is_own) {
+      length.from = mark.from;
+      length.to = mark.to;
+    }
+    return;
+  }
+}
+
+}  // namespace
+
+Surface surface_of(const SolidBody& body, const algebra::Bindings& used, const units::Unit& unit,
+                   const std::set<std::string>& labelled) {
+  const Polyhedron polyhedron = polyhedron_of(body);
+  ensure(body.faces.size() == body.loops.size(), "a body states its faces one for each loop");
+  Surface surface{polyhedron, {}, 0, labelled_marks(body, labelled), net_of(body, polyhedron)};
+  const auto groups = geometry::congruence_groups(polyhedron);
+  const double tolerance = 1e-7 * geometry::bounding_box(body.vertices).diagonal();
+  for (std::size_t i = 0; i < body.faces.size(); ++i) {
+    const FaceStatement& stated = body.faces[i];
+    Face face;
+    face.id = FaceId::at(i);
+    face.role = stated.role;
+    face.shape = stated.shape;
+    face.group = GroupId::at(groups[face.id]);
+    surface.group_count = std::max(surface.group_count, groups[face.id] + 1);
+    face.work = stated.area;
+    const auto area = algebra::evaluate(stated.area, used);
+    ensure(area.has_value(), "the area of a face cannot be worked out from the measures");
+    face.area = units::Area::of(*area, unit.to_the(2));
+    for (const FaceLengthPlace& place : stated.lengths) {
+      FaceLength length{place.symbol, place.title,     used.at(place.symbol.name), place.from,
+                        place.to,     place.is_height, LengthOrigin::WorkedOut,    std::nullopt};
+      find_origin(length, surface.marks, polyhedron.corners(face.id), i, tolerance);
+      face.lengths.push_back(length);
+    }
+    surface.faces.push_back(face);
+  }
+  return surface;
+}
+
+}  // namespace fw::solids
