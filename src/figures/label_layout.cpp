@@ -11,18 +11,22 @@ namespace {
 
 struct Candidate {
   Vec2 center;
-  bool led = false;  // whether it needs its leader (a flag: g++ 12 warns of an optional that is moved about)
-  Segment leader;
+  Segment link;      ///< from the label to its segment
+  bool led = false;  ///< whether the link is drawn, as a leader
   double cost = 0;
 };
 
 /// Where on its segment a label may stand, and how far from it in label heights; the rest of a candidate's cost.
-constexpr std::array<double, 9> places{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.08, 0.92};
+constexpr std::array<double, 9> places{0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.08, 0.92};
+constexpr std::size_t led_places = 3;  // the first ones are enough for a label with a leader
 constexpr std::array<double, 9> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 4, 5.5, 7.5};
 constexpr double farthest_beside = 0.5;  // label heights; beyond it a leader is drawn
 constexpr double place_cost = 1.6;
 constexpr double near_side_cost = 0.5;
-constexpr double worst_blemish = 2.5;
+// A label that meets something has a trouble of 3 or more. These two let any clear place, however far and however
+// its leader runs, win against it: 8 * 1.8 + the dearest place < 8 * 3.
+constexpr double worst_blemish = 1.8;
+constexpr double trouble_weight = 8;
 
 Rect box_at(Vec2 center, Vec2 size) { return {center.x - size.x / 2, center.y - size.y / 2, size.x, size.y}; }
 
@@ -44,17 +48,15 @@ std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurrou
   const double reach = (std::abs(normal.x) * request.size.x + std::abs(normal.y) * request.size.y) / 2 + around.gap;
   std::vector<Candidate> all;
   for (const double distance : distances) {
-    for (const double place : places) {
+    for (std::size_t i = 0; i < (distance > farthest_beside ? led_places : places.size()); ++i) {
+      const double place = places[i];
       for (const double side : {1.0, -1.0}) {
         const Vec2 foot = s.from + along * place;
-        Candidate c{foot + normal * (side * (reach + distance * request.size.y)),
-                    false,
-                    {},
-                    distance + place_cost * std::abs(place - 0.5) + (side < 0 ? near_side_cost : 0)};
-        if (distance > farthest_beside) {
-          c.led = true;
-          c.leader = Segment{nearest_in(box_at(c.center, request.size).inset(-around.gap / 2), foot), foot};
-        }
+        const Vec2 center = foot + normal * (side * (reach + distance * request.size.y));
+        const Candidate c{center,
+                          {nearest_in(box_at(center, request.size).inset(-around.gap / 2), foot), foot},
+                          distance > farthest_beside,
+                          distance + place_cost * std::abs(place - 0.5) + (side < 0 ? near_side_cost : 0)};
         all.push_back(c);
       }
     }
@@ -69,37 +71,61 @@ bool cross(const Segment& a, const Segment& b) {
          (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
 }
 
-/// How badly a candidate stands; 0: free. `stop` ends the count early.
-double trouble(const Candidate& c, const LabelRequest& request, const LabelSurroundings& around,
-               const std::vector<Rect>& taken, const std::vector<Segment>& leaders, double stop) {
+/// A line and the box round it, by which most lines are ruled out.
+struct BoxedLine {
+  Segment line;
+  Rect box;
+};
+
+/// What stands already.
+struct Scene {
+  const LabelSurroundings& around;
+  const std::vector<BoxedLine>& lines;
+  std::vector<Rect> taken{};
+  std::vector<Segment> leaders{};
+};
+
+Rect hull(const Rect& rect, const Segment& s) {
+  const double x = std::min({rect.x, s.from.x, s.to.x});
+  const double y = std::min({rect.y, s.from.y, s.to.y});
+  return {x, y, std::max({rect.right(), s.from.x, s.to.x}) - x, std::max({rect.bottom(), s.from.y, s.to.y}) - y};
+}
+
+bool touch(const Rect& a, const Rect& b) {
+  return a.x <= b.right() && b.x <= a.right() && a.y <= b.bottom() && b.y <= a.bottom();
+}
+
+/// How badly a candidate stands; 0: free. Not counted further than `stop`.
+double trouble(const Candidate& c, const LabelRequest& request, const Scene& scene, double stop) {
+  const LabelSurroundings& around = scene.around;
   const Rect box = box_at(c.center, request.size);
   const Rect wide = box.inset(-around.gap * 0.6);
   double sum = around.viewport.contains(box) ? 0 : 12;
   double blemish = 0;  // of the leader alone: never worse than a label that meets something
   sum += meets(request.segment, box.inset(-around.gap * 0.3)) ? 4 : 0;
-  const auto add_boxes = [&](const std::vector<Rect>& boxes) {
-    for (const Rect& other : boxes) {
+  for (const auto* boxes : {&scene.taken, &around.boxes}) {
+    for (const Rect& other : *boxes) {
       sum += wide.overlaps(other) ? 8 : 0;
-      sum += c.led && meets(c.leader, other) ? 6 : 0;
-    }
-  };
-  add_boxes(taken);
-  add_boxes(around.boxes);
-  for (const Segment& line : around.lines) {
-    if (sum >= stop) return sum;
-    sum += meets(line, wide) ? 3 : 0;
-    if (c.led && !(line == request.segment)) {
-      const Segment shaft{c.leader.from, c.leader.to + (c.leader.from - c.leader.to) * 0.05};
-      blemish += cross(shaft, line) ? 0.7 : 0;
+      sum += c.led && meets(c.link, other) ? 6 : 0;
     }
   }
-  for (const Segment& leader : leaders) {
+  const Segment shaft{c.link.from, c.link.to + (c.link.from - c.link.to) * 0.05};
+  const Rect reach = hull(wide, c.link);
+  for (const BoxedLine& other : scene.lines) {
+    if (sum >= stop) return sum;
+    if (!touch(other.box, reach)) continue;
+    sum += meets(other.line, wide) ? 3 : 0;
+    if (other.line == request.segment || !cross(shaft, other.line)) continue;
+    // Without a leader nobody would know which of the two lines is meant.
+    (c.led ? blemish : sum) += c.led ? 0.7 : 3;
+  }
+  for (const Segment& leader : scene.leaders) {
     sum += meets(leader, wide) ? 6 : 0;
-    blemish += c.led && cross(c.leader, leader) ? 2 : 0;
+    blemish += c.led && cross(c.link, leader) ? 2 : 0;
   }
   for (const Disc& disc : around.discs) {
     sum += meets_disc(wide, disc) ? 5 : 0;
-    blemish += c.led && meets_disc({c.leader.to.x, c.leader.to.y, 0, 0}, disc) ? 1 : 0;
+    blemish += c.led && meets_disc({c.link.to.x, c.link.to.y, 0, 0}, disc) ? 1 : 0;
   }
   return sum + std::min(blemish, worst_blemish);
 }
@@ -109,28 +135,29 @@ struct Attempt {
   std::vector<std::size_t> not_clear;
 };
 
-Attempt attempt(const std::vector<LabelRequest>& requests, const LabelSurroundings& around,
+Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene,
                 const std::vector<std::vector<Candidate>>& choices, const std::vector<std::size_t>& order) {
   Attempt result{std::vector<PlacedLabel>(requests.size()), {}};
-  std::vector<Rect> taken;
-  std::vector<Segment> leaders;
   for (const std::size_t i : order) {
     const Candidate* best = &choices[i].front();
     double least = 1e9;
+    double least_trouble = 1e9;
     for (const Candidate& c : choices[i]) {
-      const double bad = trouble(c, requests[i], around, taken, leaders, least);
-      if (bad < least) {
-        least = bad;
-        best = &c;
-      }
-      if (bad <= 0) break;
+      if (c.cost >= least) break;  // they come cheapest first
+      const double bad = trouble(c, requests[i], scene, (least - c.cost) / trouble_weight);
+      const double total = trouble_weight * bad + c.cost;
+      if (total >= least) continue;
+      least = total;
+      least_trouble = bad;
+      best = &c;
     }
     // A leader across an edge is no beauty, but the label itself is clear.
-    const bool clear = least <= worst_blemish && around.viewport.contains(box_at(best->center, requests[i].size));
-    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->leader) : std::nullopt, clear};
+    const bool clear =
+        least_trouble <= worst_blemish && scene.around.viewport.contains(box_at(best->center, requests[i].size));
+    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->link) : std::nullopt, clear};
     if (!clear) result.not_clear.push_back(i);
-    taken.push_back(box_at(best->center, requests[i].size));
-    if (best->led) leaders.push_back(best->leader);
+    scene.taken.push_back(box_at(best->center, requests[i].size));
+    if (best->led) scene.leaders.push_back(best->link);
   }
   return result;
 }
@@ -158,17 +185,20 @@ bool meets(const Segment& segment, const Rect& rect) {
 
 std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
                                       const LabelSurroundings& surroundings) {
+  std::vector<BoxedLine> lines;
+  lines.reserve(surroundings.lines.size());
+  for (const Segment& line : surroundings.lines) lines.push_back({line, bounding_rect({line.from, line.to})});
   std::vector<std::vector<Candidate>> choices;
   choices.reserve(requests.size());
   for (const LabelRequest& request : requests) choices.push_back(candidates(request, surroundings));
   std::vector<std::size_t> order(requests.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
-  Attempt best = attempt(requests, surroundings, choices, order);
+  Attempt best = attempt(requests, {surroundings, lines}, choices, order);
   // A label that found no room chooses first in the next attempt.
   constexpr int attempts = 3;
   for (int i = 0; i < attempts && !best.not_clear.empty(); ++i) {
     std::stable_partition(order.begin(), order.end(), [&best](std::size_t at) { return !best.labels[at].clear; });
-    Attempt next = attempt(requests, surroundings, choices, order);
+    Attempt next = attempt(requests, {surroundings, lines}, choices, order);
     if (next.not_clear.size() >= best.not_clear.size()) break;
     best = std::move(next);
   }
