@@ -46,7 +46,7 @@ std::optional<FieldValue> read_lengths(const JsonNode& node, const Field& field,
   }
   std::vector<solids::LengthEntry> lengths;
   for (const JsonNode& item : *items) {
-    if (const std::optional<solids::LengthEntry> length = read_length(item, context)) {
+    if (const std::optional<solids::LengthEntry> length = read_length(item, context, Zero::Allowed)) {
       lengths.push_back(*length);
     }
   }
