@@ -42,9 +42,11 @@ std::string as_written(const Given& given, const Number& value, int places) {
 /// "sides 5 cm, 5 cm and 8 cm and height 9 cm": the givens with these symbols, lists taken together.
 std::string listed(const std::vector<Given>& givens, const std::set<std::string>& among) {
   std::vector<std::string> groups;
+  std::set<std::string> named;
   std::set<std::string> done;
   for (const Given& given : givens) {
-    if (among.count(given.symbol.name) == 0 || done.count(given.measure) != 0) {
+    const bool is_listed = done.count(given.measure) != 0 || named.count(given.symbol.name) != 0;
+    if (among.count(given.symbol.name) == 0 || is_listed) {
       continue;
     }
     done.insert(given.measure);
@@ -52,6 +54,7 @@ std::string listed(const std::vector<Given>& givens, const std::set<std::string>
     for (const Given& other : givens) {
       if (other.measure == given.measure && among.count(other.symbol.name) != 0) {
         values.push_back(as_written(other, other.value, std::max(other.places, places_of_values)));
+        named.insert(other.symbol.name);
       }
     }
     groups.push_back((values.size() > 1 ? with_spaces(given.key) : given.title) + " " + joined_with_and(values));

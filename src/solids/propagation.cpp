@@ -39,23 +39,24 @@ std::vector<Symbol> unknown_of(const std::vector<Symbol>& symbols, const std::se
   return unknown;
 }
 
-/// Whether an equation in one unknown holds whatever it is, so that nothing follows from it. The other symbols
-/// are given values that have nothing to do with each other.
-bool is_identity(const Equation& equation) {
-  for (int attempt = 0; attempt < 2; ++attempt) {
-    Bindings values;
-    long long odd = 37 + 11 * attempt;
-    for (const Symbol& symbol : symbols_in(equation)) {
-      values.insert_or_assign(symbol.name, Number::ratio(odd, 17));
-      odd += 29;
-    }
+/// Whether an equation holds for every value of its unknown that makes sense in it, so that nothing follows from
+/// it. The other symbols are given values that have nothing to do with each other.
+bool is_identity(const Equation& equation, const Symbol& unknown) {
+  Bindings values;
+  long long odd = 37;
+  for (const Symbol& symbol : symbols_in(equation)) {
+    values.insert_or_assign(symbol.name, Number::ratio(odd, 17));
+    odd += 12;
+  }
+  for (const long long tried : {1LL, 7LL, 53LL, 419LL, 3001LL}) {
+    values.insert_or_assign(unknown.name, Number::ratio(tried, 3));
     const auto left = algebra::evaluate(equation.left, values);
     const auto right = algebra::evaluate(equation.right, values);
     if (!left || !right) {
-      return false;
+      continue;
     }
     const double difference = left->to_double() - right->to_double();
-    if (std::abs(difference) > 1e-12 * (std::abs(left->to_double()) + 1)) {
+    if (std::abs(difference) > 1e-12 * (std::abs(left->to_double()) + std::abs(right->to_double()))) {
       return false;
     }
   }
@@ -195,7 +196,7 @@ std::optional<Step> Relations::composed_step(const std::set<std::string>& known,
       const Filling filling{&known, {i}, {unknown.name}};
       const Equation composed{filled(equation.left, filling), filled(equation.right, filling)};
       const std::vector<Symbol> left = unknown_of(symbols_in(composed), known);
-      if (left.size() == 1 && left[0] == unknown && !is_identity(composed)) {
+      if (left.size() == 1 && left[0] == unknown && !is_identity(composed, unknown)) {
         return Step{composed, unknown, nullptr};
       }
     }
