@@ -38,6 +38,13 @@ bool meets_disc(const Rect& rect, const Disc& disc) {
   return glm::distance(nearest_in(rect, disc.center), disc.center) < disc.radius;
 }
 
+bool strikes(const Segment& s, const Disc& disc) {
+  const Vec2 along = s.to - s.from;
+  const double length = glm::dot(along, along);
+  const double t = length > 0 ? std::clamp(glm::dot(disc.center - s.from, along) / length, 0.0, 1.0) : 0.0;
+  return glm::distance(disc.center, s.from + along * t) < disc.radius;
+}
+
 std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
   const Segment& s = request.segment;
   const Vec2 along = s.to - s.from;
@@ -125,7 +132,7 @@ double trouble(const Candidate& c, const LabelRequest& request, const Scene& sce
   }
   for (const Disc& disc : around.discs) {
     sum += meets_disc(wide, disc) ? 5 : 0;
-    blemish += c.led && meets_disc({c.link.to.x, c.link.to.y, 0, 0}, disc) ? 1 : 0;
+    sum += c.led && strikes(c.link, disc) ? 3 : 0;
   }
   return sum + std::min(blemish, worst_blemish);
 }
