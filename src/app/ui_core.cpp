@@ -125,7 +125,7 @@ Ui::Core::Behavior Ui::Core::behave(ItemRecord item, Stop stop) {
   b.focused = reachable && focus == id;
   b.ring = b.focused && focus_by_keyboard;
   if (b.focused && !is_typing_kind(item.kind)) {
-    const bool by_key = take(Key::Enter) | take(Key::PadEnter) | take(Key::Space);
+    const bool by_key = take(Key::Enter) || take(Key::PadEnter) || take(Key::Space);
     b.by_key = by_key;
     b.clicked = b.clicked || by_key;
   }

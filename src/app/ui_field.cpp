@@ -151,7 +151,7 @@ void Ui::edit_field(const FieldOptions& options, FieldEvent& event) {
   event.changed = editor.touched;
   if (c.take(Key::Up, true)) event.stepped = 1;
   if (c.take(Key::Down, true)) event.stepped = -1;
-  if (c.take(Key::Enter) | c.take(Key::PadEnter)) {
+  if (c.take(Key::Enter) || c.take(Key::PadEnter)) {
     event.entered = true;
     c.open.changed = false;
     c.open.given = c.open.text;
