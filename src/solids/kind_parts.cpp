@@ -114,24 +114,48 @@ bool net_lies_flat(const SolidBody& body, const HingePairs& hinges) {
   return tree && nets::overlapping(nets::unfolded(*polyhedron, *tree)).empty();
 }
 
+namespace {
+
+/// The lateral faces in a row, cut open before face `cut` of the ring.
+HingePairs chain_of(std::size_t ends, std::size_t count, std::size_t cut) {
+  HingePairs chain;
+  for (std::size_t i = 0; i + 1 < count; ++i) {
+    chain.push_back({ends + (cut + i) % count, ends + (cut + i + 1) % count});
+  }
+  return chain;
+}
+
+/// Takes the net where each end face hangs on the lateral face named for it, if it lies flat.
+bool take_chain(SolidBody& body, std::size_t count, std::size_t cut, const std::vector<std::size_t>& carriers) {
+  HingePairs hinges = chain_of(carriers.size(), count, cut);
+  for (std::size_t end = 0; end < carriers.size(); ++end) {
+    hinges.push_back({end, carriers.size() + carriers[end]});
+  }
+  if (!net_lies_flat(body, hinges)) {
+    return false;
+  }
+  body.classic_hinges = hinges;
+  return true;
+}
+
+}  // namespace
+
 void choose_net(SolidBody& body, std::size_t ends, std::size_t count) {
   if (net_lies_flat(body, body.classic_hinges)) {
     return;
   }
   for (std::size_t cut = 0; cut < count; ++cut) {
-    HingePairs chain;
-    for (std::size_t i = 0; i + 1 < count; ++i) {
-      chain.push_back({ends + (cut + i) % count, ends + (cut + i + 1) % count});
-    }
     for (std::size_t carrier = 0; carrier < count; ++carrier) {
-      HingePairs hinges = chain;
-      for (std::size_t end = 0; end < ends; ++end) {
-        hinges.push_back({end, ends + carrier});
-      }
-      if (net_lies_flat(body, hinges)) {
-        body.classic_hinges = hinges;
+      if (take_chain(body, count, cut, std::vector<std::size_t>(ends, carrier))) {
         return;
       }
+    }
+  }
+  // A base that reaches back past its own side needs the end of the row to itself.
+  for (std::size_t cut = 0; cut < count && ends == 2; ++cut) {
+    const std::size_t last = (cut + count - 1) % count;
+    if (take_chain(body, count, cut, {cut, last}) || take_chain(body, count, cut, {last, cut})) {
+      return;
     }
   }
 }

@@ -27,9 +27,9 @@ struct BoxSymbols {
 
 /// Whether the net with these hinges can be cut from card.
 [[nodiscard]] bool net_lies_flat(const SolidBody& body, const std::vector<std::pair<std::size_t, std::size_t>>& hinges);
-/// `classic_hinges` where that net does not overlap, and otherwise the first of the chains of lateral faces, cut
-/// open at any place with each end face on any of them, that does not. `ends` faces come first, then `count` lateral
-/// ones in a ring.
+/// `classic_hinges` where that net does not overlap. Otherwise the first net that does not of these: the lateral faces
+/// in a row, cut open anywhere, with all end faces on any one of them or one at each end. `ends` faces come first,
+/// then `count` lateral ones in a ring.
 void choose_net(SolidBody& body, std::size_t ends, std::size_t count);
 
 }  // namespace fw::solids

@@ -1,0 +1,80 @@
+#include "solids/naming.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "support/describe_solid.hpp"
+
+namespace fw::solids {
+namespace {
+
+struct Judged {
+  const char* solid;
+  const char* typed;
+  NameVerdict verdict;
+};
+std::ostream& operator<<(std::ostream& out, const Judged& judged) { return out << judged.typed; }
+
+class Names : public testing::TestWithParam<Judged> {};
+
+TEST_P(Names, AreJudged) { EXPECT_EQ(judge_name(test::solid(GetParam().solid), GetParam().typed), GetParam().verdict); }
+
+constexpr const char* square_pyramid = "pyramid | height: 9 cm | base square | side: 6 cm";
+constexpr const char* triangular_prism = "prism | height: 9 cm | base triangle | sides: 4 cm, 5 cm, 6 cm";
+constexpr const char* cube = "cube | edge: 8 cm";
+constexpr const char* box = "rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm";
+
+INSTANTIATE_TEST_SUITE_P(
+    Typed, Names,
+    testing::Values(Judged{square_pyramid, "square pyramid", NameVerdict::Right},
+                    Judged{square_pyramid, "  Square  PYRAMID. ", NameVerdict::Right},
+                    Judged{square_pyramid, "a square-based pyramid", NameVerdict::Right},
+                    Judged{square_pyramid, "It is a pyramid with a square base", NameVerdict::Right},
+                    Judged{square_pyramid, "sqare pyramids", NameVerdict::Right},
+                    Judged{square_pyramid, "square pirimid", NameVerdict::Unknown},
+                    Judged{square_pyramid, "rectangular pyramid", NameVerdict::Right},
+                    Judged{square_pyramid, "pyramid", NameVerdict::AskBase},
+                    Judged{square_pyramid, "the piramid", NameVerdict::AskBase},
+                    Judged{square_pyramid, "big pyramid", NameVerdict::AskBase},
+                    Judged{square_pyramid, "triangular pyramid", NameVerdict::WrongBase},
+                    Judged{square_pyramid, "tetrahedron", NameVerdict::WrongBase},
+                    Judged{square_pyramid, "square prism", NameVerdict::WrongFamily},
+                    Judged{square_pyramid, "prism", NameVerdict::WrongFamily},
+                    Judged{square_pyramid, "cube", NameVerdict::WrongFamily},
+                    Judged{square_pyramid, "octahedron", NameVerdict::WrongFamily},
+                    Judged{square_pyramid, "banana", NameVerdict::Unknown},
+                    Judged{square_pyramid, "", NameVerdict::Unknown},
+                    Judged{triangular_prism, "triangular prism", NameVerdict::Right},
+                    Judged{triangular_prism, "triangle prism", NameVerdict::Right},
+                    Judged{triangular_prism, "prism", NameVerdict::AskBase},
+                    Judged{triangular_prism, "hexagonal prism", NameVerdict::WrongBase},
+                    Judged{triangular_prism, "triangular pyramid", NameVerdict::WrongFamily},
+                    Judged{cube, "cube", NameVerdict::Right}, Judged{cube, "Cubes", NameVerdict::Right},
+                    Judged{cube, "regular hexahedron", NameVerdict::Right}, Judged{cube, "prism", NameVerdict::AskBase},
+                    Judged{cube, "hexagonal prism", NameVerdict::WrongBase}, Judged{box, "cuboid", NameVerdict::Right},
+                    Judged{box, "rectangular solid", NameVerdict::Right}, Judged{box, "cube", NameVerdict::WrongBase},
+                    Judged{box, "square pyramid", NameVerdict::WrongFamily},
+                    Judged{"rectangular prism | length: 6 cm | width: 6 cm | height: 6 cm", "cube", NameVerdict::Right},
+                    Judged{"prism | height: 60 mm | base square | side: 6 cm", "cube", NameVerdict::Right},
+                    Judged{"pyramid | height: 9 cm | base equilateral triangle | side: 6 cm", "tetrahedron",
+                           NameVerdict::Right},
+                    Judged{"regular polyhedron | faces: 20 | edge: 4 cm", "icosahedron", NameVerdict::Right},
+                    Judged{"regular polyhedron | faces: 8 | edge: 4 cm", "octahedra", NameVerdict::Right},
+                    Judged{"regular polyhedron | faces: 8 | edge: 4 cm", "icosahedron", NameVerdict::WrongFamily},
+                    Judged{"regular polyhedron | faces: 4 | edge: 4 cm", "triangular pyramid", NameVerdict::Right}));
+
+TEST(NamesByFaceCount, AreThoseOfRealSolids) {
+  using testing::Contains;
+  EXPECT_THAT(names_with_face_count(5), Contains("square pyramid"));
+  EXPECT_THAT(names_with_face_count(5), Contains("triangular prism"));
+  EXPECT_THAT(names_with_face_count(5), Contains("rectangular pyramid"));
+  EXPECT_THAT(names_with_face_count(6), Contains("cube"));
+  EXPECT_THAT(names_with_face_count(6), Contains("rectangular prism"));
+  EXPECT_THAT(names_with_face_count(6), Contains("pentagonal pyramid"));
+  EXPECT_EQ(names_with_face_count(20),
+            (std::vector<std::string>{"regular icosahedron", "18-gonal prism", "19-gonal pyramid"}));
+  EXPECT_TRUE(names_with_face_count(3).empty());
+}
+
+}  // namespace
+}  // namespace fw::solids

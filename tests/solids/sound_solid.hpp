@@ -1,0 +1,57 @@
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "geometry/congruence.hpp"
+#include "geometry/measure.hpp"
+#include "nets/folding.hpp"
+#include "nets/layout.hpp"
+#include "solids/solid.hpp"
+
+namespace fw::test {
+
+using geometry::FaceId;
+using solids::Solid;
+
+inline double relative_difference(double a, double b) { return std::abs(a - b) / std::max(std::abs(a), std::abs(b)); }
+
+/// What must be true of every solid whose labels are exact.
+inline void expect_sound(const Solid& solid) {
+  const auto& polyhedron = solid.polyhedron();
+  EXPECT_TRUE(polyhedron.defects().empty());
+  EXPECT_EQ(polyhedron.vertices().size() + polyhedron.faces().size(), polyhedron.edges().size() + 2);
+  // The coordinates agree with the exact values.
+  EXPECT_LT(relative_difference(geometry::surface_area(polyhedron), solid.surface_area().amount().to_double()), 1e-9);
+  EXPECT_LT(relative_difference(geometry::volume(polyhedron), solid.volume().amount().to_double()), 1e-9);
+  ASSERT_EQ(solid.faces().size(), polyhedron.faces().size());
+  const auto groups = geometry::congruence_groups(polyhedron);
+  for (const solids::Face& face : solid.faces()) {
+    EXPECT_LT(relative_difference(geometry::area(polyhedron, face.id), face.area.amount().to_double()), 1e-9);
+    EXPECT_EQ(face.group.index(), groups[face.id]);
+    EXPECT_LT(face.group.index(), solid.group_count());
+    for (const solids::FaceLength& length : face.lengths) {
+      EXPECT_LT(relative_difference(glm::length(length.to - length.from), length.value.to_double()), 1e-9)
+          << solid.name() << ", " << length.title;
+    }
+  }
+  // Relations agree with the faces.
+  const auto& s = solid.values().at(solids::symbols::surface_area().name);
+  EXPECT_LT(relative_difference(s.to_double(), solid.surface_area().amount().to_double()), 1e-12);
+  for (const solids::Mark& mark : solid.marks()) {
+    const double value = solid.values().at(mark.symbol.name).to_double();
+    EXPECT_LT(relative_difference(glm::length(mark.to - mark.from), value), 1e-9) << solid.name() << " " << mark.title;
+    EXPECT_LT(std::abs(glm::dot(mark.to - mark.from, mark.square_to)), 1e-9 * value) << mark.title;
+  }
+  // The usual net is a tree that lies flat without overlap, its root on the table.
+  const auto& net = solid.classic_net();
+  EXPECT_EQ(net.hinges().size() + 1, polyhedron.faces().size());
+  EXPECT_TRUE(nets::overlapping(nets::unfolded(polyhedron, net)).empty()) << solid.name();
+  for (const geometry::Vec3& corner : polyhedron.corners(net.root())) {
+    EXPECT_NEAR(corner.z, 0, 1e-9 * geometry::bounding_box(polyhedron.corners(net.root())).diagonal());
+  }
+  EXPECT_GT(solid.volume().amount().sign(), 0);
+}
+
+}  // namespace fw::test
