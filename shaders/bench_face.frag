@@ -6,8 +6,8 @@ flat in float face_hatch;
 
 layout(location = 0) out vec4 color;  // premultiplied
 
-const float line_share = 0.16;  // of the period
-const float dot_radius = 0.2;   // of the period
+const float line_share = 0.10;  // of the period
+const float dot_radius = 0.16;  // of the period
 
 void main() {
   vec2 pixel = max(fwidth(lattice), 1e-6);

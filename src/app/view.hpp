@@ -4,7 +4,7 @@
 #include <string>
 
 #include "app/state.hpp"
-#include "app/theme.hpp"
+#include "app/ui/theme.hpp"
 #include "nets/folding.hpp"
 #include "render/camera.hpp"
 

@@ -13,9 +13,9 @@ std::uint64_t Seed::next() {
 }
 
 std::size_t Seed::below(std::size_t bound) {
-  ensure(bound > 0, "a random number was asked for below zero");
-  // The bias of the remainder is below 2^-50 for the bounds used here.
-  return static_cast<std::size_t>(next() % bound);
+  ensure(bound > 0 && bound <= 0xFFFFFFFFU, "a random number was asked for below zero, or beyond 32 bits");
+  // The bias of the remainder is below 2^-32.
+  return static_cast<std::uint32_t>(next() % bound);
 }
 
 }  // namespace fw::practice

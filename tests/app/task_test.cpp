@@ -1,4 +1,4 @@
-#include "app/ids.hpp"
+#include "app/panels/ids.hpp"
 #include "frame_driver.hpp"
 
 // A user's tasks at the whole program, by mouse and by keyboard; what is checked is the state.

@@ -1,8 +1,8 @@
-#include "app/theme.hpp"
+#include "app/ui/theme.hpp"
 
 #include <gtest/gtest.h>
 
-#include "app/fonts.hpp"
+#include "app/ui/fonts.hpp"
 #include "figures/face_style.hpp"
 #include "platform/assets.hpp"
 

@@ -1,9 +1,9 @@
-#include "app/ui.hpp"
+#include "app/ui/ui.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "app/layout.hpp"
+#include "app/ui/layout.hpp"
 #include "support/ui_driver.hpp"
 
 namespace fw::app {

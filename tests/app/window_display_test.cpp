@@ -1,7 +1,7 @@
 #include <cstdlib>
 
-#include "app/ids.hpp"
-#include "app/window.hpp"
+#include "app/panels/ids.hpp"
+#include "app/window/window.hpp"
 #include "model_support.hpp"
 
 // The real window on a display, with input that comes the way a user's does: through the X server, by xdotool.

@@ -3,7 +3,7 @@
 
 #include <cstdlib>
 
-#include "app/window.hpp"
+#include "app/window/window.hpp"
 #include "lessons/read_lesson.hpp"
 #include "platform/assets.hpp"
 #include "platform/clock.hpp"

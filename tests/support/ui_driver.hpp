@@ -10,9 +10,9 @@
 #include <utility>
 #include <vector>
 
-#include "app/fonts.hpp"
-#include "app/theme.hpp"
-#include "app/ui.hpp"
+#include "app/ui/fonts.hpp"
+#include "app/ui/theme.hpp"
+#include "app/ui/ui.hpp"
 
 namespace fw::test {
 

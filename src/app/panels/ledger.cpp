@@ -1,7 +1,7 @@
 #include <algorithm>
 
-#include "app/ids.hpp"
-#include "app/layout.hpp"
+#include "app/panels/ids.hpp"
+#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
 #include "exact/print_number.hpp"
 #include "figures/face_figure.hpp"
@@ -134,27 +134,17 @@ void volume(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   }
 }
 
-void count_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const Sizes& sizes = ui.sizes();
+bool small_icon(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, bool enabled, bool current) {
+  const double size = ui.sizes().icon;
+  return ui.icon_button(id, picture, text, row.take_right(size).middle(size, size),
+                        {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
+}
+
+void count_button(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Ledger& ledger = shown.derived.ledger;
-  Row row(column.take_bottom(sizes.button), sizes.space);
-  const auto icon = [&](WidgetId id, Icon picture, const char* text, bool enabled, bool current) {
-    const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
-    return ui.icon_button(id, picture, text, place,
-                          {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
-  };
-  const bool any = !shown.desk().counted.empty();
-  if (icon(ids::clear_count, Icon::Cross, "start the count again", any, false)) {
-    out.push_back(ClearCount{});
-  }
-  if (icon(ids::uncount, Icon::Undo, "take the last face back", any, false)) {
+  Row row(column.take_bottom(ui.sizes().button), ui.sizes().space);
+  if (small_icon(ui, row, ids::uncount, Icon::Undo, "take the last face back", !shown.desk().counted.empty(), false)) {
     out.push_back(UncountLast{});
-  }
-  const bool together = shown.desk().grouping == reasoning::Grouping::AlikeTogether;
-  if (icon(ids::grouping, Icon::Grid, together ? "count each face by itself" : "count alike faces together", true,
-           together)) {
-    out.push_back(
-        SetGrouping{together ? reasoning::Grouping::EachFace : reasoning::Grouping::AlikeTogether});
   }
   const bool all = ledger.faces_counted == ledger.faces_total;
   if (ui.button(ids::count_next, all ? "all faces counted" : "count the next face", row.rest(),
@@ -163,11 +153,29 @@ void count_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   }
 }
 
+void head(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const Desk& desk = shown.desk();
+  Row row(column.take(ui.line(TextSize::Heading)), ui.sizes().space * 0.5);
+  if (small_icon(ui, row, ids::clear_count, Icon::Cross, "start the count again", !desk.counted.empty(), false)) {
+    out.push_back(ClearCount{});
+  }
+  const bool together = desk.grouping == reasoning::Grouping::AlikeTogether;
+  if (small_icon(ui, row, ids::grouping, Icon::Grid,
+                 together ? "count each face by itself" : "count alike faces together", true, together)) {
+    out.push_back(SetGrouping{together ? reasoning::Grouping::EachFace : reasoning::Grouping::AlikeTogether});
+  }
+  if (small_icon(ui, row, ids::show_total, desk.total_shown ? Icon::EyeClosed : Icon::Eye,
+                 desk.total_shown ? "hide how many faces there are" : "show how many faces there are", true, false)) {
+    out.push_back(ShowTotal{!desk.total_shown});
+  }
+  ui.text(headline(shown.derived.ledger, desk.total_shown), row.rest(),
+          {.size = TextSize::Heading, .bold = true, .shrink = true});
+}
+
 }  // namespace
 
 void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const Desk& desk = shown.desk();
   Rect left = rect;
   Rect right = rect;
   const bool wide = shown.screen.side_below;
@@ -177,15 +185,8 @@ void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     right = halves.rest();
   }
   Column column(right, sizes.space * 0.5);
-  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
-  const Rect eye = head.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
-  if (ui.icon_button(ids::show_total, desk.total_shown ? Icon::EyeClosed : Icon::Eye,
-                     desk.total_shown ? "hide how many faces there are" : "show how many faces there are", eye)) {
-    out.push_back(ShowTotal{!desk.total_shown});
-  }
-  ui.text(headline(shown.derived.ledger, desk.total_shown), head.rest(),
-          {.size = TextSize::Heading, .bold = true, .shrink = true});
-  count_buttons(ui, shown, column, out);
+  head(ui, shown, column, out);
+  count_button(ui, shown, column, out);
   volume(ui, shown, column, out);
   sum_line(ui, shown, column.take_bottom(1.1 * ui.line(TextSize::Heading)));
   rows(ui, shown, wide ? left : column.rest(), out);

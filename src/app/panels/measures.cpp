@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/ids.hpp"
-#include "app/layout.hpp"
+#include "app/panels/ids.hpp"
+#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
 #include "exact/print_number.hpp"
 #include "exact/written.hpp"

@@ -2,10 +2,10 @@
 
 #include <vector>
 
-#include "app/bench_picture.hpp"
+#include "app/bench/bench_picture.hpp"
 #include "app/derived.hpp"
-#include "app/screen.hpp"
-#include "app/ui.hpp"
+#include "app/panels/screen.hpp"
+#include "app/ui/ui.hpp"
 
 namespace fw::app {
 

@@ -1,7 +1,7 @@
 #include <algorithm>
 
-#include "app/ids.hpp"
-#include "app/layout.hpp"
+#include "app/panels/ids.hpp"
+#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
 #include "figures/solid_sketch.hpp"
 

@@ -2,7 +2,7 @@
 #include <iostream>
 #include <memory>
 
-#include "app/window_off_screen.hpp"
+#include "app/window/off_screen.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"

@@ -3,7 +3,7 @@
 #include <memory>
 
 #include "app/session.hpp"
-#include "app/window.hpp"
+#include "app/window/window.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "app/ui.hpp"
+#include "app/ui/ui.hpp"
 
 namespace fw::app {
 

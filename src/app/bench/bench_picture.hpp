@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "app/derived.hpp"
-#include "app/theme.hpp"
+#include "app/ui/theme.hpp"
 #include "figures/label_layout.hpp"
 #include "render/bench_scene.hpp"
 

@@ -1,4 +1,4 @@
-#include "app/bench_marks.hpp"
+#include "app/bench/bench_marks.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/bench_picture.hpp"
+#include "app/bench/bench_picture.hpp"
 #include "geometry/polyhedron.hpp"
 
 namespace fw::app {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/theme.hpp"
+#include "app/ui/theme.hpp"
 #include "app/apply.hpp"
 #include "figures/canvas.hpp"
 

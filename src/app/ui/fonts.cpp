@@ -1,4 +1,4 @@
-#include "app/fonts.hpp"
+#include "app/ui/fonts.hpp"
 
 #include <imgui.h>
 

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "app/session.hpp"
-#include "app/ui.hpp"
+#include "app/ui/ui.hpp"
 #include "base/result.hpp"
 #include "render/picture.hpp"
 

@@ -1,9 +1,9 @@
-#include "app/bench_picture.hpp"
+#include "app/bench/bench_picture.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "app/bench_marks.hpp"
+#include "app/bench/bench_marks.hpp"
 #include "base/ensure.hpp"
 #include "figures/face_figure.hpp"
 #include "figures/typeset.hpp"
@@ -18,7 +18,7 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-constexpr double fit_margin = 0.24;         // room for labels round the figure
+constexpr double fit_margin = 0.17;         // room for labels round the figure
 constexpr double quiz_pitch_rad = 1.15;     // steep enough to read a net, flat enough to see it fold
 
 /// What stands on the bench in this mode.

@@ -1,7 +1,7 @@
 #include <algorithm>
 
-#include "app/ui_core.hpp"
-#include "app/ui_icons.hpp"
+#include "app/ui/core.hpp"
+#include "app/ui/icons.hpp"
 #include "figures/typeset.hpp"
 
 namespace fw::app {
@@ -26,13 +26,13 @@ double Ui::tabs_width(const std::vector<std::string>& titles) const {
 
 std::optional<std::size_t> Ui::tabs(WidgetId id, const std::vector<std::string>& titles, std::size_t current,
                                     const Rect& rect, HAlign h) {
-  const double pad = 2 * sizes().space;
   TextStyle drawn = style(TextSize::Label);
-  const double wished = tabs_width(titles);
-  const double room = rect.w - 2 * pad * static_cast<double>(titles.size());
-  if (wished > rect.w) {
-    drawn.size = std::max(sizes().small, drawn.size * room / (wished - 2 * pad * static_cast<double>(titles.size())));
-  }
+  const double count = static_cast<double>(titles.size());
+  const double words = tabs_width(titles) - 4 * sizes().space * count;
+  // Where there is little room the words move together first, and then become smaller.
+  const double pad = std::clamp((rect.w - words * sizes().small / sizes().label) / (2 * count), sizes().space * 0.8,
+                                2 * sizes().space);
+  drawn.size = std::clamp(drawn.size * (rect.w - 2 * pad * count) / words, sizes().small, sizes().label);
   std::vector<double> widths;
   double whole = 0;
   for (const std::string& title : titles) {

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "app/ui_core.hpp"
+#include "app/ui/core.hpp"
 #include "base/ensure.hpp"
 
 namespace fw::app {

@@ -1,8 +1,8 @@
-#include "app/window_off_screen.hpp"
+#include "app/window/off_screen.hpp"
 
 #include <imgui.h>
 
-#include "app/window_painter.hpp"
+#include "app/window/painter.hpp"
 #include "figures/typeset.hpp"
 #include "render/gl/headless.hpp"
 #include "render/gl/offscreen.hpp"

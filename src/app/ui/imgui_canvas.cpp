@@ -1,4 +1,4 @@
-#include "app/imgui_canvas.hpp"
+#include "app/ui/imgui_canvas.hpp"
 
 #include <imgui.h>
 

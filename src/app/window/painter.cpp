@@ -1,4 +1,4 @@
-#include "app/window_painter.hpp"
+#include "app/window/painter.hpp"
 
 #include <imgui.h>
 #include <backends/imgui_impl_opengl3.h>

@@ -1,4 +1,4 @@
-#include "app/theme.hpp"
+#include "app/ui/theme.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -5,8 +5,8 @@
 #include <string>
 #include <utility>
 
-#include "app/ui_core.hpp"
-#include "app/ui_icons.hpp"
+#include "app/ui/core.hpp"
+#include "app/ui/icons.hpp"
 #include "figures/typeset.hpp"
 
 namespace fw::app {

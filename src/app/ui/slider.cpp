@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/ui_core.hpp"
+#include "app/ui/core.hpp"
 
 namespace fw::app {
 SliderEvent Ui::slider(WidgetId id, std::string_view text, double value, const SliderRange& range, const Rect& rect,

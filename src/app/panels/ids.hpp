@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/ui_items.hpp"
+#include "app/ui/items.hpp"
 
 // The constant identities of the widgets: what they are called on the screen may change, these may not.
 namespace fw::app::ids {

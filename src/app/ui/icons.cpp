@@ -1,4 +1,4 @@
-#include "app/ui_icons.hpp"
+#include "app/ui/icons.hpp"
 
 #include <algorithm>
 #include <cmath>

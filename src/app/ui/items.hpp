@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "app/imgui_canvas.hpp"
+#include "app/ui/imgui_canvas.hpp"
 
 namespace fw::app {
 

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "app/ui_core.hpp"
+#include "app/ui/core.hpp"
 #include "figures/face_marks.hpp"
 #include "figures/typeset.hpp"
 

@@ -8,11 +8,11 @@
 #include <utility>
 #include <vector>
 
-#include "app/fonts.hpp"
-#include "app/imgui_canvas.hpp"
-#include "app/keys.hpp"
-#include "app/theme.hpp"
-#include "app/ui_items.hpp"
+#include "app/ui/fonts.hpp"
+#include "app/ui/imgui_canvas.hpp"
+#include "app/ui/keys.hpp"
+#include "app/ui/theme.hpp"
+#include "app/ui/items.hpp"
 #include "figures/face_style.hpp"
 
 namespace fw::app {
@@ -27,7 +27,7 @@ namespace fw::app {
 /// focused one; arrows move within tabs, rail items, options and sliders. What a widget has used is not a shortcut.
 class Ui {
  public:
-  struct Core;  ///< input, focus and records, for the ui_*.cpp files: ui_core.hpp
+  struct Core;  ///< input, focus and records, for the files of app/ui: core.hpp
   Ui();
   ~Ui();
   Ui(const Ui&) = delete;

@@ -1,7 +1,7 @@
 #include <algorithm>
 
-#include "app/ui_core.hpp"
-#include "app/ui_icons.hpp"
+#include "app/ui/core.hpp"
+#include "app/ui/icons.hpp"
 #include "figures/typeset.hpp"
 
 namespace fw::app {

@@ -1,4 +1,4 @@
-#include "app/window.hpp"
+#include "app/window/window.hpp"
 
 #include <GLFW/glfw3.h>
 #include <imgui.h>
@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "app/window_painter.hpp"
+#include "app/window/painter.hpp"
 #include "platform/clock.hpp"
 #include "render/gl/frame.hpp"
 

@@ -1,8 +1,8 @@
-#include "app/screen.hpp"
+#include "app/panels/screen.hpp"
 
 #include <algorithm>
 
-#include "app/layout.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app {
 
@@ -28,7 +28,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   }
   if (model.view.rail_open && !model.view.presenting && !is_quiz) {
     Row row(rest);
-    screen.rail = row.take(sizes.button + 2 * sizes.space);
+    screen.rail = row.take(sizes.button + sizes.scroll_bar + 3 * sizes.space);
     rest = row.rest();
   }
   Column middle(rest);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/ui_items.hpp"
+#include "app/ui/items.hpp"
 
 namespace fw::app {
 

@@ -1,4 +1,4 @@
-#include "app/ui_core.hpp"
+#include "app/ui/core.hpp"
 
 #include <imgui.h>
 

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "app/fonts.hpp"
+#include "app/ui/fonts.hpp"
 #include "figures/canvas.hpp"
 
 struct ImDrawList;
