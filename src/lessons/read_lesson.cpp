@@ -110,10 +110,6 @@ Reading read(std::string_view text) {
   return {is_sound ? std::optional(std::move(lesson)) : std::nullopt, report.in_order(text)};
 }
 
-bool is_remark(const Finding& finding) {
-  return finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
-}
-
 }  // namespace
 
 std::string text(const Finding& finding, std::string_view file) {
@@ -136,7 +132,7 @@ Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text) {
   }
   std::vector<Finding> errors;
   for (Finding& finding : reading.findings) {
-    if (!is_remark(finding)) {
+    if (!finding.is_remark) {
       errors.push_back(std::move(finding));
     }
   }

@@ -16,8 +16,9 @@ struct Finding {
   std::string problem;  ///< id of the problem, or its number ("problem 3") where it has none; may be empty
   std::string measure;  ///< "base.side"; may be empty
   enum class Kind { Format, Impossible, Missing, Rounding, Masking } kind = Kind::Format;
-  std::string message;  ///< one sentence or two, with what would be right
-  std::string nearest;  ///< a value that would fit, as text; may be empty
+  std::string message;     ///< one sentence or two, with what would be right
+  std::string nearest;     ///< a value that would fit, as text; may be empty
+  bool is_remark = false;  ///< said of a figure that exists: no error
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 /// "lantern.json:12:20: problem shade, slant_height: ..."
@@ -35,7 +36,7 @@ inline constexpr double length_meters_most = 1e6;
 
 /// Reads a lesson file of version 1.
 /// Errors: every fault of the text in one pass, in the order of the text; nothing is half loaded.
-///         Kinds Rounding and Masking are no errors here: findings_of() gives them.
+///         Remarks are no errors: findings_of() gives them.
 [[nodiscard]] Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text);
 
 /// Everything that can be said of the text: errors as above, and the remarks on figures that exist.

@@ -40,6 +40,10 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
   if (text == nullptr) {
     return std::nullopt;
   }
+  if (*text == "?") {
+    context.fault(node, "\"?\" cannot stand here: write a number and its unit, such as " + example_of(dimension));
+    return std::nullopt;
+  }
   const Result<units::WrittenQuantity, exact::NumberError> parsed = units::parse_quantity(*text);
   if (!parsed) {
     context.fault(node, in_quotes(*text) + " is no measure: " + parsed.error().message);

@@ -180,10 +180,16 @@ std::size_t offset_of(const JsonNode& problem, const std::string& measure) {
   return node->offset;
 }
 
-void tell_faults(const std::vector<solids::Fault>& faults, const JsonNode& problem, const Context& context) {
+enum class Told { AsErrors, AsRemarks };
+
+void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& problem, const Context& context) {
   for (const solids::Fault& fault : faults) {
-    context.at_measure(fault.measure)
-        .add(offset_of(problem, fault.measure), kind_of(fault.severity), fault.message, fault.nearest);
+    Finding finding;
+    finding.kind = kind_of(fault.severity);
+    finding.message = fault.message;
+    finding.nearest = fault.nearest;
+    finding.is_remark = told == Told::AsRemarks;
+    context.at_measure(fault.measure).add(offset_of(problem, fault.measure), std::move(finding));
   }
 }
 
@@ -254,10 +260,10 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   }
   const Result<solids::Solid, std::vector<solids::Fault>> solid = solids::Solid::make(*description, known);
   if (!solid) {
-    tell_faults(solid.error(), node, context);
+    tell(solid.error(), Told::AsErrors, node, context);
     return std::nullopt;
   }
-  tell_faults(solid->remarks(), node, context);
+  tell(solid->remarks(), Told::AsRemarks, node, context);
   if (report.errors() != errors_before) {
     return std::nullopt;
   }
@@ -266,7 +272,11 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
       *solid};
   check_asked(node, problem, context);
   for (const std::string& hint : masking_hints(problem)) {
-    context.add(solid_node->offset, Finding::Kind::Masking, hint, "");
+    Finding finding;
+    finding.kind = Finding::Kind::Masking;
+    finding.message = hint;
+    finding.is_remark = true;
+    context.add(solid_node->offset, std::move(finding));
   }
   return report.errors() == errors_before ? std::optional(std::move(problem)) : std::nullopt;
 }

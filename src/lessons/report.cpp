@@ -7,8 +7,7 @@
 namespace fw::lessons {
 
 void Report::add(std::size_t offset, Finding finding) {
-  const bool is_remark = finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
-  errors_ += is_remark ? 0U : 1U;
+  errors_ += finding.is_remark ? 0U : 1U;
   entries_.push_back({offset, std::move(finding)});
 }
 
@@ -31,16 +30,14 @@ std::vector<Finding> Report::in_order(std::string_view text) const {
 }
 
 void Context::fault(std::size_t offset, std::string message) const {
-  add(offset, Finding::Kind::Format, std::move(message), "");
+  Finding finding;
+  finding.message = std::move(message);
+  add(offset, std::move(finding));
 }
 
-void Context::add(std::size_t offset, Finding::Kind kind, std::string message, std::string nearest) const {
-  Finding finding;
+void Context::add(std::size_t offset, Finding finding) const {
   finding.problem = problem_;
   finding.measure = measure_;
-  finding.kind = kind;
-  finding.message = std::move(message);
-  finding.nearest = std::move(nearest);
   report_->add(offset, std::move(finding));
 }
 

@@ -35,7 +35,8 @@ class Context {
 
   void fault(std::size_t offset, std::string message) const;
   void fault(const JsonNode& node, std::string message) const { fault(node.offset, std::move(message)); }
-  void add(std::size_t offset, Finding::Kind kind, std::string message, std::string nearest) const;
+  /// Its problem and measure are filled in here.
+  void add(std::size_t offset, Finding finding) const;
 
   /// The same problem, at another measure: "base" within "" is "base", "side" within "base" is "base.side".
   [[nodiscard]] Context at(std::string_view key) const;

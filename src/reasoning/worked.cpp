@@ -42,7 +42,9 @@ const units::WrittenQuantity* written_for(const solids::Solid& solid, const Symb
 
 std::string number_text(const solids::Solid& solid, const Symbol& symbol) {
   const units::WrittenQuantity* written = written_for(solid, symbol);
-  if (written != nullptr && written->unit == solid.unit()) {
+  // "3 ft 6 in" is no one number to work with.
+  const bool is_one_number = written != nullptr && (!written->has_unit || written->number.text != written->text);
+  if (is_one_number && written->unit == solid.unit()) {
     return written->number.text;
   }
   const auto value = solid.values().find(symbol.name);

@@ -7,7 +7,7 @@
 
 namespace fw::lessons {
 
-/// A lesson of one problem with this solid, all on one line; the solid starts at column 61.
+/// A lesson of one problem with this solid, all on one line; the solid starts at column 63.
 inline std::string lesson_with_solid(const std::string& solid, const std::string& rest = "") {
   return R"({"lesson": 1, "title": "T", "problems": [{"id": "p", "solid": )" + solid + rest + "}]}";
 }

@@ -54,16 +54,21 @@ rc::Gen<std::string> any_text() {
   });
 }
 
-// A problem on any solid of the shelf, in any unit of length, asking for any of its measures.
+// A problem on any solid of the shelf, in any unit in which its numbers can be written out, asking for any of its
+// measures.
 Problem any_problem(std::size_t number) {
   const std::vector<solids::Description> shelf = solids::shelf();
   const auto example = *rc::gen::elementOf(shelf);
-  const auto unit = *rc::gen::elementOf(units::Unit::lengths());
+  const auto unit = *units::Unit::find(*rc::gen::element<std::string>("mm", "cm", "dm", "m"));
   const solids::Description description = *rc::gen::arbitrary<bool>() ? in_unit(example, unit) : example;
   const auto solid = solids::Solid::make(description);
   RC_PRE(solid.has_value());
   Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, {}, std::nullopt, *solid};
-  problem.find = *rc::gen::unique<std::vector<std::string>>(rc::gen::elementOf(askable(*solid)));
+  for (const std::string& name : askable(*solid)) {
+    if (*rc::gen::arbitrary<bool>()) {
+      problem.find.push_back(name);
+    }
+  }
   if (*rc::gen::arbitrary<bool>()) {
     const auto written = units::parse_quantity(*rc::gen::element<std::string>("40.0 ft^2", "7 1/2 m^2", "3 yd^2"));
     problem.supply = Supply{"cover", "surface_area", *written, "roll of " + *any_text()};

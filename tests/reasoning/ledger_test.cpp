@@ -132,6 +132,8 @@ TEST(Ledger, WritesNumbersAsTheLessonDoes) {
   const Solid mixed = box("15 in", "1 ft", "5 in");
   ASSERT_EQ(mixed.unit().text(), "in");
   EXPECT_EQ(ledger(mixed, {}, Grouping::EachFace).rows[0].work, "15 × 12");
+  // 3 ft 6 in is three feet and a half.
+  EXPECT_EQ(ledger(box("3 ft 6 in", "4 ft", "5 ft"), {}, Grouping::EachFace).rows[0].work, "3.5 × 4");
 }
 
 TEST(Worked, AreaOfAFace) {

@@ -34,9 +34,7 @@ std::string severity_text(Finding::Kind kind) {
   return "";
 }
 
-bool is_remark(const Finding& finding) {
-  return finding.kind == Finding::Kind::Rounding || finding.kind == Finding::Kind::Masking;
-}
+bool is_remark(const Finding& finding) { return finding.is_remark; }
 
 // The nearest value that would fit, as a quantity; null where none can be named.
 Json nearest_json(const Finding& finding) {
