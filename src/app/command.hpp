@@ -11,72 +11,151 @@ namespace fw::app {
 // Every click, key and script line is one of these, named by intent.
 
 // The lesson
-struct OpenProblem { std::size_t index; };
-struct StepProblem { int by; };
-struct SetMode { Mode mode; };
+struct OpenProblem {
+  std::size_t index;
+};
+struct StepProblem {
+  int by;
+};
+struct SetMode {
+  Mode mode;
+};
 
 // Counting
-struct PickFace { std::optional<FaceId> face; };   ///< lifts a face out, or lays it back
-struct StepPicked { int by; };
-struct CountFace { FaceId face; };                 ///< picks it too; counting twice is kept and shown
+struct PickFace {
+  std::optional<FaceId> face;
+};  ///< lifts a face out, or lays it back
+struct StepPicked {
+  int by;
+};
+struct CountFace {
+  FaceId face;
+};  ///< picks it too; counting twice is kept and shown
 struct CountNext {};
 struct UncountLast {};
 struct ClearCount {};
-struct SetGrouping { reasoning::Grouping grouping; };
-struct ShowTotal { bool shown; };
-struct ShowVolume { bool shown; };
+struct SetGrouping {
+  reasoning::Grouping grouping;
+};
+struct ShowTotal {
+  bool shown;
+};
+struct ShowVolume {
+  bool shown;
+};
 
 // The net
-struct SetFold { double amount; };
-struct StepFold { int by; };                       ///< to the next quarter, or the next hinge
-struct PlayFold { Motion motion; };                ///< Still stops it where it is
-struct SetFoldOrder { nets::FoldOrder order; };
-struct StepNet { int by; };
-struct MoveFace { FaceId face; EdgeId edge; };
-struct MovePicked {};                              ///< the picked face to its next possible hinge
-struct DragFace { std::optional<FaceId> face; };   ///< takes hold of a face, or lets go of it
+struct SetFold {
+  double amount;
+};
+struct StepFold {
+  int by;
+};  ///< to the next quarter, or the next hinge
+struct PlayFold {
+  Motion motion;
+};  ///< Still stops it where it is
+struct SetFoldOrder {
+  nets::FoldOrder order;
+};
+struct StepNet {
+  int by;
+};
+struct MoveFace {
+  FaceId face;
+  EdgeId edge;
+};
+struct MovePicked {};  ///< the picked face to its next possible hinge
+struct DragFace {
+  std::optional<FaceId> face;
+};  ///< takes hold of a face, or lets go of it
 
 // Measures
-struct SetMeasure { std::string field; std::string text; bool by_slider = false; };  ///< field: EditableMeasure::field
-struct SetUnit { units::Unit unit; };
-struct PutOnBench { solids::Description description; };
-struct ResetProblem {};                            ///< back to the lesson's numbers
-struct TakeRemedy {};                              ///< the value that the notice offers
+struct SetMeasure {
+  std::string field;
+  std::string text;
+  bool by_slider = false;
+};  ///< field: EditableMeasure::field
+struct SetUnit {
+  units::Unit unit;
+};
+struct PutOnBench {
+  solids::Description description;
+};
+struct ResetProblem {};  ///< back to the lesson's numbers
+struct TakeRemedy {};    ///< the value that the notice offers
 struct DismissNotice {};
 
 // The quiz
-struct SetAnswerStyle { AnswerStyle style; };
-struct AnswerTyped { std::string text; };
-struct AnswerOption { std::size_t index; };
+struct SetAnswerStyle {
+  AnswerStyle style;
+};
+struct AnswerTyped {
+  std::string text;
+};
+struct AnswerOption {
+  std::size_t index;
+};
 struct RevealAnswer {};
 struct NextQuestion {};
-struct ReseedQuiz { std::uint64_t seed; };
+struct ReseedQuiz {
+  std::uint64_t seed;
+};
 
 // The view
-struct Orbit { double turn_rad; double tilt_rad; };
-struct Zoom { double factor; };
+struct Orbit {
+  double turn_rad;
+  double tilt_rad;
+};
+struct Zoom {
+  double factor;
+};
 struct FitView {};
-struct ShowPanel { SidePanel panel; };
-struct SetTheme { ThemeName theme; };
-struct SetReducedMotion { bool on; };
-struct SetLetterKeys { bool on; };
-struct SetFullScreen { bool on; };
-struct SetPresenting { bool on; };
-struct SetRail { bool open; };
-struct SetBlank { bool on; };
-struct ShowKeys { bool on; };
-struct ShowPrompt { bool on; };
-struct Hover { std::optional<FaceId> face; };
-struct Tick { double seconds; };                   ///< time passes
+struct ShowPanel {
+  SidePanel panel;
+};
+struct SetTheme {
+  ThemeName theme;
+};
+struct SetReducedMotion {
+  bool on;
+};
+struct SetLetterKeys {
+  bool on;
+};
+struct SetFullScreen {
+  bool on;
+};
+struct SetPresenting {
+  bool on;
+};
+struct SetRail {
+  bool open;
+};
+struct SetBlank {
+  bool on;
+};
+struct ShowKeys {
+  bool on;
+};
+struct ShowPrompt {
+  bool on;
+};
+struct Hover {
+  std::optional<FaceId> face;
+};
+struct Tick {
+  double seconds;
+};  ///< time passes
 
 struct Undo {};
 struct Redo {};
 
-using Command = std::variant<
-    OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
-    SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace, MovePicked,
-    DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice, SetAnswerStyle, AnswerTyped,
-    AnswerOption, RevealAnswer, NextQuestion, ReseedQuiz, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion,
-    SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick, Undo, Redo>;
+using Command =
+    std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
+                 SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
+                 MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
+                 SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer, NextQuestion, ReseedQuiz, Orbit, Zoom,
+                 FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail,
+                 SetBlank, ShowKeys, ShowPrompt, Hover, Tick, Undo, Redo>;
 
 }  // namespace fw::app

@@ -12,7 +12,7 @@ namespace fw::app {
 struct Derived {
   reasoning::Ledger ledger;
   NetChoice nets;
-  std::optional<practice::NetQuestion> question;   ///< in the quiz
+  std::optional<practice::NetQuestion> question;  ///< in the quiz
   std::vector<EditableMeasure> measures;
   std::vector<units::Unit> units;
 };

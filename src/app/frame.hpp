@@ -7,7 +7,7 @@ namespace fw::app {
 /// One frame of the program without a window: what is shown, and what the user wants. The toolkit's frame is open.
 struct FrameResult {
   Commands commands;
-  BenchPicture picture;          ///< to be drawn behind the panels; empty looks when nothing is to be seen
+  BenchPicture picture;  ///< to be drawn behind the panels; empty looks when nothing is to be seen
   bool shows_bench = true;
 };
 [[nodiscard]] FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived,

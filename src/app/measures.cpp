@@ -83,8 +83,8 @@ std::string unit_text(const LengthEntry& entry, const solids::Solid& solid) {
   return solid.unit() == units::Unit::none() ? std::string() : solid.unit().text();
 }
 
-void add_counts(std::vector<EditableMeasure>& measures, const Description& part, const std::vector<solids::Field>& fields,
-                const std::string& prefix) {
+void add_counts(std::vector<EditableMeasure>& measures, const Description& part,
+                const std::vector<solids::Field>& fields, const std::string& prefix) {
   for (const solids::Field& field : fields) {
     const auto found = part.fields.find(field.key);
     if (field.type != solids::FieldType::Count || found == part.fields.end() || field.least >= field.most ||

@@ -37,7 +37,7 @@ class Session {
   platform::Files& files_;
   Model model_;
   DerivedMemo memo_;
-  std::string folder_;                 ///< empty: there is none, and nothing is kept
+  std::string folder_;  ///< empty: there is none, and nothing is kept
   bool settings_changed_ = false;
   bool place_changed_ = false;
   std::function<void(bool)> full_screen_;

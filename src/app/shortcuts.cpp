@@ -6,8 +6,6 @@ namespace {
 constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
 constexpr double zoom_step = 1.15;
 
-
-
 /// Presenter remotes send PgUp, PgDn, a period, and F5 and Esc in turn.
 void remote_keys(Ui& ui, const Model& model, Commands& out) {
   const bool is_quiz = model.state.mode == Mode::Quiz;

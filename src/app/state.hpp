@@ -24,11 +24,11 @@ enum class Mode { Explore, Quiz };
 struct Desk {
   solids::Solid solid;
   nets::HingeTree net;
-  std::vector<FaceId> counted;        ///< in the order counted; a face may be in it twice
+  std::vector<FaceId> counted;  ///< in the order counted; a face may be in it twice
   reasoning::Grouping grouping = reasoning::Grouping::EachFace;
-  bool total_shown = false;           ///< the class has said how many faces there are
+  bool total_shown = false;  ///< the class has said how many faces there are
   bool volume_shown = false;
-  std::optional<FaceId> picked;       ///< the face that is lifted out
+  std::optional<FaceId> picked;  ///< the face that is lifted out
   friend bool operator==(const Desk&, const Desk&) = default;
 };
 
@@ -48,7 +48,7 @@ struct Quiz {
 /// All that the program knows and undo brings back: a value.
 struct State {
   std::shared_ptr<const lessons::Lesson> lesson;
-  std::string lesson_path;                 ///< empty: the demo lesson inside the program
+  std::string lesson_path;  ///< empty: the demo lesson inside the program
   std::size_t problem = 0;
   std::vector<std::optional<Desk>> desks;  ///< one a problem, laid when it is first opened
   Mode mode = Mode::Explore;
@@ -71,8 +71,8 @@ struct State {
 /// The distinct nets of the solid on the desk, and which of them lies there; the usual net is number 0.
 struct NetChoice {
   std::shared_ptr<const std::vector<nets::HingeTree>> nets;
-  bool complete = true;                 ///< all of them are listed
-  std::optional<std::size_t> current;   ///< none: the net on the desk is not in the list
+  bool complete = true;                ///< all of them are listed
+  std::optional<std::size_t> current;  ///< none: the net on the desk is not in the list
 };
 [[nodiscard]] NetChoice net_choice(const Desk& desk);
 

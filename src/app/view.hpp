@@ -16,8 +16,8 @@ enum class Motion { Still, Opening, Closing };
 /// A refused change: why, and the value that could be taken instead.
 struct Notice {
   std::string text;
-  std::string remedy_text;               ///< "3.1 cm"; empty: there is none to offer
-  std::string remedy_field;              ///< the measure that it would set
+  std::string remedy_text;   ///< "3.1 cm"; empty: there is none to offer
+  std::string remedy_field;  ///< the measure that it would set
   friend bool operator==(const Notice&, const Notice&) = default;
 };
 
@@ -25,7 +25,7 @@ struct Notice {
 struct Settings {
   ThemeName theme = ThemeName::Paper;
   bool reduced_motion = false;
-  bool letter_keys = true;               ///< single letters work as shortcuts
+  bool letter_keys = true;  ///< single letters work as shortcuts
   bool full_screen = false;
   friend bool operator==(const Settings&, const Settings&) = default;
 };
@@ -33,20 +33,20 @@ struct Settings {
 /// How the state is looked at; undo leaves it alone.
 struct View {
   Settings settings;
-  double fold = 0;                       ///< 0 closed solid, 1 flat net
+  double fold = 0;  ///< 0 closed solid, 1 flat net
   nets::FoldOrder order = nets::FoldOrder::Together;
   Motion motion = Motion::Still;
-  double turn = 0;                       ///< how far the camera was turned, tilted and brought near by hand
+  double turn = 0;  ///< how far the camera was turned, tilted and brought near by hand
   double tilt = 0;
   double nearness = 1;
   std::optional<FaceId> hovered;
-  std::optional<FaceId> dragged;         ///< a face on its way to another hinge
+  std::optional<FaceId> dragged;  ///< a face on its way to another hinge
   SidePanel panel = SidePanel::Faces;
   bool rail_open = true;
-  bool presenting = false;               ///< rail and editors hidden
-  bool blank = false;                    ///< screen blanked
+  bool presenting = false;  ///< rail and editors hidden
+  bool blank = false;       ///< screen blanked
   bool prompt_shown = true;
-  bool keys_shown = false;               ///< the page of keys
+  bool keys_shown = false;  ///< the page of keys
   std::optional<Notice> notice;
   friend bool operator==(const View&, const View&) = default;
 };

@@ -26,8 +26,9 @@ std::optional<PictureSize> picture_size(const std::string& text) {
   const bool whole = parted && std::from_chars(width.ptr + 1, end, size.height).ptr == end;
   const auto fits = [](int side) { return side >= least_side && side <= greatest_side; };
   if (!whole || !fits(size.width) || !fits(size.height)) {
-    std::cerr << "foldwright: --size " << text << " is no size: write WIDTHxHEIGHT in pixels, such as 1280x720, each from "
-              << least_side << " to " << greatest_side << ".\n";
+    std::cerr << "foldwright: --size " << text
+              << " is no size: write WIDTHxHEIGHT in pixels, such as 1280x720, each from " << least_side << " to "
+              << greatest_side << ".\n";
     return std::nullopt;
   }
   return size;

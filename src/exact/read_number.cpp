@@ -47,11 +47,13 @@ NumberReader::NumberReader(std::string_view text) : text_(text), end_(text.size(
 Result<Written, NumberError> NumberReader::read() {
   skip_spaces();
   const std::size_t start = at_;
+  std::size_t last = start;  // spaces are looked for up to end_, so it is set only afterwards
   for (std::size_t i = start; i < text_.size();) {
     const std::size_t space = space_at(i);
     i += space > 0 ? space : 1;
-    end_ = space > 0 ? end_ : i;
+    last = space > 0 ? last : i;
   }
+  end_ = last;
   if (start == text_.size()) {
     return failure(NumberError{start, "There is no number here. Write one such as 12, 2.5 or 7 1/2."});
   }

@@ -44,8 +44,7 @@ std::vector<EdgeId> random_hinges(const Polyhedron& polyhedron, Seed& seed) {
 std::vector<std::string> options_for(const solids::Solid& solid, Seed& seed) {
   std::vector<std::string> options;
   for (const std::string& name : solids::names_with_face_count(solid.faces().size())) {
-    if (options.size() + 1 < option_count &&
-        solids::judge_name(solid, name) != solids::NameVerdict::Right) {
+    if (options.size() + 1 < option_count && solids::judge_name(solid, name) != solids::NameVerdict::Right) {
       options.push_back(name);
     }
   }

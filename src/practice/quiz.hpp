@@ -15,18 +15,17 @@ namespace fw::practice {
 /// where `flipped`.
 struct NetQuestion {
   solids::Solid solid;
-  geometry::Polyhedron polyhedron;       ///< the solid's, or its mirror image where flipped
-  nets::HingeTree net;                   ///< of `polyhedron`; its layout does not overlap itself
+  geometry::Polyhedron polyhedron;  ///< the solid's, or its mirror image where flipped
+  nets::HingeTree net;              ///< of `polyhedron`; its layout does not overlap itself
   double turn_rad = 0;
   bool flipped = false;
-  std::vector<std::string> options;      ///< names of solids with as many faces; the right one among them
+  std::vector<std::string> options;  ///< names of solids with as many faces; the right one among them
   std::size_t right_option = 0;
 };
 
 /// The question number `number` of a seed: a solid of the pool, never the one of the question before where
 /// the pool has another, with any distinct net of it. Requires: the pool is not empty.
-[[nodiscard]] NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t seed,
-                                       std::size_t number);
+[[nodiscard]] NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t seed, std::size_t number);
 
 /// A net of the polyhedron drawn at random over all hinge trees, redrawn until it does not overlap itself.
 [[nodiscard]] nets::HingeTree random_net(const geometry::Polyhedron& polyhedron, geometry::FaceId root, Seed& seed);

@@ -31,7 +31,7 @@ FaceStatement box_face(const BoxSymbols& symbols, bool is_base, const std::strin
   face.shape = noun;
   const Symbol& first = lengths[0].symbol;
   const Symbol& second = lengths[1].symbol;
-  face.area = first == second ? square(first) : Expression(first) * second;
+  face.area = Expression(first) * second;
   face.lengths = std::move(lengths);
   return face;
 }

@@ -15,10 +15,16 @@ rc::Gen<Command> any_command() {
       rc::gen::map(index, [](std::size_t i) { return Command(OpenProblem{i}); }),
       rc::gen::map(face, [](FaceId f) { return Command(CountFace{f}); }),
       rc::gen::map(face, [](FaceId f) { return Command(PickFace{f}); }), rc::gen::just(Command(CountNext{})),
-      rc::gen::just(Command(UncountLast{})), rc::gen::just(Command(ClearCount{})),
-      rc::gen::just(Command(StepNet{1})), rc::gen::just(Command(MovePicked{})),
-      rc::gen::map(number, [](const std::string& n) { return Command(SetMeasure{"slant_height", n, false}); }),
-      rc::gen::map(number, [](const std::string& n) { return Command(SetMeasure{"base.side", n, true}); }),
+      rc::gen::just(Command(UncountLast{})), rc::gen::just(Command(ClearCount{})), rc::gen::just(Command(StepNet{1})),
+      rc::gen::just(Command(MovePicked{})),
+      rc::gen::map(number,
+                   [](const std::string& n) {
+                     return Command(SetMeasure{"slant_height", n, false});
+                   }),
+      rc::gen::map(number,
+                   [](const std::string& n) {
+                     return Command(SetMeasure{"base.side", n, true});
+                   }),
       rc::gen::just(Command(SetMode{Mode::Quiz})), rc::gen::just(Command(SetMode{Mode::Explore})),
       rc::gen::just(Command(NextQuestion{})), rc::gen::just(Command(AnswerTyped{"cube"})),
       rc::gen::just(Command(RevealAnswer{})), rc::gen::just(Command(ShowTotal{true})),

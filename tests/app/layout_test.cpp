@@ -19,7 +19,8 @@ std::vector<Scene> scenes() {
       {"closed", {}},
       {"two faces counted", {CountNext{}, CountNext{}}},
       {"all faces counted, volume shown",
-       {CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, ShowTotal{true}, ShowVolume{true}}},
+       {CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, CountNext{}, ShowTotal{true},
+        ShowVolume{true}}},
       {"a face counted twice", {CountFace{FaceId{1}}, CountFace{FaceId{1}}, ShowTotal{true}}},
       {"alike faces together", {SetGrouping{reasoning::Grouping::AlikeTogether}, CountNext{}, CountNext{}}},
       {"open net", {SetFold{1}, PickFace{FaceId{0}}}},
@@ -49,8 +50,8 @@ TEST_P(Layout, HoldsInEveryScene) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Sizes, Layout, testing::ValuesIn(sizes), [](const auto& info) {
-  return std::to_string(static_cast<int>(info.param.width)) + "x" + std::to_string(static_cast<int>(info.param.height));
+INSTANTIATE_TEST_SUITE_P(Sizes, Layout, testing::ValuesIn(sizes), [](const testing::TestParamInfo<Size>& size) {
+  return std::to_string(static_cast<int>(size.param.width)) + "x" + std::to_string(static_cast<int>(size.param.height));
 });
 
 TEST(LayoutText, NothingToBeReadIsUnderThreeAndAHalfPercent) {

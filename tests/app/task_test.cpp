@@ -5,7 +5,12 @@
 namespace fw::app::test {
 namespace {
 
-std::string so_far(const ProgramDriver& program) { return units::text(reasoning::ledger(program.state().desk().solid, program.state().desk().counted, program.state().desk().grouping).so_far, 2); }
+std::string so_far(const ProgramDriver& program) {
+  return units::text(
+      reasoning::ledger(program.state().desk().solid, program.state().desk().counted, program.state().desk().grouping)
+          .so_far,
+      2);
+}
 
 TEST(Task, CountAllFacesWithTheButton) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
@@ -140,8 +145,8 @@ TEST(Task, EverythingIsReachedByTab) {
       reached.push_back(std::string(focus->name));
     }
   }
-  for (const WidgetId id : {ids::modes, ids::fold_slider, ids::count_next, ids::net_next, ids::side_tabs, ids::show_total,
-                            ids::turn_left, ids::problem}) {
+  for (const WidgetId id : {ids::modes, ids::fold_slider, ids::count_next, ids::net_next, ids::side_tabs,
+                            ids::show_total, ids::turn_left, ids::problem}) {
     EXPECT_NE(std::find(reached.begin(), reached.end(), std::string(id.name)), reached.end()) << id.name;
   }
 }

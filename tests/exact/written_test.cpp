@@ -134,4 +134,12 @@ TEST(WrittenNumber, IsMadeTheUsualWay) {
   EXPECT_EQ(written(Number::whole(30), 1).text, "30");
 }
 
+TEST(Written, KeepsItsTextWithoutTheSpacesAround) {
+  for (const char* text : {"9", " 9", "9 ", "  9   "}) {
+    const auto read = parse_number(text);
+    ASSERT_TRUE(read.has_value()) << text;
+    EXPECT_EQ(read->text, "9");
+  }
+}
+
 }  // namespace

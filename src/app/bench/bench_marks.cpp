@@ -17,7 +17,7 @@ using solids::Mark;
 using solids::MarkId;
 using solids::MarkPlace;
 
-constexpr double closed_enough = 0.02;   // heights inside stand only while the solid is closed
+constexpr double closed_enough = 0.02;  // heights inside stand only while the solid is closed
 
 /// Distance of a point from the line through a segment.
 double distance_to(Vec3 point, Vec3 from, Vec3 to) {
@@ -85,7 +85,8 @@ bool belongs_to_picked(const Desk& desk, MarkId id) {
     return false;
   }
   const auto& lengths = desk.solid.faces()[*desk.picked].lengths;
-  return std::any_of(lengths.begin(), lengths.end(), [&](const solids::FaceLength& length) { return length.mark == id; });
+  return std::any_of(lengths.begin(), lengths.end(),
+                     [&](const solids::FaceLength& length) { return length.mark == id; });
 }
 
 void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<PlacedMark>& marks, const Theme& theme) {
@@ -96,7 +97,7 @@ void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<Placed
     const bool emphasized = belongs_to_picked(desk, mark.id);
     if (!is_edge || emphasized) {
       const float dash = is_edge ? 0 : width * 3;
-      const float wide = emphasized ? width * 1.8F : width;
+      const float wide = emphasized ? width * 2.6F : width;
       const render::Stroke line{theme.ink, wide, dash, dash * 0.8F};
       picture.look.lines.push_back({mark.from, mark.to, line, line});
     }
@@ -181,12 +182,16 @@ void add_marks(BenchPicture& picture, const Model& model, const Theme& theme, co
   for (const PlacedMark& mark : marks) {
     const std::string text = desk.solid.label(mark.id);
     requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
-    picture.labels.push_back({text, {}, {}, belongs_to_picked(desk, mark.id)});
+    picture.labels.push_back({text, {}, {}, belongs_to_picked(desk, mark.id), false});
   }
   const std::vector<figures::PlacedLabel> placed = figures::place_labels(requests, surroundings(picture, theme));
   for (std::size_t i = 0; i < placed.size(); ++i) {
     picture.labels[i].center = placed[i].center;
     picture.labels[i].leader = placed[i].leader;
+    const Vec2 half = requests[i].size * 0.5;
+    for (const Vec2 corner : {Vec2{-half.x, 0}, Vec2{half.x, 0}, Vec2{0, half.y}, Vec2{0, -half.y}}) {
+      picture.labels[i].on_face = picture.labels[i].on_face || face_at(picture, placed[i].center + corner);
+    }
   }
 }
 

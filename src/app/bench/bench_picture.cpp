@@ -18,14 +18,16 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-constexpr double fit_margin = 0.17;         // room for labels round the figure
-constexpr double quiz_pitch_rad = 1.15;     // steep enough to read a net, flat enough to see it fold
+constexpr double fit_margin = 0.17;        // room for labels round the figure
+constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
+constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
+constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
 
 /// What stands on the bench in this mode.
 struct Stand {
   const Polyhedron* polyhedron;
   const nets::HingeTree* net;
-  double turn_rad = 0;      ///< the whole turned on the table
+  double turn_rad = 0;  ///< the whole turned on the table
 };
 
 Stand stand_of(const Model& model, const Derived& derived) {
@@ -74,6 +76,7 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
 
 render::Camera turned_camera(const Model& model) {
   render::Camera camera;
+  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
   if (model.state.mode == Mode::Quiz) {
     camera.yaw_rad = 0;
     camera.pitch_rad = quiz_pitch_rad;
@@ -110,8 +113,7 @@ bool is_counted(const Desk& desk, FaceId face) {
   return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
 }
 
-render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, FaceId face,
-                           double period) {
+render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, FaceId face, double period) {
   const Desk& desk = model.state.desk();
   const solids::Solid& solid = derived.question ? derived.question->solid : desk.solid;
   const figures::FaceStyle style = figures::face_style(solid.faces()[face].group, theme.palette());
@@ -122,10 +124,10 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
   look.hatch = style.hatch;
   look.hatch_ink = style.hatch_ink.with_opacity(opacity);
   look.hatch_period = static_cast<float>(period);
-  const bool pointed = model.view.hovered == face || model.view.dragged == face ||
-                       (!derived.question && desk.picked == face);
+  const bool pointed =
+      model.view.hovered == face || model.view.dragged == face || (!derived.question && desk.picked == face);
   if (pointed) {
-    look.outline = stroke(theme.ink, theme.sizes.edge * 2.2);
+    look.outline = stroke(theme.ink, theme.sizes.edge * 1.8);
   }
   return look;
 }
@@ -182,8 +184,7 @@ std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel) 
       return number.face;
     }
   }
-  const geometry::Ray ray =
-      picture.camera.ray_through(pixel - Vec2{picture.rect.x, picture.rect.y}, picture.viewport);
+  const geometry::Ray ray = picture.camera.ray_through(pixel - Vec2{picture.rect.x, picture.rect.y}, picture.viewport);
   const auto hit = geometry::nearest_hit(picture.look.faces, ray);
   return hit ? std::optional<FaceId>(hit->face) : std::nullopt;
 }
@@ -201,6 +202,14 @@ std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId tar
 void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme) {
   canvas.push_clip(picture.rect);
   const figures::Palette palette = theme.palette();
+  for (const BenchLabel& label : picture.labels) {
+    if (label.on_face) {  // a label over a hatch needs a ground of its own
+      const figures::TextStyle style{theme.sizes.label, theme.ink, label.emphasized};
+      const figures::Vec2 size = figures::typeset_size(canvas, label.text, style);
+      const Rect box{label.center.x - size.x / 2, label.center.y - size.y * 0.42, size.x, size.y * 0.84};
+      canvas.rounded(box.inset(-theme.sizes.space * 0.4, 0), theme.sizes.radius * 0.5, theme.ground, std::nullopt);
+    }
+  }
   for (const FaceNumber& number : picture.numbers) {
     figures::Palette colors = palette;
     if (number.counted) {

@@ -15,9 +15,10 @@ namespace fw::app {
 /// A dimension label on the bench, placed.
 struct BenchLabel {
   std::string text;
-  figures::Vec2 center{};                    ///< pixels of the window
+  figures::Vec2 center{};  ///< pixels of the window
   std::optional<figures::Segment> leader;
-  bool emphasized = false;                   ///< a length of the picked face
+  bool emphasized = false;  ///< a length of the picked face
+  bool on_face = false;     ///< lies over a face, not beside the figure
 };
 
 /// The number of a face, in its circle.
@@ -34,7 +35,7 @@ struct BenchPicture {
   render::BenchLook look;
   render::Camera camera;
   render::Viewport viewport;
-  figures::Rect rect;                        ///< where it stands in the window
+  figures::Rect rect;  ///< where it stands in the window
   std::vector<BenchLabel> labels;
   std::vector<FaceNumber> numbers;
 };

@@ -2,8 +2,8 @@
 #include <cmath>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -14,10 +14,10 @@ using figures::Vec2;
 constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
 constexpr double drag_rad_per_px = 0.006;
 constexpr double zoom_step = 1.15;
-constexpr double dragging_from_fold = 0.5;            // from here on a drag on a face moves the face, not the eye
+constexpr double dragging_from_fold = 0.5;  // from here on a drag on a face moves the face, not the eye
 
-/// Buttons for all that a drag or a wheel does, in the lower right corner.
-void view_buttons(Ui& ui, const Rect& rect, Commands& out) {
+/// Buttons for all that a drag or a wheel does.
+void view_buttons(Ui& ui, const Rect& strip, Commands& out) {
   const Sizes& sizes = ui.sizes();
   struct ViewButton {
     WidgetId id;
@@ -34,9 +34,9 @@ void view_buttons(Ui& ui, const Rect& rect, Commands& out) {
       {ids::zoom_out, Icon::ZoomOut, "smaller", Zoom{1 / zoom_step}},
       {ids::fit, Icon::Fit, "fit to the bench", FitView{}},
   };
-  const double size = std::max(sizes.target, sizes.icon * 0.8);
+  const double size = strip.h - sizes.space;
   const double width = (size + sizes.space * 0.5) * static_cast<double>(std::size(buttons));
-  Row row({rect.right() - width - sizes.space, rect.bottom() - size - sizes.space, width, size}, sizes.space * 0.5);
+  Row row({strip.right() - width - sizes.space, strip.y, width, size}, sizes.space * 0.5);
   for (const ViewButton& button : buttons) {
     if (ui.icon_button(button.id, button.icon, button.text, row.take(size))) {
       out.push_back(button.command);
@@ -73,7 +73,8 @@ void let_go(const Shown& shown, const Interaction& action, const BenchPicture& p
   }
 }
 
-/// While a face is dragged: a line from it to the pointer, and the face under the pointer told apart if it would take it.
+/// While a face is dragged: a line from it to the pointer, and the face under the pointer told apart if it would take
+/// it.
 void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 pointer) {
   if (!shown.view().dragged) {
     return;
@@ -105,8 +106,8 @@ Command face_chosen(const Desk& desk, FaceId face) {
 void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& out) {
   draw_bench_texts(ui.canvas(), picture, ui.theme());
   const Rect& rect = shown.screen.bench;
-  if (!shown.view().presenting || shown.state().mode == Mode::Quiz) {
-    view_buttons(ui, rect, out);
+  if (shown.screen.tools.h > 0) {
+    view_buttons(ui, shown.screen.tools, out);
   }
   const std::string about = shown.state().mode == Mode::Quiz ? "the net" : "the " + shown.desk().solid.name();
   const Interaction action = ui.region(ids::bench, about, rect, Ui::RegionFocus::Ring);

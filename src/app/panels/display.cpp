@@ -1,6 +1,6 @@
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 

@@ -1,6 +1,6 @@
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -65,8 +65,8 @@ void fold_bar(Ui& ui, const Shown& shown, Commands& out) {
   }
   const Rect open = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
   const Rect track = row.rest().middle(row.rest().w, sizes.icon);
-  const SliderEvent slid = ui.slider(ids::fold_slider, "how far the net is open", view.fold, {0, 1, 0.05}, track,
-                                     !waits);
+  const SliderEvent slid =
+      ui.slider(ids::fold_slider, "how far the net is open", view.fold, {0, 1, 0.05}, track, !waits);
   if (slid.changed) {
     out.push_back(SetFold{slid.value});
   }

@@ -8,6 +8,8 @@ namespace fw::app::ids {
 inline constexpr WidgetId modes{"modes"};
 inline constexpr WidgetId side_tabs{"side_tabs"};
 inline constexpr WidgetId problem{"problem"};
+inline constexpr WidgetId problem_before{"problem_before"};
+inline constexpr WidgetId problem_next{"problem_next"};
 inline constexpr WidgetId rail{"rail"};
 inline constexpr WidgetId rail_toggle{"rail_toggle"};
 inline constexpr WidgetId present{"present"};

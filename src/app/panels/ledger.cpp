@@ -1,8 +1,8 @@
 #include <algorithm>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 #include "exact/print_number.hpp"
 #include "figures/face_figure.hpp"
 
@@ -13,7 +13,7 @@ using figures::Rect;
 using reasoning::Ledger;
 using reasoning::LedgerRow;
 
-constexpr double row_pitch = 1.62;   // of the label's size: the chip and a little air
+constexpr double row_pitch = 1.62;  // of the label's size: the chip and a little air
 
 std::string headline(const Ledger& ledger, bool total_shown) {
   const std::string counted = std::to_string(ledger.faces_counted);
@@ -36,7 +36,7 @@ std::string twice_text(const LedgerRow& row) {
   return times == 2 ? "counted twice" : "counted " + std::to_string(times) + " times";
 }
 
-void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x,
+void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x, bool is_last,
               const Rect& rect) {
   const Sizes& sizes = ui.sizes();
   const double side = std::min(rect.h * 0.88, 1.4 * sizes.label);
@@ -61,12 +61,21 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   }
   if (number != nullptr) {
     ui.number_at_point((number->exact ? "" : "≈ ") + number->whole, number->fraction, point_x, text);
+    if (is_last) {
+      const double plus = point_x - ui.text_width("≈ " + number->whole) - 0.7 * sizes.label;
+      ui.text("+", {plus, text.y, sizes.label, text.h}, {});
+    }
   }
 }
 
 void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Ledger& ledger = shown.derived.ledger;
   const Sizes& sizes = ui.sizes();
+  if (shown.desk().counted.empty() && !shown.desk().total_shown) {
+    ui.text("How many faces does it have? Say a number, then count.", rect,
+            {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = ui.theme().quiet_ink});
+    return;
+  }
   // While the class has not said how many faces there are, faces still to come must not give it away.
   std::vector<LedgerRow> listed;
   std::vector<exact::Number> amounts;
@@ -84,6 +93,10 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       fraction_width = std::max(fraction_width, ui.text_width(column[i].fraction));
     }
   }
+  std::size_t last = 0;  // the last addend, which a plus sign stands before
+  for (std::size_t i = 0; i < listed.size(); ++i) {
+    last = listed[i].times_counted > 0 ? i : last;
+  }
   const double pitch = row_pitch * sizes.label;
   const Rect content = ui.begin_scroll(ids::ledger_rows, rect, pitch * static_cast<double>(listed.size()));
   const double point_x = content.right() - fraction_width - 0.5 * sizes.space;
@@ -96,7 +109,7 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     if (action.clicked) {
       out.push_back(face_chosen(shown.desk(), row.faces.front()));
     }
-    draw_row(ui, row, row.times_counted > 0 ? &column[i] : nullptr, point_x, place);
+    draw_row(ui, row, row.times_counted > 0 ? &column[i] : nullptr, point_x, i == last && last > 0, place);
   }
   ui.end_scroll();
 }
@@ -118,7 +131,9 @@ void volume(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Desk& desk = shown.desk();
   const std::vector<std::string> lines = reasoning::worked_volume(desk.solid, places);
   const double line = ui.line(TextSize::Label);
-  const std::size_t shown_lines = desk.volume_shown ? lines.size() : 0;
+  // Where there is little height the result matters most, then the formula.
+  const auto fitting = static_cast<std::size_t>(std::max(0.0, (column.rest().h - ui.sizes().field) / line));
+  const std::size_t shown_lines = desk.volume_shown ? std::min(lines.size(), std::max<std::size_t>(fitting, 1)) : 0;
   const Rect block = column.take_bottom(ui.sizes().field + line * static_cast<double>(shown_lines));
   ui.rule_across(block.x, block.y, block.w);
   Column parts({block.x, block.y + ui.sizes().space * 0.3, block.w, block.h});
@@ -129,8 +144,8 @@ void volume(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     out.push_back(ShowVolume{!desk.volume_shown});
   }
   ui.text("inside: volume", head.rest(), {.shrink = true});
-  for (std::size_t i = 0; i < shown_lines; ++i) {
-    ui.text(lines[i], parts.take(line), {.bold = i + 1 == shown_lines, .shrink = true});
+  for (std::size_t i = lines.size() - shown_lines; i < lines.size(); ++i) {
+    ui.text(lines[i], parts.take(line), {.bold = i + 1 == lines.size(), .shrink = true});
   }
 }
 
@@ -188,8 +203,9 @@ void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   head(ui, shown, column, out);
   count_button(ui, shown, column, out);
   volume(ui, shown, column, out);
-  sum_line(ui, shown, column.take_bottom(1.1 * ui.line(TextSize::Heading)));
-  rows(ui, shown, wide ? left : column.rest(), out);
+  Column count(wide ? left : column.rest(), sizes.space * 0.5);
+  sum_line(ui, shown, count.take_bottom(1.1 * ui.line(TextSize::Heading)));
+  rows(ui, shown, count.rest(), out);
 }
 
 }  // namespace fw::app::panels

@@ -2,8 +2,8 @@
 #include <cmath>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 #include "exact/print_number.hpp"
 #include "exact/written.hpp"
 
@@ -36,8 +36,8 @@ void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, cons
   const Rect more = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
   const Rect field = row.take(std::max(3.0 * sizes.label, row.rest().w * 0.36));
   const Rect less = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
-  const FieldEvent typed = ui.field(ids::measure_field.at(index), measure.title, measure.text, field,
-                                    {.h = HAlign::Right});
+  const FieldEvent typed =
+      ui.field(ids::measure_field.at(index), measure.title, measure.text, field, {.h = HAlign::Right});
   if (typed.entered || typed.left) {
     if (typed.text != measure.text) {
       set(typed.text, false);
@@ -74,7 +74,8 @@ void notice(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   ui.canvas().rounded(rect, sizes.radius, std::nullopt, figures::Stroke{ui.theme().bad, sizes.edge, 0});
   Column column(rect.inset(sizes.space, sizes.space), sizes.space);
   Row buttons(column.take_bottom(sizes.field), sizes.space);
-  ui.text(refused.text, column.rest(), {.size = TextSize::Small, .wrap = true, .color = ui.theme().bad, .shrink = true});
+  ui.text(refused.text, column.rest(),
+          {.size = TextSize::Small, .wrap = true, .color = ui.theme().bad, .shrink = true});
   if (!refused.remedy_field.empty()) {
     const std::string take = "take " + refused.remedy_text;
     const Rect place = buttons.take(std::min(buttons.rest().w * 0.6, ui.button_width(take, {.size = TextSize::Small})));
@@ -103,7 +104,8 @@ void footer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     out.push_back(Redo{});
   }
   const bool changed = !(shown.desk().solid == shown.state().current().solid);
-  const Rect place = row.take_right(std::min(row.rest().w, ui.button_width("lesson's numbers", {.size = TextSize::Small})));
+  const Rect place =
+      row.take_right(std::min(row.rest().w, ui.button_width("lesson's numbers", {.size = TextSize::Small})));
   if (ui.button(ids::reset, "lesson's numbers", place, {.enabled = changed, .size = TextSize::Small})) {
     out.push_back(ResetProblem{});
   }

@@ -1,8 +1,8 @@
 #include <algorithm>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -15,8 +15,8 @@ void typed_answer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Rect enter = row.take_right(ui.button_width("OK"));
   const FieldEvent typed = ui.field(ids::answer_field, "name of the solid", "", row.rest(),
                                     {.enabled = !shown.state().quiz.revealed, .hint = "name of the solid"});
-  const bool pressed = ui.button(ids::answer_enter, "OK", enter,
-                                 {.look = ButtonLook::Primary, .enabled = !shown.state().quiz.revealed});
+  const bool pressed =
+      ui.button(ids::answer_enter, "OK", enter, {.look = ButtonLook::Primary, .enabled = !shown.state().quiz.revealed});
   if (typed.entered || pressed) {
     out.push_back(AnswerTyped{typed.text});
   }

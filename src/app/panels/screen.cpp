@@ -23,10 +23,10 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
     rest = row.rest();
   } else {
     Column column(rest);
-    screen.side = column.take_bottom(window.h * 0.40);
+    screen.side = column.take_bottom(window.h * 0.42);
     rest = column.rest();
   }
-  if (model.view.rail_open && !model.view.presenting && !is_quiz) {
+  if (model.view.rail_open && !model.view.presenting && !is_quiz && !screen.side_below) {
     Row row(rest);
     screen.rail = row.take(sizes.button + sizes.scroll_bar + 3 * sizes.space);
     rest = row.rest();
@@ -37,9 +37,14 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
     middle.skip(prompt_height);
   }
   screen.bench = middle.rest();
+  if (!model.view.presenting) {
+    Column bench(screen.bench);
+    screen.tools = bench.take_bottom(std::max(sizes.target, sizes.icon * 0.8) + sizes.space);
+    screen.bench = bench.rest();
+  }
   if (!is_quiz && model.state.desk().picked) {
     Row row(screen.bench);
-    screen.card = row.take_right(screen.bench.w * 0.40);
+    screen.card = row.take_right(screen.bench.w * (screen.side_below ? 0.5 : 0.42));
     screen.bench = row.rest();
   }
   return screen;

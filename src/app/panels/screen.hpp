@@ -1,19 +1,20 @@
 #pragma once
 
-#include "app/ui/theme.hpp"
 #include "app/apply.hpp"
+#include "app/ui/theme.hpp"
 #include "figures/canvas.hpp"
 
 namespace fw::app {
 
 /// The regions of the window. Those that are hidden have no size.
 struct Screen {
-  figures::Rect title;   ///< title, prompt and modes
-  figures::Rect rail;    ///< the numbered problems
+  figures::Rect title;  ///< title, prompt and modes
+  figures::Rect rail;   ///< the numbered problems
   figures::Rect bench;
-  figures::Rect card;    ///< the face that is lifted out, beside or under the bench
-  figures::Rect bar;     ///< the fold and its buttons
-  figures::Rect side;    ///< ledger, measures, solids, quiz
+  figures::Rect tools;      ///< buttons for turning and zooming, under the bench
+  figures::Rect card;       ///< the face that is lifted out, beside or under the bench
+  figures::Rect bar;        ///< the fold and its buttons
+  figures::Rect side;       ///< ledger, measures, solids, quiz
   bool side_below = false;  ///< the side panel lies below the bench, wide and low
 };
 

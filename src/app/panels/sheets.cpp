@@ -1,6 +1,6 @@
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -61,7 +61,9 @@ void blank_sheet(Ui& ui, const Shown& shown, Commands& out) {
     return;
   }
   const Rect window = ui.window();
-  ui.canvas().polygon({{window.x, window.y}, {window.right(), window.y}, {window.right(), window.bottom()},
+  ui.canvas().polygon({{window.x, window.y},
+                       {window.right(), window.y},
+                       {window.right(), window.bottom()},
                        {window.x, window.bottom()}},
                       Color::hex(0x000000), std::nullopt);
   if (ui.region(ids::blank_sheet, "blank screen: press any key", window, Ui::RegionFocus::None).clicked) {

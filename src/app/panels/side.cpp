@@ -1,6 +1,6 @@
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 
@@ -15,7 +15,7 @@ void side(Ui& ui, const Shown& shown, Commands& out) {
   } else {
     ui.rule_down(rect.x, rect.y, rect.h);
   }
-  Column column(rect.inset(2 * sizes.space, sizes.space), sizes.space);
+  Column column(rect.inset(2.4 * sizes.space, sizes.space), sizes.space);
   if (shown.state().mode == Mode::Quiz) {
     quiz(ui, shown, column.rest(), out);
     return;

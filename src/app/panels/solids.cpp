@@ -1,8 +1,8 @@
 #include <algorithm>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 #include "figures/solid_sketch.hpp"
 
 namespace fw::app::panels {
@@ -27,7 +27,7 @@ const std::vector<fw::solids::Solid>& shelf_solids() {
 
 }  // namespace
 
-void solids(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+void solids(Ui& ui, const Shown&, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const std::vector<fw::solids::Solid>& shelf = shelf_solids();
   const double least = 5.2 * sizes.label;
@@ -58,7 +58,6 @@ void solids(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
             {.size = TextSize::Small, .h = HAlign::Center, .v = figures::VAlign::Top, .wrap = true, .shrink = true});
   }
   ui.end_scroll();
-  static_cast<void>(shown);
 }
 
 }  // namespace fw::app::panels

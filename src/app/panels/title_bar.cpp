@@ -1,12 +1,38 @@
 #include <algorithm>
 
 #include "app/panels/ids.hpp"
-#include "app/ui/layout.hpp"
 #include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
 
+namespace {
+
 using figures::Rect;
+
+/// Before and next beside the number of the problem.
+void problem_steps(Ui& ui, const Shown& shown, Row& row, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const std::size_t count = shown.state().lesson->problems.size();
+  const std::string number = std::to_string(shown.state().problem + 1) + " of " + std::to_string(count);
+  const double width = ui.text_width(number, TextSize::Small) + sizes.space;
+  if (row.rest().w < width + 2 * sizes.icon + 3 * sizes.space) {
+    return;
+  }
+  const auto icon = [&](WidgetId id, Icon picture, const char* text, bool enabled) {
+    return ui.icon_button(id, picture, text, row.take(sizes.icon).middle(sizes.icon, sizes.icon),
+                          {.look = ButtonLook::Plain, .enabled = enabled});
+  };
+  if (icon(ids::problem_before, Icon::Previous, "problem before", shown.state().problem > 0)) {
+    out.push_back(StepProblem{-1});
+  }
+  ui.text(number, row.take(width), {.size = TextSize::Small, .h = HAlign::Center});
+  if (icon(ids::problem_next, Icon::Next, "next problem", shown.state().problem + 1 < count)) {
+    out.push_back(StepProblem{1});
+  }
+}
+
+}  // namespace
 
 void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   const Sizes& sizes = ui.sizes();
@@ -21,7 +47,7 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   if (icon(ids::present, Icon::Present, "present: rail and editors hidden", shown.view().presenting)) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
-  if (shown.state().mode == Mode::Explore && !shown.view().presenting &&
+  if (shown.state().mode == Mode::Explore && !shown.view().presenting && !shown.screen.side_below &&
       icon(ids::rail_toggle, Icon::Rail, "list of problems", shown.view().rail_open)) {
     out.push_back(SetRail{!shown.view().rail_open});
   }
@@ -34,12 +60,8 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   const std::string& title = shown.state().lesson->title;
   const double title_width = std::min(row.rest().w, ui.text_width(title, TextSize::Label, true) + sizes.space);
   ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
-  const std::string number = shown.state().mode == Mode::Quiz
-                                 ? "Which solid folds from this net?"
-                                 : "problem " + std::to_string(shown.state().problem + 1) + " of " +
-                                       std::to_string(shown.state().lesson->problems.size());
-  if (row.rest().w > ui.text_width(number, TextSize::Small)) {
-    ui.text(number, row.rest(), {.size = TextSize::Small, .color = ui.theme().quiet_ink});
+  if (shown.state().mode == Mode::Explore) {
+    problem_steps(ui, shown, row, out);
   }
 }
 

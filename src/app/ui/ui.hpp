@@ -10,9 +10,9 @@
 
 #include "app/ui/fonts.hpp"
 #include "app/ui/imgui_canvas.hpp"
+#include "app/ui/items.hpp"
 #include "app/ui/keys.hpp"
 #include "app/ui/theme.hpp"
-#include "app/ui/items.hpp"
 #include "figures/face_style.hpp"
 
 namespace fw::app {

@@ -49,9 +49,8 @@ Result<render::Picture, std::string> off_screen_picture(const Model& model, Pict
   // Two frames, since what follows from the first one's layout shows in the second.
   for (int i = 0; i < 2; ++i) {
     paint.begin_frame(height);
-    const FrameResult frame = what == PictureOf::Bench
-                                  ? bench_frame(ui, paint.fonts(), model, derived, theme)
-                                  : draw_frame(ui, paint.fonts(), model, derived, height);
+    const FrameResult frame = what == PictureOf::Bench ? bench_frame(ui, paint.fonts(), model, derived, theme)
+                                                       : draw_frame(ui, paint.fonts(), model, derived, height);
     target->begin(theme.ground);
     paint.paint(frame, theme, width, height);
   }

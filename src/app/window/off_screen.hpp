@@ -9,8 +9,8 @@
 namespace fw::app {
 
 enum class PictureOf {
-  Bench,    ///< the solid or net with its labels, alone
-  Window,   ///< the whole window
+  Bench,   ///< the solid or net with its labels, alone
+  Window,  ///< the whole window
 };
 
 /// Draws a model without window or display. Shape: width x height pixels.

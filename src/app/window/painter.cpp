@@ -1,7 +1,7 @@
 #include "app/window/painter.hpp"
 
-#include <imgui.h>
 #include <backends/imgui_impl_opengl3.h>
+#include <imgui.h>
 
 #include <cmath>
 

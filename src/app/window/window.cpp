@@ -1,11 +1,12 @@
 #include "app/window/window.hpp"
 
 #include <GLFW/glfw3.h>
-#include <imgui.h>
 #include <backends/imgui_impl_glfw.h>
+#include <imgui.h>
 
 #include <algorithm>
 #include <optional>
+#include <vector>
 
 #include "app/window/painter.hpp"
 #include "platform/clock.hpp"
@@ -16,9 +17,9 @@ namespace {
 
 constexpr int least_width = 640;
 constexpr int least_height = 480;
-constexpr int settling_frames = 3;      // after an input: hover, focus and layout that follow one another
-constexpr double longest_tick = 0.1;    // a stall must not make a fold jump to its end
-constexpr double save_after = 2.0;      // seconds after a change
+constexpr int settling_frames = 3;    // after an input: hover, focus and layout that follow one another
+constexpr double longest_tick = 0.1;  // a stall must not make a fold jump to its end
+constexpr double save_after = 2.0;    // seconds after a change
 
 std::string last_glfw_error() {
   const char* text = nullptr;
@@ -43,12 +44,50 @@ struct WindowCloser {
   void operator()(GLFWwindow* window) const { glfwDestroyWindow(window); }
 };
 
-/// The toolkit's input from the window.
-struct GlfwBackend {
-  explicit GlfwBackend(GLFWwindow* window) { ImGui_ImplGlfw_InitForOpenGL(window, true); }
+/// The toolkit's input from the window. The toolkit sees only which keys are down when a frame begins; a remote
+/// presses and lets go between two frames, so a release that comes so soon waits until the frame has been.
+class GlfwBackend {
+ public:
+  explicit GlfwBackend(GLFWwindow* window) {
+    ImGui_ImplGlfw_InitForOpenGL(window, true);
+    glfwSetWindowUserPointer(window, this);
+    glfwSetKeyCallback(window, [](GLFWwindow* from, int key, int scancode, int action, int modifiers) {
+      static_cast<GlfwBackend*>(glfwGetWindowUserPointer(from))->on_key(from, {key, scancode, action, modifiers});
+    });
+  }
   GlfwBackend(const GlfwBackend&) = delete;
   GlfwBackend& operator=(const GlfwBackend&) = delete;
   ~GlfwBackend() { ImGui_ImplGlfw_Shutdown(); }
+
+  /// Hands over what waited. Returns whether anything did, so that another frame must follow.
+  bool after_frame(GLFWwindow* window) {
+    const std::vector<KeyEvent> events = std::move(waiting_);
+    waiting_.clear();
+    pressed_.clear();
+    for (const KeyEvent& event : events) {
+      on_key(window, event);
+    }
+    return !events.empty();
+  }
+
+ private:
+  struct KeyEvent {
+    int key, scancode, action, modifiers;
+  };
+  void on_key(GLFWwindow* window, const KeyEvent& event) {
+    const bool seen = std::find(pressed_.begin(), pressed_.end(), event.key) != pressed_.end();
+    if (seen || !waiting_.empty()) {
+      waiting_.push_back(event);
+      return;
+    }
+    if (event.action == GLFW_PRESS) {
+      pressed_.push_back(event.key);
+    }
+    ImGui_ImplGlfw_KeyCallback(window, event.key, event.scancode, event.action, event.modifiers);
+  }
+
+  std::vector<int> pressed_;       ///< since the last frame
+  std::vector<KeyEvent> waiting_;  ///< in the order that they came
 };
 
 }  // namespace
@@ -177,7 +216,8 @@ bool Window::frame() {
     parts.unsaved = true;
     parts.changed_at = now;
   }
-  parts.settle = changed || parts.ui->wants_frame() ? settling_frames : parts.settle - 1;
+  const bool keys_wait = parts.backend->after_frame(parts.window.get());
+  parts.settle = changed || keys_wait || parts.ui->wants_frame() ? settling_frames : parts.settle - 1;
   return parts.settle > 0 || is_moving(parts.session.model().view);
 }
 

@@ -13,7 +13,7 @@ namespace fw::app {
 struct WindowOptions {
   int width = 1280;
   int height = 720;
-  bool wait_for_display = true;   ///< in step with the screen; off for measuring
+  bool wait_for_display = true;  ///< in step with the screen; off for measuring
 };
 
 /// The window: input to commands, frames to the screen. Draws only when something changed.
