@@ -17,11 +17,9 @@ add_library(fw_boost INTERFACE)
 target_link_libraries(fw_boost INTERFACE Boost::headers)
 
 add_library(fw_glm INTERFACE)
-target_compile_definitions(fw_glm INTERFACE GLM_FORCE_CTOR_INIT GLM_FORCE_SIZE_T_LENGTH)
 
 add_library(fw_glfw INTERFACE)
 target_link_libraries(fw_glfw INTERFACE PkgConfig::GLFW)
-target_compile_definitions(fw_glfw INTERFACE GLFW_INCLUDE_NONE)
 
 add_library(fw_imgui INTERFACE)
 target_link_libraries(fw_imgui INTERFACE PkgConfig::IMGUI)

@@ -51,7 +51,7 @@ std::string Session::set_aside(const std::string& path, const std::string& reaso
 
 bool Session::dispatch(const Commands& commands) {
   const Model before = model_;
-  for (const Command& command : commands) {
+  for (const Command& command : commands.list()) {
     Outcome outcome = apply(std::move(model_), command);
     model_ = std::move(outcome.model);
     for (const Effect effect : outcome.effects) {

@@ -10,11 +10,20 @@ constexpr double zoom_step = 1.15;
 void remote_keys(Ui& ui, const Model& model, Commands& out) {
   const bool is_quiz = model.state.mode == Mode::Quiz;
   if (ui.shortcut(Key::PageDown) || ui.shortcut(Key::Right) || ui.shortcut(Key::Space)) {
-    out.push_back(is_quiz ? (model.state.quiz.revealed ? Command(NextQuestion{}) : Command(RevealAnswer{}))
-                          : Command(CountNext{}));
+    if (!is_quiz) {
+      out.push_back(CountNext{});
+    } else if (model.state.quiz.revealed) {
+      out.push_back(NextQuestion{});
+    } else {
+      out.push_back(RevealAnswer{});
+    }
   }
   if (ui.shortcut(Key::PageUp) || ui.shortcut(Key::Left) || ui.shortcut(Key::Backspace)) {
-    out.push_back(is_quiz ? Command(Undo{}) : Command(UncountLast{}));
+    if (is_quiz) {
+      out.push_back(Undo{});
+    } else {
+      out.push_back(UncountLast{});
+    }
   }
   if (ui.shortcut(Key::F5)) {
     out.push_back(SetPresenting{!model.view.presenting});
@@ -79,7 +88,7 @@ void digits(Ui& ui, const Model& model, Commands& out) {
     const auto key = static_cast<Key>(static_cast<int>(Key::Digit0) + digit);
     const auto index = static_cast<std::size_t>(digit - 1);
     if (ui.shortcut(key) && index < model.state.desk().solid.faces().size()) {
-      out.push_back(panels::face_chosen(model.state.desk(), FaceId::at(index)));
+      panels::choose_face(model.state.desk(), FaceId::at(index), out);
     }
   }
 }

@@ -34,7 +34,7 @@ class ProgramDriver {
  private:
   void draw(Ui& ui, const Fonts& fonts) {
     frame_ = draw_frame(ui, fonts, model_, memo_.of(model_.state), static_cast<double>(ImGui::GetIO().DisplaySize.y));
-    for (const Command& command : frame_.commands) {
+    for (const Command& command : frame_.commands.list()) {
       model_ = apply(std::move(model_), command).model;
     }
   }

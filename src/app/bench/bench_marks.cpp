@@ -189,7 +189,7 @@ void add_marks(BenchPicture& picture, const Model& model, const Theme& theme, co
     picture.labels[i].center = placed[i].center;
     picture.labels[i].leader = placed[i].leader;
     const Vec2 half = requests[i].size * 0.5;
-    for (const Vec2 corner : {Vec2{-half.x, 0}, Vec2{half.x, 0}, Vec2{0, half.y}, Vec2{0, -half.y}}) {
+    for (const Vec2& corner : {Vec2{-half.x, 0}, Vec2{half.x, 0}, Vec2{0, half.y}, Vec2{0, -half.y}}) {
       picture.labels[i].on_face = picture.labels[i].on_face || face_at(picture, placed[i].center + corner);
     }
   }

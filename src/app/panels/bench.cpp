@@ -19,28 +19,33 @@ constexpr double dragging_from_fold = 0.5;  // from here on a drag on a face mov
 /// Buttons for all that a drag or a wheel does.
 void view_buttons(Ui& ui, const Rect& strip, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  struct ViewButton {
-    WidgetId id;
-    Icon icon;
-    const char* text;
-    Command command;
-  };
-  const ViewButton buttons[] = {
-      {ids::turn_left, Icon::TurnLeft, "turn left", Orbit{turn_step_rad, 0}},
-      {ids::turn_right, Icon::TurnRight, "turn right", Orbit{-turn_step_rad, 0}},
-      {ids::tilt_up, Icon::TurnUp, "see from farther above", Orbit{0, turn_step_rad}},
-      {ids::tilt_down, Icon::TurnDown, "see from farther below", Orbit{0, -turn_step_rad}},
-      {ids::zoom_in, Icon::ZoomIn, "larger", Zoom{zoom_step}},
-      {ids::zoom_out, Icon::ZoomOut, "smaller", Zoom{1 / zoom_step}},
-      {ids::fit, Icon::Fit, "fit to the bench", FitView{}},
-  };
+  constexpr double count = 7;
   const double size = strip.h - sizes.space;
-  const double width = (size + sizes.space * 0.5) * static_cast<double>(std::size(buttons));
+  const double width = (size + sizes.space * 0.5) * count;
   Row row({strip.right() - width - sizes.space, strip.y, width, size}, sizes.space * 0.5);
-  for (const ViewButton& button : buttons) {
-    if (ui.icon_button(button.id, button.icon, button.text, row.take(size))) {
-      out.push_back(button.command);
-    }
+  const auto pressed = [&](WidgetId id, Icon icon, const char* text) {
+    return ui.icon_button(id, icon, text, row.take(size));
+  };
+  if (pressed(ids::turn_left, Icon::TurnLeft, "turn left")) {
+    out.push_back(Orbit{turn_step_rad, 0});
+  }
+  if (pressed(ids::turn_right, Icon::TurnRight, "turn right")) {
+    out.push_back(Orbit{-turn_step_rad, 0});
+  }
+  if (pressed(ids::tilt_up, Icon::TurnUp, "see from farther above")) {
+    out.push_back(Orbit{0, turn_step_rad});
+  }
+  if (pressed(ids::tilt_down, Icon::TurnDown, "see from farther below")) {
+    out.push_back(Orbit{0, -turn_step_rad});
+  }
+  if (pressed(ids::zoom_in, Icon::ZoomIn, "larger")) {
+    out.push_back(Zoom{zoom_step});
+  }
+  if (pressed(ids::zoom_out, Icon::ZoomOut, "smaller")) {
+    out.push_back(Zoom{1 / zoom_step});
+  }
+  if (pressed(ids::fit, Icon::Fit, "fit to the bench")) {
+    out.push_back(FitView{});
   }
 }
 
@@ -92,15 +97,13 @@ void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 poi
 
 }  // namespace
 
-Command face_chosen(const Desk& desk, FaceId face) {
+void choose_face(const Desk& desk, FaceId face, Commands& out) {
   const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
   if (!counted) {
-    return CountFace{face};
+    out.push_back(CountFace{face});
+  } else {
+    out.push_back(PickFace{desk.picked == face ? std::nullopt : std::optional<FaceId>(face)});
   }
-  if (desk.picked == face) {
-    return PickFace{std::nullopt};
-  }
-  return PickFace{face};
 }
 
 void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& out) {
@@ -121,7 +124,7 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
   drag_hint(ui, shown, picture, action.pointer);
   if (picks && action.clicked && !action.by_key) {
     if (const auto face = face_at(picture, action.pointer)) {
-      out.push_back(face_chosen(shown.desk(), *face));
+      choose_face(shown.desk(), *face, out);
     } else {
       out.push_back(PickFace{std::nullopt});
     }

@@ -107,7 +107,7 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
                               (row.times_counted > 0 ? ", " + row.work : std::string(", still to be counted"));
     const Interaction action = ui.region(ids::ledger_row.at(row.faces.front().index()), about, place);
     if (action.clicked) {
-      out.push_back(face_chosen(shown.desk(), row.faces.front()));
+      choose_face(shown.desk(), row.faces.front(), out);
     }
     draw_row(ui, row, row.times_counted > 0 ? &column[i] : nullptr, point_x, i == last && last > 0, place);
   }

@@ -3,13 +3,12 @@
 #include <vector>
 
 #include "app/bench/bench_picture.hpp"
+#include "app/commands.hpp"
 #include "app/derived.hpp"
 #include "app/panels/screen.hpp"
 #include "app/ui/ui.hpp"
 
 namespace fw::app {
-
-using Commands = std::vector<Command>;
 
 /// What a panel reads. Panels hold nothing and change nothing: they draw, and say what the user wants.
 struct Shown {
@@ -44,8 +43,8 @@ void quiz(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
 void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
 
-/// What a click on a face means: count it the first time, lay it back when it is lifted out, else lift it out.
-[[nodiscard]] Command face_chosen(const Desk& desk, FaceId face);
+/// A click on a face: counts it the first time, lays it back when it is lifted out, else lifts it out.
+void choose_face(const Desk& desk, FaceId face, Commands& out);
 
 }  // namespace panels
 }  // namespace fw::app
