@@ -98,12 +98,15 @@ TEST(Quiz, AMirrorImageHasTheSameMeasures) {
 }
 
 TEST(Quiz, SaysOneThingToDoForEachVerdict) {
-  const auto pyramid = solids::Solid::make(solids::find_kind("pyramid")->example);
-  ASSERT_TRUE(pyramid.has_value());
-  EXPECT_EQ(name_feedback(pyramid.value(), "pyramid").message,
-            "A pyramid, yes. Which one? Name the shape of its base.");
-  EXPECT_EQ(name_feedback(pyramid.value(), pyramid->name()).verdict, solids::NameVerdict::Right);
-  EXPECT_EQ(name_feedback(pyramid.value(), "banana").verdict, solids::NameVerdict::Unknown);
+  const auto pool = shelf_pool();
+  const auto pyramid =
+      std::find_if(pool.begin(), pool.end(), [](const auto& solid) { return solid.name() == "square pyramid"; });
+  ASSERT_NE(pyramid, pool.end());
+  EXPECT_EQ(name_feedback(*pyramid, "pyramid").message, "A pyramid, yes. Which one? Name the shape of its base.");
+  EXPECT_EQ(name_feedback(*pyramid, "square pyramid").verdict, solids::NameVerdict::Right);
+  EXPECT_EQ(name_feedback(*pyramid, "triangular prism").verdict, solids::NameVerdict::WrongFamily);
+  EXPECT_EQ(name_feedback(*pyramid, "hexagonal pyramid").verdict, solids::NameVerdict::WrongBase);
+  EXPECT_EQ(name_feedback(*pyramid, "banana").verdict, solids::NameVerdict::Unknown);
 }
 
 }  // namespace

@@ -26,32 +26,61 @@ double distance_to(Vec3 point, Vec3 from, Vec3 to) {
   return length == 0 ? glm::length(point - from) : glm::length(glm::cross(along, point - from)) / length;
 }
 
-bool lies_on_side(const Polyhedron& polyhedron, FaceId face, const Mark& mark, double slack) {
+/// The side of the face that the segment lies on.
+std::optional<EdgeId> side_with(const Polyhedron& polyhedron, FaceId face, Vec3 from, Vec3 to, double slack) {
   const std::vector<Vec3> corners = polyhedron.corners(face);
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const Vec3 a = corners[i];
     const Vec3 b = corners[(i + 1) % corners.size()];
-    if (distance_to(mark.from, a, b) < slack && distance_to(mark.to, a, b) < slack) {
-      return true;
+    if (distance_to(from, a, b) < slack && distance_to(to, a, b) < slack) {
+      return polyhedron.edges_of(face)[i];
     }
   }
-  return false;
+  return std::nullopt;
 }
 
-/// The face that a mark moves with: its own for a mark on a face, the one nearest the root for a mark at an edge.
-std::optional<FaceId> carrier(const Desk& desk, const Mark& mark, double slack) {
+/// A length of the closed solid and the face that carries it while the net opens.
+struct Carried {
+  FaceId face;
+  Vec3 from{}, to{};
+};
+
+/// An edge of this length on the outline of the net, where its label has room; the first in the order of the tree.
+std::optional<Carried> on_outline(const Desk& desk, const Mark& mark, double slack) {
+  const Polyhedron& polyhedron = desk.solid.polyhedron();
+  for (const FaceId face : desk.net.order()) {
+    for (const solids::FaceLength& length : desk.solid.faces()[face].lengths) {
+      const auto side = length.symbol == mark.symbol && !length.is_height
+                            ? side_with(polyhedron, face, length.from, length.to, slack)
+                            : std::nullopt;
+      if (side && !desk.net.is_hinge(*side)) {
+        return Carried{face, length.from, length.to};
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+/// How a mark moves with the opening net; nothing for a height inside, which stands only in the closed solid.
+std::optional<Carried> carrier(const Desk& desk, const Mark& mark, double slack) {
   if (mark.place == MarkPlace::Inside) {
     return std::nullopt;
   }
   if (mark.face) {
-    return FaceId::at(*mark.face);
+    return Carried{FaceId::at(*mark.face), mark.from, mark.to};
   }
+  std::optional<Carried> first;
   for (const FaceId face : desk.net.order()) {
-    if (lies_on_side(desk.solid.polyhedron(), face, mark, slack)) {
-      return face;
+    const auto side = side_with(desk.solid.polyhedron(), face, mark.from, mark.to, slack);
+    if (side && !desk.net.is_hinge(*side)) {
+      return Carried{face, mark.from, mark.to};
+    }
+    if (side && !first) {
+      first = Carried{face, mark.from, mark.to};
     }
   }
-  return std::nullopt;
+  const std::optional<Carried> outer = on_outline(desk, mark, slack);
+  return outer ? outer : first;
 }
 
 struct PlacedMark {
@@ -71,10 +100,10 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Model& m
       placed.push_back({id, mark.from, mark.to, mark.square_to});
       continue;
     }
-    if (const auto face = carrier(desk, mark, slack)) {
-      const PlacedFace carried(polyhedron, picture.look.faces, *face);
-      const Vec3 to = carried.carried(mark.to);
-      placed.push_back({id, carried.carried(mark.from), to, carried.carried(mark.to + mark.square_to) - to});
+    if (const auto length = carrier(desk, mark, slack)) {
+      const PlacedFace carried(polyhedron, picture.look.faces, length->face);
+      const Vec3 to = carried.carried(length->to);
+      placed.push_back({id, carried.carried(length->from), to, carried.carried(length->to + mark.square_to) - to});
     }
   }
   return placed;

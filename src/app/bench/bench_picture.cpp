@@ -84,6 +84,13 @@ render::Camera turned_camera(const Model& model) {
   return camera.orbited(model.view.turn, model.view.tilt);
 }
 
+render::Camera between(const render::Camera& a, const render::Camera& b, double share) {
+  render::Camera camera = a;
+  camera.target = a.target + (b.target - a.target) * share;
+  camera.distance = a.distance + (b.distance - a.distance) * share;
+  return camera;
+}
+
 /// The closed solid fills the bench, and so does the open net; in between the eye goes back as the net opens.
 render::Camera camera_for(const Model& model, const Derived& derived, double aspect) {
   const render::Camera turned = turned_camera(model);
@@ -98,11 +105,13 @@ render::Camera camera_for(const Model& model, const Derived& derived, double asp
     opened.insert(opened.end(), points.begin(), points.end());
   }
   const render::Camera open = turned.fitted(opened, aspect, fit_margin * 0.6);
-  const double share = model.state.mode == Mode::Quiz ? 1.0 : std::min(1.0, fold * 2.5);
-  render::Camera camera = open;
-  camera.target = closed.target + (open.target - closed.target) * share;
-  camera.distance = closed.distance + (open.distance - closed.distance) * share;
-  return camera.zoomed(model.view.nearness);
+  if (model.state.mode == Mode::Quiz) {
+    return open.zoomed(model.view.nearness);
+  }
+  const render::Camera flat = turned.fitted(points_of(pose_at(model, derived, 1)), aspect, fit_margin);
+  const render::Camera leaving = between(closed, open, std::min(1.0, fold * 2.5));
+  constexpr double nearly_flat = 0.75;
+  return between(leaving, flat, std::max(0.0, (fold - nearly_flat) / (1 - nearly_flat))).zoomed(model.view.nearness);
 }
 
 render::Stroke stroke(const Color& ink, double width, double dash = 0) {

@@ -19,10 +19,9 @@ constexpr double dragging_from_fold = 0.5;  // from here on a drag on a face mov
 /// Buttons for all that a drag or a wheel does.
 void view_buttons(Ui& ui, const Rect& strip, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  constexpr double count = 7;
-  const double size = strip.h - sizes.space;
-  const double width = (size + sizes.space * 0.5) * count;
-  Row row({strip.right() - width - sizes.space, strip.y, width, size}, sizes.space * 0.5);
+  const double size = tool_size(sizes);
+  const double width = (size + sizes.space * 0.5) * tool_count;
+  Row row({strip.right() - width - sizes.space, strip.center().y - size / 2, width, size}, sizes.space * 0.5);
   const auto pressed = [&](WidgetId id, Icon icon, const char* text) {
     return ui.icon_button(id, icon, text, row.take(size));
   };

@@ -46,22 +46,24 @@ void face_card(Ui& ui, const Shown& shown, Commands& out) {
   if (edits && icon(head, ids::card_move, Icon::Flip, "hang the face elsewhere in the net")) {
     out.push_back(MovePicked{});
   }
-  ui.text("Face " + figures::face_number(face.id), head.rest(), {.bold = true, .shrink = true});
-  ui.text(face.shape, column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .shrink = true});
   const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face.id) != desk.counted.end();
-  if (edits) {
-    const std::string count = counted ? "count it again" : "count it";
-    if (ui.button(ids::card_count, count, column.take_bottom(sizes.field), {.size = TextSize::Small})) {
-      out.push_back(CountFace{face.id});
-    }
+  const char* count = counted ? "count it again" : "count it";
+  const bool low = column.rest().h < 8 * sizes.label;  // no height for a button and a sentence
+  if (edits && low && icon(head, ids::card_count, Icon::Plus, count)) {
+    out.push_back(CountFace{face.id});
+  }
+  ui.text("Face " + figures::face_number(face.id) + ": " + face.shape, head.rest(),
+          {.size = TextSize::Small, .bold = true, .shrink = true});
+  if (edits && !low && ui.button(ids::card_count, count, column.take_bottom(sizes.field), {.size = TextSize::Small})) {
+    out.push_back(CountFace{face.id});
   }
   const std::string work = reasoning::worked_area(desk.solid, face.id, places);
-  const double work_height = ui.wrapped_height(work, column.rest().w);
-  ui.text(work, column.take_bottom(work_height), {.bold = true, .wrap = true});
+  ui.text(work, column.take_bottom(ui.wrapped_height(work, column.rest().w, TextSize::Label, true)),
+          {.bold = true, .wrap = true});
   const std::string origin = where_from(face);
-  if (!origin.empty()) {
-    const double height = ui.wrapped_height(origin, column.rest().w, TextSize::Small);
-    ui.text(origin, column.take_bottom(height), {.size = TextSize::Small, .wrap = true});
+  const double origin_height = origin.empty() ? 0 : ui.wrapped_height(origin, column.rest().w, TextSize::Small);
+  if (origin_height > 0 && column.rest().h - origin_height > 5 * sizes.label) {
+    ui.text(origin, column.take_bottom(origin_height), {.size = TextSize::Small, .wrap = true});
   }
   figures::draw_face(ui.canvas(), desk.solid, face.id, column.rest(), ui.theme().palette());
 }

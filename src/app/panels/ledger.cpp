@@ -68,6 +68,16 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   }
 }
 
+/// The row of the face that was counted last.
+std::size_t newest_row(const Desk& desk, const std::vector<LedgerRow>& rows) {
+  for (std::size_t i = 0; i < rows.size() && !desk.counted.empty(); ++i) {
+    if (std::find(rows[i].faces.begin(), rows[i].faces.end(), desk.counted.back()) != rows[i].faces.end()) {
+      return i;
+    }
+  }
+  return 0;
+}
+
 void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Ledger& ledger = shown.derived.ledger;
   const Sizes& sizes = ui.sizes();
@@ -98,7 +108,9 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     last = listed[i].times_counted > 0 ? i : last;
   }
   const double pitch = row_pitch * sizes.label;
-  const Rect content = ui.begin_scroll(ids::ledger_rows, rect, pitch * static_cast<double>(listed.size()));
+  const double newest = pitch * static_cast<double>(newest_row(shown.desk(), listed));
+  const Rect content =
+      ui.begin_scroll(ids::ledger_rows, rect, pitch * static_cast<double>(listed.size()), Span{newest, pitch});
   const double point_x = content.right() - fraction_width - 0.5 * sizes.space;
   for (std::size_t i = 0; i < listed.size(); ++i) {
     const LedgerRow& row = listed[i];

@@ -8,6 +8,8 @@ namespace fw::app {
 
 using figures::Rect;
 
+double tool_size(const Sizes& sizes) { return std::max(sizes.target, sizes.icon * 0.8); }
+
 Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, double prompt_height) {
   Screen screen;
   screen.side_below = window.w < narrow_width_px;
@@ -37,10 +39,14 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
     middle.skip(prompt_height);
   }
   screen.bench = middle.rest();
-  if (!model.view.presenting) {
-    Column bench(screen.bench);
-    screen.tools = bench.take_bottom(std::max(sizes.target, sizes.icon * 0.8) + sizes.space);
-    screen.bench = bench.rest();
+  if (!model.view.presenting && screen.side_below) {  // height is short there, so the buttons share the bar
+    Row row(screen.bar);
+    screen.tools = row.take_right(tool_count * (tool_size(sizes) + sizes.space * 0.5) + sizes.space);
+    screen.bar = row.rest();
+  } else if (!model.view.presenting) {
+    Column column(screen.bench);
+    screen.tools = column.take_bottom(tool_size(sizes) + sizes.space);
+    screen.bench = column.rest();
   }
   if (!is_quiz && model.state.desk().picked) {
     Row row(screen.bench);

@@ -18,6 +18,10 @@ struct Screen {
   bool side_below = false;  ///< the side panel lies below the bench, wide and low
 };
 
+/// The buttons for turning and zooming: how many, and their width and height.
+inline constexpr int tool_count = 7;
+[[nodiscard]] double tool_size(const Sizes& sizes);
+
 /// Under this width the side panel goes below the bench.
 inline constexpr double narrow_width_px = 1200;
 

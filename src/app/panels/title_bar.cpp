@@ -98,7 +98,9 @@ void rail(Ui& ui, const Shown& shown, Commands& out) {
   const double pitch = sizes.button + 1.4 * sizes.space;
   const auto& problems = shown.state().lesson->problems;
   const Rect inside = rect.inset(sizes.space * 0.5, sizes.space * 0.5);
-  const Rect content = ui.begin_scroll(ids::rail, inside, pitch * static_cast<double>(problems.size()));
+  const double current = pitch * static_cast<double>(shown.state().problem);
+  const Rect content =
+      ui.begin_scroll(ids::rail, inside, pitch * static_cast<double>(problems.size()), Span{current, pitch});
   for (std::size_t i = 0; i < problems.size(); ++i) {
     const auto& desk = shown.state().desks[i];
     const bool done = desk && reasoning::ledger(desk->solid, desk->counted, desk->grouping).is_surface_area;

@@ -11,11 +11,15 @@ constexpr double wheel_step = 2.5;           // lines of text a notch
 
 }  // namespace
 
-Rect Ui::begin_scroll(WidgetId id, const Rect& rect, double content_height) {
+Rect Ui::begin_scroll(WidgetId id, const Rect& rect, double content_height, std::optional<Span> shown) {
   Core& c = *core_;
   ensure(!c.scrolling, "a list was opened within a list");
   Core::Scroll& scroll = c.scrolls[{id.name, id.item}];
   const double longest = std::max(0.0, content_height - rect.h);
+  if (shown && shown != scroll.shown) {
+    scroll.offset = std::min(std::max(scroll.offset, shown->top + shown->height - rect.h), shown->top);
+  }
+  scroll.shown = shown;
   const bool reachable = c.layer == (c.sheet_before ? 1 : 0);
   if (longest > 0 && reachable && rect.contains(c.pointer.at)) {
     scroll.offset -= c.pointer.wheel * wheel_step * line(TextSize::Label);

@@ -32,6 +32,7 @@ struct Ui::Core {
   };
   struct Scroll {
     double offset = 0;
+    std::optional<Span> shown;  ///< what it was last scrolled to
   };
   struct ScrollArea {
     WidgetId id{};

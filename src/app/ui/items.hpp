@@ -129,6 +129,12 @@ struct Interaction {
   double wheel = 0;            ///< notches turned over it, up is positive
 };
 
+/// A part of a list's content, from its top.
+struct Span {
+  double top = 0, height = 0;
+  friend bool operator==(const Span&, const Span&) = default;
+};
+
 struct SliderRange {
   double low = 0, high = 1;
   double step = 0.05;  ///< of an arrow key; with Shift five of them; Home and End go to the ends

@@ -102,7 +102,8 @@ class Ui {
   // --- areas --------------------------------------------------------------------------------------------
   /// A list that may be longer than its rectangle. Returns where its content goes: shifted by how far it is scrolled,
   /// narrower by the bar when one is needed. Close with end_scroll(). Not nested.
-  [[nodiscard]] Rect begin_scroll(WidgetId id, const Rect& rect, double content_height);
+  /// `shown`: a part of the content that is scrolled to whenever it is another one, so that what is new can be seen.
+  [[nodiscard]] Rect begin_scroll(WidgetId id, const Rect& rect, double content_height, std::optional<Span> shown = {});
   void end_scroll();
   /// A sheet over everything else, which nothing below can be used through. Close with end_sheet(). Not nested.
   void begin_sheet(WidgetId id, std::string_view text, const Rect& rect);
