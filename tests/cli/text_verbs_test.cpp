@@ -44,7 +44,7 @@ TEST_F(TextVerbs, MeasureListsFacesAndTotals) {
             "\n"
             "shade: square pyramid, 5 faces, 8 edges, 5 vertices\n"
             "  face  role     shape     group  work         area\n"
-            "     1  base     square    A      6²         36 cm²\n"
+            "     1  base     square    A      6 × 6      36 cm²\n"
             "     2  lateral  triangle  B      6 × 9 ÷ 2  27 cm²\n"
             "     3  lateral  triangle  B      6 × 9 ÷ 2  27 cm²\n"
             "     4  lateral  triangle  B      6 × 9 ÷ 2  27 cm²\n"

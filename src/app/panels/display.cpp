@@ -9,7 +9,10 @@ using figures::Rect;
 void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Settings& settings = shown.view().settings;
-  Column column(rect, sizes.space);
+  const double rows = static_cast<double>(theme_names().size()) + 5;
+  const double whole = ui.line(TextSize::Small) + rows * (sizes.field + sizes.space);
+  const Rect content = ui.begin_scroll(ids::display_rows, rect, whole);
+  Column column(content, sizes.space);
   ui.text("Colors", column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .bold = true});
   std::vector<std::string> titles;
   std::size_t current = 0;
@@ -39,6 +42,7 @@ void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
                 {.icon = Icon::Blank, .size = TextSize::Small})) {
     out.push_back(SetBlank{true});
   }
+  ui.end_scroll();
 }
 
 }  // namespace fw::app::panels

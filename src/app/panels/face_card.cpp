@@ -52,8 +52,10 @@ void face_card(Ui& ui, const Shown& shown, Commands& out) {
   if (edits && low && icon(head, ids::card_count, Icon::Plus, count)) {
     out.push_back(CountFace{face.id});
   }
-  ui.text("Face " + figures::face_number(face.id) + ": " + face.shape, head.rest(),
-          {.size = TextSize::Small, .bold = true, .shrink = true});
+  ui.text("Face " + figures::face_number(face.id), head.rest(), {.bold = true, .shrink = true});
+  if (!low) {
+    ui.text(face.shape, column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .shrink = true});
+  }
   if (edits && !low && ui.button(ids::card_count, count, column.take_bottom(sizes.field), {.size = TextSize::Small})) {
     out.push_back(CountFace{face.id});
   }

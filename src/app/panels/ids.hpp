@@ -61,6 +61,7 @@ inline constexpr WidgetId dismiss_notice{"dismiss_notice"};
 inline constexpr WidgetId shelf{"shelf"};
 inline constexpr WidgetId shelf_item{"shelf_item"};
 
+inline constexpr WidgetId display_rows{"display_rows"};
 inline constexpr WidgetId theme{"theme"};
 inline constexpr WidgetId reduced_motion{"reduced_motion"};
 inline constexpr WidgetId letter_keys{"letter_keys"};

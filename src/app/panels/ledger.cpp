@@ -30,10 +30,12 @@ std::string amount_text(const exact::Number& amount, const units::Unit& unit) {
   return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
 }
 
-/// How many times too often, in words.
-std::string twice_text(const LedgerRow& row) {
-  const std::size_t times = row.times_counted / std::max<std::size_t>(1, row.faces.size());
-  return times == 2 ? "counted twice" : "counted " + std::to_string(times) + " times";
+/// What the sum is called: the surface area once every face is in it once, and a face that is in it too often.
+std::string sum_title(const Ledger& ledger) {
+  if (!ledger.counted_twice.empty()) {
+    return "face " + figures::face_number(ledger.counted_twice.front()) + " twice";
+  }
+  return ledger.is_surface_area ? "S =" : "so far";
 }
 
 void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x, bool is_last,
@@ -51,20 +53,15 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   const bool twice = row.times_counted > row.faces.size();
   const Rect text = parts.rest();
   const double work_width = point_x - text.x - 2.2 * sizes.label;
-  if (twice) {
-    const Rect upper{text.x, text.y, work_width, text.h * 0.5};
-    const Rect lower{text.x, text.y + text.h * 0.5, work_width, text.h * 0.5};
-    ui.text(row.work, upper, {.size = TextSize::Small, .shrink = true});
-    ui.text(twice_text(row), lower, {.size = TextSize::Small, .bold = true, .color = ui.theme().bad, .shrink = true});
-  } else {
-    ui.text(row.work, {text.x, text.y, work_width, text.h}, {.shrink = true});
+  ui.text(row.work, {text.x, text.y, work_width, text.h},
+          {.bold = twice, .color = twice ? ui.theme().bad : ui.theme().ink, .shrink = true});
+  if (number == nullptr) {
+    return;
   }
-  if (number != nullptr) {
-    ui.number_at_point((number->exact ? "" : "≈ ") + number->whole, number->fraction, point_x, text);
-    if (is_last) {
-      const double plus = point_x - ui.text_width("≈ " + number->whole) - 0.7 * sizes.label;
-      ui.text("+", {plus, text.y, sizes.label, text.h}, {});
-    }
+  ui.number_at_point((number->exact ? "" : "≈ ") + number->whole, number->fraction, point_x, text);
+  const double plus = point_x - ui.text_width("≈ " + number->whole) - 0.7 * sizes.label;
+  if (is_last && text.x + ui.text_width(row.work) < plus) {
+    ui.text("+", {plus, text.y, sizes.label * 0.7, text.h}, {});
   }
 }
 
@@ -130,9 +127,10 @@ void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
   const Ledger& ledger = shown.derived.ledger;
   ui.rule_across(rect.x, rect.y, rect.w, true);
   const std::string amount = amount_text(ledger.so_far.amount(), ledger.so_far.unit());
-  const std::string left = ledger.is_surface_area ? "S =" : "so far";
+  const std::string left = sum_title(ledger);
+  const bool twice = !ledger.counted_twice.empty();
   const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
-  ui.text(left, inside, {.bold = true});
+  ui.text(left, inside, {.bold = true, .color = twice ? ui.theme().bad : ui.theme().ink});
   const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
   const Rect right{inside.x + used, inside.y, inside.w - used, inside.h};
   ui.text(amount, right, {.size = TextSize::Heading, .bold = true, .h = HAlign::Right, .shrink = true});

@@ -21,11 +21,18 @@ std::string number_text(const EditableMeasure& measure, double value) {
   return exact::written(number, measure.step < 1 ? measure.places : 0).text;
 }
 
+std::string title_of(const EditableMeasure& measure) {
+  return measure.letter.empty() ? measure.title : measure.title + " " + measure.letter;
+}
+
+double title_height(const Ui& ui, const EditableMeasure& measure, double width) {
+  return ui.wrapped_height(title_of(measure), width, TextSize::Small);
+}
+
 void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   Column column(rect, sizes.space * 0.4);
-  const std::string title = measure.letter.empty() ? measure.title : measure.title + " " + measure.letter;
-  ui.text(title, column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .shrink = true});
+  ui.text(title_of(measure), column.take(title_height(ui, measure, rect.w)), {.size = TextSize::Small, .wrap = true});
   Row row(column.take(sizes.field), sizes.space);
   const auto set = [&](const std::string& text, bool by_slider) {
     out.push_back(SetMeasure{measure.field, text, by_slider});
@@ -136,18 +143,36 @@ void unit_choice(Ui& ui, const Shown& shown, Column& column, Commands& out) {
 
 void measures(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  Column column(rect, sizes.space);
-  ui.text(shown.desk().solid.name(), column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
-  footer(ui, shown, column, out);
-  unit_choice(ui, shown, column, out);
-  if (shown.view().notice) {
-    notice(ui, shown, column.take_bottom(notice_height(ui, shown, rect.w)), out);
+  Rect left = rect;
+  Rect right = rect;
+  if (shown.screen.side_below) {
+    Row halves(rect, 3 * sizes.space);
+    left = halves.take(rect.w * 0.5);
+    right = halves.rest();
   }
+  Column about(right, sizes.space);
+  const bool short_of_room = shown.view().notice && shown.screen.side_below;  // the notice takes it all
+  if (!short_of_room) {
+    ui.text(shown.desk().solid.name(), about.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+    footer(ui, shown, about, out);
+    unit_choice(ui, shown, about, out);
+  }
+  if (shown.view().notice) {
+    notice(ui, shown, about.take_bottom(std::min(notice_height(ui, shown, right.w), about.rest().h)), out);
+  }
+  Column column(shown.screen.side_below ? left : about.rest(), sizes.space);
   const std::vector<EditableMeasure>& list = shown.derived.measures;
-  const double pitch = ui.line(TextSize::Small) + sizes.field + 1.8 * sizes.space;
-  const Rect content = ui.begin_scroll(ids::measure_rows, column.rest(), pitch * static_cast<double>(list.size()));
+  const double width = column.rest().w - ui.sizes().scroll_bar - sizes.space;
+  std::vector<double> heights;
+  double whole = 0;
+  for (const EditableMeasure& measure : list) {
+    heights.push_back(title_height(ui, measure, width) + sizes.field + 1.8 * sizes.space);
+    whole += heights.back();
+  }
+  const Rect content = ui.begin_scroll(ids::measure_rows, column.rest(), whole);
+  Column rows({content.x, content.y, std::min(content.w, width), content.h});
   for (std::size_t i = 0; i < list.size(); ++i) {
-    measure_row(ui, list[i], i, {content.x, content.y + pitch * static_cast<double>(i), content.w, pitch}, out);
+    measure_row(ui, list[i], i, rows.take(heights[i]), out);
   }
   ui.end_scroll();
 }

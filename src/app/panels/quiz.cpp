@@ -26,36 +26,34 @@ void option_answer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const practice::NetQuestion& question = *shown.derived.question;
   const Quiz& quiz = shown.state().quiz;
   const Sizes& sizes = ui.sizes();
+  // Two beside each other where height is short.
+  const std::size_t in_row = shown.screen.side_below ? 2 : 1;
+  Row row({}, 0);
   for (std::size_t i = 0; i < question.options.size(); ++i) {
+    if (i % in_row == 0) {
+      row = Row(column.take(sizes.field), sizes.space);
+    }
     const bool tried = std::find(quiz.tried_options.begin(), quiz.tried_options.end(), i) != quiz.tried_options.end();
     const bool right = quiz.revealed && i == question.right_option;
     const std::string letter(1, static_cast<char>('A' + i));
-    if (ui.button(ids::answer_option.at(i), letter + "  " + question.options[i], column.take(sizes.button),
+    const Rect place = in_row == 1 ? row.rest() : row.take((column.rest().w - sizes.space) / 2);
+    if (ui.button(ids::answer_option.at(i), letter + "  " + question.options[i], place,
                   {.icon = right ? Icon::Check : (tried ? Icon::Cross : Icon::None),
                    .enabled = !quiz.revealed && !tried,
                    .current = right,
+                   .size = TextSize::Small,
                    .h = HAlign::Left})) {
       out.push_back(AnswerOption{i});
     }
   }
 }
 
-}  // namespace
-
-void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+void answer_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Quiz& quiz = shown.state().quiz;
-  const practice::NetQuestion& question = *shown.derived.question;
-  Column column(rect, sizes.space);
-  const std::vector<std::string> styles{"type", "choose"};
-  const std::size_t style = quiz.style == AnswerStyle::Typed ? 0 : 1;
-  if (const auto chosen = ui.tabs(ids::answer_style, styles, style, column.take(sizes.field), HAlign::Left)) {
-    out.push_back(SetAnswerStyle{*chosen == 0 ? AnswerStyle::Typed : AnswerStyle::Options});
-  }
-  const std::string ask = "Which solid folds from this net?";
-  ui.text(ask, column.take(ui.wrapped_height(ask, rect.w, TextSize::Label, true)), {.bold = true, .wrap = true});
+  const double width = column.rest().w;
   Row buttons(column.take_bottom(sizes.button), sizes.space);
-  const Rect reveal = buttons.take((rect.w - sizes.space) * 0.5);
+  const Rect reveal = buttons.take((width - sizes.space) * 0.5);
   if (ui.button(ids::reveal, "show", reveal, {.enabled = !quiz.revealed})) {
     out.push_back(RevealAnswer{});
   }
@@ -63,26 +61,57 @@ void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
                 {.look = quiz.revealed ? ButtonLook::Primary : ButtonLook::Outline})) {
     out.push_back(NextQuestion{});
   }
-  if (quiz.style == AnswerStyle::Typed) {
-    typed_answer(ui, shown, column, out);
-  } else {
-    option_answer(ui, shown, column, out);
-  }
-  if (quiz.feedback) {
-    const bool right = quiz.feedback->verdict == fw::solids::NameVerdict::Right;
-    const double height = ui.wrapped_height(quiz.feedback->message, rect.w, TextSize::Label, right);
-    ui.text(quiz.feedback->message, column.take(std::min(height, column.rest().h)),
-            {.bold = right,
-             .v = figures::VAlign::Top,
-             .wrap = true,
-             .color = right ? ui.theme().good : ui.theme().ink,
-             .shrink = true});
-  }
+}
+
+/// What the last answer deserves, and the name once it is out.
+void verdict(Ui& ui, const Shown& shown, Column& column) {
+  const Quiz& quiz = shown.state().quiz;
+  const practice::NetQuestion& question = *shown.derived.question;
+  const auto say = [&](const std::string& text, bool bold, const Color& color) {
+    const double height = ui.wrapped_height(text, column.rest().w, TextSize::Label, bold);
+    ui.text(text, column.take(std::min(height, std::max(0.0, column.rest().h))),
+            {.bold = bold, .v = figures::VAlign::Top, .wrap = true, .color = color, .shrink = true});
+  };
+  const bool right = quiz.feedback && quiz.feedback->verdict == fw::solids::NameVerdict::Right;
   if (quiz.revealed) {
-    const std::string name = question.solid.name() + ": " + std::to_string(question.solid.faces().size()) + " faces";
-    const double height = ui.wrapped_height(name, rect.w, TextSize::Label, true);
-    ui.text(name, column.take(height), {.bold = true, .v = figures::VAlign::Top, .wrap = true});
+    const std::string faces = std::to_string(question.solid.faces().size()) + " faces";
+    say((right ? "Yes: " : "") + question.solid.name() + ", " + faces, true, right ? ui.theme().good : ui.theme().ink);
+  } else if (quiz.feedback) {
+    say(quiz.feedback->message, false, ui.theme().ink);
   }
+}
+
+}  // namespace
+
+void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Rect left = rect;
+  Rect right = rect;
+  if (shown.screen.side_below) {
+    Row halves(rect, 3 * sizes.space);
+    left = halves.take(rect.w * 0.64);
+    right = halves.rest();
+  }
+  Column asked(left, sizes.space);
+  const std::vector<std::string> styles{"type", "choose"};
+  const std::size_t style = shown.state().quiz.style == AnswerStyle::Typed ? 0 : 1;
+  if (const auto chosen = ui.tabs(ids::answer_style, styles, style, asked.take(sizes.field), HAlign::Left)) {
+    out.push_back(SetAnswerStyle{*chosen == 0 ? AnswerStyle::Typed : AnswerStyle::Options});
+  }
+  const std::string ask = "Which solid folds from this net?";
+  ui.text(ask, asked.take(ui.wrapped_height(ask, left.w, TextSize::Label, true)), {.bold = true, .wrap = true});
+  Column answered(right, sizes.space);
+  answer_buttons(ui, shown, answered, out);
+  if (style == 0) {
+    typed_answer(ui, shown, asked, out);
+  } else {
+    option_answer(ui, shown, asked, out);
+  }
+  Column below(shown.screen.side_below
+                   ? answered.rest()
+                   : Rect{asked.rest().x, asked.rest().y, asked.rest().w, answered.rest().bottom() - asked.rest().y},
+               sizes.space);
+  verdict(ui, shown, below);
 }
 
 }  // namespace fw::app::panels

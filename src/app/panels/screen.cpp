@@ -19,7 +19,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   Rect rest = whole.rest();
   if (!screen.side_below) {
     // About a third of the width, and never narrower than its text needs.
-    const double side_width = std::clamp(window.w / 3.0, 11.5 * sizes.label, window.w * 0.42);
+    const double side_width = std::clamp(window.w / 3.0, 13.2 * sizes.label, window.w * 0.42);
     Row row(rest);
     screen.side = row.take_right(side_width);
     rest = row.rest();

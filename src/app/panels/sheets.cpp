@@ -51,7 +51,7 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
     ui.text(row.keys, parts.take(sheet.w * 0.34), {.size = TextSize::Small, .bold = true, .shrink = true});
     ui.text(row.what, parts.rest(), {.size = TextSize::Small, .shrink = true});
   }
-  ui.text("No names, no accounts, no network: everything stays on this machine.", column.rest(),
+  ui.text("No names, no accounts, no network.", column.rest(),
           {.size = TextSize::Small, .color = ui.theme().quiet_ink, .shrink = true});
   ui.end_sheet();
 }

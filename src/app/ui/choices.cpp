@@ -30,7 +30,7 @@ std::optional<std::size_t> Ui::tabs(WidgetId id, const std::vector<std::string>&
   const double count = static_cast<double>(titles.size());
   const double words = tabs_width(titles) - 4 * sizes().space * count;
   // Where there is little room the words move together first, and then become smaller.
-  const double pad = std::clamp((rect.w - words * sizes().small / sizes().label) / (2 * count), sizes().space * 0.8,
+  const double pad = std::clamp((rect.w - words * sizes().small / sizes().label) / (2 * count), sizes().space * 0.5,
                                 2 * sizes().space);
   drawn.size = std::clamp(drawn.size * (rect.w - 2 * pad * count) / words, sizes().small, sizes().label);
   std::vector<double> widths;
