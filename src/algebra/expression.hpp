@@ -53,8 +53,8 @@ class Expression {
 [[nodiscard]] Expression operator-(const Expression& a, const Expression& b);
 [[nodiscard]] Expression operator*(const Expression& a, const Expression& b);
 [[nodiscard]] Expression operator/(const Expression& a, const Expression& b);
-[[nodiscard]] Expression power(const Expression& a, int exponent);  ///< Requires: exponent >= 2
-[[nodiscard]] Expression root(const Expression& a, int degree = 2); ///< Requires: degree is 2 or 3
+[[nodiscard]] Expression power(const Expression& a, int exponent);   ///< Requires: exponent >= 2
+[[nodiscard]] Expression root(const Expression& a, int degree = 2);  ///< Requires: degree is 2 or 3
 /// Sum of several terms as one flat node. Requires: at least one.
 [[nodiscard]] Expression sum_of(const std::vector<Expression>& terms);
 

@@ -17,8 +17,8 @@ void broken_invariant(std::string_view sentence, const char* file, int line) {
   if (hook != nullptr) {
     hook();
   }
-  std::fprintf(stderr, "foldwright: internal error at %s:%d: %.*s\n", file, line,
-               static_cast<int>(sentence.size()), sentence.data());
+  std::fprintf(stderr, "foldwright: internal error at %s:%d: %.*s\n", file, line, static_cast<int>(sentence.size()),
+               sentence.data());
   std::abort();
 }
 

@@ -5,8 +5,8 @@
 namespace fw::nets {
 
 enum class FoldOrder {
-  Together,   ///< all hinges turn at once
-  OneByOne,   ///< each hinge in its turn, the outermost faces open first
+  Together,  ///< all hinges turn at once
+  OneByOne,  ///< each hinge in its turn, the outermost faces open first
 };
 
 /// Where each face's corners are with the net opened by `amount`: 0 closed solid, 1 flat.

@@ -14,23 +14,23 @@ enum class Grouping { EachFace, AlikeTogether };
 
 /// One line of the running count.
 struct LedgerRow {
-  std::vector<FaceId> faces;        ///< one, or all congruent faces counted together
+  std::vector<FaceId> faces;  ///< one, or all congruent faces counted together
   solids::GroupId group;
-  std::size_t times_counted = 0;    ///< 0: still to be counted; more than the number of faces: counted twice
-  std::string work;                 ///< "6 × 9 ÷ 2", or "4 × (6 × 9 ÷ 2)" when counted together
-  std::string symbols;              ///< "s · ℓ ÷ 2"
-  exact::Number addend;             ///< what the row adds up to, as counted
+  std::size_t times_counted = 0;  ///< 0: still to be counted; more than the number of faces: counted twice
+  std::string work;               ///< "6 × 9 ÷ 2", or "4 × (6 × 9 ÷ 2)" when counted together
+  std::string symbols;            ///< "s · ℓ ÷ 2"
+  exact::Number addend;           ///< what the row adds up to, as counted
 };
 
 /// The count of faces: a value made from a solid and the faces counted so far, in order.
 struct Ledger {
-  std::vector<LedgerRow> rows;              ///< one a face (or a group), in face order
-  std::size_t faces_counted = 0;            ///< distinct ones
+  std::vector<LedgerRow> rows;    ///< one a face (or a group), in face order
+  std::size_t faces_counted = 0;  ///< distinct ones
   std::size_t faces_total = 0;
   std::vector<FaceId> counted_twice;
-  std::vector<exact::Number> addends;       ///< in the order counted, one a count
+  std::vector<exact::Number> addends;  ///< in the order counted, one a count
   units::Area so_far = units::Area::of(exact::Number{}, units::Unit::none().to_the(2));
-  bool is_surface_area = false;             ///< every face counted exactly once
+  bool is_surface_area = false;  ///< every face counted exactly once
 };
 /// `counted` may name a face more than once: the class's mistake is kept, and shown.
 [[nodiscard]] Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping);
@@ -42,8 +42,8 @@ struct Ledger {
 
 /// Numbers in a column: each padded on the left with figure spaces so that the points stand under each other.
 struct ColumnNumber {
-  std::string whole;      ///< "49"
-  std::string fraction;   ///< ".5" or ""
+  std::string whole;     ///< "49"
+  std::string fraction;  ///< ".5" or ""
   bool exact = true;
 };
 [[nodiscard]] std::vector<ColumnNumber> aligned(const std::vector<exact::Number>& numbers, int places);

@@ -13,11 +13,11 @@ namespace fw::units {
 /// `none` (shown as "units", "square units", "cubic units") serves figures without a unit.
 class Unit {
  public:
-  [[nodiscard]] const std::string& text() const;      ///< "cm", "cm²", "gal"
-  [[nodiscard]] const std::string& ascii() const;     ///< "cm", "cm^2", "gal"
-  [[nodiscard]] const std::string& name() const;      ///< "centimeter", "square centimeter", "gallon"
-  [[nodiscard]] int dimension() const;                ///< 1 length, 2 area, 3 volume and capacity
-  [[nodiscard]] bool is_capacity() const;             ///< liters, gallons: volume by another name
+  [[nodiscard]] const std::string& text() const;   ///< "cm", "cm²", "gal"
+  [[nodiscard]] const std::string& ascii() const;  ///< "cm", "cm^2", "gal"
+  [[nodiscard]] const std::string& name() const;   ///< "centimeter", "square centimeter", "gallon"
+  [[nodiscard]] int dimension() const;             ///< 1 length, 2 area, 3 volume and capacity
+  [[nodiscard]] bool is_capacity() const;          ///< liters, gallons: volume by another name
   /// Exact size in meters, square meters or cubic meters (1 for units without a name).
   [[nodiscard]] const exact::Number& factor() const;
   /// The area or volume unit built on this length unit, or the length unit itself.
@@ -31,9 +31,9 @@ class Unit {
 
   /// Reads "cm", "cm2", "cm^2", "cm²", "sq cm", "square centimeters", "cubic ft", "cu. cm", "L", "liters", ...
   [[nodiscard]] static std::optional<Unit> find(std::string_view text);
-  [[nodiscard]] static Unit none();                              ///< length without a unit
+  [[nodiscard]] static Unit none();  ///< length without a unit
   [[nodiscard]] static Unit centimeter();
-  [[nodiscard]] static const std::vector<Unit>& lengths();       ///< mm cm dm m km in ft yd mi, in this order
+  [[nodiscard]] static const std::vector<Unit>& lengths();  ///< mm cm dm m km in ft yd mi, in this order
 
  private:
   explicit Unit(std::size_t row) : row_(row) {}

@@ -35,9 +35,9 @@ std::vector<Scene> scenes() {
   };
 }
 
-class Layout : public testing::TestWithParam<Size> {};
+class SlowLayout : public testing::TestWithParam<Size> {};
 
-TEST_P(Layout, HoldsInEveryScene) {
+TEST_P(SlowLayout, HoldsInEveryScene) {
   const Size size = GetParam();
   for (const char* problem : {"shade", "bench-box", "counter", "stall-roof"}) {
     for (const Scene& scene : scenes()) {
@@ -50,11 +50,11 @@ TEST_P(Layout, HoldsInEveryScene) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Sizes, Layout, testing::ValuesIn(sizes), [](const testing::TestParamInfo<Size>& size) {
+INSTANTIATE_TEST_SUITE_P(Sizes, SlowLayout, testing::ValuesIn(sizes), [](const testing::TestParamInfo<Size>& size) {
   return std::to_string(static_cast<int>(size.param.width)) + "x" + std::to_string(static_cast<int>(size.param.height));
 });
 
-TEST(LayoutText, NothingToBeReadIsUnderThreeAndAHalfPercent) {
+TEST(SlowLayoutText, NothingToBeReadIsUnderThreeAndAHalfPercent) {
   for (const Size size : sizes) {
     for (const Scene& scene : scenes()) {
       ProgramDriver program(after(demo_model("shade"), scene.commands), size.width, size.height);

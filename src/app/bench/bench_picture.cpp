@@ -18,7 +18,7 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-constexpr double fit_margin = 0.17;        // room for labels round the figure
+constexpr double label_room = 1.1;         // left free round the figure, in label sizes
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
 constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
@@ -92,7 +92,9 @@ render::Camera between(const render::Camera& a, const render::Camera& b, double 
 }
 
 /// The closed solid fills the bench, and so does the open net; in between the eye goes back as the net opens.
-render::Camera camera_for(const Model& model, const Derived& derived, double aspect) {
+render::Camera camera_for(const Model& model, const Derived& derived, const render::Viewport& viewport, double label) {
+  const double aspect = viewport.aspect();
+  const double fit_margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
   const render::Camera turned = turned_camera(model);
   const double fold = model.view.fold;
   const render::Camera closed = turned.fitted(points_of(pose_at(model, derived, 0)), aspect, fit_margin);
@@ -143,7 +145,8 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
 
 void add_numbers(BenchPicture& picture, const Model& model, const Theme& theme) {
   const Desk& desk = model.state.desk();
-  const double radius = theme.sizes.label * 0.72;
+  // On a small bench the circles must leave the faces to be seen.
+  const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
   for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
     const FaceId face = FaceId::at(i);
     const PlacedFace placed(desk.solid.polyhedron(), picture.look.faces, face);
@@ -166,7 +169,7 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   BenchPicture picture;
   picture.rect = rect;
   picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
-  picture.camera = camera_for(model, derived, picture.viewport.aspect());
+  picture.camera = camera_for(model, derived, picture.viewport, theme.sizes.label);
   picture.look.faces = pose_at(model, derived, model.view.fold);
   const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
