@@ -60,9 +60,9 @@ nets::Pose laid_on_table(nets::Pose pose, const Stand& stand) {
   return pose;
 }
 
-nets::Pose pose_at(const Model& model, const Derived& derived, double fold) {
+nets::Pose posed(const Model& model, const Derived& derived) {
   const Stand stand = stand_of(model, derived);
-  nets::Pose pose = nets::pose(*stand.polyhedron, *stand.net, fold, model.view.order);
+  nets::Pose pose = nets::pose(*stand.polyhedron, *stand.net, model.view.fold, model.view.order);
   return derived.question ? laid_on_table(std::move(pose), stand) : pose;
 }
 
@@ -84,36 +84,12 @@ render::Camera turned_camera(const Model& model) {
   return camera.orbited(model.view.turn, model.view.tilt);
 }
 
-render::Camera between(const render::Camera& a, const render::Camera& b, double share) {
-  render::Camera camera = a;
-  camera.target = a.target + (b.target - a.target) * share;
-  camera.distance = a.distance + (b.distance - a.distance) * share;
-  return camera;
-}
-
-/// The closed solid fills the bench, and so does the open net; in between the eye goes back as the net opens.
-render::Camera camera_for(const Model& model, const Derived& derived, const render::Viewport& viewport, double label) {
-  const double aspect = viewport.aspect();
-  const double fit_margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
-  const render::Camera turned = turned_camera(model);
-  const double fold = model.view.fold;
-  const render::Camera closed = turned.fitted(points_of(pose_at(model, derived, 0)), aspect, fit_margin);
-  if (fold <= 0 && model.state.mode == Mode::Explore) {
-    return closed.zoomed(model.view.nearness);
-  }
-  std::vector<Vec3> opened;
-  for (const double amount : {0.25, 0.5, 0.75, 1.0}) {
-    const std::vector<Vec3> points = points_of(pose_at(model, derived, amount));
-    opened.insert(opened.end(), points.begin(), points.end());
-  }
-  const render::Camera open = turned.fitted(opened, aspect, fit_margin * 0.6);
-  if (model.state.mode == Mode::Quiz) {
-    return open.zoomed(model.view.nearness);
-  }
-  const render::Camera flat = turned.fitted(points_of(pose_at(model, derived, 1)), aspect, fit_margin);
-  const render::Camera leaving = between(closed, open, std::min(1.0, fold * 2.5));
-  constexpr double nearly_flat = 0.75;
-  return between(leaving, flat, std::max(0.0, (fold - nearly_flat) / (1 - nearly_flat))).zoomed(model.view.nearness);
+/// What stands there fills the bench, at every place of the fold: the eye goes back as the net opens, because the
+/// slider leads it and never by itself.
+render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, double label) {
+  const double margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
+  const render::Camera fitted = turned_camera(model).fitted(points_of(pose), viewport.aspect(), margin);
+  return fitted.zoomed(model.view.nearness);
 }
 
 render::Stroke stroke(const Color& ink, double width, double dash = 0) {
@@ -169,8 +145,8 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   BenchPicture picture;
   picture.rect = rect;
   picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
-  picture.camera = camera_for(model, derived, picture.viewport, theme.sizes.label);
-  picture.look.faces = pose_at(model, derived, model.view.fold);
+  picture.look.faces = posed(model, derived);
+  picture.camera = camera_for(model, picture.look.faces, picture.viewport, theme.sizes.label);
   const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
