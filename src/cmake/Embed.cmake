@@ -32,6 +32,6 @@ function(embed_assets target)
     VERBATIM)
   # A font is longer than the literals that the standard promises; every compiler that we use takes it.
   set_source_files_properties(${source} PROPERTIES
-    COMPILE_OPTIONS "-Wno-overlength-strings;-O0;-g0")
+    COMPILE_OPTIONS "-Wno-overlength-strings;-O0;-g0" SKIP_PRECOMPILE_HEADERS ON)
   target_sources(${target} PRIVATE ${source})
 endfunction()
