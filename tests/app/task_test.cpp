@@ -116,6 +116,19 @@ TEST(Task, AnswerTheQuizByTyping) {
   EXPECT_EQ(program.state().quiz.number, 1U);
 }
 
+TEST(Task, RunTheQuizFromTheRemote) {
+  ProgramDriver program(demo_model("shade"), 1280, 720);
+  const figures::Rect quiz = program.user().rect(ids::modes.at(1));
+  program.user().click(ids::modes.at(1));
+  ASSERT_EQ(program.state().mode, Mode::Quiz);
+  EXPECT_EQ(program.user().rect(ids::modes.at(1)).x, quiz.x) << "a second click must not hit the other mode";
+  program.user().press(Key::PageDown);
+  EXPECT_TRUE(program.state().quiz.revealed);
+  program.user().press(Key::PageDown);
+  EXPECT_EQ(program.state().quiz.number, 1U);
+  EXPECT_FALSE(program.state().quiz.revealed);
+}
+
 TEST(Task, LettersTypedIntoAFieldAreNoShortcuts) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
   program.user().click(ids::modes.at(1));

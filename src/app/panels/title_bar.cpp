@@ -47,9 +47,15 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   if (icon(ids::present, Icon::Present, "present: rail and editors hidden", shown.view().presenting)) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
-  if (shown.state().mode == Mode::Explore && !shown.view().presenting && !shown.screen.side_below &&
-      icon(ids::rail_toggle, Icon::Rail, "list of problems", shown.view().rail_open)) {
-    out.push_back(SetRail{!shown.view().rail_open});
+  if (!shown.view().presenting && !shown.screen.side_below) {
+    // Idle in the quiz, but still there: the modes beside it must not move away under the pointer.
+    const bool has_rail = shown.state().mode == Mode::Explore;
+    const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+    if (ui.icon_button(
+            ids::rail_toggle, Icon::Rail, "list of problems", place,
+            {.look = ButtonLook::Plain, .enabled = has_rail, .current = has_rail && shown.view().rail_open})) {
+      out.push_back(SetRail{!shown.view().rail_open});
+    }
   }
   const std::vector<std::string> modes{"Explore", "Quiz"};
   const Rect tabs = row.take_right(ui.tabs_width(modes) + sizes.space);
