@@ -1,3 +1,5 @@
+#include <cmath>
+#include <limits>
 #include <vector>
 
 #include "algebra/expression.hpp"
@@ -66,6 +68,45 @@ std::optional<Number> evaluate(const Expression& expression, const Bindings& bin
     default:
       return value;
   }
+}
+
+double rough_value(const Expression& expression, const std::map<std::string, double, std::less<>>& values) {
+  constexpr double none = std::numeric_limits<double>::quiet_NaN();
+  switch (expression.operation()) {
+    case Operation::Number:
+      return expression.number().to_double();
+    case Operation::Symbol: {
+      const auto bound = values.find(expression.symbol().name);
+      return bound == values.end() ? none : bound->second;
+    }
+    case Operation::Power:
+      return std::pow(rough_value(expression.operands()[0], values), expression.exponent());
+    case Operation::Root: {
+      const double value = rough_value(expression.operands()[0], values);
+      return expression.exponent() == 3 ? std::cbrt(value) : std::sqrt(value);
+    }
+    default:
+      break;
+  }
+  double total = rough_value(expression.operands()[0], values);
+  for (std::size_t i = 1; i < expression.operands().size(); ++i) {
+    const double value = rough_value(expression.operands()[i], values);
+    switch (expression.operation()) {
+      case Operation::Sum:
+        total += value;
+        break;
+      case Operation::Difference:
+        total -= value;
+        break;
+      case Operation::Product:
+        total *= value;
+        break;
+      default:
+        total /= value;
+        break;
+    }
+  }
+  return total;
 }
 
 }  // namespace fw::algebra

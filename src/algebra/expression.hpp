@@ -66,6 +66,11 @@ struct Equation {
 /// The value, if every symbol in it is bound and no division by zero or root of a negative is met.
 [[nodiscard]] std::optional<exact::Number> evaluate(const Expression& expression, const Bindings& bindings);
 
+/// The value in doubles, for questions that need no exact answer; NaN where a symbol is unbound, or a division by zero
+/// or the root of a negative leaves none.
+[[nodiscard]] double rough_value(const Expression& expression,
+                                 const std::map<std::string, double, std::less<>>& values);
+
 /// The distinct symbols of an expression, in order of appearance.
 [[nodiscard]] std::vector<Symbol> symbols_of(const Expression& expression);
 

@@ -69,7 +69,9 @@ std::vector<Description> examples(const Row& row) {
 const Kind* find_kind(std::string_view key) { return find_row(kinds(), key); }
 const ShapeKind* find_base_shape(std::string_view key) { return find_row(base_shapes(), key); }
 
-std::vector<Description> shelf() {
+namespace {
+
+std::vector<Description> standing_solids() {
   std::vector<Description> all;
   for (const Kind& kind : kinds()) {
     for (const Description& example : examples(kind)) {
@@ -88,6 +90,14 @@ std::vector<Description> shelf() {
       }
     }
   }
+  return all;
+}
+
+}  // namespace
+
+std::vector<Description> shelf() {
+  // Found once: which bases a kind can stand on is tried out, and never changes.
+  static const std::vector<Description> all = standing_solids();
   return all;
 }
 
