@@ -120,40 +120,41 @@ TEST(OffscreenGl, RowsComeFromTheTop) {
 /// Everything of OpenGL's state that a picture could depend on, as numbers.
 std::vector<GLint> state() {
   std::vector<GLint> numbers;
-  for (const GLenum name : {GL_VIEWPORT,
-                            GL_SCISSOR_BOX,
-                            GL_COLOR_WRITEMASK,
-                            GL_DEPTH_WRITEMASK,
-                            GL_DEPTH_FUNC,
-                            GL_BLEND_SRC_RGB,
-                            GL_BLEND_DST_RGB,
-                            GL_BLEND_SRC_ALPHA,
-                            GL_BLEND_DST_ALPHA,
-                            GL_BLEND_EQUATION_RGB,
-                            GL_BLEND_EQUATION_ALPHA,
-                            GL_POLYGON_OFFSET_FACTOR,
-                            GL_POLYGON_OFFSET_UNITS,
-                            GL_CURRENT_PROGRAM,
-                            GL_VERTEX_ARRAY_BINDING,
-                            GL_ARRAY_BUFFER_BINDING,
-                            GL_ELEMENT_ARRAY_BUFFER_BINDING,
-                            GL_ACTIVE_TEXTURE,
-                            GL_TEXTURE_BINDING_2D,
-                            GL_DRAW_FRAMEBUFFER_BINDING,
-                            GL_READ_FRAMEBUFFER_BINDING,
-                            GL_RENDERBUFFER_BINDING,
-                            GL_CULL_FACE_MODE,
-                            GL_FRONT_FACE,
-                            GL_STENCIL_FUNC,
-                            GL_PACK_ALIGNMENT,
-                            GL_UNPACK_ALIGNMENT,
-                            GL_PIXEL_PACK_BUFFER_BINDING}) {
+  for (const GLenum name : std::initializer_list<GLenum>{GL_VIEWPORT,
+                                                         GL_SCISSOR_BOX,
+                                                         GL_COLOR_WRITEMASK,
+                                                         GL_DEPTH_WRITEMASK,
+                                                         GL_DEPTH_FUNC,
+                                                         GL_BLEND_SRC_RGB,
+                                                         GL_BLEND_DST_RGB,
+                                                         GL_BLEND_SRC_ALPHA,
+                                                         GL_BLEND_DST_ALPHA,
+                                                         GL_BLEND_EQUATION_RGB,
+                                                         GL_BLEND_EQUATION_ALPHA,
+                                                         GL_POLYGON_OFFSET_FACTOR,
+                                                         GL_POLYGON_OFFSET_UNITS,
+                                                         GL_CURRENT_PROGRAM,
+                                                         GL_VERTEX_ARRAY_BINDING,
+                                                         GL_ARRAY_BUFFER_BINDING,
+                                                         GL_ELEMENT_ARRAY_BUFFER_BINDING,
+                                                         GL_ACTIVE_TEXTURE,
+                                                         GL_TEXTURE_BINDING_2D,
+                                                         GL_DRAW_FRAMEBUFFER_BINDING,
+                                                         GL_READ_FRAMEBUFFER_BINDING,
+                                                         GL_RENDERBUFFER_BINDING,
+                                                         GL_CULL_FACE_MODE,
+                                                         GL_FRONT_FACE,
+                                                         GL_STENCIL_FUNC,
+                                                         GL_PACK_ALIGNMENT,
+                                                         GL_UNPACK_ALIGNMENT,
+                                                         GL_PIXEL_PACK_BUFFER_BINDING}) {
     std::array<GLint, 4> values{};
     glGetIntegerv(name, values.data());
     numbers.insert(numbers.end(), values.begin(), values.end());
   }
-  for (const GLenum name : {GL_SCISSOR_TEST, GL_DEPTH_TEST, GL_BLEND, GL_CULL_FACE, GL_STENCIL_TEST,
-                            GL_POLYGON_OFFSET_FILL, GL_DITHER, GL_SAMPLE_ALPHA_TO_COVERAGE, GL_RASTERIZER_DISCARD}) {
+  for (const GLenum name : std::initializer_list<GLenum>{GL_SCISSOR_TEST, GL_DEPTH_TEST, GL_BLEND, GL_CULL_FACE,
+                                                         GL_STENCIL_TEST, GL_POLYGON_OFFSET_FILL, GL_DITHER,
+                                                         GL_SAMPLE_ALPHA_TO_COVERAGE, GL_RASTERIZER_DISCARD}) {
     numbers.push_back(glIsEnabled(name));
   }
   return numbers;
@@ -162,7 +163,9 @@ std::vector<GLint> state() {
 void set_odd_state(const Program& program, GLuint array, GLuint buffer) {
   glViewport(3, 5, 17, 19);
   glScissor(2, 4, 30, 31);
-  for (const GLenum name : {GL_SCISSOR_TEST, GL_CULL_FACE, GL_POLYGON_OFFSET_FILL, GL_STENCIL_TEST}) glEnable(name);
+  for (const GLenum name :
+       std::initializer_list<GLenum>{GL_SCISSOR_TEST, GL_CULL_FACE, GL_POLYGON_OFFSET_FILL, GL_STENCIL_TEST})
+    glEnable(name);
   glDisable(GL_BLEND);
   glColorMask(GL_TRUE, GL_FALSE, GL_TRUE, GL_FALSE);
   glDepthMask(GL_FALSE);
