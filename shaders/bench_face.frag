@@ -16,10 +16,13 @@ void main() {
 
   // The shares of the pixel that the lines, the other lines and the dots cover. Where a pixel is as wide as a
   // period they melt into their means, so that they do not shimmer.
-  vec3 sharp = vec3((0.5 * line_share - off_middle) / pixel, (dot_radius - length(off_middle)) / coarsest);
+  // A line that is thinner than a pixel is drawn a pixel wide, and as much paler.
+  vec2 wide = max(vec2(line_share), pixel);
+  vec2 lines = clamp((0.5 * wide - off_middle) / pixel + 0.5, 0.0, 1.0) * (line_share / wide);
+  vec3 sharp = vec3(lines, clamp((dot_radius - length(off_middle)) / coarsest + 0.5, 0.0, 1.0));
   vec3 mean = vec3(line_share, line_share, 3.14159265 * dot_radius * dot_radius);
   vec3 melted = smoothstep(0.35, 0.7, vec3(pixel, coarsest));
-  vec3 share = mix(clamp(sharp + 0.5, 0.0, 1.0), mean, melted);
+  vec3 share = mix(sharp, mean, melted);
 
   float cover = share.x;
   if (face_hatch > 4.5) {
