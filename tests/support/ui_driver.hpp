@@ -169,7 +169,7 @@ class UiDriver {
   /// What of a widget can be seen; scrolls its list as a user would until the middle can.
   [[nodiscard]] app::Rect visible(app::WidgetId id) {
     for (int i = 0; i < 200; ++i) {
-      const app::ItemRecord& it = item(id);
+      const app::ItemRecord it = item(id);  // a copy: frames make the records anew
       const app::Vec2 middle = it.rect.center();
       if (it.clip.contains(middle) || !it.scrolls) break;
       point_at(it.clip.center());
