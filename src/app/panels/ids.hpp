@@ -13,7 +13,6 @@ inline constexpr WidgetId problem_next{"problem_next"};
 inline constexpr WidgetId rail{"rail"};
 inline constexpr WidgetId rail_toggle{"rail_toggle"};
 inline constexpr WidgetId present{"present"};
-inline constexpr WidgetId keys{"keys"};
 inline constexpr WidgetId prompt_toggle{"prompt_toggle"};
 
 inline constexpr WidgetId bench{"bench"};

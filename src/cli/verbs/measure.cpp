@@ -6,6 +6,7 @@
 #include "cli/open_lesson.hpp"
 #include "cli/text_table.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "figures/face_style.hpp"
 #include "reasoning/ledger.hpp"
 
 namespace fw::cli {
@@ -31,20 +32,11 @@ std::string role_text(solids::FaceRole role) {
   return "";
 }
 
-// A, B, ... Z, AA, AB, ...
-std::string group_letter(solids::GroupId group) {
-  std::string letters;
-  for (std::size_t rest = group.index() + 1; rest > 0; rest = (rest - 1) / 26) {
-    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
-  }
-  return letters;
-}
-
 Json face_json(const solids::Face& face) {
   return {{"number", face.id.index() + 1},
           {"role", role_text(face.role)},
           {"shape", face.shape},
-          {"group", group_letter(face.group)},
+          {"group", figures::group_letter(face.group)},
           {"area", quantity_json(face.area)}};
 }
 
@@ -81,8 +73,9 @@ std::string problem_text(const lessons::Problem& problem) {
   const reasoning::Ledger ledger = reasoning::ledger(solid, {}, reasoning::Grouping::EachFace);
   std::vector<std::vector<std::string>> rows{{"face", "role", "shape", "group", "work", "area"}};
   for (const solids::Face& face : solid.faces()) {
-    rows.push_back({std::to_string(face.id.index() + 1), role_text(face.role), face.shape, group_letter(face.group),
-                    ledger.rows[face.id.index()].work, units::text(face.area, places)});
+    rows.push_back({std::to_string(face.id.index() + 1), role_text(face.role), face.shape,
+                    figures::group_letter(face.group), ledger.rows[face.id.index()].work,
+                    units::text(face.area, places)});
   }
   return problem.id + ": " + solid.name() + ", " + std::to_string(solid.faces().size()) + " faces, " +
          std::to_string(solid.polyhedron().edges().size()) + " edges, " +
