@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/result.hpp"
+#include "reasoning/step.hpp"
+
+namespace fw::reasoning {
+
+enum class Route { Formula, FaceByFace };
+
+struct SolutionOptions {
+  Route route = Route::Formula;
+  int places = 2;                                  ///< decimals of an answer that does not end
+  std::optional<units::Unit> unit = std::nullopt;  ///< of the answer; none: the solid's own
+};
+
+struct Answer {
+  exact::Number amount;  ///< in `unit`
+  units::Unit unit = units::Unit::none();
+  int places = 2;
+  std::string text;                ///< "9 cm", "≈ 10.39 cm"
+  std::string exact_text;          ///< "6√3 cm"; empty where the number has no such form or `text` is exact
+  std::vector<std::string> notes;  ///< "the label 5.2 cm is a rounded number, so the answer is one too"
+};
+
+/// A problem worked out: every line follows from one before.
+struct Solution {
+  std::string asked;  ///< "slant_height"
+  std::string title;  ///< "slant height"
+  std::vector<Step> steps;
+  std::vector<Source> sources;  ///< of the numbers: Notation::source is a row of it
+  algebra::Bindings values;     ///< of the symbols that stand for numbers in Step::equation
+  Answer answer;
+};
+
+/// What is asked of the solid, from what its lesson gives, by the shortest and most usual chain of its relations.
+/// `asked`: a measure of the whole ("surface_area") or of the solid ("slant_height", "base.side").
+/// Errors: a sentence, when the solid has no such measure, or the route does not lead to it.
+[[nodiscard]] Result<Solution, std::string> worked_solution(const solids::Solid& solid, const std::string& asked,
+                                                            const SolutionOptions& options = {});
+
+}  // namespace fw::reasoning

@@ -1,0 +1,70 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "algebra/notation.hpp"
+#include "exact/column_work.hpp"
+#include "solids/solid.hpp"
+
+namespace fw::reasoning {
+
+using geometry::FaceId;
+
+/// Where a number of a worked solution comes from; "where does this number come from?" is answered with it.
+struct Source {
+  enum class Kind { Label, EqualEdge, Known, EarlierStep };
+  Kind kind = Kind::Label;
+  std::string sentence;                ///< "the label 6 cm at the base edge", "worked out in step 4"
+  std::optional<solids::MarkId> mark;  ///< of a label on the solid
+  std::optional<std::size_t> step;     ///< of an earlier step
+  std::vector<FaceId> faces;           ///< the faces that it belongs to
+};
+
+enum class StepKind {
+  Ask,          ///< what is asked: a cover, a filling or an edge, and its unit
+  Name,         ///< the solid and its number of faces
+  Convert,      ///< unlike units, or to the unit asked
+  Relation,     ///< the formula in letters
+  PutIn,        ///< the numbers, or another formula, in place of letters
+  Cancel,       ///< common factors
+  Work,         ///< arithmetic on one side
+  BothSides,    ///< the same done to both sides
+  TakeRoot,     ///< square or cube root
+  ChooseValue,  ///< of two roots, the one that can be a length
+  Numeric,      ///< found by trying closer and closer, since school has no formula
+  Round,        ///< once, at the end
+  Answer,       ///< with its unit
+  Check,        ///< the answer put back
+  Count,        ///< of a word problem: packs, cost, coats, leftover
+};
+
+/// A number with its unit that a step comes out with: what a blank asks for.
+struct Outcome {
+  exact::Number amount;
+  std::optional<units::Unit> unit;  ///< none: a plain count
+};
+
+/// What a step did to the equation it comes from, so that it can be checked: at any values of the letters, each
+/// side after is the same side before, with the operand added, taken off and so on.
+struct Change {
+  enum class Kind { Start, Rewrite, Swap, Add, Subtract, Multiply, Divide, TakeRoot, Square } kind = Kind::Start;
+  std::optional<algebra::Expression> operand = std::nullopt;
+  int degree = 2;  ///< of a root
+};
+
+struct Step {
+  StepKind kind = StepKind::Work;
+  std::string reason;                         ///< a sentence in a student's words
+  std::optional<algebra::NotationLine> line;  ///< the equation as it stands after the step; none: words only
+  std::optional<algebra::Equation> equation;  ///< the same in symbols, numbers as symbols bound in `Solution::values`
+  Change change;
+  std::optional<std::size_t> before;       ///< the step whose equation this one comes from
+  std::optional<Outcome> outcome;          ///< none: the step has no number to ask for
+  std::vector<FaceId> faces;               ///< that the step speaks of
+  std::vector<solids::MarkId> marks;       ///< lengths that it speaks of
+  std::optional<exact::ColumnWork> aside;  ///< arithmetic that is more than the head can do
+};
+
+}  // namespace fw::reasoning
