@@ -60,11 +60,11 @@ struct Step {
   std::optional<algebra::NotationLine> line;  ///< the equation as it stands after the step; none: words only
   std::optional<algebra::Equation> equation;  ///< the same in symbols, numbers as symbols bound in `Solution::values`
   Change change;
-  std::optional<std::size_t> before;       ///< the step whose equation this one comes from
-  std::optional<Outcome> outcome;          ///< none: the step has no number to ask for
-  std::vector<FaceId> faces;               ///< that the step speaks of
-  std::vector<solids::MarkId> marks;       ///< lengths that it speaks of
-  std::optional<exact::ColumnWork> aside;  ///< arithmetic that is more than the head can do
+  std::optional<std::size_t> before;      ///< the step whose equation this one comes from
+  std::optional<Outcome> outcome;         ///< none: the step has no number to ask for
+  std::vector<FaceId> faces;              ///< that the step speaks of
+  std::vector<solids::MarkId> marks;      ///< lengths that it speaks of
+  std::vector<exact::ColumnWork> asides;  ///< arithmetic that is more than the head can do, in order
 };
 
 }  // namespace fw::reasoning

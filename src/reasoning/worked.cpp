@@ -13,35 +13,8 @@ using algebra::Expression;
 using algebra::Operation;
 using algebra::Symbol;
 
-const units::WrittenQuantity* written_at(const solids::FieldValue& value, std::size_t item) {
-  if (const auto* length = std::get_if<solids::LengthEntry>(&value)) {
-    return length->written ? &*length->written : nullptr;
-  }
-  if (const auto* lengths = std::get_if<std::vector<solids::LengthEntry>>(&value)) {
-    return item < lengths->size() && (*lengths)[item].written ? &*(*lengths)[item].written : nullptr;
-  }
-  return nullptr;
-}
-
-// What the lesson itself writes for a measure, if it does.
-const units::WrittenQuantity* written_for(const solids::Solid& solid, const Symbol& symbol) {
-  for (const solids::Measure& measure : solid.statement().measures) {
-    if (!(measure.symbol == symbol) || measure.key.empty()) {
-      continue;
-    }
-    const solids::Description& description = solid.description();
-    const solids::Description& owner =
-        measure.in_base && !description.base.empty() ? description.base.front() : description;
-    const auto field = owner.fields.find(measure.key);
-    if (field != owner.fields.end()) {
-      return written_at(field->second, measure.item);
-    }
-  }
-  return nullptr;
-}
-
 std::string number_text(const solids::Solid& solid, const Symbol& symbol) {
-  const units::WrittenQuantity* written = written_for(solid, symbol);
+  const units::WrittenQuantity* written = solid.written(symbol);
   // "3 ft 6 in" is no one number to work with.
   const bool is_one_number = written != nullptr && (!written->has_unit || written->number.text != written->text);
   if (is_one_number && written->unit == solid.unit()) {

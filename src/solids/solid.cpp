@@ -43,6 +43,16 @@ std::set<std::string> labelled_symbols(const SolidStatement& statement, const De
   return symbols;
 }
 
+const units::WrittenQuantity* written_at(const FieldValue& value, std::size_t item) {
+  if (const auto* length = std::get_if<LengthEntry>(&value)) {
+    return length->written ? &*length->written : nullptr;
+  }
+  if (const auto* lengths = std::get_if<std::vector<LengthEntry>>(&value)) {
+    return item < lengths->size() && (*lengths)[item].written ? &*(*lengths)[item].written : nullptr;
+  }
+  return nullptr;
+}
+
 std::set<std::string> given_symbols(const SolidStatement& statement, const std::vector<Given>& all) {
   std::set<std::string> symbols;
   for (const Given& given : all) {
@@ -123,6 +133,23 @@ const Description& Solid::description() const { return table_->description; }
 const SolidStatement& Solid::statement() const { return table_->statement; }
 Unit Solid::unit() const { return table_->unit; }
 const algebra::Bindings& Solid::values() const { return table_->values; }
+const units::WrittenQuantity* Solid::written(const Symbol& symbol) const {
+  const auto known = table_->known.find(symbol.name);
+  if (known != table_->known.end()) {
+    return &known->second;
+  }
+  for (const Measure& measure : table_->statement.measures) {
+    if (!(measure.symbol == symbol) || measure.key.empty()) {
+      continue;
+    }
+    const Description& description = table_->description;
+    const Description& owner = measure.in_base ? description.base.front() : description;
+    const auto field = owner.fields.find(measure.key);
+    return field == owner.fields.end() ? nullptr : written_at(field->second, measure.item);
+  }
+  return nullptr;
+}
+
 bool Solid::is_given(const Symbol& symbol) const { return table_->given.count(symbol.name) != 0; }
 const geometry::Polyhedron& Solid::polyhedron() const { return table_->surface.polyhedron; }
 const IdVector<FaceId, Face>& Solid::faces() const { return table_->surface.faces; }

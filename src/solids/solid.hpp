@@ -63,6 +63,9 @@ class Solid {
   [[nodiscard]] units::Unit unit() const;                 ///< the length unit of all its values
   [[nodiscard]] const algebra::Bindings& values() const;  ///< every measure, and S, L, B, V, P where they exist
   [[nodiscard]] bool is_given(const algebra::Symbol& symbol) const;  ///< written in the lesson, not worked out
+  /// What the lesson writes for a measure or a quantity of the whole, in the unit in which it is written; null where
+  /// it writes none.
+  [[nodiscard]] const units::WrittenQuantity* written(const algebra::Symbol& symbol) const;
 
   [[nodiscard]] const geometry::Polyhedron& polyhedron() const;
   [[nodiscard]] const IdVector<FaceId, Face>& faces() const;

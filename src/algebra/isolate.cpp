@@ -1,0 +1,304 @@
+#include "algebra/isolate.hpp"
+
+#include <algorithm>
+
+namespace fw::algebra {
+namespace {
+
+using exact::Number;
+
+// A polynomial in the unknown: coefficient k belongs to its power k.
+using Coefficients = std::vector<Number>;
+
+Coefficients sum(const Coefficients& a, const Coefficients& b, const Number& times_b) {
+  Coefficients result(std::max(a.size(), b.size()));
+  for (std::size_t i = 0; i < result.size(); ++i) {
+    result[i] = (i < a.size() ? a[i] : Number()) + (i < b.size() ? b[i] * times_b : Number());
+  }
+  return result;
+}
+
+Coefficients product(const Coefficients& a, const Coefficients& b) {
+  Coefficients result(a.size() + b.size() - 1);
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    for (std::size_t j = 0; j < b.size(); ++j) {
+      result[i + j] = result[i + j] + a[i] * b[j];
+    }
+  }
+  return result;
+}
+
+// Nothing for what is no polynomial: the unknown under a root or below a fraction's line.
+std::optional<Coefficients> coefficients(const Expression& e, const Symbol& unknown, const Bindings& values) {
+  if (occurrences(e, unknown) == 0) {
+    const std::optional<Number> value = evaluate(e, values);
+    return value ? std::optional(Coefficients{*value}) : std::nullopt;
+  }
+  if (e.operation() == Operation::Symbol) {
+    return Coefficients{Number(), Number::whole(1)};
+  }
+  std::vector<Coefficients> parts;
+  for (const Expression& operand : e.operands()) {
+    const std::optional<Coefficients> part = coefficients(operand, unknown, values);
+    if (!part) {
+      return std::nullopt;
+    }
+    parts.push_back(*part);
+  }
+  Coefficients result = parts.front();
+  const bool divides = e.operation() == Operation::Quotient;
+  if (e.operation() == Operation::Root || (divides && occurrences(e.operands()[1], unknown) > 0)) {
+    return std::nullopt;
+  }
+  for (std::size_t i = 1; i < parts.size(); ++i) {
+    switch (e.operation()) {
+      case Operation::Sum:
+        result = sum(result, parts[i], Number::whole(1));
+        break;
+      case Operation::Difference:
+        result = sum(result, parts[i], Number::whole(-1));
+        break;
+      default:
+        result = product(result, divides ? Coefficients{Number::whole(1) / parts[i][0]} : parts[i]);
+        break;
+    }
+  }
+  for (int i = 1; e.operation() == Operation::Power && i < e.exponent(); ++i) {
+    result = product(result, parts.front());
+  }
+  while (result.size() > 1 && result.back().is_zero()) {
+    result.pop_back();
+  }
+  return result;
+}
+
+class Isolation {
+ public:
+  Isolation(Equation equation, const Symbol& unknown, const Number& value, Numerals& numerals)
+      : equation_(std::move(equation)), unknown_(unknown), value_(value), numerals_(&numerals) {}
+
+  [[nodiscard]] std::optional<std::vector<IsolationStep>> steps() {
+    for (int rounds = 0; rounds < most_rounds; ++rounds) {
+      work_out();
+      if (is_done()) {
+        return steps_;
+      }
+      if (!advance()) {
+        return std::nullopt;
+      }
+    }
+    return std::nullopt;
+  }
+
+ private:
+  using Kind = IsolationStep::Kind;
+  static constexpr int most_rounds = 40;
+
+  [[nodiscard]] bool is_unknown(const Expression& e) const {
+    return e.operation() == Operation::Symbol && e.symbol() == unknown_;
+  }
+  [[nodiscard]] bool has_unknown(const Expression& e) const { return occurrences(e, unknown_) > 0; }
+  [[nodiscard]] bool is_done() const { return is_unknown(equation_.left) && !has_unknown(equation_.right); }
+
+  void emit(Kind kind, Equation equation, std::optional<Expression> operand = std::nullopt, int degree = 2) {
+    equation_ = std::move(equation);
+    steps_.push_back({kind, equation_, std::move(operand), degree});
+  }
+
+  [[nodiscard]] Expression leaf(const Number& value, int dimension) {
+    return dimension == 0 ? Expression(value) : Expression(numerals_->add(value, dimension));
+  }
+
+  // Arithmetic on both sides until nothing is left to do; the unknown moves to the left on the way.
+  void work_out() {
+    while (true) {
+      const Equation worked{worked_once(equation_.left, *numerals_), worked_once(equation_.right, *numerals_)};
+      const bool changed = !(worked.left == equation_.left) || !(worked.right == equation_.right);
+      const bool swaps = !has_unknown(worked.left) && is_settled(worked.left);
+      if (swaps) {
+        emit(Kind::Swap, {worked.right, worked.left});
+      } else if (changed) {
+        emit(Kind::Work, worked);
+      } else {
+        return;
+      }
+    }
+  }
+  [[nodiscard]] static bool is_settled(const Expression& e) { return e.operands().empty(); }
+
+  // One thing done to both sides.
+  [[nodiscard]] bool advance() {
+    if (has_unknown(equation_.right) || occurrences(equation_.left, unknown_) > 1) {
+      return collect();
+    }
+    const Expression left = equation_.left;
+    const std::vector<Expression>& operands = left.operands();
+    switch (left.operation()) {
+      case Operation::Sum:
+        return take_off();
+      case Operation::Difference:
+        emit(Kind::Add, {operands[0], equation_.right + operands[1]}, operands[1]);
+        return true;
+      case Operation::Product:
+        return divide_by_factors();
+      case Operation::Quotient:
+        emit(Kind::Multiply, {operands[0], equation_.right * operands[1]}, operands[1]);
+        return true;
+      case Operation::Power:
+        emit(Kind::TakeRoot, {operands[0], root(equation_.right, left.exponent())}, std::nullopt, left.exponent());
+        return left.exponent() <= 3;
+      case Operation::Root:
+        emit(Kind::Square, {operands[0], power(equation_.right, left.exponent())}, std::nullopt, left.exponent());
+        return true;
+      default:
+        return false;
+    }
+  }
+
+  [[nodiscard]] bool take_off() {
+    std::vector<Expression> stays;
+    std::vector<Expression> goes;
+    for (const Expression& operand : equation_.left.operands()) {
+      (has_unknown(operand) ? stays : goes).push_back(operand);
+    }
+    if (goes.empty()) {
+      return false;
+    }
+    const Expression off = goes.size() == 1 ? goes.front() : sum_of(goes);
+    const std::optional<Number> value = evaluate(off, numerals_->values());
+    if (value && value->sign() < 0) {
+      const Expression back = leaf(-*value, dimension_of(off));
+      emit(Kind::Add, {stays.size() == 1 ? stays.front() : sum_of(stays), equation_.right + back}, back);
+    } else {
+      emit(Kind::Subtract, {stays.size() == 1 ? stays.front() : sum_of(stays), equation_.right - off}, off);
+    }
+    return true;
+  }
+
+  [[nodiscard]] bool divide_by_factors() {
+    std::vector<Expression> stays;
+    std::optional<Expression> by;
+    for (const Expression& operand : equation_.left.operands()) {
+      if (has_unknown(operand)) {
+        stays.push_back(operand);
+      } else {
+        by = by ? *by * operand : operand;
+      }
+    }
+    if (!by || stays.size() != 1) {
+      return false;
+    }
+    emit(Kind::Divide, {stays.front(), equation_.right / *by}, by);
+    return true;
+  }
+
+  // ---- several places of the unknown ----
+
+  [[nodiscard]] bool collect() {
+    const std::optional<Coefficients> left = coefficients(equation_.left, unknown_, numerals_->values());
+    const std::optional<Coefficients> right = coefficients(equation_.right, unknown_, numerals_->values());
+    if (!left || !right) {
+      return false;
+    }
+    const int dimension = dimension_of(equation_.left);
+    if (right->size() > 1) {
+      return bring_over(*left, *right, dimension);
+    }
+    const Coefficients& all = *left;
+    const std::size_t powers = static_cast<std::size_t>(
+        std::count_if(all.begin() + 1, all.end(), [](const Number& c) { return !c.is_zero(); }));
+    const Expression written = polynomial(all, dimension);
+    if (!is_same_shape(written, equation_.left)) {
+      emit(Kind::Collect, {written, equation_.right});
+      return true;
+    }
+    return powers == 2 && all.size() == 3 && complete_square(all, dimension);
+  }
+
+  // What stands on the right with the unknown goes to the left.
+  [[nodiscard]] bool bring_over(const Coefficients& left, const Coefficients& right, int dimension) {
+    Coefficients moved = right;
+    moved[0] = Number();
+    const Expression off = polynomial(moved, dimension);
+    emit(Kind::Subtract, {polynomial(sum(left, moved, Number::whole(-1)), dimension), leaf(right[0], dimension)}, off);
+    return true;
+  }
+
+  // Numerals differ by name though they stand for the same number.
+  [[nodiscard]] bool is_same_shape(const Expression& a, const Expression& b) const {
+    if (a.operation() != b.operation() || a.operands().size() != b.operands().size()) {
+      return false;
+    }
+    if (a.operands().empty()) {
+      const std::optional<Number> x = evaluate(a, numerals_->values());
+      const std::optional<Number> y = evaluate(b, numerals_->values());
+      return x && y ? *x == *y : a == b;
+    }
+    for (std::size_t i = 0; i < a.operands().size(); ++i) {
+      if (!is_same_shape(a.operands()[i], b.operands()[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  // A number alone first where the unknown stands once, as in 126 + 32h; else from the highest power down.
+  [[nodiscard]] Expression polynomial(const Coefficients& all, int dimension) {
+    std::vector<Expression> terms;
+    for (std::size_t k = all.size(); k-- > 1;) {
+      if (all[k].is_zero()) {
+        continue;
+      }
+      const Expression x = k == 1 ? Expression(unknown_) : power(unknown_, static_cast<int>(k));
+      const int coefficient_dimension = dimension - static_cast<int>(k) * unknown_.dimension;
+      const bool is_one = coefficient_dimension == 0 && all[k] == Number::whole(1);
+      terms.push_back(is_one ? x : leaf(all[k], coefficient_dimension) * x);
+    }
+    if (!all[0].is_zero()) {
+      terms.insert(all.size() == 2 ? terms.begin() : terms.end(), leaf(all[0], dimension));
+    }
+    return terms.empty() ? leaf(Number(), dimension) : terms.size() == 1 ? terms.front() : sum_of(terms);
+  }
+
+  // a·x² + b·x + c = d, one thing at a time: c goes over, a is divided out, the square is completed.
+  [[nodiscard]] bool complete_square(const Coefficients& all, int dimension) {
+    if (!all[0].is_zero()) {
+      return take_off();
+    }
+    const int leading_dimension = dimension - 2 * unknown_.dimension;
+    if (leading_dimension != 0 || !(all[2] == Number::whole(1))) {
+      const Expression by = leaf(all[2], leading_dimension);
+      const Coefficients divided{Number(), all[1] / all[2], Number::whole(1)};
+      emit(Kind::Divide, {polynomial(divided, 2 * unknown_.dimension), equation_.right / by}, by);
+      return true;
+    }
+    const Number half = all[1] / Number::whole(2);
+    const Number absolute = half.sign() < 0 ? -half : half;
+    const Expression shift = leaf(absolute, unknown_.dimension);
+    const Expression added = power(shift, 2);
+    emit(Kind::Add, {sum_of({equation_.left, added}), equation_.right + added}, added);
+    const Expression x = unknown_;
+    const Expression base = half.sign() < 0 ? x - shift : x + shift;
+    const Expression right = worked_once(worked_once(equation_.right, *numerals_), *numerals_);
+    emit(Kind::CompleteSquare, {power(base, 2), right});
+    const bool is_minus = (value_ + half).sign() < 0;
+    const Expression taken = root(right);
+    emit(is_minus ? Kind::TakeMinusRoot : Kind::TakeRoot, {base, is_minus ? Expression(0) - taken : taken});
+    return true;
+  }
+
+  Equation equation_;
+  const Symbol& unknown_;
+  const Number& value_;
+  Numerals* numerals_;
+  std::vector<IsolationStep> steps_;
+};
+
+}  // namespace
+
+std::optional<std::vector<IsolationStep>> isolated(const Equation& equation, const Symbol& unknown, const Number& value,
+                                                   Numerals& numerals) {
+  return Isolation(equation, unknown, value, numerals).steps();
+}
+
+}  // namespace fw::algebra

@@ -1,0 +1,343 @@
+#include "reasoning/chain.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+
+#include "algebra/isolate.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Equation;
+using algebra::Expression;
+using algebra::Operation;
+using algebra::Symbol;
+
+// What a formula costs a class; only their order matters (common practice, no source).
+namespace cost {
+constexpr double direct = 10;        // it stands solved for its letter
+constexpr double linear = 14;        // one sum or product to undo
+constexpr double root = 18;          // a square or cube to undo
+constexpr double collected = 20;     // the letter stands in several terms
+constexpr double quadratic = 40;     // as itself and as its square
+constexpr double no_formula = 90;    // only by trying
+constexpr double derivation = 30;    // from coordinates
+constexpr double substitution = 12;  // a formula put into another
+constexpr double later = 0.01;       // for each relation that stands before
+}  // namespace cost
+
+std::vector<Symbol> symbols_in(const Equation& equation) { return algebra::symbols_of(equation.left - equation.right); }
+
+std::vector<Symbol> unknown_in(const Equation& equation, const std::set<std::string>& known) {
+  std::vector<Symbol> symbols = symbols_in(equation);
+  symbols.erase(std::remove_if(symbols.begin(), symbols.end(),
+                               [&](const Symbol& symbol) { return known.count(symbol.name) != 0; }),
+                symbols.end());
+  return symbols;
+}
+
+bool stands_under_power(const Expression& expression, const Symbol& symbol) {
+  if (expression.operation() == Operation::Power || expression.operation() == Operation::Root) {
+    return algebra::occurrences(expression, symbol) > 0;
+  }
+  return std::any_of(expression.operands().begin(), expression.operands().end(),
+                     [&](const Expression& operand) { return stands_under_power(operand, symbol); });
+}
+
+bool stands_plain(const Expression& expression, const Symbol& symbol) {
+  if (expression.operation() == Operation::Symbol) {
+    return expression.symbol() == symbol;
+  }
+  return expression.operation() != Operation::Power && expression.operation() != Operation::Root &&
+         std::any_of(expression.operands().begin(), expression.operands().end(),
+                     [&](const Expression& operand) { return stands_plain(operand, symbol); });
+}
+
+bool stands_under_root(const Expression& expression, const Symbol& symbol) {
+  return std::any_of(expression.operands().begin(), expression.operands().end(), [&](const Expression& operand) {
+    return (expression.operation() == Operation::Root && algebra::occurrences(operand, symbol) > 0) ||
+           stands_under_root(operand, symbol);
+  });
+}
+
+double cost_of(const Equation& equation, const Symbol& unknown) {
+  const bool is_left = equation.left.operation() == Operation::Symbol && equation.left.symbol() == unknown;
+  const Expression all = equation.left - equation.right;
+  const std::size_t times = algebra::occurrences(all, unknown);
+  if (is_left && times == 1) {
+    return cost::direct;
+  }
+  const bool powered = stands_under_power(all, unknown);
+  if (times == 1) {
+    return powered ? cost::root : cost::linear;
+  }
+  if (!powered) {
+    return cost::collected;
+  }
+  if (stands_under_root(all, unknown)) {
+    return cost::no_formula;
+  }
+  return stands_plain(all, unknown) ? cost::quadratic : cost::root;
+}
+
+// Whether an equation holds for whatever value of its unknown, so that nothing follows from it.
+bool says_nothing(const Equation& equation, const Symbol& unknown) {
+  std::map<std::string, double, std::less<>> values;
+  double odd = 37;
+  for (const Symbol& symbol : symbols_in(equation)) {
+    values.insert_or_assign(symbol.name, odd / 17);
+    odd += 12;
+  }
+  for (const double tried : {1.0, 7.0, 53.0, 419.0, 3001.0}) {
+    values.insert_or_assign(unknown.name, tried / 3);
+    const double left = algebra::rough_value(equation.left, values);
+    const double right = algebra::rough_value(equation.right, values);
+    if (std::isfinite(left) && std::isfinite(right) &&
+        std::abs(left - right) > 1e-9 * (std::abs(left) + std::abs(right))) {
+      return false;
+    }
+  }
+  return true;
+}
+
+class Search {
+ public:
+  Search(const solids::SolidStatement& statement, const std::set<std::string>& known)
+      : statement_(&statement), known_(known) {}
+
+  [[nodiscard]] std::vector<Link> to(const std::vector<Symbol>& wanted) {
+    while (!has_all(wanted)) {
+      std::optional<Candidate> next = cheapest_direct();
+      if (!next) {
+        next = cheapest_composed();
+      }
+      if (!next) {
+        return {};
+      }
+      settle(*next);
+    }
+    return in_order(wanted);
+  }
+
+ private:
+  struct Candidate {
+    Link link;
+    std::set<std::size_t> uses;  // links that it rests on
+    double cost = 0;             // of itself and all that it rests on
+  };
+
+  [[nodiscard]] bool has_all(const std::vector<Symbol>& wanted) const {
+    return std::all_of(wanted.begin(), wanted.end(), [&](const Symbol& s) { return known_.count(s.name) != 0; });
+  }
+
+  void weigh(Candidate& candidate, const std::vector<Symbol>& inputs, double own) const {
+    candidate.cost = own;
+    for (const Symbol& input : inputs) {
+      const auto found = settled_by_.find(input.name);
+      if (found != settled_by_.end()) {
+        const std::set<std::size_t>& below = rests_on_.at(found->second);
+        candidate.uses.insert(below.begin(), below.end());
+        candidate.uses.insert(found->second);
+      }
+    }
+    for (const std::size_t used : candidate.uses) {
+      candidate.cost += own_costs_[used];
+    }
+  }
+
+  static void keep_cheaper(std::optional<Candidate>& best, Candidate candidate) {
+    if (!best || candidate.cost < best->cost) {
+      best = std::move(candidate);
+    }
+  }
+
+  [[nodiscard]] std::optional<Candidate> cheapest_direct() const {
+    std::optional<Candidate> best;
+    for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
+      const solids::Relation& relation = statement_->relations[i];
+      const std::vector<Symbol> unknown = unknown_in(relation.equation, known_);
+      if (unknown.size() != 1) {
+        continue;
+      }
+      Candidate candidate{{unknown[0], relation.equation, relation.reason, {}, nullptr}, {}, 0};
+      weigh(candidate, symbols_in(relation.equation),
+            cost_of(relation.equation, unknown[0]) + cost::later * static_cast<double>(i));
+      keep_cheaper(best, candidate);
+    }
+    for (const solids::Derivation& derivation : statement_->derivations) {
+      const bool ready = has_all(derivation.from) && known_.count(derivation.symbol.name) == 0;
+      if (ready) {
+        Candidate candidate{{derivation.symbol, {derivation.symbol, 0}, derivation.reason, {}, &derivation}, {}, 0};
+        weigh(candidate, derivation.from, cost::derivation);
+        keep_cheaper(best, candidate);
+      }
+    }
+    return best;
+  }
+
+  // Formulas put into one another until a single letter is unknown.
+  [[nodiscard]] std::optional<Candidate> cheapest_composed() const {
+    std::optional<Candidate> best;
+    for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
+      const solids::Relation& relation = statement_->relations[i];
+      const std::vector<Symbol> unknown = unknown_in(relation.equation, known_);
+      if (unknown.size() == symbols_in(relation.equation).size()) {
+        continue;  // nothing of it is known: only another formula would come of it
+      }
+      for (const Symbol& symbol : candidates_for_unknown()) {
+        if (known_.count(symbol.name) != 0) {
+          continue;
+        }
+        std::optional<Link> link = substituted(i, symbol);
+        if (!link) {
+          continue;
+        }
+        const Equation equation = composed(*link);
+        Candidate candidate{*link, {}, 0};
+        weigh(candidate, symbols_in(equation),
+              cost_of(equation, symbol) + cost::substitution * static_cast<double>(link->substitutions.size()));
+        keep_cheaper(best, candidate);
+      }
+    }
+    return best;
+  }
+
+  [[nodiscard]] std::vector<Symbol> candidates_for_unknown() const {
+    std::vector<Symbol> symbols;
+    for (const solids::Relation& relation : statement_->relations) {
+      for (const Symbol& symbol : symbols_in(relation.equation)) {
+        if (std::find(symbols.begin(), symbols.end(), symbol) == symbols.end()) {
+          symbols.push_back(symbol);
+        }
+      }
+    }
+    return symbols;
+  }
+
+  // Relation `start` with formulas put in for every unknown letter but `unknown`.
+  [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown) const {
+    const solids::Relation& relation = statement_->relations[start];
+    Link link{unknown, relation.equation, relation.reason, {}, nullptr};
+    std::set<std::size_t> used{start};
+    std::set<std::string> replaced_before;
+    while (true) {
+      const Equation equation = composed(link);
+      const std::vector<Symbol> open = unknown_in(equation, known_);
+      const auto next = std::find_if(open.begin(), open.end(), [&](const Symbol& s) { return !(s == unknown); });
+      if (next == open.end()) {
+        const bool fits = open.size() == 1 && !says_nothing(equation, unknown);
+        return fits ? std::optional(link) : std::nullopt;
+      }
+      if (replaced_before.count(next->name) != 0) {
+        return std::nullopt;
+      }
+      replaced_before.insert(next->name);
+      if (!put_in(*next, replaced_before, used, link)) {
+        return std::nullopt;
+      }
+    }
+  }
+
+  [[nodiscard]] bool put_in(const Symbol& symbol, const std::set<std::string>& gone, std::set<std::size_t>& used,
+                            Link& link) const {
+    for (const bool with_root : {false, true}) {
+      for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
+        const solids::Relation& relation = statement_->relations[i];
+        const std::optional<Expression> value =
+            used.count(i) != 0 ? std::nullopt : definition(relation.equation, symbol, with_root);
+        if (!value) {
+          continue;
+        }
+        const std::vector<Symbol> inside = algebra::symbols_of(*value);
+        if (std::any_of(inside.begin(), inside.end(), [&](const Symbol& s) { return gone.count(s.name) != 0; })) {
+          continue;
+        }
+        used.insert(i);
+        link.substitutions.push_back({symbol, *value, relation.reason});
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // y = ..., or of y² = ... the root of it, or of c² = y² + rest the root of the difference.
+  [[nodiscard]] static std::optional<Expression> definition(const Equation& equation, const Symbol& symbol,
+                                                            bool with_root) {
+    const auto is_square = [&](const Expression& e) {
+      return e.operation() == Operation::Power && e.exponent() == 2 && e.operands()[0] == Expression(symbol);
+    };
+    if (algebra::occurrences(equation.left - equation.right, symbol) != 1) {
+      return std::nullopt;
+    }
+    if (!with_root) {
+      return equation.left == Expression(symbol) ? std::optional(equation.right) : std::nullopt;
+    }
+    if (is_square(equation.left)) {
+      return algebra::root(equation.right);
+    }
+    const std::vector<Expression>& terms = equation.right.operands();
+    if (equation.right.operation() == Operation::Sum && terms.size() == 2) {
+      for (const std::size_t i : {std::size_t{0}, std::size_t{1}}) {
+        if (is_square(terms[i])) {
+          return algebra::root(equation.left - terms[1 - i]);
+        }
+      }
+    }
+    return std::nullopt;
+  }
+
+  void settle(const Candidate& candidate) {
+    const std::size_t index = links_.size();
+    double below = 0;
+    for (const std::size_t used : candidate.uses) {
+      below += own_costs_[used];
+    }
+    known_.insert(candidate.link.unknown.name);
+    settled_by_[candidate.link.unknown.name] = index;
+    links_.push_back(candidate.link);
+    rests_on_[index] = candidate.uses;
+    own_costs_.push_back(candidate.cost - below);
+  }
+
+  [[nodiscard]] std::vector<Link> in_order(const std::vector<Symbol>& wanted) const {
+    std::set<std::size_t> needed;
+    for (const Symbol& symbol : wanted) {
+      const auto found = settled_by_.find(symbol.name);
+      if (found != settled_by_.end()) {
+        needed.insert(rests_on_.at(found->second).begin(), rests_on_.at(found->second).end());
+        needed.insert(found->second);
+      }
+    }
+    std::vector<Link> ordered;
+    for (const std::size_t index : needed) {
+      ordered.push_back(links_[index]);
+    }
+    return ordered;
+  }
+
+  const solids::SolidStatement* statement_;
+  std::set<std::string> known_;
+  std::vector<Link> links_;
+  std::vector<double> own_costs_;
+  std::map<std::string, std::size_t> settled_by_;
+  std::map<std::size_t, std::set<std::size_t>> rests_on_;
+};
+
+}  // namespace
+
+Equation composed(const Link& link) {
+  Equation equation = link.relation;
+  for (const Substitution& substitution : link.substitutions) {
+    equation = algebra::replaced(equation, substitution.symbol, substitution.value);
+  }
+  return equation;
+}
+
+std::vector<Link> chain(const solids::SolidStatement& statement, const std::set<std::string>& known,
+                        const std::vector<Symbol>& wanted) {
+  return Search(statement, known).to(wanted);
+}
+
+}  // namespace fw::reasoning

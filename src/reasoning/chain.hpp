@@ -1,0 +1,37 @@
+#pragma once
+
+#include <set>
+#include <string>
+#include <vector>
+
+#include "solids/statement.hpp"
+
+// From what is given to what is asked, over the relations of a solid; private to the room.
+namespace fw::reasoning {
+
+/// A formula put in for a letter.
+struct Substitution {
+  algebra::Symbol symbol;
+  algebra::Expression value;
+  std::string reason;
+};
+
+/// One formula of a chain, in which all but one letter is known by then.
+struct Link {
+  algebra::Symbol unknown;
+  algebra::Equation relation;                      ///< as the solid states it
+  std::string reason;                              ///< why it holds
+  std::vector<Substitution> substitutions;         ///< one after another; usually none
+  const solids::Derivation* derivation = nullptr;  ///< set: the value comes from the coordinates of the base
+};
+
+/// The relation with its substitutions made.
+[[nodiscard]] algebra::Equation composed(const Link& link);
+
+/// The formulas to use, in order, for all of `wanted`: the shortest chain, usual ones first. A formula that stands
+/// solved for its letter costs less than one that must be solved, a root more, a quadratic much more.
+/// Empty where nothing leads to one of them. Cost: a few passes over the relations.
+[[nodiscard]] std::vector<Link> chain(const solids::SolidStatement& statement, const std::set<std::string>& known,
+                                      const std::vector<algebra::Symbol>& wanted);
+
+}  // namespace fw::reasoning
