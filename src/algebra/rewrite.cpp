@@ -134,10 +134,12 @@ class Arithmetic {
     return dimension == 0 ? Expression(value) : Expression(numerals_->add(value, dimension));
   }
 
-  // Products, quotients and powers of leaves alone: worked in one go.
+  // Products, quotients and powers of leaves alone: worked in one go. A bracket of numbers goes before its power.
   [[nodiscard]] bool is_chain(const Expression& e) const {
+    const bool is_bracket = e.operation() == Operation::Power && !e.operands().front().operands().empty() &&
+                            evaluate(e, numerals_->values()).has_value();
     return e.operands().empty() ||
-           (is_multiplicative(e.operation()) &&
+           (is_multiplicative(e.operation()) && !is_bracket &&
             std::all_of(e.operands().begin(), e.operands().end(), [&](const Expression& o) { return is_chain(o); }));
   }
 

@@ -301,18 +301,27 @@ class Search {
     own_costs_.push_back(candidate.cost - below);
   }
 
-  [[nodiscard]] std::vector<Link> in_order(const std::vector<Symbol>& wanted) const {
-    std::set<std::size_t> needed;
-    for (const Symbol& symbol : wanted) {
-      const auto found = settled_by_.find(symbol.name);
-      if (found != settled_by_.end()) {
-        needed.insert(rests_on_.at(found->second).begin(), rests_on_.at(found->second).end());
-        needed.insert(found->second);
+  // What a formula needs stands right before it.
+  void place(const Symbol& symbol, std::set<std::size_t>& placed, std::vector<Link>& ordered) const {
+    const auto found = settled_by_.find(symbol.name);
+    if (found == settled_by_.end() || !placed.insert(found->second).second) {
+      return;
+    }
+    const Link& link = links_[found->second];
+    const std::vector<Symbol> inputs = link.derivation != nullptr ? link.derivation->from : symbols_in(composed(link));
+    for (const Symbol& input : inputs) {
+      if (!(input == symbol)) {
+        place(input, placed, ordered);
       }
     }
+    ordered.push_back(link);
+  }
+
+  [[nodiscard]] std::vector<Link> in_order(const std::vector<Symbol>& wanted) const {
+    std::set<std::size_t> placed;
     std::vector<Link> ordered;
-    for (const std::size_t index : needed) {
-      ordered.push_back(links_[index]);
+    for (const Symbol& symbol : wanted) {
+      place(symbol, placed, ordered);
     }
     return ordered;
   }

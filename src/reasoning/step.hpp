@@ -49,9 +49,23 @@ struct Outcome {
 /// What a step did to the equation it comes from, so that it can be checked: at any values of the letters, each
 /// side after is the same side before, with the operand added, taken off and so on.
 struct Change {
-  enum class Kind { Start, Rewrite, Swap, Add, Subtract, Multiply, Divide, TakeRoot, Square } kind = Kind::Start;
+  enum class Kind {
+    Start,    ///< a new equation
+    PutIn,    ///< `operand` for `symbol`, or numbers for all letters but the unknown
+    Rewrite,  ///< each side worked out for itself
+    Swap,     ///< the same, and the sides changed places
+    Add,
+    Subtract,
+    Multiply,
+    Divide,
+    TakeRoot,
+    Square,
+    Search,  ///< a number found by trying
+  };
+  Kind kind = Kind::Start;
   std::optional<algebra::Expression> operand = std::nullopt;
-  int degree = 2;  ///< of a root
+  int degree = 2;                                        ///< of a root
+  std::optional<algebra::Symbol> symbol = std::nullopt;  ///< that was replaced
 };
 
 struct Step {

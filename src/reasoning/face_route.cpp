@@ -1,0 +1,112 @@
+#include "reasoning/face_route.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "reasoning/link_steps.hpp"
+#include "reasoning/phrases.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Equation;
+using algebra::Expression;
+using algebra::Symbol;
+using exact::Number;
+
+std::string numbers_of(const std::vector<FaceId>& faces) {
+  std::string text;
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == faces.size() ? " and " : ", ") + std::to_string(faces[i].index() + 1);
+  }
+  return text;
+}
+
+// "Face 2 is a triangle. Its base edge is 6 cm, its slant height 9 cm."
+std::string lengths_sentence(const solids::Solid& solid, const solids::Face& face, Worksheet& sheet) {
+  std::string text = "Face " + std::to_string(face.id.index() + 1) + " is " + article(face.shape) + face.shape + ".";
+  std::string lengths;
+  std::vector<Symbol> told;
+  for (const solids::FaceLength& length : face.lengths) {
+    if (std::find(told.begin(), told.end(), length.symbol) != told.end()) {
+      continue;
+    }
+    told.push_back(length.symbol);
+    const Symbol numeral = sheet.numeral_of(length.symbol);
+    lengths +=
+        std::string(lengths.empty() ? " Its lengths: " : ", ") + length.title + " " + sheet.text(Expression(numeral));
+    if (length.origin == solids::LengthOrigin::EqualEdge && length.mark) {
+      lengths += " (equal to the " + solid.marks()[*length.mark].title + " that is labeled)";
+    }
+  }
+  return text + (lengths.empty() ? "" : lengths + ".");
+}
+
+// The area of one face of a group, and of all of them.
+Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size_t group) {
+  const solids::Solid& solid = sheet.solid();
+  const solids::Face& face = solid.faces()[faces.front()];
+  const std::string number = std::to_string(face.id.index() + 1);
+  const Symbol one{"face_area." + number, "face " + number, 2};
+  Expression work = face.work;
+  for (const Symbol& letter : algebra::symbols_of(work)) {
+    work = algebra::replaced(work, letter, sheet.numeral_of(letter));
+  }
+  sheet.color_terms({group});
+  Step& step =
+      sheet.write(StepKind::Relation, lengths_sentence(solid, face, sheet), {one, work}, {Change::Kind::Start});
+  step.faces = {face.id};
+  step.marks = sheet.marks_of(algebra::symbols_of(face.work));
+  const std::optional<Symbol> area = write_isolation(sheet, {one, work}, one, face.area.amount());
+  if (faces.size() == 1) {
+    return *area;
+  }
+  const Symbol all{"face_areas." + number, "faces " + numbers_of(faces), 2};
+  const Expression times = Expression(static_cast<int>(faces.size())) * *area;
+  sheet.color_terms({group});
+  sheet
+      .write(StepKind::Relation,
+             "The faces " + numbers_of(faces) + " are alike: " + std::to_string(faces.size()) + " times.", {all, times},
+             {Change::Kind::Start})
+      .faces = faces;
+  const Number total = face.area.amount() * Number::whole(static_cast<long long>(faces.size()));
+  return *write_isolation(sheet, {all, times}, all, total);
+}
+
+}  // namespace
+
+std::vector<FaceId> faces_added_up(const solids::Solid& solid, const Symbol& asked) {
+  namespace whole = solids::symbols;
+  std::vector<FaceId> faces;
+  for (const solids::Face& face : solid.faces()) {
+    const bool first_base = asked == whole::base_area() && face.role == solids::FaceRole::Base && faces.empty();
+    if (asked == whole::surface_area() || first_base ||
+        (asked == whole::lateral_area() && face.role == solids::FaceRole::Lateral)) {
+      faces.push_back(face.id);
+    }
+  }
+  return faces;
+}
+
+Symbol write_faces(Worksheet& sheet, const Symbol& asked) {
+  const solids::Solid& solid = sheet.solid();
+  std::map<std::size_t, std::vector<FaceId>> groups;
+  for (const FaceId face : faces_added_up(solid, asked)) {
+    groups[solid.faces()[face].group.index()].push_back(face);
+  }
+  std::vector<Expression> addends;
+  std::vector<std::optional<std::size_t>> colors;
+  for (const auto& [group, faces] : groups) {
+    addends.emplace_back(write_group(sheet, faces, group));
+    colors.emplace_back(group);
+  }
+  const Equation sum{asked, addends.size() == 1 ? addends.front() : algebra::sum_of(addends)};
+  sheet.color_terms(colors);
+  sheet.write(StepKind::Relation, "Add the faces up: every face is counted once.", sum, {Change::Kind::Start}).faces =
+      sheet.faces_of(asked);
+  const std::optional<Symbol> total = write_isolation(sheet, sum, asked, solid.values().at(asked.name));
+  sheet.set_numeral(asked, *total);
+  return *total;
+}
+
+}  // namespace fw::reasoning

@@ -1,0 +1,350 @@
+#include "reasoning/link_steps.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "algebra/print.hpp"
+#include "exact/print_number.hpp"
+#include "reasoning/arithmetic.hpp"
+#include "reasoning/phrases.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Equation;
+using algebra::Expression;
+using algebra::IsolationStep;
+using algebra::Notation;
+using algebra::Operation;
+using algebra::Symbol;
+using exact::Number;
+
+std::vector<Symbol> letters_of(const Worksheet& sheet, const Equation& equation, algebra::Numerals& numerals) {
+  (void)sheet;
+  std::vector<Symbol> letters;
+  for (const Symbol& symbol : algebra::symbols_of(equation.left - equation.right)) {
+    if (!numerals.holds(symbol)) {
+      letters.push_back(symbol);
+    }
+  }
+  return letters;
+}
+
+// ---- reasons ----
+
+std::string both_sides(const Worksheet& sheet, const IsolationStep& step) {
+  const std::string operand = step.operand ? algebra::plain_text(sheet.notation(*step.operand)) : "";
+  switch (step.kind) {
+    case IsolationStep::Kind::Add:
+      return (step.operand->operation() == Operation::Power
+                  ? "Half of the number before the letter, squared, makes the left side a square: add "
+                  : "Add ") +
+             operand + " to both sides.";
+    case IsolationStep::Kind::Subtract:
+      return "Take " + operand + " from both sides.";
+    case IsolationStep::Kind::Multiply:
+      return "Multiply both sides by " + operand + ".";
+    case IsolationStep::Kind::Divide:
+      return "Divide both sides by " + operand + ".";
+    case IsolationStep::Kind::Square:
+      return step.degree == 2 ? "Square both sides." : "Cube both sides.";
+    case IsolationStep::Kind::Collect:
+      return "Put the terms with the same letter together.";
+    case IsolationStep::Kind::CompleteSquare:
+      return "Write the left side as the square of a sum.";
+    default:
+      return "";
+  }
+}
+
+// The value of the letter if the other square root were taken: base = ±root, base being x, x + c or x − c.
+std::string other_root(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values, bool minus) {
+  Expression right = step.equation.right;
+  const std::optional<Number> taken = algebra::evaluate(right, values);
+  const Expression& base = step.equation.left;
+  if (base.operands().empty() || !taken) {
+    return "";
+  }
+  const std::optional<Number> shift = algebra::evaluate(base.operands()[1], values);
+  if (!shift) {
+    return "";
+  }
+  const Number other = base.operation() == Operation::Sum ? -*taken - *shift : -*taken + *shift;
+  const std::string letter = algebra::formula_text(base.operands()[0]);
+  const std::string number = sheet.text(other, algebra::dimension_of(base));
+  return " The " + std::string(minus ? "positive" : "negative") + " root would give " + letter + " = " + number + ", " +
+         (other.sign() <= 0 ? "which cannot be a length." : "which does not fit the other measures.");
+}
+
+std::string root_reason(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values) {
+  if (step.degree == 3) {
+    return "Take the cube root of both sides.";
+  }
+  const bool minus = step.kind == IsolationStep::Kind::TakeMinusRoot;
+  const std::string other = other_root(sheet, step, values, minus);
+  return std::string("Take the square root of both sides.") +
+         (other.empty() ? " Only the positive root can be a length." : other);
+}
+
+Change change_of(const IsolationStep& step) {
+  switch (step.kind) {
+    case IsolationStep::Kind::Swap:
+      return {Change::Kind::Swap};
+    case IsolationStep::Kind::Add:
+      return {Change::Kind::Add, step.operand};
+    case IsolationStep::Kind::Subtract:
+      return {Change::Kind::Subtract, step.operand};
+    case IsolationStep::Kind::Multiply:
+      return {Change::Kind::Multiply, step.operand};
+    case IsolationStep::Kind::Divide:
+      return {Change::Kind::Divide, step.operand};
+    case IsolationStep::Kind::TakeRoot:
+    case IsolationStep::Kind::TakeMinusRoot:
+      return {Change::Kind::TakeRoot, std::nullopt, step.degree};
+    case IsolationStep::Kind::Square:
+      return {Change::Kind::Square, std::nullopt, step.degree};
+    default:
+      return {Change::Kind::Rewrite};
+  }
+}
+
+StepKind kind_of(const IsolationStep& step) {
+  switch (step.kind) {
+    case IsolationStep::Kind::Work:
+    case IsolationStep::Kind::Swap:
+    case IsolationStep::Kind::Collect:
+    case IsolationStep::Kind::CompleteSquare:
+      return StepKind::Work;
+    case IsolationStep::Kind::TakeRoot:
+    case IsolationStep::Kind::TakeMinusRoot:
+      return StepKind::TakeRoot;
+    default:
+      return StepKind::BothSides;
+  }
+}
+
+void append(std::vector<exact::ColumnWork>& asides, std::vector<exact::ColumnWork> more) {
+  asides.insert(asides.end(), more.begin(), more.end());
+}
+
+// Arithmetic from one equation to the next.
+void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& step) {
+  const algebra::Numerals& numerals = sheet.numerals();
+  const bool is_swap = step.kind == IsolationStep::Kind::Swap;
+  const bool left_changes = !(before.left == (is_swap ? step.equation.right : step.equation.left));
+  const bool right_changes = !(before.right == (is_swap ? step.equation.left : step.equation.right));
+  const Expression worked = left_changes && right_changes ? before.left + before.right
+                            : left_changes                ? before.left
+                                                          : before.right;
+  std::string reason = left_changes || right_changes ? arithmetic_words(worked, numerals) : "";
+  if (is_swap) {
+    reason +=
+        std::string(reason.empty() ? "" : " ") + "Turn the equation round, so that the unknown stands on the left.";
+  }
+  std::vector<exact::ColumnWork> asides;
+  if (left_changes) {
+    append(asides, asides_of(before.left, numerals));
+  }
+  if (right_changes) {
+    append(asides, asides_of(before.right, numerals));
+  }
+  sheet.write(kind_of(step), reason, step.equation, change_of(step)).asides = std::move(asides);
+}
+
+// The factor above the line and the number below it, struck out.
+void write_cancelled(Worksheet& sheet, Equation& equation) {
+  const std::optional<Cancelled> cut = cancelled(equation.right, sheet.numerals());
+  if (!cut) {
+    return;
+  }
+  const std::string reason = "Cancel: " + line_number(sheet.numerals().values().at(cut->above.name)) + " ÷ " +
+                             line_number(sheet.numerals().values().at(cut->below.name)) + " = " +
+                             line_number(sheet.numerals().values().at(cut->left.name)) + ".";
+  equation.right = cut->after;
+  Step& step = sheet.write(StepKind::Cancel, reason, equation, {Change::Kind::Rewrite});
+  step.line->right = sheet.struck(*cut);
+  step.outcome.reset();
+}
+
+void write_letters(Worksheet& sheet, const Link& link) {
+  const Symbol& unknown = link.unknown;
+  sheet.color_terms(sheet.groups_of(link.relation.right));
+  Step& relation = sheet.write(StepKind::Relation, sentence(link.reason), link.relation, {Change::Kind::Start});
+  relation.faces = sheet.faces_of(unknown);
+  relation.marks = sheet.marks_of(algebra::symbols_of(link.relation.left - link.relation.right));
+  Equation equation = link.relation;
+  for (const Substitution& put_in : link.substitutions) {
+    equation = algebra::replaced(equation, put_in.symbol, put_in.value);
+    Change change{Change::Kind::PutIn, put_in.value};
+    change.symbol = put_in.symbol;
+    sheet.write(
+        StepKind::PutIn,
+        "Put in " + put_in.symbol.letter + " = " + algebra::formula_text(put_in.value) + ": " + put_in.reason + ".",
+        equation, std::move(change));
+  }
+}
+
+// The numbers in place of the letters; "numbers" without any is none.
+Equation write_numbers(Worksheet& sheet, const Link& link) {
+  Equation equation = composed(link);
+  std::string reason;
+  for (const Symbol& letter : letters_of(sheet, equation, sheet.numerals())) {
+    if (letter == link.unknown) {
+      continue;
+    }
+    const Symbol numeral = sheet.numeral_of(letter);
+    equation = algebra::replaced(equation, letter, numeral);
+    reason += std::string(reason.empty() ? "" : ", ") + letter.letter + " = " + sheet.text(Expression(numeral));
+  }
+  if (!reason.empty()) {
+    sheet.write(StepKind::PutIn, "Put the numbers in: " + reason + ".", equation, {Change::Kind::PutIn});
+  }
+  return equation;
+}
+
+// What a class does without a formula: tries, and comes closer.
+std::string trials(const Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value,
+                   const algebra::Bindings& values) {
+  std::map<std::string, double, std::less<>> rough;
+  for (const auto& [name, number] : values) {
+    rough.insert_or_assign(name, number.to_double());
+  }
+  const double x = value.to_double();
+  const double unit = std::pow(10.0, std::floor(std::log10(x)) - 1);
+  std::string text;
+  for (const double tried : {std::floor(x / unit - 0.5) * unit, std::ceil(x / unit + 0.5) * unit}) {
+    rough.insert_or_assign(unknown.name, tried);
+    const double left = algebra::rough_value(equation.left, rough);
+    const double right = algebra::rough_value(equation.right, rough);
+    const int dimension = algebra::dimension_of(equation.left);
+    const auto shown = [&](double d, int of) {
+      return sheet.text(exact::rounded(Number::ratio(std::llround(d * 1000), 1000), 2), of);
+    };
+    text += " With " + unknown.letter + " = " + shown(tried, unknown.dimension) + " the left side is " +
+            shown(left, dimension) + " and the right side " + shown(right, dimension) + ".";
+  }
+  return text;
+}
+
+void write_search(Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value) {
+  const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
+  const std::string reason = "School has no formula that gives " + unknown.letter +
+                             " here, so try numbers and come closer." +
+                             trials(sheet, equation, unknown, value, sheet.numerals().values());
+  sheet.write(StepKind::Numeric, reason, {unknown, numeral}, {Change::Kind::Search});
+  sheet.set_numeral(unknown, numeral);
+}
+
+Notation quantity(std::string number, const units::Unit& unit) {
+  return algebra::row(
+      {algebra::leaf(Notation::Kind::Number, std::move(number)), algebra::leaf(Notation::Kind::Unit, unit.text())});
+}
+
+bool stands_solved(const Link& link) {
+  return link.relation.left == Expression(link.unknown) &&
+         algebra::occurrences(composed(link).right, link.unknown) == 0;
+}
+
+}  // namespace
+
+std::optional<Symbol> write_isolation(Worksheet& sheet, const Equation& equation, const Symbol& unknown,
+                                      const Number& value) {
+  const auto way = algebra::isolated(equation, unknown, value, sheet.numerals());
+  if (!way) {
+    return std::nullopt;
+  }
+  Equation before = equation;
+  for (const IsolationStep& step : *way) {
+    using Kind = IsolationStep::Kind;
+    const bool is_root = step.kind == Kind::TakeRoot || step.kind == Kind::TakeMinusRoot;
+    if (step.kind == Kind::Work || step.kind == Kind::Swap) {
+      write_work(sheet, before, step);
+    } else {
+      if (step.kind != Kind::Collect) {
+        sheet.color_terms({});
+      }
+      sheet.write(kind_of(step),
+                  is_root ? root_reason(sheet, step, sheet.numerals().values()) : both_sides(sheet, step),
+                  step.equation, change_of(step));
+    }
+    before = step.equation;
+  }
+  const Expression& right = before.right;
+  return right.operation() == Operation::Symbol ? right.symbol()
+                                                : sheet.numerals().add(right.number(), unknown.dimension);
+}
+
+void write_link(Worksheet& sheet, const Link& link) {
+  const Symbol& unknown = link.unknown;
+  const Number& value = sheet.solid().values().at(unknown.name);
+  if (link.derivation != nullptr) {
+    const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
+    sheet.color_terms({});
+    Step& step = sheet.write(StepKind::Work, sentence(link.reason), {unknown, numeral}, {Change::Kind::Start});
+    step.faces = sheet.faces_of(unknown);
+    step.marks = sheet.marks_of({unknown});
+    sheet.set_numeral(unknown, numeral);
+    return;
+  }
+  write_letters(sheet, link);
+  Equation equation = write_numbers(sheet, link);
+  if (stands_solved(link)) {
+    write_cancelled(sheet, equation);
+  }
+  if (const std::optional<Symbol> numeral = write_isolation(sheet, equation, unknown, value)) {
+    sheet.set_numeral(unknown, *numeral);
+  } else {
+    write_search(sheet, equation, unknown, value);
+  }
+}
+
+void write_rounded(Worksheet& sheet, const Symbol& asked, const Number& amount, const units::Unit& unit, int places) {
+  const std::string number = exact::shown(amount, places).text;
+  const std::string where = places == 0   ? "to a whole number"
+                            : places == 1 ? "to 1 decimal place"
+                                          : "to " + std::to_string(places) + " decimal places";
+  const std::vector<FaceId> faces = sheet.faces_of(asked);
+  Step& step = sheet.say(StepKind::Round, "Round once, at the end, " + where + ".");
+  step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), "≈", quantity(number, unit)};
+  step.outcome = Outcome{exact::rounded(amount, places), unit};
+  step.faces = faces;
+}
+
+void write_answer(Worksheet& sheet, const Symbol& asked, const Answer& answer) {
+  const exact::Shown shown = exact::shown(answer.amount, answer.places);
+  const std::vector<FaceId> faces = sheet.faces_of(asked);
+  const std::vector<solids::MarkId> marks = sheet.marks_of({asked});
+  std::string reason = "The " + title_of(sheet.solid(), asked) + " is " + (shown.exact ? "" : "about ") + shown.text +
+                       " " + answer.unit.text() + ".";
+  for (const std::string& note : answer.notes) {
+    reason += " " + note;
+  }
+  Step& step = sheet.say(StepKind::Answer, std::move(reason));
+  step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), shown.exact ? "=" : "≈",
+                                    quantity(shown.text, answer.unit)};
+  step.outcome = Outcome{shown.exact ? answer.amount : exact::rounded(answer.amount, answer.places), answer.unit};
+  step.faces = faces;
+  step.marks = marks;
+}
+
+void write_check(Worksheet& sheet, const Link& link) {
+  if (stands_solved(link) || link.derivation != nullptr) {
+    return;
+  }
+  Equation equation = composed(link);
+  for (const Symbol& letter : letters_of(sheet, equation, sheet.numerals())) {
+    equation = algebra::replaced(equation, letter, sheet.numeral_of(letter));
+  }
+  const std::optional<Number> left = algebra::evaluate(equation.left, sheet.numerals().values());
+  if (!left) {
+    return;
+  }
+  const std::string reason = "Check: put " + link.unknown.letter + " = " +
+                             sheet.text(Expression(sheet.numeral_of(link.unknown))) + " back into " +
+                             algebra::formula_text(link.relation) + ". Both sides come to " +
+                             sheet.text(*left, algebra::dimension_of(equation.left)) + ".";
+  sheet.color_terms({});
+  sheet.write(StepKind::Check, reason, equation, {Change::Kind::Start});
+}
+
+}  // namespace fw::reasoning

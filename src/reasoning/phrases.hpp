@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+
+#include "solids/solid.hpp"
+
+// Sentences of a worked solution, in a student's words; private to the room.
+namespace fw::reasoning {
+
+/// "a " or "an ".
+[[nodiscard]] std::string article(const std::string& noun);
+/// First letter large, a full stop at the end.
+[[nodiscard]] std::string sentence(std::string text);
+/// "surface area" of "surface_area", "slant height" of "slant_height", "base edge" of "base.side".
+[[nodiscard]] std::string title_of(const solids::Solid& solid, const algebra::Symbol& measure);
+/// The measure that a lesson's name stands for; nothing where the solid has none of this name.
+[[nodiscard]] std::optional<algebra::Symbol> measure_named(const solids::Solid& solid, const std::string& name);
+/// "Asked is the surface area S. It covers the solid, so it is counted in square centimeters (cm²)."
+[[nodiscard]] std::string asked_sentence(const solids::Solid& solid, const algebra::Symbol& measure,
+                                         const units::Unit& unit);
+/// "The solid is a square pyramid. It has 5 faces."
+[[nodiscard]] std::string name_sentence(const solids::Solid& solid);
+
+}  // namespace fw::reasoning

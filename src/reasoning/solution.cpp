@@ -1,0 +1,178 @@
+#include "reasoning/solution.hpp"
+
+#include <algorithm>
+
+#include "exact/print_number.hpp"
+#include "reasoning/arithmetic.hpp"
+#include "reasoning/chain.hpp"
+#include "reasoning/conversions.hpp"
+#include "reasoning/face_route.hpp"
+#include "reasoning/link_steps.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/worksheet.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Equation;
+using algebra::Expression;
+using algebra::Symbol;
+using exact::Number;
+
+std::set<std::string> given_names(const solids::Solid& solid, const Symbol& asked) {
+  std::set<std::string> names;
+  for (const auto& [name, value] : solid.values()) {
+    if (name != asked.name && solid.is_given({name, "", 1})) {
+      names.insert(name);
+    }
+  }
+  return names;
+}
+
+// What the formulas of a chain start from.
+std::vector<Symbol> givens_used(const solids::Solid& solid, const std::vector<Link>& links) {
+  std::vector<Symbol> used;
+  for (const Link& link : links) {
+    const Equation equation = composed(link);
+    std::vector<Symbol> inputs = algebra::symbols_of(equation.left - equation.right);
+    if (link.derivation != nullptr) {
+      inputs = link.derivation->from;
+    }
+    for (const Symbol& input : inputs) {
+      if (solid.is_given(input) && std::find(used.begin(), used.end(), input) == used.end()) {
+        used.push_back(input);
+      }
+    }
+  }
+  return used;
+}
+
+std::vector<std::string> notes_on(const solids::Solid& solid, const std::vector<Symbol>& used) {
+  std::vector<std::string> notes;
+  for (const solids::Fault& remark : solid.remarks()) {
+    for (const Symbol& measure : used) {
+      const units::WrittenQuantity* written = solid.written(measure);
+      const std::string& name = measure.name;
+      if (written != nullptr && (remark.measure == name || name.rfind(remark.measure + ".", 0) == 0)) {
+        notes.push_back("The label " + written->text +
+                        " is a rounded number. It is used as written, so the answer is "
+                        "as near as the label.");
+      }
+    }
+  }
+  return notes;
+}
+
+Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, const SolutionOptions& options,
+                const std::vector<Symbol>& used) {
+  const solids::Solid& solid = sheet.solid();
+  const units::Unit own = solid.unit().to_the(asked.dimension);
+  const units::Unit unit = options.unit.value_or(own);
+  Number amount = value;
+  if (!(unit == own)) {
+    amount = value * units::conversion(own, unit);
+    convert_answer(sheet, asked, value, own, unit);
+  }
+  Answer answer{amount, unit, options.places, "", "", notes_on(solid, used)};
+  const exact::Shown shown = exact::shown(amount, options.places);
+  answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
+  if (!shown.exact) {
+    const std::string form = exact::exact_text(amount);
+    answer.exact_text = form.empty() ? "" : form + " " + unit.text();
+    write_rounded(sheet, asked, amount, unit, options.places);
+  }
+  return answer;
+}
+
+// The first two lines of every solution, and the units.
+void begin(Worksheet& sheet, const Symbol& asked, const std::vector<Symbol>& used, const SolutionOptions& options) {
+  const solids::Solid& solid = sheet.solid();
+  const units::Unit unit = options.unit.value_or(solid.unit().to_the(asked.dimension));
+  sheet.say(StepKind::Ask, asked_sentence(solid, asked, unit)).faces = sheet.faces_of(asked);
+  sheet.say(StepKind::Name, name_sentence(solid)).outcome =
+      Outcome{Number::whole(static_cast<long long>(solid.faces().size())), std::nullopt};
+  convert_givens(sheet, used);
+}
+
+// From the number on the sheet to the answer.
+Answer end(Worksheet& sheet, const Symbol& asked, const SolutionOptions& options, const std::vector<Symbol>& used) {
+  const Number value = sheet.numerals().values().at(sheet.numeral_of(asked).name);
+  Answer answer = answered(sheet, asked, value, options, used);
+  write_answer(sheet, asked, answer);
+  return answer;
+}
+
+Result<Solution, std::string> by_formula(const solids::Solid& solid, const Symbol& asked, const std::string& name,
+                                         const SolutionOptions& options) {
+  const std::vector<Link> links = chain(solid.statement(), given_names(solid, asked), {asked});
+  if (links.empty()) {
+    return failure("no formula leads from what is given to the " + title_of(solid, asked));
+  }
+  Worksheet sheet(solid);
+  const std::vector<Symbol> used = givens_used(solid, links);
+  begin(sheet, asked, used, options);
+  for (const Link& link : links) {
+    write_link(sheet, link);
+  }
+  Answer answer = end(sheet, asked, options, used);
+  write_check(sheet, links.back());
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer));
+}
+
+void push_new(std::vector<Symbol>& all, const Symbol& one) {
+  if (std::find(all.begin(), all.end(), one) == all.end()) {
+    all.push_back(one);
+  }
+}
+
+Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Symbol& asked, const std::string& name,
+                                           const SolutionOptions& options) {
+  const std::vector<FaceId> faces = faces_added_up(solid, asked);
+  if (faces.empty()) {
+    return failure("the " + title_of(solid, asked) + " is not added up from faces");
+  }
+  std::vector<Symbol> letters;
+  for (const FaceId face : faces) {
+    for (const Symbol& letter : algebra::symbols_of(solid.faces()[face].work)) {
+      push_new(letters, letter);
+    }
+  }
+  const std::set<std::string> known = given_names(solid, asked);
+  const std::vector<Link> links = chain(solid.statement(), known, letters);
+  std::vector<Symbol> used = givens_used(solid, links);
+  for (const Symbol& letter : letters) {
+    if (known.count(letter.name) != 0) {
+      push_new(used, letter);
+    } else if (std::none_of(links.begin(), links.end(), [&](const Link& link) { return link.unknown == letter; })) {
+      return failure("no formula leads from what is given to the " + title_of(solid, letter));
+    }
+  }
+  Worksheet sheet(solid);
+  begin(sheet, asked, used, options);
+  for (const Link& link : links) {
+    write_link(sheet, link);
+  }
+  static_cast<void>(write_faces(sheet, asked));
+  Answer answer = end(sheet, asked, options, used);
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer));
+}
+
+}  // namespace
+
+Result<Solution, std::string> worked_solution(const solids::Solid& solid, const std::string& asked,
+                                              const SolutionOptions& options) {
+  const std::optional<Symbol> measure = measure_named(solid, asked);
+  if (!measure) {
+    return failure("a " + solid.name() + " has no measure \"" + asked + "\"");
+  }
+  if (options.unit && options.unit->dimension() != measure->dimension) {
+    return failure("the " + title_of(solid, *measure) + " is not measured in " + options.unit->text());
+  }
+  if (solid.is_given(*measure)) {
+    return failure("the " + title_of(solid, *measure) + " is given, so there is nothing to work out");
+  }
+  return options.route == Route::Formula ? by_formula(solid, *measure, asked, options)
+                                         : face_by_face(solid, *measure, asked, options);
+}
+
+}  // namespace fw::reasoning

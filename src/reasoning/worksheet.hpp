@@ -1,0 +1,80 @@
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "algebra/isolate.hpp"
+#include "reasoning/arithmetic.hpp"
+#include "reasoning/solution.hpp"
+
+// The page that a worked solution is written on; private to the room.
+namespace fw::reasoning {
+
+/// Collects the steps of a solution: knows which number stands for which measure, where each number comes from, and
+/// how an equation is set.
+class Worksheet {
+ public:
+  explicit Worksheet(const solids::Solid& solid) : solid_(&solid) {}
+
+  [[nodiscard]] const solids::Solid& solid() const { return *solid_; }
+  [[nodiscard]] algebra::Numerals& numerals() { return numerals_; }
+  [[nodiscard]] std::vector<Step>& steps() { return steps_; }
+
+  /// The number that stands for a measure from now on. Numbers of the lesson come with their source.
+  /// Requires: the measure is given, or was set.
+  [[nodiscard]] algebra::Symbol numeral_of(const algebra::Symbol& measure);
+  void set_numeral(const algebra::Symbol& measure, const algebra::Symbol& numeral);
+  /// A number that comes from what a source says.
+  [[nodiscard]] algebra::Symbol sourced_numeral(const exact::Number& value, int dimension, Source source);
+  /// The numeral is written so: "7 1/2" as the label has it.
+  void set_text(const algebra::Symbol& numeral, std::string text) { texts_[numeral.name] = std::move(text); }
+
+  /// A step of words alone.
+  Step& say(StepKind kind, std::string reason);
+  /// A step with an equation. New numbers in it are said to come from this step.
+  Step& write(StepKind kind, std::string reason, algebra::Equation equation, Change change);
+  /// The step that writes follow from.
+  [[nodiscard]] std::size_t last_line() const { return last_line_; }
+
+  /// "36 cm²", "12", "6√3 cm": a number of a line in running text.
+  [[nodiscard]] std::string text(const algebra::Expression& leaf) const;
+  [[nodiscard]] std::string text(const exact::Number& value, int dimension) const;
+  [[nodiscard]] algebra::Notation notation(const algebra::Expression& expression) const;
+  /// A fraction with two numbers struck out and what remains of the upper one beside it.
+  [[nodiscard]] algebra::Notation struck(const Cancelled& cut) const;
+  /// Which faces a sum's terms stand for, from now on: one entry a term of a sum, or one for the whole side.
+  void color_terms(std::vector<std::optional<std::size_t>> groups) { groups_ = std::move(groups); }
+
+  /// The faces and the lengths that an equation in letters speaks of.
+  [[nodiscard]] std::vector<FaceId> faces_of(const algebra::Symbol& measure) const;
+  [[nodiscard]] std::vector<solids::MarkId> marks_of(const std::vector<algebra::Symbol>& measures) const;
+  /// For each term of the right side, the group of alike faces whose area it is.
+  [[nodiscard]] std::vector<std::optional<std::size_t>> groups_of(const algebra::Expression& side) const;
+
+  /// Ends the page.
+  [[nodiscard]] Solution finished(std::string asked, std::string title, Answer answer) &&;
+
+ private:
+  [[nodiscard]] algebra::Notation symbol_notation(const algebra::Symbol& symbol) const;
+  [[nodiscard]] algebra::Notation side(const algebra::Expression& expression) const;
+  void note_new_numerals(const algebra::Equation& equation, std::size_t step);
+  [[nodiscard]] Source source_of_given(const algebra::Symbol& measure) const;
+
+  const solids::Solid* solid_;
+  algebra::Numerals numerals_;
+  std::vector<Step> steps_;
+  std::vector<Source> sources_;
+  std::map<std::string, algebra::Symbol> numeral_of_measure_;
+  std::map<std::string, std::string> texts_;      // of numerals that are written as the lesson has them
+  std::map<std::string, std::size_t> source_of_;  // of numerals
+  std::vector<std::optional<std::size_t>> groups_;
+  std::size_t last_line_ = 0;
+};
+
+/// How a number stands in a line: a decimal that ends within four places, else its exact form, else four places
+/// and "…".
+[[nodiscard]] std::string line_number(const exact::Number& value);
+
+}  // namespace fw::reasoning
