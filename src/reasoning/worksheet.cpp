@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "algebra/print.hpp"
 #include "exact/print_number.hpp"
 
 namespace fw::reasoning {
@@ -106,7 +107,13 @@ void Worksheet::note_new_numerals(const Equation& equation, std::size_t step) {
 
 std::string Worksheet::text(const Number& value, int dimension) const {
   const std::string number = line_number(value);
-  return dimension == 0 ? number : number + " " + solid_->unit().to_the(dimension).text();
+  return dimension == 0 ? number : number + " " + unit_text(dimension);
+}
+
+// A product of more than three lengths turns up on the way, as in Heron's formula.
+std::string Worksheet::unit_text(int dimension) const {
+  return dimension <= 3 ? solid_->unit().to_the(dimension).text()
+                        : algebra::formula_text(algebra::power(Symbol{"unit", solid_->unit().text(), 1}, dimension));
 }
 
 std::string Worksheet::text(const Expression& leaf) const { return algebra::plain_text(notation(leaf)); }
@@ -123,10 +130,10 @@ Notation Worksheet::symbol_notation(const Symbol& symbol) const {
   if (source != source_of_.end()) {
     number.source = source->second;
   }
-  if (symbol.dimension < 1 || symbol.dimension > 3) {
+  if (symbol.dimension < 1) {
     return number;
   }
-  return algebra::row({number, algebra::leaf(Notation::Kind::Unit, solid_->unit().to_the(symbol.dimension).text())});
+  return algebra::row({number, algebra::leaf(Notation::Kind::Unit, unit_text(symbol.dimension))});
 }
 
 Notation Worksheet::notation(const Expression& expression) const {

@@ -57,6 +57,7 @@ class Worksheet {
   [[nodiscard]] Solution finished(std::string asked, std::string title, Answer answer) &&;
 
  private:
+  [[nodiscard]] std::string unit_text(int dimension) const;
   [[nodiscard]] algebra::Notation symbol_notation(const algebra::Symbol& symbol) const;
   [[nodiscard]] algebra::Notation side(const algebra::Expression& expression) const;
   void note_new_numerals(const algebra::Equation& equation, std::size_t step);
