@@ -238,6 +238,20 @@ std::string without_trailing_spaces(std::string line) {
   return line;
 }
 
+// A point beside a digit spreads all columns, so that they stand evenly.
+std::vector<std::size_t> text_widths(const ColumnWork& work) {
+  std::vector<std::size_t> widths(work.columns, 1);
+  bool spread = false;
+  for (const Cells& row : work.rows) {
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      widths[i] = std::max(widths[i], characters(row[i]));
+      spread = spread || (row[i].size() > 1 && row[i].back() == '.');
+    }
+  }
+  if (spread) std::fill(widths.begin(), widths.end() - 1, 2);
+  return widths;
+}
+
 }  // namespace
 
 ColumnWork column_addition(const std::vector<Number>& addends) {
@@ -298,14 +312,7 @@ ColumnWork long_division(const Number& a, const Number& b, int places) {
 }
 
 std::string plain_text(const ColumnWork& work) {
-  std::vector<std::size_t> widths(work.columns, 1);
-  for (const Cells& row : work.rows) {
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      widths[i] = std::max(widths[i], characters(row[i]));
-      // A point beside a digit spreads all columns, so that they stay even.
-      if (row[i].size() > 1 && row[i].back() == '.') std::fill(widths.begin(), widths.end(), 2);
-    }
-  }
+  const std::vector<std::size_t> widths = text_widths(work);
   std::string text;
   for (std::size_t r = 0; r < work.rows.size(); ++r) {
     std::string line;

@@ -41,7 +41,7 @@ void draw_band(Canvas& canvas, const FormulaBand& band, Vec2 by, const Palette& 
   }
   const double line = below.h * 0.12;
   canvas.polygon(corners(below), style.fill, std::nullopt);
-  draw_hatch(canvas, corners(below), style.hatch, below.h * 0.62, {style.hatch_ink, line});
+  draw_hatch(canvas, corners(below.inset(line / 2)), style.hatch, below.h * 0.62, {style.hatch_ink, line});
   canvas.polygon(corners(below.inset(line / 2)), std::nullopt, Stroke{palette.ink, line});
 }
 
