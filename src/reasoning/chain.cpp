@@ -219,47 +219,43 @@ class Search {
   // Relation `start` with formulas put in for every unknown letter but `unknown`.
   [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown) const {
     const solids::Relation& relation = statement_->relations[start];
-    Link link{unknown, relation.equation, relation.reason, {}, nullptr};
-    std::set<std::size_t> used{start};
-    std::set<std::string> replaced_before;
-    while (true) {
-      const Equation equation = composed(link);
-      const std::vector<Symbol> open = unknown_in(equation, known_);
-      const auto next = std::find_if(open.begin(), open.end(), [&](const Symbol& s) { return !(s == unknown); });
-      if (next == open.end()) {
-        const bool fits = open.size() == 1 && !says_nothing(equation, unknown);
-        return fits ? std::optional(link) : std::nullopt;
-      }
-      if (replaced_before.count(next->name) != 0) {
-        return std::nullopt;
-      }
-      replaced_before.insert(next->name);
-      if (!put_in(*next, replaced_before, used, link)) {
-        return std::nullopt;
-      }
-    }
+    return completed({unknown, relation.equation, relation.reason, {}, nullptr}, {start});
   }
 
-  [[nodiscard]] bool put_in(const Symbol& symbol, const std::set<std::string>& gone, std::set<std::size_t>& used,
-                            Link& link) const {
+  // `used`: the relations that are in it already. Tries one formula after another for each letter.
+  [[nodiscard]] std::optional<Link> completed(const Link& link, const std::set<std::size_t>& used) const {
+    const Equation equation = composed(link);
+    const std::vector<Symbol> open = unknown_in(equation, known_);
+    const auto next = std::find_if(open.begin(), open.end(), [&](const Symbol& s) { return !(s == link.unknown); });
+    if (next == open.end()) {
+      const bool fits = open.size() == 1 && !says_nothing(equation, link.unknown);
+      return fits ? std::optional(link) : std::nullopt;
+    }
     for (const bool with_root : {false, true}) {
       for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
         const solids::Relation& relation = statement_->relations[i];
         const std::optional<Expression> value =
-            used.count(i) != 0 ? std::nullopt : definition(relation.equation, symbol, with_root);
-        if (!value) {
+            used.count(i) != 0 ? std::nullopt : definition(relation.equation, *next, with_root);
+        if (!value || goes_round(*value, link, *next)) {
           continue;
         }
-        const std::vector<Symbol> inside = algebra::symbols_of(*value);
-        if (std::any_of(inside.begin(), inside.end(), [&](const Symbol& s) { return gone.count(s.name) != 0; })) {
-          continue;
+        Link longer = link;
+        longer.substitutions.push_back({*next, *value, relation.reason});
+        std::set<std::size_t> with_it = used;
+        with_it.insert(i);
+        if (std::optional<Link> done = completed(longer, with_it)) {
+          return done;
         }
-        used.insert(i);
-        link.substitutions.push_back({symbol, *value, relation.reason});
-        return true;
       }
     }
-    return false;
+    return std::nullopt;
+  }
+
+  // Whether a formula, with all that is put in, would speak of the letter that it stands for.
+  [[nodiscard]] static bool goes_round(const Expression& value, const Link& link, const Symbol& replaced) {
+    Link trial = link;
+    trial.relation = {value, value};
+    return algebra::occurrences(composed(trial).left, replaced) > 0;
   }
 
   // y = ..., or of y² = ... the root of it, or of c² = y² + rest the root of the difference.
@@ -336,10 +332,26 @@ class Search {
 
 }  // namespace
 
+std::vector<Substitution> in_turn(const Link& link) {
+  std::vector<Substitution> turns;
+  Expression all = link.relation.left - link.relation.right;
+  for (std::size_t i = 0; i < link.substitutions.size();) {
+    const Substitution& one = link.substitutions[i];
+    if (algebra::occurrences(all, one.symbol) == 0) {
+      ++i;
+      continue;
+    }
+    all = algebra::replaced(all, one.symbol, one.value);
+    turns.push_back(one);
+    i = 0;  // the formula may speak of a letter that was replaced before
+  }
+  return turns;
+}
+
 Equation composed(const Link& link) {
   Equation equation = link.relation;
-  for (const Substitution& substitution : link.substitutions) {
-    equation = algebra::replaced(equation, substitution.symbol, substitution.value);
+  for (const Substitution& one : in_turn(link)) {
+    equation = algebra::replaced(equation, one.symbol, one.value);
   }
   return equation;
 }

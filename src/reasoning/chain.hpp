@@ -21,10 +21,12 @@ struct Link {
   algebra::Symbol unknown;
   algebra::Equation relation;                      ///< as the solid states it
   std::string reason;                              ///< why it holds
-  std::vector<Substitution> substitutions;         ///< one after another; usually none
+  std::vector<Substitution> substitutions;         ///< one for each letter replaced; usually none
   const solids::Derivation* derivation = nullptr;  ///< set: the value comes from the coordinates of the base
 };
 
+/// The substitutions one after another; one that is needed again stands again.
+[[nodiscard]] std::vector<Substitution> in_turn(const Link& link);
 /// The relation with its substitutions made.
 [[nodiscard]] algebra::Equation composed(const Link& link);
 

@@ -173,7 +173,7 @@ void write_letters(Worksheet& sheet, const Link& link) {
   relation.faces = sheet.faces_of(unknown);
   relation.marks = sheet.marks_of(algebra::symbols_of(link.relation.left - link.relation.right));
   Equation equation = link.relation;
-  for (const Substitution& put_in : link.substitutions) {
+  for (const Substitution& put_in : in_turn(link)) {
     equation = algebra::replaced(equation, put_in.symbol, put_in.value);
     Change change{Change::Kind::PutIn, put_in.value};
     change.symbol = put_in.symbol;
