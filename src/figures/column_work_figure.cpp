@@ -58,8 +58,9 @@ ColumnWorkFigure::ColumnWorkFigure(const Canvas& canvas, exact::ColumnWork work,
   columns_.push_back(x);
   double y = work_.caption.empty() ? 0 : caption_height * em;
   for (const auto& row : work_.rows) {
-    rows_.push_back(y + ink_above * em * (is_carries(row) ? carries_height : 1.0));
-    y += (is_carries(row) ? carries_height : row_height) * em;
+    const bool small = is_carries(row);
+    rows_.push_back(y + (small ? carries_height - ink_below * power_size : ink_above) * em);
+    y += (small ? carries_height : row_height) * em;
   }
   const double bottom = rows_.empty() ? y : rows_.back() + (ink_below + rule_width) * em;
   size_ = {std::max(x, canvas.text_size(work_.caption, {em, {}, false}).x), bottom};
