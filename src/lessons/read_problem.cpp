@@ -5,8 +5,10 @@
 #include "base/spelling.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/masking.hpp"
+#include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
+#include "lessons/read_supply.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -88,51 +90,6 @@ std::vector<std::string> read_find(const JsonNode& problem, const Context& conte
   return find;
 }
 
-std::optional<Supply> read_supply(const JsonNode& problem, const Context& context) {
-  const JsonNode* node = problem.find("supply");
-  if (node == nullptr) {
-    return std::nullopt;
-  }
-  constexpr std::string_view example = "{\"cover\": \"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}";
-  if (!node->is(JsonNode::Kind::Object)) {
-    context.fault(*node, "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(*node));
-    return std::nullopt;
-  }
-  check_keys(*node, {"cover", "fill", "edge", "each", "item"}, "\"supply\"", context);
-  Supply supply;
-  for (const char* purpose : {"cover", "fill", "edge"}) {
-    const JsonNode* measure = node->find(purpose);
-    if (measure == nullptr) {
-      continue;
-    }
-    if (!supply.purpose.empty()) {
-      context.fault(*measure, "a supply has one of \"cover\", \"fill\" and \"edge\"; found a second one");
-      continue;
-    }
-    supply.purpose = purpose;
-    const std::string* name = text_at(*measure, "the measure that the supply is for", context.at(purpose));
-    supply.measure = name == nullptr ? "" : *name;
-  }
-  if (supply.purpose.empty()) {
-    context.fault(*node,
-                  "a supply says what it is for: \"cover\", \"fill\" or \"edge\", as in " + std::string(example));
-  }
-  if (const JsonNode* item = node->find("item")) {
-    const std::string* name = text_at(*item, "an item", context.at("item"));
-    supply.item = name == nullptr ? "" : *name;
-  }
-  const JsonNode* each = node->find("each");
-  if (each != nullptr && !supply.purpose.empty()) {
-    supply.each = read_quantity(*each, dimension_of_purpose(supply.purpose), context.at("each"));
-    if (supply.item.empty()) {
-      context.fault(*node,
-                    "a supply that says how much each item is for also says what the item is: "
-                    "\"item\": \"roll\"");
-    }
-  }
-  return supply;
-}
-
 Finding::Kind kind_of(solids::Severity severity) {
   switch (severity) {
     case solids::Severity::Impossible:
@@ -203,24 +160,8 @@ void check_asked(const JsonNode& node, const Problem& problem, const Context& co
                                         with_article(problem.solid.name()) + suggestion(problem.find[i], names));
     }
   }
-  if (!problem.supply) {
-    return;
-  }
-  const Supply& supply = *problem.supply;
-  const JsonNode* supply_node = node.find("supply");
-  const std::vector<std::string> measures = measures_of_dimension(problem.solid, dimension_of_purpose(supply.purpose));
-  if (std::find(measures.begin(), measures.end(), supply.measure) == measures.end()) {
-    context.at(supply.purpose)
-        .fault(*supply_node->find(supply.purpose), in_quotes(supply.measure) + " is nothing to " + supply.purpose +
-                                                       " on " + with_article(problem.solid.name()) +
-                                                       suggestion(supply.measure, measures));
-  }
-  const units::Unit unit = problem.solid.unit().to_the(dimension_of_purpose(supply.purpose));
-  if (supply.each && !supply.each->unit.converts_to(unit)) {
-    context.at("each").fault(*supply_node->find("each"), in_quotes(supply.each->text) +
-                                                             " cannot be compared with a solid "
-                                                             "measured in " +
-                                                             problem.solid.unit().text());
+  if (problem.supply) {
+    check_supply(*node.find("supply"), *problem.supply, problem.solid, context);
   }
 }
 
@@ -240,7 +181,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
-  check_keys(node, {"id", "prompt", "solid", "known", "find", "supply"}, "a problem", context);
+  check_keys(node, {"id", "prompt", "solid", "open", "known", "find", "supply"}, "a problem", context);
   std::string id = read_id(node, ids, context);
   std::string prompt = read_prompt(node, context);
   const std::size_t errors_before_solid = report.errors();
@@ -254,7 +195,8 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   solids::Known known = read_known(node, context);
   const bool solid_is_readable = report.errors() == errors_before_solid;
   std::vector<std::string> find = read_find(node, context);
-  std::optional<Supply> supply = read_supply(node, context);
+  const JsonNode* supply_node = node.find("supply");
+  std::optional<Supply> supply = supply_node == nullptr ? std::nullopt : read_supply(*supply_node, context);
   if (!solid_is_readable) {
     return std::nullopt;
   }
@@ -267,9 +209,18 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   if (report.errors() != errors_before) {
     return std::nullopt;
   }
-  Problem problem{
-      std::move(id), std::move(prompt), std::move(*description), std::move(known), std::move(find), std::move(supply),
-      *solid};
+  Problem problem{std::move(id),
+                  std::move(prompt),
+                  std::move(*description),
+                  std::move(known),
+                  std::move(find),
+                  std::move(supply),
+                  *solid,
+                  {}};
+  if (const JsonNode* open = node.find("open")) {
+    problem.open = read_open(*open, problem.solid, context.at("open"));
+    check_open(node, problem, context);
+  }
   check_asked(node, problem, context);
   for (const std::string& hint : masking_hints(problem)) {
     Finding finding;

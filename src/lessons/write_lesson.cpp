@@ -117,7 +117,25 @@ std::string supply_text(const Supply& supply) {
   if (!supply.item.empty()) {
     members.emplace_back("item", quote(supply.item));
   }
+  if (supply.rounding != Rounding::Up) {
+    members.emplace_back("round", quote(supply.rounding == Rounding::Down ? "down" : "none"));
+  }
+  if (supply.price) {
+    members.emplace_back("price", quote(supply.price->text));
+  }
+  if (supply.coats != 1) {
+    members.emplace_back("coats", std::to_string(supply.coats));
+  }
   return object_in_line(members);
+}
+
+std::string open_text(const std::vector<OpenFaces>& open) {
+  std::vector<std::string> names;
+  for (const OpenFaces& entry : open) {
+    const bool is_number = entry.name.find_first_not_of("0123456789") == std::string::npos;
+    names.push_back(is_number ? entry.name : quote(entry.name));
+  }
+  return in_line(names, '[', ']');
 }
 
 std::string problem_text(const Problem& problem) {
@@ -126,6 +144,9 @@ std::string problem_text(const Problem& problem) {
     members.emplace_back("prompt", quote(problem.prompt));
   }
   members.emplace_back("solid", solid_text(problem.description));
+  if (!problem.open.empty()) {
+    members.emplace_back("open", open_text(problem.open));
+  }
   if (!problem.known.empty()) {
     members.emplace_back("known", known_text(problem.known));
   }

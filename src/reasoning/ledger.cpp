@@ -29,21 +29,30 @@ std::vector<std::vector<FaceId>> rows_of(const solids::Solid& solid, Grouping gr
   return rows;
 }
 
+bool contains(const std::vector<FaceId>& faces, FaceId face) {
+  return std::find(faces.begin(), faces.end(), face) != faces.end();
+}
+
 Number times_area(std::size_t times, const solids::Face& face) {
   return Number::whole(static_cast<long long>(times)) * face.area.amount();
 }
 
 LedgerRow row_of(const solids::Solid& solid, const std::vector<FaceId>& faces,
-                 const IdVector<FaceId, std::size_t>& times) {
+                 const IdVector<FaceId, std::size_t>& times, const std::vector<FaceId>& open) {
   const solids::Face& first = solid.faces()[faces.front()];
   LedgerRow row;
   row.faces = faces;
   row.group = first.group;
   for (const FaceId face : faces) {
     row.times_counted += times[face];
+    if (contains(open, face)) {
+      row.open.push_back(face);
+    }
   }
-  // Before it is counted a row shows what it will be; afterwards what the class did.
-  const std::size_t shown_times = row.times_counted == 0 ? faces.size() : row.times_counted;
+  // Before it is counted a row shows what it will be, and once what an open face would be; afterwards what the class
+  // did.
+  const std::size_t to_count = std::max<std::size_t>(faces.size() - row.open.size(), 1);
+  const std::size_t shown_times = row.times_counted == 0 ? to_count : row.times_counted;
   row.work = repeated(worked_numbers(solid, first.work, WorkedUnits::Without), first.work, shown_times, " × ");
   row.symbols = repeated(algebra::formula_text(first.work), first.work, shown_times, " · ");
   row.addend = times_area(row.times_counted, first);
@@ -68,7 +77,8 @@ std::vector<Number> addends_of(const solids::Solid& solid, const std::vector<Fac
 
 }  // namespace
 
-Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping) {
+Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping,
+              const std::vector<FaceId>& open) {
   IdVector<FaceId, std::size_t> times(solid.faces().size(), 0);
   Ledger result;
   Number sum;
@@ -76,18 +86,23 @@ Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Gr
     ensure(face.index() < solid.faces().size(), "a ledger counts a face that the solid does not have");
     if (++times[face] == 2) {
       result.counted_twice.push_back(face);
+    } else if (times[face] == 1 && contains(open, face)) {
+      result.counted_open.push_back(face);
     }
     sum = sum + solid.faces()[face].area.amount();
   }
   for (const std::vector<FaceId>& faces : rows_of(solid, grouping)) {
-    result.rows.push_back(row_of(solid, faces, times));
+    result.rows.push_back(row_of(solid, faces, times, open));
   }
-  result.faces_total = solid.faces().size();
-  result.faces_counted =
-      static_cast<std::size_t>(std::count_if(times.begin(), times.end(), [](std::size_t n) { return n > 0; }));
+  for (const solids::Face& face : solid.faces()) {
+    const bool counts = !contains(open, face.id);
+    result.faces_total += counts ? 1U : 0U;
+    result.faces_counted += counts && times[face.id] > 0 ? 1U : 0U;
+  }
   result.addends = addends_of(solid, counted, grouping);
   result.so_far = units::Area::of(sum, solid.unit().to_the(2));
-  result.is_surface_area = result.faces_counted == result.faces_total && result.counted_twice.empty();
+  result.is_surface_area =
+      result.faces_counted == result.faces_total && result.counted_twice.empty() && result.counted_open.empty();
   return result;
 }
 

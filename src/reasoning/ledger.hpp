@@ -20,20 +20,24 @@ struct LedgerRow {
   std::string work;               ///< "6 × 9 ÷ 2", or "4 × (6 × 9 ÷ 2)" when counted together
   std::string symbols;            ///< "s · ℓ ÷ 2"
   exact::Number addend;           ///< what the row adds up to, as counted
+  std::vector<FaceId> open = {};  ///< those of `faces` that do not count
 };
 
 /// The count of faces: a value made from a solid and the faces counted so far, in order.
 struct Ledger {
   std::vector<LedgerRow> rows;    ///< one a face (or a group), in face order
-  std::size_t faces_counted = 0;  ///< distinct ones
-  std::size_t faces_total = 0;
+  std::size_t faces_counted = 0;  ///< distinct ones, open ones left out
+  std::size_t faces_total = 0;    ///< those that count
   std::vector<FaceId> counted_twice;
+  std::vector<FaceId> counted_open;    ///< counted though they do not count, each once
   std::vector<exact::Number> addends;  ///< in the order counted, one a count
   units::Area so_far = units::Area::of(exact::Number{}, units::Unit::none().to_the(2));
-  bool is_surface_area = false;  ///< every face counted exactly once
+  bool is_surface_area = false;  ///< every face that counts counted exactly once, and no other
 };
 /// `counted` may name a face more than once: the class's mistake is kept, and shown.
-[[nodiscard]] Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping);
+/// `open`: the faces of an open solid that do not count; one that is counted all the same is a mistake like the other.
+[[nodiscard]] Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Grouping grouping,
+                            const std::vector<FaceId>& open = {});
 
 /// The area of one face, worked: "9 cm × 11 cm ÷ 2 = 49.5 cm²".
 [[nodiscard]] std::string worked_area(const solids::Solid& solid, FaceId face, int places);

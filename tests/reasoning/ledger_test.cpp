@@ -126,6 +126,50 @@ TEST(Ledger, TwiceCountedAndLeftOutIsNoSurfaceAreaThoughTheSumFits) {
   EXPECT_FALSE(wrong.is_surface_area);
 }
 
+// A box without a lid: 63 + 2 × 45 + 2 × 35 = 223, by hand.
+TEST(Ledger, LeavesOpenFacesOutOfTheTotal) {
+  const Solid crate = box("9 cm", "7 cm", "5 cm");
+  const std::vector<FaceId> open{FaceId{1}};
+  std::vector<FaceId> counted = all_faces(crate);
+  counted.erase(counted.begin() + 1);
+  const Ledger whole = ledger(crate, counted, Grouping::EachFace, open);
+  EXPECT_EQ(whole.faces_total, 5U);
+  EXPECT_EQ(whole.faces_counted, 5U);
+  EXPECT_TRUE(whole.is_surface_area);
+  EXPECT_EQ(whole.so_far.amount(), Number::whole(223));
+  EXPECT_THAT(whole.counted_open, testing::IsEmpty());
+  ASSERT_EQ(whole.rows.size(), 6U);
+  EXPECT_THAT(whole.rows[0].open, testing::IsEmpty());
+  EXPECT_THAT(whole.rows[1].open, ElementsAre(FaceId{1}));
+  EXPECT_FALSE(ledger(crate, counted, Grouping::EachFace).is_surface_area);
+}
+
+TEST(Ledger, KeepsAnOpenFaceThatIsCountedAllTheSame) {
+  const Solid crate = box("9 cm", "7 cm", "5 cm");
+  std::vector<FaceId> counted = all_faces(crate);
+  counted.push_back(FaceId{1});
+  const Ledger wrong = ledger(crate, counted, Grouping::EachFace, {FaceId{1}});
+  EXPECT_THAT(wrong.counted_open, ElementsAre(FaceId{1}));
+  EXPECT_THAT(wrong.counted_twice, ElementsAre(FaceId{1}));
+  EXPECT_EQ(wrong.faces_counted, 5U);
+  EXPECT_EQ(wrong.so_far.amount(), Number::whole(286 + 63));
+  EXPECT_FALSE(wrong.is_surface_area);
+  counted.pop_back();
+  EXPECT_FALSE(ledger(crate, counted, Grouping::EachFace, {FaceId{1}}).is_surface_area);
+}
+
+TEST(Ledger, GroupsShowOnlyTheFacesThatCount) {
+  const Solid crate = box("9 cm", "7 cm", "5 cm");
+  const Ledger lidless = ledger(crate, {}, Grouping::AlikeTogether, {FaceId{1}});
+  EXPECT_THAT(works(lidless), ElementsAre("9 × 7", "2 × (9 × 5)", "2 × (7 × 5)"));
+  EXPECT_EQ(lidless.rows[0].faces.size(), 2U);
+  EXPECT_THAT(lidless.rows[0].open, ElementsAre(FaceId{1}));
+  const Ledger tube = ledger(crate, {}, Grouping::AlikeTogether, {FaceId{0}, FaceId{1}});
+  EXPECT_EQ(tube.rows[0].open.size(), 2U);
+  EXPECT_EQ(tube.rows[0].work, "9 × 7");
+  EXPECT_EQ(tube.faces_total, 4U);
+}
+
 TEST(Ledger, WritesNumbersAsTheLessonDoes) {
   EXPECT_EQ(ledger(pyramid("6.0 cm", "7 1/2 cm"), {}, Grouping::EachFace).rows[1].work, "6.0 × 7 1/2 ÷ 2");
   // Another unit than the solid's is converted; 1 ft = 12 in.

@@ -1,0 +1,65 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "reasoning/amounts.hpp"
+#include "reasoning/step.hpp"
+
+namespace fw::reasoning {
+
+/// What a word problem's thing does, to be decided before any number.
+enum class Purpose { Cover, Fill, Edge };
+
+struct Decision {
+  Purpose purpose = Purpose::Cover;
+  std::string word;      ///< "cover", "fill", "edge"
+  std::string sentence;  ///< why: "A roll covers faces, so the amount is an area, in square units."
+};
+
+using Amount = std::variant<units::Length, units::Area, units::Volume>;
+
+/// What a count leaves: of the items that were bought, or of the thing that was shared out.
+struct Leftover {
+  exact::Number amount;
+  units::Unit unit = units::Unit::none();  ///< of one item
+  exact::Number share;                     ///< of one item
+  std::string text;                        ///< "16 ft², about 0.36 of a roll"
+};
+
+/// The answer of a word problem.
+struct SupplyAnswer {
+  exact::Number quotient;             ///< before it is rounded
+  exact::Number count;                ///< after; the same where nothing is rounded
+  std::string text;                   ///< "4 rolls", "≈ 3.64 rolls"
+  std::optional<Leftover> leftover;   ///< none: it comes out even, or nothing is rounded
+  std::optional<exact::Number> cost;  ///< in whole cents
+  std::string cost_text;              ///< "$18.00"; empty without a price
+  std::string sentence;               ///< all of it: "4 rolls are needed. About 0.36 of a roll is left over. ..."
+};
+
+/// A word problem from its amount to its answer.
+struct SupplyWork {
+  Decision decision;
+  std::vector<FaceId> faces;  ///< that are covered; none to fill or edge
+  std::string title;          ///< of the amount: "surface area", "area of the faces that count", "length of all edges"
+  Amount amount = units::Area::of(exact::Number{}, units::Unit::none().to_the(2));
+  /// How the amount is added up where it is no measure of the closed solid: of an open solid, and of all edges.
+  std::optional<Step> amount_step;
+  std::vector<Step> steps;             ///< from the amount on; Notation::source is a row of `sources`
+  std::vector<Source> sources;         ///< Source::step is one of `steps`
+  std::optional<SupplyAnswer> answer;  ///< none: the supply does not say how much an item is for
+};
+
+/// The word problem of a lesson worked; nothing for a problem without a supply. Exact all the way; `places` are the
+/// decimals that are shown of a number that does not end.
+[[nodiscard]] std::optional<SupplyWork> supply_work(const lessons::Problem& problem, int places = 2);
+
+[[nodiscard]] exact::Number amount_number(const Amount& amount);
+[[nodiscard]] units::Unit amount_unit(const Amount& amount);
+/// "164 ft²", "≈ 21.66 cm²".
+[[nodiscard]] std::string amount_text(const Amount& amount, int places);
+
+}  // namespace fw::reasoning

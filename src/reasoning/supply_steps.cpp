@@ -1,0 +1,190 @@
+#include "reasoning/supply_steps.hpp"
+
+#include <algorithm>
+
+#include "exact/print_number.hpp"
+#include "reasoning/nouns.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::leaf;
+using algebra::Notation;
+using exact::Number;
+using Kind = Notation::Kind;
+
+constexpr int column_places = 6;  // of exact/column_work.hpp
+
+bool fits_columns(const Number& number) {
+  return number.sign() >= 0 && exact::decimals_needed(number, column_places).has_value();
+}
+
+// Digits from the first to the last that is not 0: 2 for 0.45 and for 4500.
+std::size_t digits_that_count(const Number& number) {
+  std::string digits = exact::shown(number, column_places).text;
+  digits.erase(std::remove(digits.begin(), digits.end(), '.'), digits.end());
+  const std::size_t first = digits.find_first_not_of('0');
+  return first == std::string::npos ? 0 : digits.find_last_not_of('0') - first + 1;
+}
+
+bool is_table_number(const Number& number) { return number.is_whole() && number <= Number::whole(12); }
+
+bool is_power_of_ten(const Number& number) {
+  return digits_that_count(number) == 1 && exact::shown(number, column_places).text.find('1') != std::string::npos;
+}
+
+std::string power_phrase(const std::string& factor, int dimension) {
+  std::string text = factor;
+  for (int i = 1; i < dimension; ++i) {
+    text += " × " + factor;
+  }
+  return text;
+}
+
+// "1 ft² = 12 in × 12 in = 144 in²", or "1 gal = 231 in³".
+SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::Unit& small) {
+  constexpr int factor_places = 4;
+  const Number factor = conversion(big, small);
+  const int dimension = big.dimension();
+  std::vector<Notation> left{leaf(Kind::Number, "1"), leaf(Kind::Unit, big.text())};
+  const exact::Shown whole = exact::shown(factor, factor_places);
+  std::string reason =
+      "1 " + big.text() + " is " + (whole.exact ? "" : "about ") + whole.text + " " + small.text() + ".";
+  if (big.root() && small.root() && dimension > 1) {
+    const exact::Shown length = exact::shown(conversion(*big.root(), *small.root()), factor_places);
+    reason = "1 " + big.root()->text() + " is " + (length.exact ? "" : "about ") + length.text + " " +
+             small.root()->text() + ", and " + (dimension == 2 ? "an area runs in two" : "a volume runs in three") +
+             " directions: " + power_phrase(length.text, dimension) + ".";
+    left.push_back(leaf(Kind::Sign, "="));
+    for (int i = 0; i < dimension; ++i) {
+      if (i > 0) {
+        left.push_back(leaf(Kind::Sign, "×"));
+      }
+      left.push_back(leaf(Kind::Number, length.text));
+      left.push_back(leaf(Kind::Unit, small.root()->text()));
+    }
+  }
+  return steps.state(StepKind::Convert, reason, algebra::row(std::move(left)), true, {factor, small, {}, whole.text});
+}
+
+}  // namespace
+
+exact::Shown shown_apart(const Number& number, int places) {
+  constexpr int most = 12;
+  exact::Shown shown = exact::shown(number, places);
+  for (int more = places + 1; more <= most && !shown.exact && shown.text.find('.') == std::string::npos; ++more) {
+    shown = exact::shown(number, more);
+  }
+  return shown;
+}
+
+std::optional<exact::ColumnWork> aside_of(const Number& a, const std::string& sign, const Number& b, int places) {
+  if (!fits_columns(a) || !fits_columns(b)) {
+    return std::nullopt;
+  }
+  if (sign == "×") {
+    const bool is_easy = digits_that_count(a) * digits_that_count(b) <= 2 || is_power_of_ten(a) || is_power_of_ten(b);
+    return is_easy ? std::nullopt : std::optional(exact::long_multiplication(a, b));
+  }
+  if (sign == "÷") {
+    const bool is_easy = is_power_of_ten(b) || (is_table_number(b) && is_table_number(a / b));
+    return is_easy ? std::nullopt : std::optional(exact::long_division(a, b, places));
+  }
+  const bool is_easy = std::max(digits_that_count(a), digits_that_count(b)) <= 2 && a.is_whole() && b.is_whole();
+  return is_easy ? std::nullopt : std::optional(exact::column_subtraction(a, b));
+}
+
+std::size_t SupplySteps::add_source(Source::Kind kind, std::string sentence, std::vector<FaceId> faces) {
+  Source source;
+  source.kind = kind;
+  source.sentence = std::move(sentence);
+  source.faces = std::move(faces);
+  work_->sources.push_back(std::move(source));
+  return work_->sources.size() - 1;
+}
+
+Notation SupplySteps::notation(const SupplyNumber& number) const {
+  Notation digits = leaf(Kind::Number, number.text.empty() ? shown_apart(number.value, places_).text : number.text);
+  digits.source = number.source;
+  return number.unit ? algebra::row({std::move(digits), leaf(Kind::Unit, number.unit->text())}) : digits;
+}
+
+SupplyNumber SupplySteps::work_out(StepKind kind, const std::string& reason, const SupplyNumber& a,
+                                   const std::string& sign, const SupplyNumber& b, SupplyNumber result) {
+  const auto is_shown_exact = [&](const SupplyNumber& number) {
+    return !number.text.empty() || shown_apart(number.value, places_).exact;
+  };
+  const bool exact = is_shown_exact(a) && is_shown_exact(b);
+  const SupplyNumber shown =
+      state(kind, reason, algebra::row({notation(a), leaf(Kind::Sign, sign), notation(b)}), exact, std::move(result));
+  if (exact) {
+    add_aside(aside_of(a.value, sign, b.value, places_));
+  }
+  return shown;
+}
+
+SupplyNumber SupplySteps::state(StepKind kind, const std::string& reason, Notation left, bool shown_exact,
+                                SupplyNumber result) {
+  Step step;
+  step.kind = kind;
+  step.reason = reason;
+  step.outcome = Outcome{result.value, result.unit};
+  step.faces = work_->faces;
+  const bool exact = shown_exact && shown_apart(result.value, places_).exact;
+  const Notation shown_result = notation(result);
+  step.line = algebra::NotationLine{std::move(left), exact ? "=" : "≈", shown_result};
+  work_->steps.push_back(std::move(step));
+  result.source = add_source(Source::Kind::EarlierStep, "worked out before: " + plain_text(shown_result));
+  work_->sources.back().step = work_->steps.size() - 1;
+  return result;
+}
+
+void SupplySteps::say(StepKind kind, const std::string& reason) {
+  Step step;
+  step.kind = kind;
+  step.reason = reason;
+  step.faces = work_->faces;
+  work_->steps.push_back(std::move(step));
+}
+
+void SupplySteps::add_aside(std::optional<exact::ColumnWork> aside) {
+  if (aside) {
+    work_->steps.back().asides.push_back(std::move(*aside));
+  }
+}
+
+SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const units::Unit& unit) {
+  if (*amount.unit == unit) {
+    return amount;
+  }
+  const Number factor = conversion(*amount.unit, unit);
+  const bool is_smaller = factor > Number::whole(1);
+  if (factor == Number::whole(1)) {
+    const std::string reason = "1 " + amount.unit->text() + " is 1 " + unit.text() + ".";
+    return steps.state(StepKind::Convert, reason, steps.notation(amount),
+                       shown_apart(amount.value, steps.places()).exact, {amount.value, unit, {}, amount.text});
+  }
+  const SupplyNumber one = is_smaller ? unit_step(steps, *amount.unit, unit) : unit_step(steps, unit, *amount.unit);
+  SupplyNumber by = one;
+  by.unit.reset();
+  const std::string sign = is_smaller ? "×" : "÷";
+  const std::string reason = is_smaller ? "1 " + unit.text() + " is smaller, so there are more of them: multiply."
+                                        : "1 " + unit.text() + " is bigger, so there are fewer of them: divide.";
+  SupplyNumber bare = amount;
+  bare.unit.reset();
+  const Notation work = algebra::row({steps.notation(bare), leaf(Kind::Sign, sign), steps.notation(by)});
+  Notation bracketed;
+  bracketed.kind = Kind::Brackets;
+  bracketed.parts = {work};
+  const bool exact = shown_apart(amount.value, steps.places()).exact && exact::shown(one.value, 4).exact;
+  const SupplyNumber result = steps.state(
+      StepKind::Convert, reason,
+      algebra::row({steps.notation(amount), leaf(Kind::Sign, "="), bracketed, leaf(Kind::Unit, unit.text())}), exact,
+      {amount.value * factor, unit, {}, ""});
+  if (exact) {
+    steps.add_aside(aside_of(amount.value, sign, one.value, steps.places()));
+  }
+  return result;
+}
+
+}  // namespace fw::reasoning

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "reasoning/supply.hpp"
+
+// The steps of a word problem as they are written; private to the room.
+namespace fw::reasoning {
+
+/// A number with or without a unit, and where it comes from.
+struct SupplyNumber {
+  exact::Number value;
+  std::optional<units::Unit> unit = std::nullopt;
+  std::optional<std::size_t> source = std::nullopt;
+  std::string text = "";  ///< as written; empty: as shown
+};
+
+/// Shown within `places`, and with more of them where a number that is not whole would look whole: 3.001.
+[[nodiscard]] exact::Shown shown_apart(const exact::Number& number, int places);
+
+/// Writes the steps of a word problem one after another; what a step comes out with is a source for those after it.
+class SupplySteps {
+ public:
+  SupplySteps(SupplyWork& work, int places) : work_(&work), places_(places) {}
+
+  [[nodiscard]] std::size_t add_source(Source::Kind kind, std::string sentence, std::vector<FaceId> faces = {});
+  [[nodiscard]] algebra::Notation notation(const SupplyNumber& number) const;
+  /// "a × b = result". `sign` is "×", "÷" or "−"; the aside is put beside it where the head cannot do it.
+  SupplyNumber work_out(StepKind kind, const std::string& reason, const SupplyNumber& a, const std::string& sign,
+                        const SupplyNumber& b, SupplyNumber result);
+  /// "left = result"; `shown_exact` is false where the left side is shown rounded.
+  SupplyNumber state(StepKind kind, const std::string& reason, algebra::Notation left, bool shown_exact,
+                     SupplyNumber result);
+  void say(StepKind kind, const std::string& reason);
+  /// Beside the last step.
+  void add_aside(std::optional<exact::ColumnWork> aside);
+  [[nodiscard]] int places() const { return places_; }
+  [[nodiscard]] SupplyWork& work() { return *work_; }
+
+ private:
+  SupplyWork* work_;
+  int places_;
+};
+
+/// Whether a × b, a ÷ b or a − b is more than the head can do, and can be written in columns.
+[[nodiscard]] std::optional<exact::ColumnWork> aside_of(const exact::Number& a, const std::string& sign,
+                                                        const exact::Number& b, int places);
+
+/// An amount in the unit of one item, in one or two steps; none where the units are the same.
+[[nodiscard]] SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const units::Unit& unit);
+
+}  // namespace fw::reasoning
