@@ -123,8 +123,8 @@ std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& soli
     }
     if (!faces) {
       context.fault(item, in_quotes(name) + " names no face of " + with_article(solid.name()) +
-                              suggestion(name, face_words(solid)) + "; any face can be given by its number, 1 to " +
-                              count);
+                              ", whose faces also go by their numbers, 1 to " + count +
+                              suggestion(name, face_words(solid)));
       continue;
     }
     for (const FaceId face : *faces) {

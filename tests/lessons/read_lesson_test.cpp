@@ -94,7 +94,7 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:147: problem p: \"promt\" is no key of a problem; did you mean \"prompt\"?"},
         Fault{"Note", lesson_with(R"(, "note": "x")"),
               "a.json:1:147: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
-              "\"solid\", \"known\", \"find\" or \"supply\""},
+              "\"solid\", \"open\", \"known\", \"find\" or \"supply\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},
         Fault{"EmptyFind", lesson_with(R"(, "find": [])"),
@@ -218,6 +218,121 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:157: problem p: \"supply\" is an object such as {\"cover\": \"surface_area\", \"each\": \"40 "
               "ft^2\", \"item\": \"roll\"}; found the text \"roll\""}),
     name_of);
+
+// What the supply of rolls that cover says beside; "supply" starts at column 157, the first of these keys at 218.
+std::string rolls_with(const std::string& members) {
+  return lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll")" + members + "}");
+}
+
+const std::string no_price =
+    " is no price: write an amount above 0, whole or with two decimals, with $, £ or € before it or no sign, such as "
+    "\"4.50\", \"$4.50\" or \"3\"";
+
+INSTANTIATE_TEST_SUITE_P(
+    OfCounts, Malformed,
+    testing::Values(
+        Fault{"RoundMisspelt", rolls_with(R"(, "round": "dwon")"),
+              "a.json:1:227: problem p, round: \"dwon\" cannot stand here; did you mean \"down\"?"},
+        Fault{
+            "RoundOther", rolls_with(R"(, "round": "nearest")"),
+            "a.json:1:227: problem p, round: \"nearest\" cannot stand here; what may stand here is \"up\", \"down\" or "
+            "\"none\""},
+        Fault{"RoundTruth", rolls_with(R"(, "round": true)"),
+              "a.json:1:227: problem p, round: how a count is rounded is text in quotation marks; found true"},
+        Fault{"PriceNumber", rolls_with(R"(, "price": 4.5)"),
+              "a.json:1:227: problem p, price: a price is text in quotation marks, such as \"4.50\"; found the number "
+              "4.5"},
+        Fault{"PriceOneDecimal", rolls_with(R"(, "price": "4.5")"),
+              "a.json:1:227: problem p, price: \"4.5\"" + no_price},
+        Fault{"PriceZero", rolls_with(R"(, "price": "$0.00")"), "a.json:1:227: problem p, price: \"$0.00\"" + no_price},
+        Fault{"PriceTooLong", rolls_with(R"(, "price": "1234567")"),
+              "a.json:1:227: problem p, price: \"1234567\"" + no_price},
+        Fault{"PriceSignAlone", rolls_with(R"(, "price": "€")"), "a.json:1:227: problem p, price: \"€\"" + no_price},
+        Fault{"PriceSignBehind", rolls_with(R"(, "price": "4.50 €")"),
+              "a.json:1:227: problem p, price: \"4.50 €\"" + no_price},
+        Fault{"CoatsNone", rolls_with(R"(, "coats": 0)"),
+              "a.json:1:227: problem p, coats: \"coats\" is a whole number from 1 to 20; found the number 0"},
+        Fault{"CoatsHalf", rolls_with(R"(, "coats": 1.5)"),
+              "a.json:1:227: problem p, coats: \"coats\" is a whole number from 1 to 20; found the number 1.5"},
+        Fault{"CoatsMany", rolls_with(R"(, "coats": 21)"),
+              "a.json:1:227: problem p, coats: \"coats\" is a whole number from 1 to 20; found the number 21"},
+        Fault{"CoatsText", rolls_with(R"(, "coats": "2")"),
+              "a.json:1:227: problem p, coats: \"coats\" is a whole number from 1 to 20; found the text \"2\""},
+        Fault{"CoatsOfFilling", lesson_with(R"(, "supply": {"fill": "volume", "coats": 2})"),
+              "a.json:1:185: problem p, coats: coats are laid where something is covered; \"fill\" has none"},
+        Fault{
+            "PriceOfNothing", lesson_with(R"(, "supply": {"fill": "volume", "price": "3"})"),
+            "a.json:1:185: problem p, price: \"price\" speaks of items, so the supply also says how much each is for: "
+            "\"each\": \"40 ft^2\", \"item\": \"roll\""},
+        Fault{
+            "RoundOfNothing", lesson_with(R"(, "supply": {"fill": "volume", "round": "none"})"),
+            "a.json:1:185: problem p, round: \"round\" speaks of items, so the supply also says how much each is for: "
+            "\"each\": \"40 ft^2\", \"item\": \"roll\""},
+        Fault{"KeyMisspelt", rolls_with(R"(, "prise": "3")"),
+              "a.json:1:218: problem p: \"prise\" is no key of \"supply\"; did you mean \"price\"?"}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    OfOpenFaces, Malformed,
+    testing::Values(
+        Fault{"Text", lesson_with(R"(, "open": "top")"),
+              "a.json:1:155: problem p, open: \"open\" is a list of the faces that do not count, such as [\"top\"] or "
+              "[2]; found the text \"top\""},
+        Fault{"Empty", lesson_with(R"(, "open": [])"),
+              "a.json:1:155: problem p, open: \"open\" is a list of the faces that do not count, such as [\"top\"] or "
+              "[2]; found an empty list"},
+        Fault{"Misspelt", lesson_with(R"(, "open": ["topp"])"),
+              "a.json:1:156: problem p, open: \"topp\" names no face of a rectangular prism, whose faces also go by "
+              "their numbers, 1 to 6; did you mean \"top\"?"},
+        Fault{"TwoBases", lesson_with(R"(, "open": ["base"])"),
+              "a.json:1:156: problem p, open: \"base\" names no face of a rectangular prism, whose faces also go by "
+              "their numbers, 1 to 6; did you mean \"bases\"?"},
+        Fault{
+            "NoSuchNumber", lesson_with(R"(, "open": [7])"),
+            "a.json:1:156: problem p, open: there is no face 7: the faces of a rectangular prism are numbered 1 to 6"},
+        Fault{"Truth", lesson_with(R"(, "open": [true])"),
+              "a.json:1:156: problem p, open: an open face is a word such as \"top\" or the number of a face; found "
+              "true"},
+        Fault{"Twice", lesson_with(R"(, "open": ["bases", 2])"),
+              "a.json:1:165: problem p, open: face 2 is open twice: name it once"},
+        Fault{"All", lesson_with(R"(, "open": [1, 2, 3, 4, 5, 6])"),
+              "a.json:1:155: problem p, open: every face is open, so nothing is left to cover: at least one face "
+              "counts"},
+        Fault{"KnownSurface", lesson_with(R"(, "open": ["top"], "known": {"surface_area": "286 cm^2"})"),
+              "a.json:1:190: problem p, surface_area: a known surface area is that of the closed solid, and this "
+              "problem has open faces: give another measure"},
+        Fault{"CutLateral", lesson_with(R"(, "open": ["front"], "find": ["lateral_area"])"),
+              "a.json:1:155: problem p, open: \"lateral_area\" counts all faces of its kind, and one of them is open: "
+              "ask for \"surface_area\", which leaves open faces out"}),
+    name_of);
+
+TEST(ReadLesson, ReadsWhatACountNeeds) {
+  const auto lesson = read_lesson(lesson_with(R"(, "open": ["top", 3], "find": ["surface_area"],
+        "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "£4.50", "coats": 3})"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  const Problem& read = lesson->problems.front();
+  ASSERT_EQ(read.open.size(), 2U);
+  EXPECT_EQ(read.open[0].name, "top");
+  EXPECT_EQ(read.open[1].name, "3");
+  EXPECT_EQ(read.supply->rounding, Rounding::None);
+  ASSERT_TRUE(read.supply->price.has_value());
+  EXPECT_EQ(read.supply->price->sign, "£");
+  EXPECT_EQ(read.supply->price->amount, exact::Number::ratio(9, 2));
+  EXPECT_EQ(read.supply->coats, 3);
+  // The solid itself stays closed: 2 × (63 + 45 + 35), by hand.
+  EXPECT_EQ(read.solid.surface_area().amount(), exact::Number::whole(286));
+}
+
+TEST(ReadLesson, TakesASupplyWithoutTheRestAsOneOfWholePacks) {
+  const auto lesson =
+      read_lesson(lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll"})"));
+  ASSERT_TRUE(lesson.has_value());
+  const Supply& supply = *lesson->problems.front().supply;
+  EXPECT_EQ(supply.rounding, Rounding::Up);
+  EXPECT_FALSE(supply.price.has_value());
+  EXPECT_EQ(supply.coats, 1);
+  EXPECT_TRUE(lesson->problems.front().open.empty());
+}
 
 TEST(ReadLesson, TellsAllErrorsInOnePassInTheOrderOfTheText) {
   const std::string lesson = R"({"lesson": 1, "titel": "T",

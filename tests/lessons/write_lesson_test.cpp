@@ -3,8 +3,11 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
+#include <algorithm>
+
 #include "lesson_texts.hpp"
 #include "lessons/asked.hpp"
+#include "lessons/open_faces.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -43,6 +46,21 @@ TEST(WriteLesson, WritesInAStableOrderWithNumbersAsWritten) {
 )");
 }
 
+TEST(WriteLesson, WritesWhatACountNeedsAndLeavesOutWhatGoesWithoutSaying) {
+  const auto lesson = read_lesson(lesson_with(R"(, "supply": {"coats": 2, "price": "$4.50", "round": "none",
+    "item": "roll", "each": "40 cm^2", "cover": "surface_area"}, "open": ["top", 3])"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  EXPECT_THAT(write_lesson(*lesson), testing::HasSubstr(R"(
+      "open": ["top", 3],
+      "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "$4.50", "coats": 2}
+)"));
+  const auto plain = read_lesson(lesson_with(
+      R"(, "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "up", "coats": 1})"));
+  ASSERT_TRUE(plain.has_value());
+  EXPECT_THAT(write_lesson(*plain),
+              testing::HasSubstr(R"("supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll"})"));
+}
+
 rc::Gen<std::string> any_text() {
   const auto piece = rc::gen::element<std::string>("a", "Z", " ", "\"", "\\", "\n", "\t", "²", "ℓ", "🏮", "/", "\x01");
   return rc::gen::map(rc::gen::container<std::vector<std::string>>(piece), [](const std::vector<std::string>& pieces) {
@@ -63,7 +81,7 @@ Problem any_problem(std::size_t number) {
   const solids::Description description = *rc::gen::arbitrary<bool>() ? in_unit(example, unit) : example;
   const auto solid = solids::Solid::make(description);
   RC_PRE(solid.has_value());
-  Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, {}, std::nullopt, *solid};
+  Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, {}, std::nullopt, *solid, {}};
   for (const std::string& name : askable(*solid)) {
     if (*rc::gen::arbitrary<bool>()) {
       problem.find.push_back(name);
@@ -72,6 +90,19 @@ Problem any_problem(std::size_t number) {
   if (*rc::gen::arbitrary<bool>()) {
     const auto written = units::parse_quantity(*rc::gen::element<std::string>("40.0 ft^2", "7 1/2 m^2", "3 yd^2"));
     problem.supply = Supply{"cover", "surface_area", *written, "roll of " + *any_text()};
+    problem.supply->rounding = *rc::gen::element(Rounding::Up, Rounding::Down, Rounding::None);
+    problem.supply->coats = *rc::gen::inRange(1, 21);
+    if (*rc::gen::arbitrary<bool>()) {
+      problem.supply->price = Price{*rc::gen::element<std::string>("$4.50", "3", "€0.25"), "", {}};
+    }
+  }
+  const bool asks_a_part = std::find(problem.find.begin(), problem.find.end(), "lateral_area") != problem.find.end() ||
+                           std::find(problem.find.begin(), problem.find.end(), "base_area") != problem.find.end();
+  if (!asks_a_part && *rc::gen::arbitrary<bool>()) {
+    std::vector<std::string> names = face_words(*solid);
+    names.push_back("1");
+    const std::string name = *rc::gen::elementOf(names);
+    problem.open = {{name, *faces_named(*solid, name)}};
   }
   return problem;
 }
