@@ -181,8 +181,7 @@ Shown shown(const Number& a, int places) {
   if (const std::optional<int> needed = decimals_needed(a, places)) {
     return {fixed_text(a, *needed), true};
   }
-  const Number near = rounded(a, places);
-  return {digits_with_sign(near, decimals_needed(near, places).value_or(places)), false};
+  return {fixed_text(a, places), false};  // a rounded number shows all its places: 206.90
 }
 
 std::optional<int> decimals_needed(const Number& a, int limit) {

@@ -17,7 +17,7 @@ namespace fw::exact {
 /// What a class reads: `exact` when the number is a decimal that ends within `places` places, and
 /// otherwise the rounded decimal, to be led by "≈".
 struct Shown {
-  std::string text;   ///< digits only, "49.5" or "20.65"; trailing zeros left out
+  std::string text;   ///< digits only: "49.5" where the number ends, "20.60" where it is rounded
   bool exact = true;  ///< false: write ≈ before it
 };
 [[nodiscard]] Shown shown(const Number& a, int places);

@@ -14,14 +14,6 @@ using algebra::Expression;
 using algebra::Symbol;
 using exact::Number;
 
-std::string numbers_of(const std::vector<FaceId>& faces) {
-  std::string text;
-  for (std::size_t i = 0; i < faces.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == faces.size() ? " and " : ", ") + std::to_string(faces[i].index() + 1);
-  }
-  return text;
-}
-
 // "Face 2 is a triangle. Its base edge is 6 cm, its slant height 9 cm."
 std::string lengths_sentence(const solids::Solid& solid, const solids::Face& face, Worksheet& sheet) {
   std::string text = "Face " + std::to_string(face.id.index() + 1) + " is " + article(face.shape) + face.shape + ".";
@@ -61,13 +53,13 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   if (faces.size() == 1) {
     return *area;
   }
-  const Symbol all{"face_areas." + number, "faces " + numbers_of(faces), 2};
+  const Symbol all{"face_areas." + number, "faces " + face_numbers(faces), 2};
   const Expression times = Expression(static_cast<int>(faces.size())) * *area;
   sheet.color_terms({group});
   sheet
       .write(StepKind::Relation,
-             "The faces " + numbers_of(faces) + " are alike: " + std::to_string(faces.size()) + " times.", {all, times},
-             {Change::Kind::Start})
+             "The faces " + face_numbers(faces) + " are alike: " + std::to_string(faces.size()) + " times.",
+             {all, times}, {Change::Kind::Start})
       .faces = faces;
   const Number total = face.area.amount() * Number::whole(static_cast<long long>(faces.size()));
   return *write_isolation(sheet, {all, times}, all, total);
@@ -75,24 +67,30 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
 
 }  // namespace
 
-std::vector<FaceId> faces_added_up(const solids::Solid& solid, const Symbol& asked) {
+FaceSum faces_added_up(const solids::Solid& solid, const Symbol& asked, const std::vector<FaceId>& open) {
   namespace whole = solids::symbols;
-  std::vector<FaceId> faces;
+  FaceSum sum{asked, {}};
   for (const solids::Face& face : solid.faces()) {
-    const bool first_base = asked == whole::base_area() && face.role == solids::FaceRole::Base && faces.empty();
-    if (asked == whole::surface_area() || first_base ||
-        (asked == whole::lateral_area() && face.role == solids::FaceRole::Lateral)) {
-      faces.push_back(face.id);
+    const bool first_base = asked == whole::base_area() && face.role == solids::FaceRole::Base && sum.faces.empty();
+    const bool belongs = asked == whole::surface_area() || first_base ||
+                         (asked == whole::lateral_area() && face.role == solids::FaceRole::Lateral);
+    const bool is_open = std::find(open.begin(), open.end(), face.id) != open.end();
+    if (belongs && !is_open) {
+      sum.faces.push_back(face.id);
+    } else if (belongs) {
+      sum.asked = counted_area();
     }
   }
-  return faces;
+  return sum;
 }
 
-Symbol write_faces(Worksheet& sheet, const Symbol& asked) {
+void write_faces(Worksheet& sheet, const FaceSum& of) {
   const solids::Solid& solid = sheet.solid();
   std::map<std::size_t, std::vector<FaceId>> groups;
-  for (const FaceId face : faces_added_up(solid, asked)) {
+  Number expected;
+  for (const FaceId face : of.faces) {
     groups[solid.faces()[face].group.index()].push_back(face);
+    expected = expected + solid.faces()[face].area.amount();
   }
   std::vector<Expression> addends;
   std::vector<std::optional<std::size_t>> colors;
@@ -100,13 +98,15 @@ Symbol write_faces(Worksheet& sheet, const Symbol& asked) {
     addends.emplace_back(write_group(sheet, faces, group));
     colors.emplace_back(group);
   }
-  const Equation sum{asked, addends.size() == 1 ? addends.front() : algebra::sum_of(addends)};
+  const Equation sum{of.asked, addends.size() == 1 ? addends.front() : algebra::sum_of(addends)};
   sheet.color_terms(colors);
-  sheet.write(StepKind::Relation, "Add the faces up: every face is counted once.", sum, {Change::Kind::Start}).faces =
-      sheet.faces_of(asked);
-  const std::optional<Symbol> total = write_isolation(sheet, sum, asked, solid.values().at(asked.name));
-  sheet.set_numeral(asked, *total);
-  return *total;
+  const bool all = of.faces.size() == solid.faces().size();
+  sheet
+      .write(StepKind::Relation,
+             all ? "Add the faces up: every face is counted once." : "Add up the faces that count, each once.", sum,
+             {Change::Kind::Start})
+      .faces = of.faces;
+  sheet.set_numeral(of.asked, *write_isolation(sheet, sum, of.asked, expected));
 }
 
 }  // namespace fw::reasoning

@@ -5,11 +5,17 @@
 // An area worked out face by face; private to the room.
 namespace fw::reasoning {
 
-/// The faces whose areas make up the measure: all for S, the lateral ones for L, one base for B; empty for others.
-[[nodiscard]] std::vector<FaceId> faces_added_up(const solids::Solid& solid, const algebra::Symbol& asked);
+/// An area that is added up from faces.
+struct FaceSum {
+  algebra::Symbol asked;
+  std::vector<FaceId> faces;  ///< that count: all for S, the lateral ones for L, one base for B; none for others
+};
+/// Without the `open` faces; where some are left out, what is asked is the area of the faces that count.
+[[nodiscard]] FaceSum faces_added_up(const solids::Solid& solid, const algebra::Symbol& asked,
+                                     const std::vector<FaceId>& open);
 
-/// Each face with its two lengths, alike ones once and times their number, then the sum. Returns the number.
-/// Requires: faces_added_up() is not empty; the letters of the faces' areas are known on the sheet.
-[[nodiscard]] algebra::Symbol write_faces(Worksheet& sheet, const algebra::Symbol& asked);
+/// Each face with its two lengths, alike ones once and times their number, then the sum, which is known on the sheet
+/// from then on. Requires: there are faces; the letters of their areas are known on the sheet.
+void write_faces(Worksheet& sheet, const FaceSum& sum);
 
 }  // namespace fw::reasoning

@@ -16,7 +16,8 @@ std::vector<Whole> wholes() {
           {whole::lateral_area(), "lateral area"},
           {whole::base_area(), "base area"},
           {whole::volume(), "volume"},
-          {whole::perimeter(), "perimeter of the base"}};
+          {whole::perimeter(), "perimeter of the base"},
+          {counted_area(), "area of the faces that count"}};
 }
 
 // "square feet": the plural of the unit's noun, which stands last.
@@ -35,6 +36,11 @@ std::string plural_of_unit(const units::Unit& unit) {
 
 std::string article(const std::string& noun) {
   return std::string("aeiou").find(noun.empty() ? ' ' : noun.front()) == std::string::npos ? "a " : "an ";
+}
+
+const Symbol& counted_area() {
+  static const Symbol symbol{"counted_area", "A", 2};
+  return symbol;
 }
 
 std::string sentence(std::string text) {
@@ -74,6 +80,14 @@ std::optional<Symbol> measure_named(const solids::Solid& solid, const std::strin
     }
   }
   return std::nullopt;
+}
+
+std::string face_numbers(const std::vector<solids::FaceId>& faces) {
+  std::string text;
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == faces.size() ? " and " : ", ") + std::to_string(faces[i].index() + 1);
+  }
+  return text;
 }
 
 std::string asked_sentence(const solids::Solid& solid, const Symbol& measure, const units::Unit& unit) {

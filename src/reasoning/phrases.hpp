@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "solids/solid.hpp"
 
@@ -11,6 +12,8 @@ namespace fw::reasoning {
 [[nodiscard]] std::string article(const std::string& noun);
 /// First letter large, a full stop at the end.
 [[nodiscard]] std::string sentence(std::string text);
+/// A: the area of the faces of an open solid that count.
+[[nodiscard]] const algebra::Symbol& counted_area();
 /// "surface area" of "surface_area", "slant height" of "slant_height", "base edge" of "base.side".
 [[nodiscard]] std::string title_of(const solids::Solid& solid, const algebra::Symbol& measure);
 /// The measure that a lesson's name stands for; nothing where the solid has none of this name.
@@ -18,6 +21,8 @@ namespace fw::reasoning {
 /// "Asked is the surface area S. It covers the solid, so it is counted in square centimeters (cm²)."
 [[nodiscard]] std::string asked_sentence(const solids::Solid& solid, const algebra::Symbol& measure,
                                          const units::Unit& unit);
+/// "1, 2 and 5".
+[[nodiscard]] std::string face_numbers(const std::vector<solids::FaceId>& faces);
 /// "The solid is a square pyramid. It has 5 faces."
 [[nodiscard]] std::string name_sentence(const solids::Solid& solid);
 

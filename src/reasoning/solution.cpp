@@ -78,7 +78,7 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
   answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
   if (!shown.exact) {
     const std::string form = exact::exact_text(amount);
-    answer.exact_text = form.empty() ? "" : form + " " + unit.text();
+    answer.exact_text = form.empty() ? "" : bracketed(form) + " " + unit.text();
     write_rounded(sheet, asked, amount, unit, options.places);
   }
   return answer;
@@ -125,14 +125,29 @@ void push_new(std::vector<Symbol>& all, const Symbol& one) {
   }
 }
 
-Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Symbol& asked, const std::string& name,
+// "Face 6 is open: it does not count, so 5 faces do."
+std::string open_sentence(const solids::Solid& solid, const FaceSum& sum) {
+  std::vector<FaceId> open;
+  for (const solids::Face& face : solid.faces()) {
+    if (std::find(sum.faces.begin(), sum.faces.end(), face.id) == sum.faces.end()) {
+      open.push_back(face.id);
+    }
+  }
+  const bool one = open.size() == 1;
+  return (one ? "Face " : "Faces ") + face_numbers(open) + (one ? " is" : " are") + " open and " +
+         (one ? "does" : "do") + " not count: " + std::to_string(sum.faces.size()) + " of " +
+         std::to_string(solid.faces().size()) + " faces count.";
+}
+
+Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Symbol& named, const std::string& name,
                                            const SolutionOptions& options) {
-  const std::vector<FaceId> faces = faces_added_up(solid, asked);
-  if (faces.empty()) {
-    return failure("the " + title_of(solid, asked) + " is not added up from faces");
+  const FaceSum sum = faces_added_up(solid, named, options.open);
+  const Symbol& asked = sum.asked;
+  if (sum.faces.empty()) {
+    return failure("the " + title_of(solid, named) + " is not added up from faces");
   }
   std::vector<Symbol> letters;
-  for (const FaceId face : faces) {
+  for (const FaceId face : sum.faces) {
     for (const Symbol& letter : algebra::symbols_of(solid.faces()[face].work)) {
       push_new(letters, letter);
     }
@@ -149,10 +164,13 @@ Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Sym
   }
   Worksheet sheet(solid);
   begin(sheet, asked, used, options);
+  if (!(asked == named)) {
+    sheet.say(StepKind::Name, open_sentence(solid, sum)).faces = sum.faces;
+  }
   for (const Link& link : links) {
     write_link(sheet, link);
   }
-  static_cast<void>(write_faces(sheet, asked));
+  write_faces(sheet, sum);
   Answer answer = end(sheet, asked, options, used);
   return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer));
 }
@@ -168,11 +186,12 @@ Result<Solution, std::string> worked_solution(const solids::Solid& solid, const 
   if (options.unit && options.unit->dimension() != measure->dimension) {
     return failure("the " + title_of(solid, *measure) + " is not measured in " + options.unit->text());
   }
-  if (solid.is_given(*measure)) {
+  const bool some_do_not_count = !(faces_added_up(solid, *measure, options.open).asked == *measure);
+  if (solid.is_given(*measure) && !some_do_not_count) {
     return failure("the " + title_of(solid, *measure) + " is given, so there is nothing to work out");
   }
-  return options.route == Route::Formula ? by_formula(solid, *measure, asked, options)
-                                         : face_by_face(solid, *measure, asked, options);
+  return options.route == Route::FaceByFace || some_do_not_count ? face_by_face(solid, *measure, asked, options)
+                                                                 : by_formula(solid, *measure, asked, options);
 }
 
 }  // namespace fw::reasoning

@@ -15,6 +15,8 @@ struct SolutionOptions {
   Route route = Route::Formula;
   int places = 2;                                  ///< decimals of an answer that does not end
   std::optional<units::Unit> unit = std::nullopt;  ///< of the answer; none: the solid's own
+  /// Faces of an open solid that do not count: an area asked for is then added up from the others, face by face.
+  std::vector<FaceId> open = {};
 };
 
 struct Answer {

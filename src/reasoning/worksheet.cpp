@@ -23,6 +23,11 @@ bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * (std::abs(a) + 
 
 }  // namespace
 
+std::string bracketed(const std::string& number) {
+  const bool is_sum = number.find(" + ") != std::string::npos || number.find(" − ") != std::string::npos;
+  return is_sum && number.back() != ')' && number.find('/') == std::string::npos ? "(" + number + ")" : number;
+}
+
 std::string line_number(const Number& value) {
   if (exact::decimals_needed(value, line_places)) {
     return exact::shown(value, line_places).text;
@@ -107,7 +112,7 @@ void Worksheet::note_new_numerals(const Equation& equation, std::size_t step) {
 
 std::string Worksheet::text(const Number& value, int dimension) const {
   const std::string number = line_number(value);
-  return dimension == 0 ? number : number + " " + unit_text(dimension);
+  return dimension == 0 ? number : bracketed(number) + " " + unit_text(dimension);
 }
 
 // A product of more than three lengths turns up on the way, as in Heron's formula.
@@ -133,6 +138,7 @@ Notation Worksheet::symbol_notation(const Symbol& symbol) const {
   if (symbol.dimension < 1) {
     return number;
   }
+  number.text = bracketed(number.text);
   return algebra::row({number, algebra::leaf(Notation::Kind::Unit, unit_text(symbol.dimension))});
 }
 

@@ -77,5 +77,7 @@ class Worksheet {
 /// How a number stands in a line: a decimal that ends within four places, else its exact form, else four places
 /// and "…".
 [[nodiscard]] std::string line_number(const exact::Number& value);
+/// A sum before a unit: "(216 + 48√3)"; other numbers as they are.
+[[nodiscard]] std::string bracketed(const std::string& number);
 
 }  // namespace fw::reasoning

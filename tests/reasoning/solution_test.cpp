@@ -277,6 +277,16 @@ TEST(Solution, UnlikeUnitsAreConvertedFirst) {
       solved("rectangular prism | length: 2 ft | width: 10 in | height: 1 ft 6 in", "volume", inches).answer.text);
 }
 
+TEST(Solution, OpenFacesAreLeftOutOfTheSum) {
+  SolutionOptions options;
+  options.open = {FaceId{1}};
+  const Solution open_box =
+      solved("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area", options);
+  EXPECT_EQ("223 cm²", open_box.answer.text);  // 286 − 63
+  EXPECT_EQ("315 cm³",
+            solved("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "volume", options).answer.text);
+}
+
 TEST(Solution, EveryNumberTellsWhereItComesFrom) {
   const Solution solution = solved("pyramid | slant_height: 9 cm | base square | side: 6 cm", "surface_area");
   std::size_t sourced = 0;

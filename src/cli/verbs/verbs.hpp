@@ -13,6 +13,7 @@ void add_show(CLI::App& app, ExitStatus& status);
 /// The window on the demo lesson.
 [[nodiscard]] ExitStatus show_demo();
 void add_measure(CLI::App& app, ExitStatus& status);
+void add_explain(CLI::App& app, ExitStatus& status);
 void add_check(CLI::App& app, ExitStatus& status);
 void add_nets(CLI::App& app, ExitStatus& status);
 void add_picture(CLI::App& app, ExitStatus& status);

@@ -1,0 +1,227 @@
+#include <CLI/CLI.hpp>
+#include <iostream>
+#include <memory>
+
+#include "cli/json_output.hpp"
+#include "cli/open_lesson.hpp"
+#include "cli/verbs/verbs.hpp"
+#include "reasoning/explanation.hpp"
+
+namespace fw::cli {
+namespace {
+
+using reasoning::Explanation;
+using reasoning::Route;
+using reasoning::SolutionOptions;
+using reasoning::Step;
+
+constexpr int most_places = 9;
+
+struct Options {
+  std::string lesson;
+  std::string problem;
+  std::string route = "formula";
+  int places = 2;
+  std::string unit;
+  bool json = false;
+};
+
+// ---- text ----
+
+std::string indented(const std::string& text, const std::string& by) {
+  std::string result;
+  std::size_t begin = 0;
+  while (begin < text.size()) {
+    const std::size_t end = text.find('\n', begin);
+    result += by + text.substr(begin, end == std::string::npos ? end : end - begin) + '\n';
+    begin = end == std::string::npos ? text.size() : end + 1;
+  }
+  return result;
+}
+
+void print_steps(const std::vector<Step>& steps, std::size_t& number) {
+  for (const Step& step : steps) {
+    const std::string head = std::to_string(++number) + ". ";
+    std::cout << "  " << std::string(number < 10 ? 1 : 0, ' ') << head << step.reason << '\n';
+    if (step.line) {
+      std::cout << "          " << algebra::plain_text(*step.line) << '\n';
+    }
+    for (const exact::ColumnWork& aside : step.asides) {
+      std::cout << indented(exact::plain_text(aside), "              ");
+    }
+  }
+}
+
+void print_text(const Explanation& one) {
+  std::size_t number = 0;
+  std::vector<Step> steps = one.solution.steps;
+  if (one.packs) {
+    Step decision;
+    decision.kind = reasoning::StepKind::Ask;
+    decision.reason = one.packs->decision.sentence;
+    steps.insert(steps.begin(), decision);
+    if (one.packs->amount_step && one.solution.steps.size() < 2) {
+      steps.push_back(*one.packs->amount_step);
+    }
+    steps.insert(steps.end(), one.packs->steps.begin(), one.packs->steps.end());
+  }
+  print_steps(steps, number);
+  std::cout << "  Answer: " << one.answer
+            << (one.solution.answer.exact_text.empty() ? "" : "  (exactly " + one.solution.answer.exact_text + ")")
+            << '\n';
+  if (one.packs && one.packs->answer) {
+    std::cout << "  " << one.packs->answer->sentence << '\n';
+  }
+}
+
+// ---- JSON ----
+
+Json aside_json(const exact::ColumnWork& aside) {
+  return {{"caption", aside.caption}, {"text", exact::plain_text(aside)}};
+}
+
+Json step_json(const Step& step) {
+  Json faces = Json::array();
+  for (const reasoning::FaceId face : step.faces) {
+    faces.push_back(face.index() + 1);
+  }
+  Json asides = Json::array();
+  for (const exact::ColumnWork& aside : step.asides) {
+    asides.push_back(aside_json(aside));
+  }
+  return {{"equation", step.line ? Json(algebra::plain_text(*step.line)) : Json(nullptr)},
+          {"mathml", step.line ? Json(algebra::mathml(*step.line)) : Json(nullptr)},
+          {"reason", step.reason},
+          {"asides", std::move(asides)},
+          {"faces", std::move(faces)}};
+}
+
+Json steps_json(const std::vector<Step>& steps) {
+  Json list = Json::array();
+  for (const Step& step : steps) {
+    list.push_back(step_json(step));
+  }
+  return list;
+}
+
+Json explanation_json(const std::string& id, const std::string& route, const Explanation& one) {
+  Json json{{"id", id}, {"find", one.find}, {"route", route}};
+  const reasoning::Answer& answer = one.solution.answer;
+  if (answer.text.empty()) {
+    json["answer"] = {{"text", one.answer}};
+  } else {
+    json["answer"] = quantity_json(answer.amount, answer.unit);
+    json["answer"]["text"] = answer.text;
+    json["answer"]["notes"] = answer.notes;
+  }
+  json["steps"] = steps_json(one.solution.steps);
+  if (one.packs) {
+    json["supply"] = {{"decision", one.packs->decision.word},
+                      {"reason", one.packs->decision.sentence},
+                      {"answer", one.packs->answer ? Json(one.packs->answer->text) : Json(nullptr)},
+                      {"steps", steps_json(one.packs->steps)}};
+  }
+  return json;
+}
+
+// ---- the verb ----
+
+struct NamedRoute {
+  std::string name;
+  Route route;
+};
+std::vector<NamedRoute> routes_of(const std::string& name) {
+  const NamedRoute formula{"formula", Route::Formula};
+  const NamedRoute faces{"faces", Route::FaceByFace};
+  if (name == "both") {
+    return {formula, faces};
+  }
+  return {name == "faces" ? faces : formula};
+}
+
+// What is measured face by face; for a length or a volume that way leads nowhere.
+bool is_area(const std::string& find) {
+  return find == "surface_area" || find == "lateral_area" || find == "base_area";
+}
+
+void tell(const Options& options, const lessons::Problem& problem, const std::string& message) {
+  std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << message << '\n';
+}
+
+ExitStatus explain(const Options& options) {
+  ExitStatus status = ExitStatus::Done;
+  const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
+  if (!lesson) {
+    return status;
+  }
+  SolutionOptions solution_options;
+  solution_options.places = options.places;
+  if (!options.unit.empty()) {
+    solution_options.unit = units::Unit::find(options.unit);
+  }
+  Json list = Json::array();
+  for (const lessons::Problem& whole : chosen_problems(*lesson, options.lesson, options.problem, status)) {
+    bool told = false;
+    for (const NamedRoute& named : routes_of(options.route)) {
+      lessons::Problem problem = whole;
+      if (named.route == Route::FaceByFace) {
+        problem.find.erase(std::remove_if(problem.find.begin(), problem.find.end(),
+                                          [](const std::string& find) { return !is_area(find); }),
+                           problem.find.end());
+        if (problem.find.empty()) {
+          continue;
+        }
+      }
+      solution_options.route = named.route;
+      const auto all = reasoning::explained(problem, solution_options);
+      if (!all) {
+        tell(options, problem, all.error());
+        status = worse(status, ExitStatus::LessonAtFault);
+        told = true;
+        continue;
+      }
+      for (const Explanation& one : *all) {
+        told = true;
+        if (options.json) {
+          list.push_back(explanation_json(problem.id, named.name, one));
+          continue;
+        }
+        std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : problem.prompt)
+                  << (options.route == "both" ? " (" + named.name + ")" : "") << '\n';
+        print_text(one);
+        std::cout << '\n';
+      }
+    }
+    if (!told) {
+      tell(options, whole, "asks for no area, so there is nothing to add up face by face");
+      status = worse(status, ExitStatus::LessonAtFault);
+    }
+  }
+  if (options.json && status != ExitStatus::WrongUsage) {
+    print_json({{"problems", std::move(list)}});
+  }
+  return status;
+}
+
+}  // namespace
+
+void add_explain(CLI::App& app, ExitStatus& status) {
+  const auto options = std::make_shared<Options>();
+  CLI::App* verb = app.add_subcommand("explain", "Works every problem out, step by step");
+  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("--problem", options->problem, "The id of the one problem to explain");
+  verb->add_option("--route", options->route, "By formula, face by face, or both")
+      ->check(CLI::IsMember({"faces", "formula", "both"}))
+      ->capture_default_str();
+  verb->add_option("--places", options->places, "Decimals of an answer that does not end")
+      ->check(CLI::Range(0, most_places))
+      ->capture_default_str();
+  verb->add_option("--unit", options->unit, "The unit of the answers, such as m or ft^2")
+      ->check([](const std::string& text) {
+        return units::Unit::find(text) ? std::string() : "\"" + text + "\" is no unit; cm, ft^2 and L are some";
+      });
+  verb->add_flag("--json", options->json, "Print JSON for programs");
+  verb->callback([options, &status] { status = explain(*options); });
+}
+
+}  // namespace fw::cli

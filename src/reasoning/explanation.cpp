@@ -1,0 +1,63 @@
+#include "reasoning/explanation.hpp"
+
+#include "lessons/open_faces.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/worksheet.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+// "name" and "faces": nothing to work out, but to look at.
+Explanation looked_at(const lessons::Problem& problem, const std::string& find) {
+  const solids::Solid& solid = problem.solid;
+  Worksheet sheet(solid);
+  const auto count = static_cast<long long>(solid.faces().size());
+  sheet.say(StepKind::Name, name_sentence(solid)).outcome = Outcome{exact::Number::whole(count), std::nullopt};
+  Explanation explanation{find, std::move(sheet).finished(find, find, {}), std::nullopt, solid.name()};
+  if (find == "faces") {
+    explanation.answer = std::to_string(count) + " faces";
+  }
+  return explanation;
+}
+
+}  // namespace
+
+Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
+                                                        const SolutionOptions& options) {
+  SolutionOptions with_open = options;
+  with_open.open = lessons::open_faces(problem);
+  const std::optional<SupplyWork> packs = supply_work(problem, options.places);
+  std::vector<Explanation> all;
+  bool packs_told = false;
+  for (const std::string& find : problem.find) {
+    if (!measure_named(problem.solid, find)) {
+      all.push_back(looked_at(problem, find));
+      continue;
+    }
+    auto solution = worked_solution(problem.solid, find, with_open);
+    if (!solution) {
+      return failure(solution.error());
+    }
+    Explanation explanation{find, std::move(solution).value(), std::nullopt, ""};
+    explanation.answer = explanation.solution.answer.text;
+    if (packs && problem.supply->measure == find) {
+      explanation.packs = packs;
+      packs_told = true;
+    }
+    all.push_back(std::move(explanation));
+  }
+  if (packs && !packs_told) {  // an amount that is no measure of the solid, as all its edges together
+    Worksheet sheet(problem.solid);
+    sheet.say(StepKind::Name, name_sentence(problem.solid));
+    all.push_back({problem.supply->measure, std::move(sheet).finished(problem.supply->measure, packs->title, {}), packs,
+                   amount_text(packs->amount, options.places)});
+  }
+  for (Explanation& one : all) {
+    if (one.packs && one.packs->answer) {
+      one.answer = one.packs->answer->text;
+    }
+  }
+  return all;
+}
+
+}  // namespace fw::reasoning

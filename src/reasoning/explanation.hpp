@@ -1,0 +1,22 @@
+#pragma once
+
+#include "lessons/lesson.hpp"
+#include "reasoning/solution.hpp"
+#include "reasoning/supply.hpp"
+
+namespace fw::reasoning {
+
+/// One thing that a problem asks for, worked out.
+struct Explanation {
+  std::string find;                 ///< "surface_area", "base.side", "name", "faces", "edges"
+  Solution solution;                ///< of "name" and "faces": the steps that say so, with no answer
+  std::optional<SupplyWork> packs;  ///< of a word problem: from the amount on
+  std::string answer;               ///< all in one text: "144 cm²", "square pyramid", "5 faces", "4 rolls"
+};
+
+/// Everything that the problem asks for, in its order; a word problem's count stands with the measure that it needs.
+/// Errors: a sentence for what cannot be worked out.
+[[nodiscard]] Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
+                                                                      const SolutionOptions& options = {});
+
+}  // namespace fw::reasoning
