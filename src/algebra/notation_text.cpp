@@ -22,11 +22,14 @@ std::string row_text(const Notation& row) {
   const Notation* before = nullptr;
   for (const Notation& part : row.parts) {
     const bool unary = part.kind == Kind::Sign && (before == nullptr || before->kind == Kind::Sign);
-    if (part.kind == Kind::Sign && !unary) {
-      text += " " + plain_text(part) + " ";
+    const std::string own = plain_text(part);
+    if (part.kind == Kind::Sign) {
+      text += unary ? own : " " + own + " ";
     } else {
-      const bool apart = before != nullptr && before->kind != Kind::Sign && stand_apart(*before, part);
-      text += (apart ? " " : "") + plain_text(part);
+      const bool after_sign = before != nullptr && before->kind == Kind::Sign;
+      const bool apart = before != nullptr && !after_sign && stand_apart(*before, part);
+      // A stacked fraction may begin with a minus sign, a fraction on one line would be misread.
+      text += (apart ? " " : "") + (after_sign && own.rfind("−", 0) == 0 ? enclosed(own) : own);
     }
     before = &part;
   }
@@ -39,7 +42,9 @@ std::string fraction_text(const Notation& fraction) {
   const Notation& below = fraction.parts.at(1);
   const std::string top = plain_text(above);
   const std::string bottom = plain_text(below);
-  return (binding_of(above) < Binding::Product ? enclosed(top) : top) + " ÷ " +
+  // "−18 ÷ 2" is read right.
+  const bool is_negative_number = above.kind == Kind::Number && top.find(' ') == std::string::npos;
+  return (binding_of(above) < Binding::Product && !is_negative_number ? enclosed(top) : top) + " ÷ " +
          (binding_of(below) < Binding::Power ? enclosed(bottom) : bottom);
 }
 

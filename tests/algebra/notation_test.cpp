@@ -84,6 +84,7 @@ TEST(Notation, AMinusSignIsNeverMisread) {
   EXPECT_EQ(measures(Expression(4) + Expression(width) * slant), "4 + (−3ℓ)");
   EXPECT_EQ(measures(power(width, 2)), "(−3)²");
   EXPECT_EQ(letters(Expression(-1) * slant), "−ℓ");
+  EXPECT_EQ(letters(Expression(4) + Expression(-2) / side), "4 + (−2 ÷ s)");
   EXPECT_EQ(letters(Expression(4) + Expression(-1) * slant), "4 + (−ℓ)");
 }
 
