@@ -6,8 +6,11 @@
 #include "cli/open_lesson.hpp"
 #include "cli/text_table.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "exact/print_number.hpp"
 #include "figures/face_style.hpp"
+#include "lessons/open_faces.hpp"
 #include "reasoning/ledger.hpp"
+#include "reasoning/supply.hpp"
 
 namespace fw::cli {
 namespace {
@@ -40,31 +43,80 @@ Json face_json(const solids::Face& face) {
           {"area", quantity_json(face.area)}};
 }
 
+Json numbers_json(const std::vector<reasoning::FaceId>& faces) {
+  Json numbers = Json::array();
+  for (const reasoning::FaceId face : faces) {
+    numbers.push_back(face.index() + 1);
+  }
+  return numbers;
+}
+
+Json supply_json(const reasoning::SupplyWork& work) {
+  Json json = {{"decision", work.decision.word},
+               {"faces", numbers_json(work.faces)},
+               {"amount", quantity_json(reasoning::amount_number(work.amount), reasoning::amount_unit(work.amount))}};
+  if (work.answer) {
+    const reasoning::SupplyAnswer& answer = *work.answer;
+    const std::string count = exact::exact_text(answer.count);
+    json["count"] = {{"exact", count.empty() ? Json(nullptr) : Json(count)}, {"value", answer.count.to_double()}};
+    json["text"] = answer.text;
+    json["leftover"] = answer.leftover ? quantity_json(answer.leftover->amount, answer.leftover->unit) : Json(nullptr);
+    json["cost"] = answer.cost ? Json(answer.cost_text) : Json(nullptr);
+  }
+  return json;
+}
+
+// What a problem adds to its solid: the faces that do not count, and the supply.
+void add_problem_parts(const lessons::Problem& problem, Json& json) {
+  if (!problem.open.empty()) {
+    const reasoning::AmountSum sum = reasoning::faces_that_count(problem, "surface_area", places);
+    json["open"] = numbers_json(lessons::open_faces(problem));
+    json["open_surface_area"] = quantity_json(sum.total, sum.unit);
+  }
+  if (const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem, places)) {
+    json["supply"] = supply_json(*work);
+  }
+}
+
 Json problem_json(const lessons::Problem& problem) {
   const solids::Solid& solid = problem.solid;
   Json faces = Json::array();
   for (const solids::Face& face : solid.faces()) {
     faces.push_back(face_json(face));
   }
-  return {{"id", problem.id},
-          {"name", solid.name()},
-          {"vertices", solid.polyhedron().vertices().size()},
-          {"edges", solid.polyhedron().edges().size()},
-          {"faces", std::move(faces)},
-          {"surface_area", quantity_json(solid.surface_area())},
-          {"lateral_area", quantity_json(solid.lateral_area())},
-          {"volume", quantity_json(solid.volume())}};
+  Json json = {{"id", problem.id},
+               {"name", solid.name()},
+               {"vertices", solid.polyhedron().vertices().size()},
+               {"edges", solid.polyhedron().edges().size()},
+               {"faces", std::move(faces)},
+               {"surface_area", quantity_json(solid.surface_area())},
+               {"lateral_area", quantity_json(solid.lateral_area())},
+               {"volume", quantity_json(solid.volume())}};
+  add_problem_parts(problem, json);
+  return json;
 }
 
 std::string equals(const std::string& quantity) { return quantity.rfind("≈", 0) == 0 ? quantity : "= " + quantity; }
 
-std::string totals_text(const solids::Solid& solid) {
+std::string totals_text(const lessons::Problem& problem) {
+  const solids::Solid& solid = problem.solid;
   std::vector<std::vector<std::string>> rows;
   rows.push_back({"surface area", "S " + equals(units::text(solid.surface_area(), places))});
   if (const std::optional<units::Area> area = solid.lateral_area()) {
     rows.push_back({"lateral area", "L " + equals(units::text(*area, places))});
   }
   rows.push_back({"volume", "V " + equals(units::text(solid.volume(), places))});
+  if (!problem.open.empty()) {
+    const reasoning::AmountSum sum = reasoning::faces_that_count(problem, "surface_area", places);
+    rows.push_back({"open", std::to_string(sum.faces.size()) + " of " + std::to_string(solid.faces().size()) +
+                                " faces count: " + algebra::plain_text(sum.line)});
+  }
+  if (const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem, places)) {
+    rows.push_back({work->decision.word, work->title + " " + equals(reasoning::amount_text(work->amount, places))});
+    if (work->answer) {
+      rows.push_back({"answer", work->answer->sentence});
+    }
+  }
   return text_table(rows, {Align::Left, Align::Left}, 2);
 }
 
@@ -81,7 +133,7 @@ std::string problem_text(const lessons::Problem& problem) {
          std::to_string(solid.polyhedron().edges().size()) + " edges, " +
          std::to_string(solid.polyhedron().vertices().size()) + " vertices\n" +
          text_table(rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Left, Align::Right}, 2) +
-         totals_text(solid);
+         totals_text(problem);
 }
 
 ExitStatus measure(const Options& options) {
