@@ -13,7 +13,9 @@ constexpr double spread_width = 0.78;  // where a point stands beside its digit
 constexpr double point_width = 0.26;
 constexpr double row_height = 1.14;
 constexpr double carries_height = 0.78;
-constexpr double caption_height = 1.5;
+constexpr double caption_height = 1.2;  // of a line
+constexpr double caption_gap = 0.3;
+constexpr double caption_width = 11;  // at least, before it is broken
 constexpr double ink_above = 0.79;
 constexpr double ink_below = 0.24;
 constexpr double rule_drop = 0.28;  // under a row's baseline
@@ -56,20 +58,28 @@ ColumnWorkFigure::ColumnWorkFigure(const Canvas& canvas, exact::ColumnWork work,
     x += (is_point_column(work_, column) ? point_width : width) * em;
   }
   columns_.push_back(x);
-  double y = work_.caption.empty() ? 0 : caption_height * em;
+  const TextStyle style{em, {}, false};
+  double y = 0;
+  double widest = x;
+  if (!work_.caption.empty()) {
+    caption_ = wrapped(canvas, work_.caption, style, std::max(x, caption_width * em));
+    for (const std::string& line : caption_) widest = std::max(widest, canvas.text_size(line, style).x);
+    y = (static_cast<double>(caption_.size()) * caption_height + caption_gap) * em;
+  }
   for (const auto& row : work_.rows) {
     const bool small = is_carries(row);
     rows_.push_back(y + (small ? carries_height - ink_below * power_size : ink_above) * em);
     y += (small ? carries_height : row_height) * em;
   }
   const double bottom = rows_.empty() ? y : rows_.back() + (ink_below + rule_width) * em;
-  size_ = {std::max(x, canvas.text_size(work_.caption, {em, {}, false}).x), bottom};
+  size_ = {widest, bottom};
 }
 
 void ColumnWorkFigure::draw(Canvas& canvas, Vec2 top_left, const Palette& palette) const {
   const TextStyle style{em_, palette.ink, false};
-  if (!work_.caption.empty()) {
-    canvas.text({top_left.x, top_left.y + ink_above * em_}, HAlign::Left, VAlign::Baseline, work_.caption, style);
+  for (std::size_t i = 0; i < caption_.size(); ++i) {
+    const double baseline = top_left.y + (static_cast<double>(i) * caption_height + ink_above) * em_;
+    canvas.text({top_left.x, baseline}, HAlign::Left, VAlign::Baseline, caption_[i], style);
   }
   for (std::size_t r = 0; r < work_.rows.size(); ++r) {
     const double baseline = top_left.y + rows_[r];

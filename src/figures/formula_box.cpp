@@ -219,13 +219,14 @@ FormulaBox grouped(const Setting& setting, FormulaBox term, std::size_t group) {
   const double side = 0.1 * em;
   const double width = std::max({term.width + 2 * side, letter.width, 0.9 * em});
   const double band_top = term.below + 0.06 * em;
-  const double band_height = 0.24 * em;
+  const double band_height = 0.3 * em;
+  const double top = term.above + 0.05 * em;
   FormulaBox made;
-  made.items.push_back(
-      FormulaBand{{0, -term.above, width, term.above + band_top}, {0, band_top, width, band_height}, group});
+  made.items.push_back(FormulaBand{{0, -top, width, top + band_top}, {0, band_top, width, band_height}, group});
   made.put(term, {(width - term.width) / 2, 0});
   made.put(letter, {(width - letter.width) / 2, band_top + band_height + 0.05 * em + letter.above});
   made.width = width;
+  made.above = top;
   return made;
 }
 

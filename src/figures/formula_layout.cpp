@@ -39,9 +39,9 @@ void draw_band(Canvas& canvas, const FormulaBand& band, Vec2 by, const Palette& 
   if (contrast(palette.ink, soft) >= least_contrast) {
     canvas.rounded(band.behind.moved(by.x, by.y), below.h * 0.4, soft, std::nullopt);
   }
-  const double line = below.h * 0.12;
+  const double line = below.h * 0.1;
   canvas.polygon(corners(below), style.fill, std::nullopt);
-  draw_hatch(canvas, corners(below.inset(line / 2)), style.hatch, below.h * 0.62, {style.hatch_ink, line});
+  draw_hatch(canvas, corners(below.inset(line / 2)), style.hatch, below.h * 0.46, {style.hatch_ink, line});
   canvas.polygon(corners(below.inset(line / 2)), std::nullopt, Stroke{palette.ink, line});
 }
 
