@@ -308,7 +308,8 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(ReadLesson, ReadsWhatACountNeeds) {
   const auto lesson = read_lesson(lesson_with(R"(, "open": ["top", 3], "find": ["surface_area"],
-        "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "£4.50", "coats": 3})"));
+        "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "£4.50",
+        "coats": 3})"));
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
   const Problem& read = lesson->problems.front();
   ASSERT_EQ(read.open.size(), 2U);

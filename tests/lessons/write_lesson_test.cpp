@@ -52,7 +52,8 @@ TEST(WriteLesson, WritesWhatACountNeedsAndLeavesOutWhatGoesWithoutSaying) {
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
   EXPECT_THAT(write_lesson(*lesson), testing::HasSubstr(R"(
       "open": ["top", 3],
-      "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "$4.50", "coats": 2}
+      "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "none", "price": "$4.50")"
+                                                        R"(, "coats": 2}
 )"));
   const auto plain = read_lesson(lesson_with(
       R"(, "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll", "round": "up", "coats": 1})"));
