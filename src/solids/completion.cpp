@@ -1,6 +1,7 @@
 #include "solids/completion.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace fw::solids {
 
@@ -9,208 +10,186 @@ using exact::Number;
 
 namespace {
 
-/// What one label may stand for when `spread` is half a unit of the last digit of the figure's decimals.
-struct Range {
-  Number lowest, highest;
-};
-
-Range range_of(const Given& given) { return {given.lowest, given.highest}; }
-
-/// As one of the others that a label is checked against: whole numbers count as exact, unless the figure is
-/// written in decimals and they may have lost theirs.
-Range range_among_decimals(const Given& given, const Number& spread) {
-  if (given.is_fraction) {
-    return {given.value, given.value};
-  }
-  if (given.places > 0) {
-    return range_of(given);
-  }
-  return {given.value - spread, given.value + spread};
-}
-
-/// Half a unit of the coarsest decimals written; zero in a figure of whole numbers.
-Number decimal_spread(const std::vector<Given>& givens) {
-  int coarsest = 0;
-  const Given* source = nullptr;
-  for (const Given& given : givens) {
-    if (given.places > 0 && !given.is_fraction && !given.is_known && (coarsest == 0 || given.places < coarsest)) {
-      coarsest = given.places;
-      source = &given;
+/// The solutions for which no condition fails; all of them if none is left.
+std::vector<Number> fitting(const SolidStatement& statement, const Step& step, const std::vector<Number>& solutions,
+                            const Bindings& values) {
+  std::vector<Number> fit;
+  for (const Number& solution : solutions) {
+    Bindings tried = values;
+    tried.insert_or_assign(step.unknown.name, solution);
+    const bool holds_all =
+        std::all_of(statement.conditions.begin(), statement.conditions.end(),
+                    [&](const Condition& condition) { return holds(condition, tried).value_or(true); });
+    if (holds_all) {
+      fit.push_back(solution);
     }
   }
-  return source == nullptr ? Number() : (source->highest - source->lowest) / Number::whole(2);
+  return fit.empty() ? solutions : fit;
+}
+
+const Number& nearest_to(double value, const std::vector<Number>& solutions) {
+  return *std::min_element(solutions.begin(), solutions.end(), [value](const Number& a, const Number& b) {
+    return std::abs(a.to_double() - value) < std::abs(b.to_double() - value);
+  });
+}
+
+/// Works out exactly all that follows from `start`. Where an equation has several solutions, the one that the verdict
+/// names is taken.
+Worked worked_out(const Relations& relations, const Bindings& start, const Verdict& verdict) {
+  Worked state;
+  state.values = start;
+  SymbolSet known;
+  SymbolSet passed;
+  for (const auto& entry : start) {
+    known.set(relations.slot(entry.first));
+  }
+  if (verdict.choice) {
+    passed.set(*verdict.choice);
+  }
+  while (const auto step = relations.next_step(known, passed, Reach::Composed)) {
+    if (step->derivation != nullptr && verdict.answer == Verdict::Answer::Impossible) {
+      passed.set(step->slot);  // there are no coordinates
+      continue;
+    }
+    std::vector<Number> solutions = solutions_of(*step, state.values);
+    if (solutions.empty()) {
+      state.contradiction = step->unknown;
+      return state;
+    }
+    const double named = verdict.values[step->slot];
+    if (solutions.size() > 1 && !std::isnan(named)) {
+      solutions = {nearest_to(named, solutions)};
+    } else if (solutions.size() > 1) {
+      solutions = fitting(relations.statement(), *step, solutions, state.values);
+    }
+    if (solutions.size() > 1) {
+      state.choices.insert_or_assign(step->unknown.name, solutions);
+      passed.set(step->slot);
+      continue;
+    }
+    state.values.insert_or_assign(step->unknown.name, solutions.front());
+    known.set(step->slot);
+  }
+  return state;
 }
 
 class Completion {
  public:
   Completion(const SolidStatement& statement, const std::vector<Given>& givens, const units::Unit& unit)
-      : statement_(statement), relations_(statement), givens_(givens), unit_(unit) {}
+      : statement_(statement),
+        relations_(statement),
+        givens_(givens),
+        unit_(unit),
+        consistency_(relations_, givens_),
+        verdict_(consistency_.verdict()) {}
 
   Result<Completed, std::vector<Fault>> run() {
-    for (const Given& given : givens_) {
-      if (given.value.sign() < 0 || (given.value.is_zero() && !given.may_be_zero)) {
-        faults_.push_back(not_positive(given));
-      }
+    worked_ = worked_out(relations_, values_of(verdict_.basis), verdict_);
+    if (verdict_.answer == Verdict::Answer::Impossible) {
+      return failure(std::vector<Fault>{what_is_wrong()});
     }
-    if (!faults_.empty()) {
-      return failure(faults_);
+    if (worked_.contradiction) {
+      return failure(std::vector<Fault>{contradiction(*worked_.contradiction, statement_, givens_, replacement({}))});
     }
-    const bool is_whole = work_through(givens_);
-    if (!is_whole) {
-      retry_with_whole_numbers_first();
-    }
-    if (faults_.empty()) {
-      check_complete();
-    }
-    if (!faults_.empty()) {
-      return failure(faults_);
+    compare_labels();
+    add_choices();
+    const auto& symbols = relations_.symbols();
+    const bool is_complete = std::all_of(symbols.begin(), symbols.end(), [&](const algebra::Symbol& symbol) {
+      return worked_.values.count(symbol.name) != 0;
+    });
+    if (!is_complete) {
+      return failure(std::vector<Fault>{missing_measures(relations_, worked_, unit_)});
     }
     return finished();
   }
 
  private:
-  /// Takes the givens one after another; what the earlier ones fix already is only compared.
-  bool work_through(const std::vector<Given>& ordered) {
-    worked_ = worked_out(relations_, {});
-    remarks_.clear();
-    overridden_.clear();
-    faults_.clear();
-    for (const Given& given : ordered) {
-      const auto found = worked_.values.find(given.symbol.name);
-      if (found != worked_.values.end()) {
-        compare_label(given, found->second);
-      } else if (fits_choice(given)) {
-        worked_.values.insert_or_assign(given.symbol.name, given.value);
-        worked_.origins[given.symbol.name] = {given.symbol.name};
-        worked_ = worked_out(relations_, worked_);
-      }
-      if (!faults_.empty() || !is_sound()) {
-        return false;
-      }
+  [[nodiscard]] Bindings values_of(const std::vector<std::size_t>& indices) const {
+    Bindings values;
+    for (const std::size_t i : indices) {
+      values.insert_or_assign(givens_[i].symbol.name, givens_[i].value);
     }
-    return true;
+    return values;
   }
 
-  /// Where the others leave several values for a symbol, a label names one of them, rounded or not.
-  bool fits_choice(const Given& given) {
-    const auto choices = worked_.choices.find(given.symbol.name);
-    if (choices == worked_.choices.end()) {
-      return true;
-    }
-    const Range range = range_of(given);
-    for (const Number& choice : choices->second) {
-      if (choice >= range.lowest && choice <= range.highest) {
-        worked_.values.insert_or_assign(given.symbol.name, choice);
-        worked_.choices.erase(given.symbol.name);
-        worked_ = worked_out(relations_, worked_);
-        compare_label(given, choice);
-        return false;
+  /// The symbols of the givens that a value rests on.
+  [[nodiscard]] std::set<std::string> among(const Verdict& verdict, const std::string& symbol) const {
+    std::set<std::string> names;
+    const SymbolSet& origins = verdict.origins[relations_.slot(symbol)];
+    for (const Given& given : givens_) {
+      if (origins.test(relations_.slot(given.symbol.name))) {
+        names.insert(given.symbol.name);
       }
     }
-    faults_.push_back(disagreement(given, choices->second.front(), givens_, {}, unit_));
-    return false;
+    return names;
   }
 
-  void compare_label(const Given& given, const Number& fitting) {
-    if (given.value == fitting) {
-      return;
+  /// A changed label with which the figure could be; the label `first` before the others.
+  [[nodiscard]] std::optional<Replacement> replacement(std::optional<std::size_t> first) {
+    remedy_ = consistency_.remedy(first);
+    if (!remedy_) {
+      return std::nullopt;
     }
-    const std::set<std::string>& among = worked_.origins[given.symbol.name];
-    const Range range = range_of(given);
-    const bool fits = !given.is_fraction && ((fitting >= range.lowest && fitting <= range.highest) ||
-                                             meets_when_all_are_rounded(given, among));
-    if (!fits) {
-      faults_.push_back(disagreement(given, fitting, givens_, among, unit_));
-      return;
-    }
-    remarks_.push_back(rounding_remark(given, fitting, givens_, among, unit_));
-    overridden_.push_back(&given);
+    const double scale = std::pow(10.0, remedy_->places);
+    const double value = remedy_->value * givens_[remedy_->given].to_written.to_double();
+    return Replacement{remedy_->given,
+                       Number::whole(std::llround(value * scale)) / power(Number::whole(10), remedy_->places),
+                       remedy_->places};
   }
 
-  /// Lets every label that the value rests on vary within its rounding.
-  bool meets_when_all_are_rounded(const Given& given, const std::set<std::string>& among) const {
-    constexpr std::size_t most_varied = 6;
-    const Number spread = decimal_spread(givens_);
-    if (spread.is_zero() || given.places == 0) {
-      return false;
+  [[nodiscard]] Fault what_is_wrong() {
+    if (verdict_.failed != nullptr) {
+      const auto subject = std::find_if(givens_.begin(), givens_.end(), [&](const Given& given) {
+        return given.symbol.name == verdict_.failed->subject;
+      });
+      const bool is_given = subject != givens_.end();
+      const auto instead =
+          replacement(is_given ? std::optional(static_cast<std::size_t>(subject - givens_.begin())) : std::nullopt);
+      return broken_condition(*verdict_.failed, worked_.values, givens_, unit_, instead);
     }
-    std::vector<std::pair<std::string, Range>> varied;
-    for (const Given& other : givens_) {
-      if (among.count(other.symbol.name) != 0) {
-        varied.emplace_back(other.symbol.name, range_among_decimals(other, spread));
+    const auto instead = replacement({});
+    if (remedy_ && remedy_->follows) {
+      const Given& given = givens_[remedy_->given];
+      const Worked others = worked_out(relations_, values_of(remedy_->others.basis), remedy_->others);
+      const auto fitting_value = others.values.find(given.symbol.name);
+      if (fitting_value != others.values.end()) {
+        return disagreement(given, fitting_value->second, givens_, among(remedy_->others, given.symbol.name), instead);
       }
     }
-    if (varied.size() > most_varied) {
-      return false;
-    }
-    std::optional<Range> reached;
-    bool stops_short = false;
-    for (std::size_t corner = 0; corner < (std::size_t{1} << varied.size()); ++corner) {
-      Worked start;
-      for (std::size_t i = 0; i < varied.size(); ++i) {
-        const bool high = (corner >> i & 1U) != 0;
-        start.values.insert_or_assign(varied[i].first, high ? varied[i].second.highest : varied[i].second.lowest);
+    if (verdict_.misfit) {
+      const Given& given = givens_[*verdict_.misfit];
+      const auto fitting_value = worked_.values.find(given.symbol.name);
+      if (fitting_value != worked_.values.end()) {
+        return disagreement(given, fitting_value->second, givens_, among(verdict_, given.symbol.name), instead);
       }
-      const Worked tried = worked_out(relations_, start);
-      const auto value = tried.values.find(given.symbol.name);
-      if (value == tried.values.end()) {
-        stops_short = true;
+    }
+    const algebra::Symbol& unknown = verdict_.contradiction  ? relations_.symbols()[*verdict_.contradiction]
+                                     : worked_.contradiction ? *worked_.contradiction
+                                                             : givens_.back().symbol;
+    return contradiction(unknown, statement_, givens_, instead);
+  }
+
+  void compare_labels() {
+    for (const std::size_t i : verdict_.extras) {
+      const Given& given = givens_[i];
+      const Number& fitting_value = worked_.values.at(given.symbol.name);
+      if (given.value == fitting_value) {
         continue;
       }
-      if (!reached) {
-        reached = Range{value->second, value->second};
-      }
-      reached->lowest = value->second < reached->lowest ? value->second : reached->lowest;
-      reached->highest = value->second > reached->highest ? value->second : reached->highest;
-    }
-    if (!reached) {
-      return false;
-    }
-    return given.lowest <= reached->highest && (stops_short || given.highest >= reached->lowest);
-  }
-
-  /// Nothing contradicts anything so far; else says what does.
-  bool is_sound() {
-    std::set<std::string> subjects;
-    for (const Given& given : givens_) {
-      subjects.insert(given.symbol.name);
-    }
-    if (const Condition* failed = failed_condition(statement_, worked_.values, subjects)) {
-      faults_.push_back(broken_condition(*failed, worked_.values, givens_, unit_));
-      return false;
-    }
-    if (worked_.contradiction) {
-      faults_.push_back(contradiction(*worked_.contradiction, statement_, givens_));
-      return false;
-    }
-    return true;
-  }
-
-  /// A figure may be right though its rounded labels, taken as exact, miss a whole one: 2.5 and 2 where 2.3 is meant.
-  void retry_with_whole_numbers_first() {
-    std::vector<Given> ordered = givens_;
-    std::stable_sort(ordered.begin(), ordered.end(), [](const Given& a, const Given& b) {
-      return !a.is_known && !b.is_known && (a.places == 0 || a.is_fraction) && b.places > 0 && !b.is_fraction;
-    });
-    const std::vector<Fault> first = faults_;
-    const std::vector<Given> original = givens_;
-    givens_ = ordered;
-    const bool is_whole = work_through(givens_);
-    if (!is_whole) {
-      givens_ = original;
-      faults_ = first;
+      overridden_.insert(i);
+      const bool in_its_own_rounding = fitting_value >= given.lowest && fitting_value <= given.highest;
+      remarks_.push_back(
+          rounding_remark(given, fitting_value, givens_, among(verdict_, given.symbol.name), !in_its_own_rounding));
     }
   }
 
-  void check_complete() {
-    for (const algebra::Symbol& symbol : relations_.symbols()) {
-      if (worked_.values.count(symbol.name) == 0) {
-        faults_.push_back(missing_measures(relations_, worked_, unit_));
-        return;
-      }
+  void add_choices() {
+    if (!verdict_.choice || !worked_.choices.empty()) {
+      return;
     }
-    if (const Relation* broken = broken_relation(statement_, worked_.values)) {
-      faults_.push_back(impossible("", "these measures do not fit together: " + broken->reason));
+    const std::string& name = relations_.symbols()[*verdict_.choice].name;
+    for (const double value : verdict_.choices) {
+      worked_.choices[name].push_back(Number::whole(std::llround(value * 1e6)) / Number::whole(1000000));
     }
   }
 
@@ -220,22 +199,20 @@ class Completion {
     result.remarks = remarks_;
     result.used = worked_.values;
     const bool overrides =
-        std::any_of(overridden_.begin(), overridden_.end(), [](const Given* given) { return !given->is_known; });
+        std::any_of(overridden_.begin(), overridden_.end(), [this](std::size_t i) { return !givens_[i].is_known; });
     if (overrides) {
-      Worked start;
-      for (const Given& given : givens_) {
-        const bool is_checked =
-            given.is_known && std::find(overridden_.begin(), overridden_.end(), &given) != overridden_.end();
-        if (!is_checked) {
-          start.values.insert_or_assign(given.symbol.name, given.value);
+      std::vector<std::size_t> as_written;
+      for (std::size_t i = 0; i < givens_.size(); ++i) {
+        if (!givens_[i].is_known || overridden_.count(i) == 0) {
+          as_written.push_back(i);
         }
       }
-      Worked as_written = worked_out(relations_, start);
+      Worked used = worked_out(relations_, values_of(as_written), verdict_);
       // Where the labels alone do not lead on, the exact values stand in.
       for (const auto& entry : worked_.values) {
-        as_written.values.insert(entry);
+        used.values.insert(entry);
       }
-      result.used = as_written.values;
+      result.used = used.values;
     }
     return result;
   }
@@ -244,16 +221,27 @@ class Completion {
   Relations relations_;
   std::vector<Given> givens_;
   units::Unit unit_;
+  Consistency consistency_;
+  Verdict verdict_;
   Worked worked_;
-  std::vector<const Given*> overridden_;
+  std::optional<Consistency::Remedy> remedy_;
+  std::set<std::size_t> overridden_;
   std::vector<Fault> remarks_;
-  std::vector<Fault> faults_;
 };
 
 }  // namespace
 
 Result<Completed, std::vector<Fault>> completed(const SolidStatement& statement, const std::vector<Given>& givens,
                                                 const units::Unit& unit) {
+  std::vector<Fault> faults;
+  for (const Given& given : givens) {
+    if (given.value.sign() < 0 || (given.value.is_zero() && !given.may_be_zero)) {
+      faults.push_back(not_positive(given));
+    }
+  }
+  if (!faults.empty()) {
+    return failure(faults);
+  }
   return Completion(statement, givens, unit).run();
 }
 

@@ -62,65 +62,100 @@ std::string listed(const std::vector<Given>& givens, const std::set<std::string>
   return joined_with_and(groups);
 }
 
+/// "all edges 6 cm": of a base edge and a lateral edge that are equal.
+std::optional<std::string> all_edges(const std::vector<Given>& givens, const std::set<std::string>& among) {
+  std::vector<const Given*> edges;
+  for (const Given& given : givens) {
+    if (among.count(given.symbol.name) == 0) {
+      continue;
+    }
+    const std::string word = " edge";
+    const bool is_edge = given.title.size() > word.size() &&
+                         given.title.compare(given.title.size() - word.size(), word.size(), word) == 0;
+    if (!is_edge || (!edges.empty() && !(given.value == edges.front()->value))) {
+      return std::nullopt;
+    }
+    edges.push_back(&given);
+  }
+  if (edges.size() < 2) {
+    return std::nullopt;
+  }
+  return "all edges " + as_written(*edges[0], edges[0]->value, std::max(edges[0]->places, places_of_values));
+}
+
 /// Decimals for a value that is to replace a label: enough to tell it from a whole number.
 int places_for(const Given& given) { return std::max(given.places, given.is_fraction ? 2 : 1); }
 
 std::string opening_words(const std::vector<Given>& givens, const std::set<std::string>& among) {
-  const std::string list = listed(givens, among);
+  const std::string list = all_edges(givens, among).value_or(listed(givens, among));
   return list.empty() ? "" : "with " + list + " ";
 }
 
 }  // namespace
 
+namespace {
+
+/// ", 2.4 % less": of a whole number that is more than 1 % off.
+std::string off_by(const Given& given, const Number& fitting) {
+  if (given.places > 0 || given.is_fraction) {
+    return "";
+  }
+  const Number part = (fitting - given.value) / given.value * whole(100);
+  const Number size = part.sign() < 0 ? -part : part;
+  if (size <= whole(1)) {
+    return "";
+  }
+  return ", " + exact::shown(rounded(size, 1), 1).text + " % " + (part.sign() < 0 ? "less" : "more");
+}
+
+/// Names the replacement as the nearest value, and its label as the one at fault.
+void name_replacement(Fault& fault, const std::vector<Given>& givens, const std::optional<Replacement>& replacement) {
+  if (replacement) {
+    const Given& given = givens[replacement->given];
+    fault.measure = given.measure;
+    fault.nearest =
+        value_text(replacement->value, given.symbol.dimension, given.unit, std::max(replacement->places, 1));
+  }
+}
+
+/// "; 4 cm would do", or "; a side of 4 cm would do" where another label than the subject is to be changed.
+void add_what_would_do(Fault& fault, const Given* subject, const std::vector<Given>& givens,
+                       const std::optional<Replacement>& replacement) {
+  if (!replacement) {
+    return;
+  }
+  name_replacement(fault, givens, replacement);
+  const Given& changed = givens[replacement->given];
+  const bool is_subject = subject != nullptr && subject->symbol == changed.symbol;
+  fault.message += "; " + (is_subject ? "" : "with the " + changed.title + " ") + fault.nearest +
+                   (is_subject ? " would do" : " it would do");
+}
+
+}  // namespace
+
 Fault disagreement(const Given& given, const Number& fitting, const std::vector<Given>& givens,
-                   const std::set<std::string>& among, const Unit&) {
-  const std::string right = as_written(given, fitting, places_for(given));
-  Fault fault = impossible(given.measure, opening_words(givens, among) + "the " + given.title + " is " + right +
-                                              ", not " + as_written(given, given.value, std::max(given.places, 2)));
-  const Number nearest = rounded(fitting * given.to_written, places_for(given));
-  fault.nearest = value_text(nearest, given.symbol.dimension, given.unit, places_for(given));
+                   const std::set<std::string>& among, const std::optional<Replacement>& replacement) {
+  Fault fault = impossible(given.measure, opening_words(givens, among) + "the " + given.title + " is " +
+                                              as_written(given, fitting, places_for(given)) + ", not " +
+                                              as_written(given, given.value, std::max(given.places, 2)));
+  name_replacement(fault, givens, replacement);
   return fault;
 }
 
 Fault rounding_remark(const Given& given, const Number& fitting, const std::vector<Given>& givens,
-                      const std::set<std::string>& among, const Unit&) {
+                      const std::set<std::string>& among, bool loosely) {
   const int places = std::max(given.places + 2, places_of_values);
+  const std::string fits =
+      loosely ? " fits only if the other numbers are rounded too: " : " fits only as a rounded number: ";
   Fault fault{Severity::Rounding, given.measure,
-              "the " + given.title + " " + as_written(given, given.value, places) + " fits only as a rounded number: " +
-                  opening_words(givens, among) + "it is " + as_written(given, fitting, places),
+              "the " + given.title + " " + as_written(given, given.value, places) + fits +
+                  opening_words(givens, among) + "it is " + as_written(given, fitting, places) + off_by(given, fitting),
               ""};
   fault.nearest = value_text(rounded(fitting * given.to_written, places), given.symbol.dimension, given.unit, places);
   return fault;
 }
 
 namespace {
-
-/// The value of the subject nearest to the present one, at the precision written, for which the condition holds.
-std::optional<Number> nearest_fitting(const Condition& condition, const Given& subject, const Bindings& values) {
-  Bindings others = values;
-  others.erase(subject.symbol.name);
-  const Number scale = power_of_ten(subject.is_fraction ? 1 : subject.places);
-  std::optional<Number> best;
-  for (const Number& bound : algebra::positive_solutions({condition.greater, condition.less}, subject.symbol, others)) {
-    const Number below = floor(bound * subject.to_written * scale);
-    for (const long long step : {-1LL, 0LL, 1LL}) {
-      const Number candidate = (below + Number::whole(step)) / scale / subject.to_written;
-      Bindings tried = others;
-      tried.insert_or_assign(subject.symbol.name, candidate);
-      if (candidate.sign() <= 0 || !holds(condition, tried).value_or(false)) {
-        continue;
-      }
-      const auto off = [&](const Number& value) {
-        const Number difference = value - subject.value;
-        return difference.sign() < 0 ? -difference : difference;
-      };
-      if (!best || off(candidate) < off(*best)) {
-        best = candidate;
-      }
-    }
-  }
-  return best;
-}
 
 bool speaks_of(const algebra::Expression& expression, const std::string& name) {
   const std::vector<Symbol> symbols = algebra::symbols_of(expression);
@@ -140,7 +175,7 @@ int dimension_of(const algebra::Expression& side, const Condition& condition) {
 }  // namespace
 
 Fault broken_condition(const Condition& condition, const Bindings& values, const std::vector<Given>& givens,
-                       const Unit& unit) {
+                       const Unit& unit, const std::optional<Replacement>& replacement) {
   const Given* subject = given_with(givens, condition.subject);
   const bool subject_is_less = speaks_of(condition.less, condition.subject);
   const algebra::Expression& other = subject_is_less ? condition.greater : condition.less;
@@ -153,16 +188,12 @@ Fault broken_condition(const Condition& condition, const Bindings& values, const
     message += ", " + value_text(*bound, dimension_of(other, condition), unit, places);
   }
   Fault fault = impossible(subject == nullptr ? condition.subject : subject->measure, message);
-  if (subject != nullptr) {
-    if (const auto nearest = nearest_fitting(condition, *subject, values)) {
-      fault.nearest = as_written(*subject, *nearest, std::max(subject->places, 1));
-      fault.message += "; " + fault.nearest + " would do";
-    }
-  }
+  add_what_would_do(fault, subject, givens, replacement);
   return fault;
 }
 
-Fault contradiction(const Symbol& unknown, const SolidStatement& statement, const std::vector<Given>& givens) {
+Fault contradiction(const Symbol& unknown, const SolidStatement& statement, const std::vector<Given>& givens,
+                    const std::optional<Replacement>& replacement) {
   const auto measure = std::find_if(statement.measures.begin(), statement.measures.end(),
                                     [&](const Measure& m) { return m.symbol == unknown; });
   const std::string title = measure != statement.measures.end() ? measure->title
@@ -172,8 +203,10 @@ Fault contradiction(const Symbol& unknown, const SolidStatement& statement, cons
   for (const Given& given : givens) {
     all.insert(given.symbol.name);
   }
-  return impossible(givens.empty() ? "" : givens.back().measure,
-                    opening_words(givens, all) + "there is no " + title + " that fits");
+  Fault fault = impossible(givens.empty() ? "" : givens.back().measure,
+                           opening_words(givens, all) + "there is no " + title + " that fits");
+  add_what_would_do(fault, nullptr, givens, replacement);
+  return fault;
 }
 
 Fault not_positive(const Given& given) {
@@ -199,17 +232,14 @@ std::vector<Measure> open_measures(const Relations& relations, const Worked& wor
 }
 
 bool completes(const Relations& relations, const Worked& worked, const std::vector<const Measure*>& added) {
-  std::set<std::string> known;
+  SymbolSet known;
   for (const auto& entry : worked.values) {
-    known.insert(entry.first);
+    known.set(relations.slot(entry.first));
   }
   for (const Measure* measure : added) {
-    known.insert(measure->symbol.name);
+    known.set(relations.slot(measure->symbol.name));
   }
-  known = relations.closure(known);
-  const auto& symbols = relations.symbols();
-  return std::all_of(symbols.begin(), symbols.end(),
-                     [&](const Symbol& symbol) { return known.count(symbol.name) != 0; });
+  return relations.closure(known) == relations.all();
 }
 
 /// All sets of `size` open measures that would complete the figure.

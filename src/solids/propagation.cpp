@@ -15,6 +15,14 @@ using exact::Number;
 
 namespace {
 
+std::size_t first_of(const SymbolSet& set) {
+  std::size_t slot = 0;
+  while (!set.test(slot)) {
+    ++slot;
+  }
+  return slot;
+}
+
 std::vector<Symbol> symbols_in(const Equation& equation) {
   std::vector<Symbol> all = algebra::symbols_of(equation.left);
   for (const Symbol& symbol : algebra::symbols_of(equation.right)) {
@@ -28,16 +36,6 @@ std::vector<Symbol> symbols_in(const Equation& equation) {
 bool is_square_of_symbol(const Expression& expression) {
   return expression.operation() == Operation::Power && expression.exponent() == 2 &&
          expression.operands()[0].operation() == Operation::Symbol;
-}
-
-std::vector<Symbol> unknown_of(const std::vector<Symbol>& symbols, const std::set<std::string>& known) {
-  std::vector<Symbol> unknown;
-  for (const Symbol& symbol : symbols) {
-    if (known.count(symbol.name) == 0) {
-      unknown.push_back(symbol);
-    }
-  }
-  return unknown;
 }
 
 /// Whether an equation holds for every value of its unknown that makes sense in it, so that nothing follows from
@@ -65,21 +63,44 @@ bool is_identity(const Equation& equation, const Symbol& unknown) {
 }  // namespace
 
 Relations::Relations(const SolidStatement& statement) : statement_(&statement) {
-  const auto note = [this](const Symbol& symbol) {
-    if (std::find(symbols_.begin(), symbols_.end(), symbol) == symbols_.end()) {
+  const Numbering note = [this](const Symbol& symbol) {
+    const auto placed = slots_.try_emplace(symbol.name, symbols_.size());
+    if (placed.second) {
+      ensure(symbols_.size() < most_symbols, "a kind of solid states more symbols than there is room for");
       symbols_.push_back(symbol);
     }
+    return placed.first->second;
   };
   for (const Measure& measure : statement.measures) {
     note(measure.symbol);
   }
+  rough_.reserve(statement.relations.size());
+  for (const Relation& relation : statement.relations) {
+    rough_.emplace_back(relation.equation, note);
+  }
+  for (std::size_t i = 0; i < symbols_.size(); ++i) {
+    all_.set(i);
+  }
   for (std::size_t i = 0; i < statement.relations.size(); ++i) {
-    symbols_of_relation_.push_back(symbols_in(statement.relations[i].equation));
-    for (const Symbol& symbol : symbols_of_relation_.back()) {
-      note(symbol);
-    }
     add_definitions(i);
   }
+}
+
+std::size_t Relations::slot(const std::string& name) const {
+  const auto found = slots_.find(name);
+  return found == slots_.end() ? most_symbols : found->second;
+}
+
+Numbering Relations::numbering() const {
+  return [this](const Symbol& symbol) { return slot(symbol.name); };
+}
+
+SymbolSet Relations::set_of(const std::vector<Symbol>& symbols) const {
+  SymbolSet set;
+  for (const Symbol& symbol : symbols) {
+    set.set(slot(symbol.name));
+  }
+  return set;
 }
 
 void Relations::add_definitions(std::size_t relation) {
@@ -91,6 +112,7 @@ void Relations::add_definitions(std::size_t relation) {
     // A plain definition goes before one with a root.
     auto& all = definitions_[equation.left.symbol().name];
     all.insert(all.begin(), {equation.right, relation});
+    add_quotients(equation.right, equation.left, relation);
   } else if (is_square_of_symbol(equation.left)) {
     define(equation.left.operands()[0].symbol(), root(equation.right));
     if (equation.right.operation() == Operation::Sum && equation.right.operands().size() == 2 &&
@@ -100,9 +122,22 @@ void Relations::add_definitions(std::size_t relation) {
   }
 }
 
+/// V = l × w × h defines each of l, w and h too: h = V ÷ (l × w).
+void Relations::add_quotients(const Expression& expression, const Expression& value, std::size_t relation) {
+  const std::vector<Expression>& operands = expression.operands();
+  if (expression.operation() == Operation::Symbol && !(expression == value)) {
+    definitions_[expression.symbol().name].push_back({value, relation});
+  } else if (expression.operation() == Operation::Product) {
+    add_quotients(operands[0], value / operands[1], relation);
+    add_quotients(operands[1], value / operands[0], relation);
+  } else if (expression.operation() == Operation::Quotient) {
+    add_quotients(operands[0], value * operands[1], relation);
+  }
+}
+
 /// What must not be put in again: the relation worked on, the symbols on the way, and the unknown itself.
 struct Relations::Filling {
-  const std::set<std::string>* known;
+  const SymbolSet* known;
   std::set<std::size_t> relations;
   std::set<std::string> kept;
 };
@@ -111,7 +146,7 @@ Expression Relations::filled(const Expression& expression, const Filling& fillin
   if (expression.operation() == Operation::Symbol) {
     const std::string& name = expression.symbol().name;
     const auto found = definitions_.find(name);
-    if (filling.known->count(name) != 0 || filling.kept.count(name) != 0 || found == definitions_.end()) {
+    if (filling.known->test(slot(name)) || filling.kept.count(name) != 0 || found == definitions_.end()) {
       return expression;
     }
     for (const Definition& definition : found->second) {
@@ -158,70 +193,159 @@ Expression Relations::filled(const Expression& expression, const Filling& fillin
   return expression;
 }
 
-std::optional<Step> Relations::derived_step(const std::set<std::string>& known,
-                                            const std::set<std::string>& passed) const {
+std::optional<Step> Relations::derived_step(const SymbolSet& known, const SymbolSet& passed) const {
   for (const Derivation& derivation : statement_->derivations) {
-    if (known.count(derivation.symbol.name) == 0 && passed.count(derivation.symbol.name) == 0 &&
-        unknown_of(derivation.from, known).empty()) {
-      return Step{{derivation.symbol, 0}, derivation.symbol, &derivation};
+    const std::size_t unknown = slot(derivation.symbol.name);
+    const SymbolSet from = set_of(derivation.from);
+    if (!known.test(unknown) && !passed.test(unknown) && (from & ~known).none()) {
+      return Step{{derivation.symbol, 0}, derivation.symbol, &derivation, unknown, from, std::nullopt};
     }
   }
   return std::nullopt;
 }
 
-std::optional<Step> Relations::direct_step(const std::set<std::string>& known,
-                                           const std::set<std::string>& passed) const {
-  for (std::size_t i = 0; i < symbols_of_relation_.size(); ++i) {
-    const std::vector<Symbol> unknown = unknown_of(symbols_of_relation_[i], known);
-    if (unknown.size() == 1 && passed.count(unknown[0].name) == 0) {
-      return Step{statement_->relations[i].equation, unknown[0], nullptr};
+std::optional<Step> Relations::direct_step(const SymbolSet& known, const SymbolSet& passed) const {
+  for (std::size_t i = 0; i < rough_.size(); ++i) {
+    const SymbolSet unknown = rough_[i].symbols() & ~known;
+    if (unknown.count() == 1 && (unknown & passed).none()) {
+      const std::size_t slot = first_of(unknown);
+      return Step{statement_->relations[i].equation, symbols_[slot], nullptr, slot, rough_[i].symbols() & ~unknown, i};
     }
   }
   return std::nullopt;
 }
 
-std::optional<Step> Relations::composed_step(const std::set<std::string>& known,
-                                             const std::set<std::string>& passed) const {
-  for (std::size_t i = 0; i < symbols_of_relation_.size(); ++i) {
+std::optional<Step> Relations::composed_step(const SymbolSet& known, const SymbolSet& passed) const {
+  for (std::size_t i = 0; i < rough_.size(); ++i) {
     const Equation& equation = statement_->relations[i].equation;
-    const std::vector<Symbol> given_in = symbols_of_relation_[i];
-    if (unknown_of(given_in, known).size() == given_in.size()) {
+    if ((rough_[i].symbols() & known).none()) {
       continue;  // nothing of it is known: putting definitions in gives only another definition
     }
-    for (const Symbol& unknown : symbols_) {
-      if (known.count(unknown.name) != 0 || passed.count(unknown.name) != 0) {
+    for (std::size_t slot = 0; slot < symbols_.size(); ++slot) {
+      if (known.test(slot) || passed.test(slot)) {
         continue;
       }
+      const Symbol& unknown = symbols_[slot];
       const Filling filling{&known, {i}, {unknown.name}};
       const Equation composed{filled(equation.left, filling), filled(equation.right, filling)};
-      const std::vector<Symbol> left = unknown_of(symbols_in(composed), known);
-      if (left.size() == 1 && left[0] == unknown && !is_identity(composed, unknown)) {
-        return Step{composed, unknown, nullptr};
+      const SymbolSet inside = set_of(symbols_in(composed));
+      SymbolSet left = inside & ~known;
+      if (left.count() == 1 && left.test(slot) && !is_identity(composed, unknown)) {
+        return Step{composed, unknown, nullptr, slot, inside & known, std::nullopt};
       }
     }
   }
   return std::nullopt;
 }
 
-std::optional<Step> Relations::next_step(const std::set<std::string>& known,
-                                         const std::set<std::string>& passed) const {
-  if (auto step = derived_step(known, passed)) {
-    return step;
-  }
+std::optional<Step> Relations::next_step(const SymbolSet& known, const SymbolSet& passed, Reach reach) const {
   if (auto step = direct_step(known, passed)) {
     return step;
   }
-  return composed_step(known, passed);
+  if (auto step = derived_step(known, passed)) {
+    return step;
+  }
+  return reach == Reach::Composed && known != all_ ? composed_step(known, passed) : std::nullopt;
 }
 
-std::set<std::string> Relations::closure(std::set<std::string> known) const {
-  while (const auto step = next_step(known, {})) {
-    known.insert(step->unknown.name);
+SymbolSet Relations::closure(SymbolSet known) const {
+  while (const auto step = next_step(known, {}, Reach::Composed)) {
+    known.set(step->slot);
   }
   return known;
 }
 
 // ---- with values ----
+
+namespace {
+
+std::size_t occurrences(const Expression& expression, const Symbol& symbol) {
+  if (expression.operation() == Operation::Symbol) {
+    return expression.symbol() == symbol ? 1 : 0;
+  }
+  std::size_t count = 0;
+  for (const Expression& operand : expression.operands()) {
+    count += occurrences(operand, symbol);
+  }
+  return count;
+}
+
+/// The value of `inner` where `expression`, in which the unknown stands once and under the operand `inner`, has the
+/// value `target`. Nothing where that is not one number.
+std::optional<Number> undone(const Expression& expression, std::size_t inner, const Number& target,
+                             const Bindings& values) {
+  Number rest = target;
+  const std::vector<Expression>& operands = expression.operands();
+  for (std::size_t i = 0; i < operands.size(); ++i) {
+    if (i == inner) {
+      continue;
+    }
+    const auto other = algebra::evaluate(operands[i], values);
+    if (!other) {
+      return std::nullopt;
+    }
+    switch (expression.operation()) {
+      case Operation::Sum:
+        rest = rest - *other;
+        break;
+      case Operation::Difference:
+        rest = inner == 0 ? rest + *other : *other - rest;
+        break;
+      default: {
+        const bool divides_by_other = expression.operation() == Operation::Product;
+        if ((divides_by_other ? *other : rest).is_zero()) {
+          return std::nullopt;
+        }
+        rest = divides_by_other ? rest / *other : inner == 0 ? rest * *other : *other / rest;
+        break;
+      }
+    }
+  }
+  if (expression.operation() == Operation::Power) {
+    const bool is_plain = operands[0].operation() == Operation::Symbol && rest.sign() > 0;
+    if (!is_plain || expression.exponent() > 3) {
+      return std::nullopt;
+    }
+    return expression.exponent() == 2 ? square_root(rest) : cube_root(rest);
+  }
+  if (expression.operation() == Operation::Root) {
+    return rest.sign() < 0 ? std::nullopt : std::optional(power(rest, expression.exponent()));
+  }
+  return rest;
+}
+
+/// The unknown of an equation in which it stands once, by undoing what is done to it; nothing where that fails.
+std::optional<Number> by_undoing(const Equation& equation, const Symbol& unknown, const Bindings& values) {
+  const std::size_t on_left = occurrences(equation.left, unknown);
+  if (on_left + occurrences(equation.right, unknown) != 1) {
+    return std::nullopt;
+  }
+  Expression side = on_left == 1 ? equation.left : equation.right;
+  std::optional<Number> target = algebra::evaluate(on_left == 1 ? equation.right : equation.left, values);
+  while (target && side.operation() != Operation::Symbol) {
+    std::size_t inner = 0;
+    while (occurrences(side.operands()[inner], unknown) == 0) {
+      ++inner;
+    }
+    target = undone(side, inner, *target, values);
+    side = side.operands()[inner];
+  }
+  return target;
+}
+
+}  // namespace
+
+std::vector<Number> solutions_of(const Step& step, const Bindings& values) {
+  if (step.derivation != nullptr) {
+    const auto value = step.derivation->value(values);
+    return value ? std::vector<Number>{*value} : std::vector<Number>{};
+  }
+  const auto value = by_undoing(step.equation, step.unknown, values);
+  if (value && value->sign() > 0) {
+    return {*value};
+  }
+  return algebra::positive_solutions(step.equation, step.unknown, values);
+}
 
 std::optional<bool> holds(const Condition& condition, const Bindings& values) {
   const auto greater = algebra::evaluate(condition.greater, values);
@@ -230,98 +354,6 @@ std::optional<bool> holds(const Condition& condition, const Bindings& values) {
     return std::nullopt;
   }
   return condition.may_be_equal ? *greater >= *less : *greater > *less;
-}
-
-const Condition* failed_condition(const SolidStatement& statement, const Bindings& values,
-                                  const std::set<std::string>& subjects) {
-  const Condition* other = nullptr;
-  for (const Condition& condition : statement.conditions) {
-    if (holds(condition, values).value_or(true)) {
-      continue;
-    }
-    if (subjects.count(condition.subject) != 0) {
-      return &condition;
-    }
-    other = other == nullptr ? &condition : other;
-  }
-  return other;
-}
-
-const Relation* broken_relation(const SolidStatement& statement, const Bindings& values) {
-  for (const Relation& relation : statement.relations) {
-    const auto left = algebra::evaluate(relation.equation.left, values);
-    const auto right = algebra::evaluate(relation.equation.right, values);
-    if (!left || !right) {
-      continue;
-    }
-    const Number difference = *left - *right;
-    if (std::abs(difference.to_double()) > 1e-12 * (std::abs(left->to_double()) + std::abs(right->to_double()))) {
-      return &relation;
-    }
-  }
-  return nullptr;
-}
-
-namespace {
-
-/// The values of the step's unknown for which no condition fails.
-std::vector<Number> fitting(const SolidStatement& statement, const Step& step, const Bindings& values) {
-  if (step.derivation != nullptr) {
-    const auto value = step.derivation->value(values);
-    return value ? std::vector<Number>{*value} : std::vector<Number>{};
-  }
-  const std::vector<Number> solutions = algebra::positive_solutions(step.equation, step.unknown, values);
-  if (solutions.size() < 2) {
-    return solutions;
-  }
-  std::vector<Number> fit;
-  for (const Number& solution : solutions) {
-    Bindings tried = values;
-    tried.insert_or_assign(step.unknown.name, solution);
-    if (failed_condition(statement, tried, {}) == nullptr) {
-      fit.push_back(solution);
-    }
-  }
-  return fit.empty() ? solutions : fit;
-}
-
-std::set<std::string> names_of(const Bindings& values) {
-  std::set<std::string> names;
-  for (const auto& entry : values) {
-    names.insert(entry.first);
-  }
-  return names;
-}
-
-}  // namespace
-
-Worked worked_out(const Relations& relations, Worked state) {
-  std::set<std::string> known = names_of(state.values);
-  std::set<std::string> passed;
-  while (const auto step = relations.next_step(known, passed)) {
-    const std::string& name = step->unknown.name;
-    const std::vector<Number> values = fitting(relations.statement(), *step, state.values);
-    if (values.empty()) {
-      state.contradiction = step->unknown;
-      return state;
-    }
-    if (values.size() > 1) {
-      state.choices.insert_or_assign(name, values);
-      passed.insert(name);
-      continue;
-    }
-    state.values.insert_or_assign(name, values.front());
-    known.insert(name);
-    const std::vector<Symbol> from = step->derivation != nullptr ? step->derivation->from : symbols_in(step->equation);
-    for (const Symbol& symbol : from) {
-      if (symbol == step->unknown) {
-        continue;
-      }
-      const auto& origins = state.origins[symbol.name];
-      state.origins[name].insert(origins.begin(), origins.end());
-    }
-  }
-  return state;
 }
 
 }  // namespace fw::solids

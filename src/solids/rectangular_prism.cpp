@@ -41,6 +41,11 @@ void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, 
       {symbols::surface_area(), lh, "surface_area",
        "the surface area must be more than the front and the back together"},
       {symbols::surface_area(), wh, "surface_area", "the surface area must be more than the two ends together"}};
+  // Of all boxes with one surface area the cube holds most.
+  Condition holds_less{power(root(Expression(symbols::surface_area()) / 6), 3), symbols::volume(), "volume",
+                       "the volume of a box cannot be more than that of a cube with the same surface area"};
+  holds_less.may_be_equal = true;
+  statement.conditions.push_back(holds_less);
 }
 
 StatedSolid state(const Description& description, const ShapeStatement*) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "exact/print_number.hpp"
 #include "solids/solid_faces.hpp"
 
 namespace fw::solids {
@@ -212,19 +213,43 @@ bool operator==(const Solid& a, const Solid& b) {
 
 namespace {
 
-constexpr int places_after_conversion = 4;
+/// The power of ten that a factor is, if it is one between 10^-6 and 10^6.
+std::optional<int> power_of_ten(const Number& factor) {
+  for (int power_tried = -6; power_tried <= 6; ++power_tried) {
+    if (factor == power(Number::whole(10), power_tried)) {
+      return power_tried;
+    }
+  }
+  return std::nullopt;
+}
+
+/// The same number in another unit, to the last digit: "2.50" cm is "25.0" mm, "7.5" cm is "2 121/127" in.
+exact::Written converted(const exact::Written& number, const Number& factor) {
+  constexpr int most_places = 6;
+  exact::Written result = number;
+  result.value = number.value * factor;
+  const auto shift = power_of_ten(factor);
+  const auto needed = exact::decimals_needed(result.value, most_places);
+  result.is_fraction = number.is_fraction || (!shift && !needed);
+  if (result.is_fraction) {
+    result.text = exact::exact_text(result.value);
+    return result;
+  }
+  result.places = shift ? std::max(0, number.places - *shift) : *needed;
+  result.text = exact::fixed_text(result.value, result.places);
+  return result;
+}
 
 units::WrittenQuantity converted(const units::WrittenQuantity& quantity, const Unit& unit) {
   if (quantity.has_unit && quantity.unit == unit) {
     return quantity;
   }
-  const Number value =
-      quantity.has_unit ? quantity.number.value * units::conversion(quantity.unit, unit) : quantity.number.value;
-  const exact::Shown shown = exact::shown(value, places_after_conversion);
-  auto result = units::parse_quantity(shown.text + " " + unit.ascii());
-  ensure(result.has_value(), "a converted length cannot be read back");
-  units::WrittenQuantity written = *result;
-  written.number.value = value;
+  units::WrittenQuantity written;
+  written.number =
+      converted(quantity.number, quantity.has_unit ? units::conversion(quantity.unit, unit) : Number::whole(1));
+  written.unit = unit;
+  written.has_unit = true;
+  written.text = written.number.text + " " + unit.ascii();
   return written;
 }
 
@@ -247,10 +272,7 @@ void convert(Description& description, const Unit& unit) {
       const Number factor = from ? units::conversion(*from, unit) : Number::whole(1);
       for (PointEntry& point : *points) {
         for (exact::Written* coordinate : {&point.x, &point.y}) {
-          const Number value = coordinate->value * factor;
-          const exact::Shown shown = exact::shown(value, places_after_conversion);
-          coordinate->text = shown.text;
-          coordinate->value = value;
+          *coordinate = converted(*coordinate, factor);
         }
       }
     }

@@ -73,7 +73,8 @@ Stated state(const Description& description) {
   ShapeStatement shape;
   shape.noun = polygon_noun(count);
   shape.adjective = polygon_adjective(count);
-  shape.other_adjectives = {"polygonal", std::to_string(count) + " sided"};
+  shape.other_adjectives.push_back("polygonal");
+  shape.other_adjectives.push_back(std::to_string(count) + " sided");
   if (count == 3) {
     shape.pyramid_names = {"tetrahedron"};
   }

@@ -1,0 +1,95 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "solids/givens.hpp"
+#include "solids/propagation.hpp"
+
+// Whether written measures fit together, decided in doubles; private to the room.
+namespace fw::solids {
+
+/// What the written measures say together.
+struct Verdict {
+  enum class Answer {
+    Fits,         ///< the basis as it is written, each other label within the rounding of its own last digit
+    FitsLoosely,  ///< only when every label that may be a rounded number is taken for one
+    Impossible,
+  };
+  Answer answer = Answer::Fits;
+  std::vector<std::size_t> basis;     ///< givens that are taken as they are written
+  std::vector<std::size_t> extras;    ///< givens that follow from those
+  std::vector<double> values;         ///< by the symbol's slot; NaN where open, or where only coordinates tell
+  std::vector<SymbolSet> origins;     ///< by slot: the symbols of the basis that the value rests on
+  std::optional<std::size_t> choice;  ///< a slot for which several values fit
+  std::vector<double> choices;
+
+  // Of what is impossible.
+  const Condition* failed = nullptr;         ///< what must hold and does not
+  std::optional<std::size_t> contradiction;  ///< a slot that has no value
+  std::optional<std::size_t> misfit;         ///< the first extra that is not what follows from the basis
+};
+
+/// Judges the written measures of one figure. Keeps references to both.
+///
+/// A whole number is taken as exact, since that is how figures of whole numbers are made, and may be a rounded one in
+/// three cases only: when it is not needed to fix the figure and comes within half a unit (7-7-7 with a height of 6);
+/// when the figure is written in decimals, and then only within their rounding (5-5-6 with 4.1); when it is 50 or more,
+/// so that half a unit is one part in a hundred or less.
+class Consistency {
+ public:
+  Consistency(const Relations& relations, const std::vector<Given>& givens);
+
+  [[nodiscard]] Verdict verdict() const;
+
+  /// A label whose change alone makes the figure possible, with a value that does.
+  struct Remedy {
+    std::size_t given = 0;
+    double value = 0;      ///< in the working unit, at a precision that can be written
+    int places = 0;        ///< of the value in the unit in which the label is written
+    bool follows = false;  ///< the other labels fix it
+    Verdict others;        ///< of the labels without this one; its extras count without it
+  };
+  /// Nothing where changing one label is not enough. `first`: the label to try before the others.
+  [[nodiscard]] std::optional<Remedy> remedy(std::optional<std::size_t> first) const;
+
+ private:
+  struct Label {
+    std::size_t slot = 0;
+    double value = 0;
+    double half = 0;    ///< half a unit of its last digit
+    double narrow = 0;  ///< the same, but for a whole number in a figure of decimals half a unit of those
+    double wide = 0;    ///< how far it may vary together with all others
+    bool is_known = false, is_rounded = false;
+  };
+  struct Rule {
+    RoughExpression greater, less;
+    const Condition* condition;
+  };
+  struct Way;
+  struct Plan;
+  struct Outcome;
+
+  [[nodiscard]] std::vector<std::vector<std::size_t>> orders() const;
+  [[nodiscard]] Plan planned(const std::vector<std::size_t>& order, Reach reach) const;
+  [[nodiscard]] Outcome outcome(const Plan& plan, const std::vector<double>& label_values) const;
+  void follow(const Plan& plan, std::size_t step, std::vector<double> values, Outcome& best) const;
+  void consider(const Plan& plan, const std::vector<double>& values, std::optional<std::size_t> stopped_at,
+                Outcome& best) const;
+  [[nodiscard]] const Condition* failed_condition(const std::vector<double>& values) const;
+  [[nodiscard]] bool is_broken(const std::vector<double>& values) const;
+  [[nodiscard]] bool meets_when_all_are_rounded(const Plan& plan) const;
+  [[nodiscard]] Verdict told(const Plan& plan, const Outcome& outcome, Verdict::Answer answer) const;
+  [[nodiscard]] std::vector<std::size_t> blame_order(std::optional<std::size_t> first) const;
+  [[nodiscard]] bool fits_with(std::size_t given, double value, int places) const;
+  [[nodiscard]] std::optional<Remedy> searched(std::size_t given) const;
+  [[nodiscard]] std::optional<Remedy> written(std::size_t given, double value) const;
+
+  const Relations& relations_;
+  const std::vector<Given>& givens_;
+  std::vector<Label> labels_;
+  std::vector<Rule> rules_;
+};
+
+}  // namespace fw::solids

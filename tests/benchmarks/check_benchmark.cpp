@@ -1,0 +1,70 @@
+#include <benchmark/benchmark.h>
+
+#include "lessons/read_lesson.hpp"
+#include "solids/solid.hpp"
+
+namespace fw::lessons {
+namespace {
+
+/// Solids as a teacher writes them, each with one number open: `#` is replaced by a whole number.
+const std::vector<std::string>& patterns() {
+  static const std::vector<std::string> all{
+      R"("solid": {"kind": "rectangular prism", "length": "# cm", "width": "7 cm", "height": "5 cm"}, "find": ["surface_area"])",
+      R"("solid": {"kind": "cube", "edge": "# cm"}, "find": ["volume"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "slant_height": "45 cm"}, "find": ["surface_area"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "height": "12 cm"}, "find": ["slant_height"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "triangle", "sides": ["# cm", "40 cm", "41 cm"]}, "height": "10 cm"}, "find": ["volume"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "right triangle", "legs": ["# cm", "15 cm"]}, "height": "10 cm"}, "find": ["surface_area"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "equilateral triangle", "side": "# cm"}, "height": "10.5 cm"}, "find": ["surface_area"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "rectangle", "length": "# cm", "width": "18 cm"}, "height": "12 cm"}, "find": ["surface_area"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "regular polygon", "count": 6, "side": "# cm"}, "height": "10 cm"}, "find": ["volume"])",
+      R"("solid": {"kind": "rectangular prism", "length": "# ft", "width": "5 ft", "height": "?"}, "known": {"volume": "180 ft^3"}, "find": ["height"])"};
+  return all;
+}
+
+std::string lesson_of(std::size_t count) {
+  std::string text = R"({"lesson": 1, "title": "Lantern fair", "problems": [)";
+  for (std::size_t i = 0; i < count; ++i) {
+    std::string pattern = patterns()[i % patterns().size()];
+    pattern.replace(pattern.find('#'), 1, std::to_string(6 + i / patterns().size() % 50));
+    text += (i == 0 ? "" : ",") +
+            (R"({"id": "p)" + std::to_string(i) + R"(", "prompt": "How much card is needed?", )") + pattern + "}";
+  }
+  return text + "]}";
+}
+
+void check_a_lesson(benchmark::State& state) {
+  const std::string text = lesson_of(static_cast<std::size_t>(state.range(0)));
+  for (auto round : state) {
+    (void)round;
+    benchmark::DoNotOptimize(findings_of(text).size());
+  }
+}
+BENCHMARK(check_a_lesson)->Arg(1000)->Unit(benchmark::kMillisecond);
+
+void make_a_solid(benchmark::State& state, const solids::Description& description) {
+  for (auto round : state) {
+    (void)round;
+    benchmark::DoNotOptimize(solids::Solid::make(description).has_value());
+  }
+}
+
+void register_the_shelf() {
+  for (const solids::Description& description : solids::shelf()) {
+    const std::string name =
+        "make/" + description.kind + (description.base.empty() ? "" : "/" + description.base.front().kind);
+    benchmark::RegisterBenchmark(name.c_str(), [description](benchmark::State& state) {
+      make_a_solid(state, description);
+    })->Unit(benchmark::kMicrosecond);
+  }
+}
+
+}  // namespace
+}  // namespace fw::lessons
+
+int main(int argc, char** argv) {
+  fw::lessons::register_the_shelf();
+  benchmark::Initialize(&argc, argv);
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
+}
