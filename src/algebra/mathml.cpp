@@ -36,7 +36,7 @@ std::string escaped(const std::string& text) {
 std::string class_attribute(const Notation& notation) {
   std::string names;
   const auto add = [&names](const std::string& name) { names += (names.empty() ? "" : " ") + name; };
-  if (notation.cancelled) add("cancelled");
+  if (notation.canceled) add("canceled");
   if (notation.changed) add("changed");
   if (notation.group) add("group-" + std::to_string(*notation.group + 1));
   if (notation.kind == Kind::Blank) add("blank");
@@ -81,7 +81,7 @@ std::string row_content(const Notation& row) {
 std::string number_element(const Notation& number) {
   Notation opened = opened_number(number.text);
   if (opened.kind == Kind::Number) return element("mn", class_attribute(number), escaped(number.text));
-  opened.cancelled = number.cancelled;
+  opened.canceled = number.canceled;
   opened.changed = number.changed;
   opened.group = number.group;
   return element_of(opened);

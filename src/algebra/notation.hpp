@@ -32,7 +32,7 @@ struct Notation {
   int degree = 2;
   std::optional<std::size_t> group;   ///< the congruence group of faces that this term stands for
   std::optional<std::size_t> source;  ///< where a number comes from: a row of the solution's table
-  bool cancelled = false;             ///< struck through
+  bool canceled = false;             ///< struck through
   bool changed = false;               ///< what this line changed in the one before
   friend bool operator==(const Notation&, const Notation&) = default;
 };
@@ -55,7 +55,7 @@ using SymbolNotation = std::function<Notation(const Symbol&)>;
 /// between numbers, "·" between letters, brackets only where they are needed.
 [[nodiscard]] Notation notation(const Expression& expression, const SymbolNotation& symbol);
 
-/// For a terminal: "24ℓ = 348", "6 cm × 9 cm ÷ 2", "√(3² + 4²)", "(16 + 10) × 4 ÷ 2"; a cancelled part stands between
+/// For a terminal: "24ℓ = 348", "6 cm × 9 cm ÷ 2", "√(3² + 4²)", "(16 + 10) × 4 ÷ 2"; a canceled part stands between
 /// strokes, "/12/"; a blank is "____".
 [[nodiscard]] std::string plain_text(const Notation& notation);
 [[nodiscard]] std::string plain_text(const NotationLine& line);

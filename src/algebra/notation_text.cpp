@@ -96,7 +96,7 @@ std::string raised_digits(int n) {
 
 std::string plain_text(const Notation& notation) {
   const std::string text = text_of(notation);
-  return notation.cancelled ? "/" + text + "/" : text;
+  return notation.canceled ? "/" + text + "/" : text;
 }
 
 std::string plain_text(const NotationLine& line) {

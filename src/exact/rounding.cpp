@@ -1,5 +1,5 @@
 #include "base/ensure.hpp"
-#include "exact/bounds.hpp"
+#include "exact/number_parts.hpp"
 
 namespace fw::exact {
 namespace {
@@ -11,19 +11,7 @@ Integer floor_of(const Rational& a) {
   return rest < 0 ? quotient - 1 : quotient;
 }
 
-template <class R>
-Integer floor_of(const R& a) {
-  const R whole = mp::floor(a);
-  return whole.template convert_to<Integer>();
-}
-
-// The floor of a number that is no whole number, once the bounds leave one choice.
-template <class R>
-std::optional<Integer> floor_within(const std::vector<Component>& components) {
-  const Bounded<R> value = bounded<R>(components);
-  const Integer low = floor_of(value.value - value.error);
-  return low == floor_of(value.value + value.error) ? std::optional<Integer>(low) : std::nullopt;
-}
+Integer floor_of(const Real& a) { return mp::floor(a).convert_to<Integer>(); }
 
 Integer whole_floor(const Number& a) {
   if (const std::optional<Rational> ratio = to_rational(a)) {
@@ -37,15 +25,12 @@ Integer whole_floor(const Number& a) {
     const bool is_nearest = mp::abs(value - nearest) <= mp::abs(value) * fine;
     return is_nearest ? nearest.convert_to<Integer>() : floor_of(value);
   }
-  const std::vector<Component>& components = a.parts().components;
-  std::optional<Integer> result = floor_within<Real>(components);
-  if (!result) {
-    result = floor_within<Decimal<330>>(components);
+  // Digits that say 2.999... may be wrong by one; the exact comparison is not.
+  const Integer near = floor_of(to_real(a));
+  if (a < make_exact(Rational(near))) {
+    return near - 1;
   }
-  if (!result) {
-    result = floor_within<Decimal<1000>>(components);
-  }
-  return result ? *result : floor_of(mp::round(bounded<Decimal<1000>>(components).value));
+  return a >= make_exact(Rational(near + 1)) ? near + 1 : near;
 }
 
 Integer ten_to_the(int places) { return mp::pow(Integer(10), static_cast<unsigned>(places)); }

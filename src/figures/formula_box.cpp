@@ -260,7 +260,7 @@ FormulaBox box_of(const Notation& notation, const Setting& setting) {
   inner.bold = setting.bold || notation.changed;
   FormulaBox box = plain_box(notation, inner);
   if (notation.source) box.numbers.push_back({box.rect(), *notation.source});
-  if (notation.cancelled) box = struck(box, setting.em);
+  if (notation.canceled) box = struck(box, setting.em);
   return notation.group ? grouped(inner, std::move(box), *notation.group) : box;
 }
 

@@ -72,7 +72,7 @@ std::vector<Notation> pieces_within(const Canvas& canvas, const Notation& side, 
   const auto is_plus = [](const Notation& part) {
     return part.kind == Notation::Kind::Sign && (part.text == "+" || part.text == "−");
   };
-  if (side.kind != Notation::Kind::Row || side.cancelled || side.group || side.source) return {side};
+  if (side.kind != Notation::Kind::Row || side.canceled || side.group || side.source) return {side};
   std::vector<Notation> pieces{algebra::row({})};
   pieces.front().changed = side.changed;
   for (std::size_t from = 0; from < side.parts.size();) {

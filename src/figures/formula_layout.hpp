@@ -13,7 +13,7 @@ namespace fw::figures {
 struct FormulaBox;
 
 /// Mathematics set for a canvas, to be asked for its size and drawn where it fits. Fractions are stacked, roots have
-/// their bar, brackets grow with what they hold, cancelled parts are struck through, changed parts are bold, a blank is
+/// their bar, brackets grow with what they hold, canceled parts are struck through, changed parts are bold, a blank is
 /// an empty box, and a group's term stands on a soft ground over a band of the group's color and hatch with its letter.
 ///
 /// Units: those of the canvas that it was measured on. A value; cheap to copy.

@@ -266,7 +266,7 @@ Expression with_at(const Expression& e, const std::vector<std::size_t>& path, st
   return algebra::with_operands(e, operands);
 }
 
-std::optional<Cancelled> cancelled_in_chain(const Expression& e, Numerals& numerals) {
+std::optional<Canceled> canceled_in_chain(const Expression& e, Numerals& numerals) {
   std::vector<Leaf> above;
   std::vector<Leaf> below;
   std::vector<std::size_t> path;
@@ -284,7 +284,7 @@ std::optional<Cancelled> cancelled_in_chain(const Expression& e, Numerals& numer
       if (!is_alone || divisor.dimension != 0 || !quotient.is_whole()) {
         continue;
       }
-      Cancelled result{e,
+      Canceled result{e,
                        e,
                        numerals.add(factor.value, factor.dimension),
                        numerals.add(divisor.value, 0),
@@ -304,18 +304,18 @@ std::optional<Cancelled> cancelled_in_chain(const Expression& e, Numerals& numer
 
 }  // namespace
 
-std::optional<Cancelled> cancelled(const Expression& expression, Numerals& numerals) {
+std::optional<Canceled> canceled(const Expression& expression, Numerals& numerals) {
   if (is_leaf(expression)) {
     return std::nullopt;
   }
   if (is_chain(expression)) {
     return is_known(expression, numerals) && expression.operation() == Operation::Quotient
-               ? cancelled_in_chain(expression, numerals)
+               ? canceled_in_chain(expression, numerals)
                : std::nullopt;
   }
   std::vector<Expression> before = expression.operands();
   for (std::size_t i = 0; i < before.size(); ++i) {
-    std::optional<Cancelled> inside = cancelled(before[i], numerals);
+    std::optional<Canceled> inside = canceled(before[i], numerals);
     if (inside) {
       std::vector<Expression> after = before;
       before[i] = inside->before;

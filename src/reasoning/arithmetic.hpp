@@ -21,7 +21,7 @@ namespace fw::reasoning {
 [[nodiscard]] std::string arithmetic_words(const algebra::Expression& expression, const algebra::Numerals& numerals);
 
 /// A fraction with a factor above the line that the number below divides.
-struct Cancelled {
+struct Canceled {
   algebra::Expression before;    ///< the same as given, each canceled number a numeral of its own
   algebra::Expression after;     ///< with the smaller factor, and nothing left below
   algebra::Symbol above, below;  ///< the numerals struck out, in `before`
@@ -29,6 +29,6 @@ struct Cancelled {
   bool leaves_one = false;
 };
 /// The first such fraction in an expression; nothing where there is none, or nothing is gained.
-[[nodiscard]] std::optional<Cancelled> cancelled(const algebra::Expression& expression, algebra::Numerals& numerals);
+[[nodiscard]] std::optional<Canceled> canceled(const algebra::Expression& expression, algebra::Numerals& numerals);
 
 }  // namespace fw::reasoning

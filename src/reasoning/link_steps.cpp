@@ -152,8 +152,8 @@ void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& s
 }
 
 // The factor above the line and the number below it, struck out.
-void write_cancelled(Worksheet& sheet, Equation& equation) {
-  const std::optional<Cancelled> cut = cancelled(equation.right, sheet.numerals());
+void write_canceled(Worksheet& sheet, Equation& equation) {
+  const std::optional<Canceled> cut = canceled(equation.right, sheet.numerals());
   if (!cut) {
     return;
   }
@@ -289,7 +289,7 @@ void write_link(Worksheet& sheet, const Link& link) {
   write_letters(sheet, link);
   Equation equation = write_numbers(sheet, link);
   if (stands_solved(link)) {
-    write_cancelled(sheet, equation);
+    write_canceled(sheet, equation);
   }
   if (const std::optional<Symbol> numeral = write_isolation(sheet, equation, unknown, value)) {
     sheet.set_numeral(unknown, *numeral);

@@ -146,14 +146,14 @@ Notation Worksheet::notation(const Expression& expression) const {
   return algebra::notation(expression, [this](const Symbol& symbol) { return symbol_notation(symbol); });
 }
 
-Notation Worksheet::struck(const Cancelled& cut) const {
+Notation Worksheet::struck(const Canceled& cut) const {
   return algebra::notation(cut.before, [&](const Symbol& symbol) {
     Notation number = symbol_notation(symbol);
     if (!(symbol == cut.above) && !(symbol == cut.below)) {
       return number;
     }
     Notation old = algebra::leaf(Notation::Kind::Number, line_number(numerals_.values().at(symbol.name)));
-    old.cancelled = true;
+    old.canceled = true;
     if (symbol == cut.below || cut.leaves_one) {
       return old;
     }

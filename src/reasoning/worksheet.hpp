@@ -43,7 +43,7 @@ class Worksheet {
   [[nodiscard]] std::string text(const exact::Number& value, int dimension) const;
   [[nodiscard]] algebra::Notation notation(const algebra::Expression& expression) const;
   /// A fraction with two numbers struck out and what remains of the upper one beside it.
-  [[nodiscard]] algebra::Notation struck(const Cancelled& cut) const;
+  [[nodiscard]] algebra::Notation struck(const Canceled& cut) const;
   /// Which faces a sum's terms stand for, from now on: one entry a term of a sum, or one for the whole side.
   void color_terms(std::vector<std::optional<std::size_t>> groups) { groups_ = std::move(groups); }
 

@@ -104,10 +104,10 @@ TEST(Notation, FractionsAreStackedWithoutBrackets) {
   EXPECT_EQ(plain_text(fraction.parts.at(1)), "2");
 }
 
-TEST(Notation, LinesCancelledPartsAndBlanks) {
-  Notation cancelled = leaf(Kind::Number, "12");
-  cancelled.cancelled = true;
-  EXPECT_EQ(plain_text(row({cancelled, leaf(Kind::Sign, "·"), leaf(Kind::Letter, "ℓ")})), "/12/ · ℓ");
+TEST(Notation, LinesCanceledPartsAndBlanks) {
+  Notation canceled = leaf(Kind::Number, "12");
+  canceled.canceled = true;
+  EXPECT_EQ(plain_text(row({canceled, leaf(Kind::Sign, "·"), leaf(Kind::Letter, "ℓ")})), "/12/ · ℓ");
   const NotationLine line{notation(Expression(24) * slant, as_letter), "=", leaf(Kind::Blank, "348")};
   EXPECT_EQ(plain_text(line), "24ℓ = ____");
   EXPECT_EQ(plain_text(NotationLine{row({}), "≈", quantity("10.39", "cm")}), "≈ 10.39 cm");
@@ -205,7 +205,7 @@ Expression any_expression(int depth) {
 // Source of the elements: W3C, MathML Core, section 3 (from memory).
 RC_GTEST_PROP(NotationLaws, MathmlIsWellFormedCore, ()) {
   Notation right = notation(any_expression(3), as_measure);
-  right.cancelled = *rc::gen::arbitrary<bool>();
+  right.canceled = *rc::gen::arbitrary<bool>();
   right.group = 2;
   const auto names = elements_of(mathml({leaf(Kind::Letter, "S"), "=", right}));
   RC_ASSERT(names.has_value());
@@ -305,11 +305,11 @@ TEST(Notation, MathmlKeepsUnitsUprightAndMarksAsClasses) {
   Notation area = quantity("36", "cm²");
   area.group = 0;
   Notation gone = leaf(Kind::Number, "2");
-  gone.cancelled = true;
+  gone.canceled = true;
   const std::string text = mathml({leaf(Kind::Words, "base & sides"), "=", row({area, leaf(Kind::Sign, "+"), gone})});
   EXPECT_THAT(text, HasSubstr("<msup><mi mathvariant=\"normal\">cm</mi><mn>2</mn></msup>"));
   EXPECT_THAT(text, HasSubstr("<mrow class=\"group-1\">"));
-  EXPECT_THAT(text, HasSubstr("<mn class=\"cancelled\">2</mn>"));
+  EXPECT_THAT(text, HasSubstr("<mn class=\"canceled\">2</mn>"));
   EXPECT_THAT(text, HasSubstr("<mtext>base &amp; sides</mtext>"));
   EXPECT_TRUE(elements_of(text).has_value());
 }

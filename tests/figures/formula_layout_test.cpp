@@ -107,7 +107,7 @@ Notation any_notation(int depth) {
     }
   }
   if (*rc::gen::inRange(0, 5) == 0) made.group = *rc::gen::inRange<std::size_t>(0, 8);
-  made.cancelled = *rc::gen::inRange(0, 5) == 0;
+  made.canceled = *rc::gen::inRange(0, 5) == 0;
   made.changed = *rc::gen::inRange(0, 5) == 0;
   if (*rc::gen::inRange(0, 3) == 0) made.source = 1;
   return made;
@@ -155,9 +155,9 @@ TEST(FormulaLayout, AFractionBarIsAsWideAsTheWiderPart) {
   EXPECT_NEAR(texts[3].box.center().x, found[0].center().x, 1e-6);
 }
 
-TEST(FormulaLayout, ACancelledPartIsStruckThroughWithASlant) {
+TEST(FormulaLayout, ACanceledPartIsStruckThroughWithASlant) {
   Notation gone = number("24");
-  gone.cancelled = true;
+  gone.canceled = true;
   const Drawn drawn(row({gone, sign("×"), number("3")}));
   const auto paths = drawn.canvas.paths();
   ASSERT_EQ(paths.size(), 1U);
