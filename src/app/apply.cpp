@@ -32,11 +32,16 @@ std::vector<Effect> effects_between(const Model& before, const Model& after) {
 
 /// What the view remembers of a solid is void when another one stands there.
 void mend_view(const Model& before, Model& after) {
-  const bool same_place = before.state.problem == after.state.problem && before.state.mode == after.state.mode &&
+  const bool in_quiz = before.state.mode == Mode::Quiz || after.state.mode == Mode::Quiz;
+  const bool same_mode = before.state.mode == after.state.mode || !in_quiz;
+  const bool same_place = before.state.problem == after.state.problem && same_mode &&
                           before.state.quiz.number == after.state.quiz.number &&
                           before.state.quiz.seed == after.state.quiz.seed;
   const std::size_t faces = after.state.desk().solid.faces().size();
   const bool same_faces = faces == before.state.desk().solid.faces().size();
+  if (!same_place || !(before.state.desk().work == after.state.desk().work)) {
+    after.view.pointed.reset();
+  }
   if (!same_place || !same_faces) {
     after.view.hovered.reset();
     after.view.dragged.reset();

@@ -101,6 +101,48 @@ struct ReseedQuiz {
   std::uint64_t seed;
 };
 
+// Working a problem out
+struct StepWork {
+  int by;
+};  ///< forward reveals a step, or the number of its gap first; back hides the last one
+struct SelectStep {
+  std::size_t step;
+};  ///< of those that are shown
+struct ShowSteps {
+  bool all;
+};                   ///< or none
+struct LastStep {};  ///< shows all and goes to the end
+struct SetFade {
+  Fade fade;
+};  ///< ThisStep is the present one
+struct FillBlank {
+  std::size_t step;
+  std::string text;
+};
+struct ShowBlank {
+  std::size_t step;
+};
+struct SetRoute {
+  RouteChoice route;
+};
+struct AskFor {
+  std::string measure;
+  std::optional<std::string> instead;
+};  ///< makes the measure the unknown, and gives another in its place
+struct Decide {
+  reasoning::Purpose purpose;
+};
+struct ShowDecision {};
+struct PointNumber {
+  std::optional<NumberPlace> place;
+};
+struct StepNumber {
+  int by;
+};  ///< to the next number of the present line, and past the last one to none
+struct ShowWorkPanel {
+  WorkPanel panel;
+};
+
 // The view
 struct Orbit {
   double turn_rad;
@@ -150,12 +192,13 @@ struct Tick {
 struct Undo {};
 struct Redo {};
 
-using Command =
-    std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
-                 SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
-                 MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
-                 SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer, NextQuestion, ReseedQuiz, Orbit, Zoom,
-                 FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail,
-                 SetBlank, ShowKeys, ShowPrompt, Hover, Tick, Undo, Redo>;
+using Command = std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast,
+                             ClearCount, SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder,
+                             StepNet, MoveFace, MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem,
+                             TakeRemedy, DismissNotice, SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer,
+                             NextQuestion, ReseedQuiz, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
+                             ShowBlank, SetRoute, AskFor, Decide, ShowDecision, PointNumber, StepNumber, ShowWorkPanel,
+                             Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen,
+                             SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick, Undo, Redo>;
 
 }  // namespace fw::app

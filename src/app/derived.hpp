@@ -5,6 +5,7 @@
 
 #include "app/apply.hpp"
 #include "app/measures.hpp"
+#include "app/worked.hpp"
 
 namespace fw::app {
 
@@ -13,10 +14,12 @@ struct Derived {
   reasoning::Ledger ledger;
   NetChoice nets;
   std::optional<practice::NetQuestion> question;  ///< in the quiz
+  std::optional<Worked> worked;                   ///< while it is worked out
   std::vector<EditableMeasure> measures;
   std::vector<units::Unit> units;
+  std::vector<FaceId> open;  ///< faces that do not count
 };
-[[nodiscard]] Derived derived_from(const State& state);
+[[nodiscard]] Derived derived_from(const State& state, WorkedMemo& memo);
 
 /// Keeps the last Derived until the state is another one.
 class DerivedMemo {
@@ -24,6 +27,7 @@ class DerivedMemo {
   [[nodiscard]] const Derived& of(const State& state);
 
  private:
+  WorkedMemo worked_;
   std::optional<State> state_;
   Derived derived_;
 };

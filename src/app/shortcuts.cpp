@@ -6,24 +6,35 @@ namespace {
 constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
 constexpr double zoom_step = 1.15;
 
+void go_on(const Model& model, Commands& out) {
+  if (model.state.mode == Mode::Work) {
+    out.push_back(StepWork{1});
+  } else if (model.state.mode == Mode::Explore) {
+    out.push_back(CountNext{});
+  } else if (model.state.quiz.revealed) {
+    out.push_back(NextQuestion{});
+  } else {
+    out.push_back(RevealAnswer{});
+  }
+}
+
+void go_back(const Model& model, Commands& out) {
+  if (model.state.mode == Mode::Work) {
+    out.push_back(StepWork{-1});
+  } else if (model.state.mode == Mode::Explore) {
+    out.push_back(UncountLast{});
+  } else {
+    out.push_back(Undo{});
+  }
+}
+
 /// Presenter remotes send PgUp, PgDn, a period, and F5 and Esc in turn.
 void remote_keys(Ui& ui, const Model& model, Commands& out) {
-  const bool is_quiz = model.state.mode == Mode::Quiz;
   if (ui.shortcut(Key::PageDown) || ui.shortcut(Key::Right) || ui.shortcut(Key::Space)) {
-    if (!is_quiz) {
-      out.push_back(CountNext{});
-    } else if (model.state.quiz.revealed) {
-      out.push_back(NextQuestion{});
-    } else {
-      out.push_back(RevealAnswer{});
-    }
+    go_on(model, out);
   }
   if (ui.shortcut(Key::PageUp) || ui.shortcut(Key::Left) || ui.shortcut(Key::Backspace)) {
-    if (is_quiz) {
-      out.push_back(Undo{});
-    } else {
-      out.push_back(UncountLast{});
-    }
+    go_back(model, out);
   }
   if (ui.shortcut(Key::F5)) {
     out.push_back(SetPresenting{!model.view.presenting});
@@ -44,7 +55,9 @@ void escape(Ui& ui, const Model& model, Commands& out) {
     out.push_back(DismissNotice{});
   } else if (model.view.dragged) {
     out.push_back(DragFace{std::nullopt});
-  } else if (model.state.mode == Mode::Explore && model.state.desk().picked) {
+  } else if (model.state.mode == Mode::Work && model.view.pointed) {
+    out.push_back(PointNumber{std::nullopt});
+  } else if (model.state.mode != Mode::Quiz && model.state.desk().picked) {
     out.push_back(PickFace{std::nullopt});
   } else if (model.view.presenting) {
     out.push_back(SetPresenting{false});
@@ -53,6 +66,7 @@ void escape(Ui& ui, const Model& model, Commands& out) {
 
 void letters(Ui& ui, const Model& model, Commands& out) {
   const bool explores = model.state.mode == Mode::Explore;
+  const bool has_desk = model.state.mode != Mode::Quiz;
   if (ui.shortcut(Key::B)) {
     out.push_back(SetBlank{true});
   }
@@ -66,10 +80,10 @@ void letters(Ui& ui, const Model& model, Commands& out) {
     const bool moving = model.view.motion != Motion::Still;
     out.push_back(PlayFold{moving ? Motion::Still : (model.view.fold < 0.5 ? Motion::Opening : Motion::Closing)});
   }
-  if (explores && ui.shortcut(Key::N)) {
+  if (has_desk && ui.shortcut(Key::N)) {
     out.push_back(StepNet{1});
   }
-  if (explores && ui.shortcut(Key::N, with_shift)) {
+  if (has_desk && ui.shortcut(Key::N, with_shift)) {
     out.push_back(StepNet{-1});
   }
   if (explores && ui.shortcut(Key::H)) {
@@ -80,6 +94,45 @@ void letters(Ui& ui, const Model& model, Commands& out) {
   }
   if (explores && ui.shortcut(Key::T)) {
     out.push_back(ShowTotal{!model.state.desk().total_shown});
+  }
+}
+
+void work_letters(Ui& ui, const Model& model, Commands& out) {
+  const Work& work = model.state.desk().work;
+  if (ui.shortcut(Key::W)) {
+    out.push_back(StepNumber{1});
+  }
+  if (ui.shortcut(Key::W, with_shift)) {
+    out.push_back(StepNumber{-1});
+  }
+  if (ui.shortcut(Key::G)) {
+    const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
+    out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
+  }
+  if (ui.shortcut(Key::A)) {
+    out.push_back(ShowSteps{true});
+  }
+  if (ui.shortcut(Key::A, with_shift)) {
+    out.push_back(ShowSteps{false});
+  }
+}
+
+/// Cover, fill and edge where they are to be decided, else the faces.
+void work_digits(Ui& ui, const Model& model, Commands& out) {
+  const Desk& desk = model.state.desk();
+  const bool decides = model.state.current().supply && !desk.work.decided;
+  constexpr reasoning::Purpose purposes[] = {reasoning::Purpose::Cover, reasoning::Purpose::Fill,
+                                             reasoning::Purpose::Edge};
+  for (int digit = 1; digit <= 9; ++digit) {
+    const auto index = static_cast<std::size_t>(digit - 1);
+    if (!ui.shortcut(static_cast<Key>(static_cast<int>(Key::Digit0) + digit))) {
+      continue;
+    }
+    if (decides && index < std::size(purposes)) {
+      out.push_back(Decide{purposes[index]});
+    } else if (!decides && index < desk.solid.faces().size()) {
+      panels::point_face(desk, FaceId::at(index), out);
+    }
   }
 }
 
@@ -140,11 +193,12 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
   if (ui.shortcut(Key::Y, with_control)) {
     out.push_back(Redo{});
   }
+  const bool works = model.state.mode == Mode::Work;
   if (ui.shortcut(Key::Home)) {
-    out.push_back(StepProblem{-1});
+    out.push_back(works ? Command(SelectStep{0}) : Command(StepProblem{-1}));
   }
   if (ui.shortcut(Key::End)) {
-    out.push_back(StepProblem{1});
+    out.push_back(works ? Command(LastStep{}) : Command(StepProblem{1}));
   }
   if (ui.shortcut(Key::F1)) {
     out.push_back(ShowKeys{!model.view.keys_shown});
@@ -156,6 +210,9 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
     letters(ui, model, out);
     if (model.state.mode == Mode::Explore) {
       digits(ui, model, out);
+    } else if (works) {
+      work_letters(ui, model, out);
+      work_digits(ui, model, out);
     }
   }
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/ensure.hpp"
+#include "lessons/open_faces.hpp"
 
 namespace fw::app {
 namespace {
@@ -27,7 +28,7 @@ std::vector<solids::Solid> quiz_pool(const lessons::Lesson& lesson) {
 
 Desk fresh_desk(solids::Solid solid) {
   nets::HingeTree net = solid.classic_net();
-  return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}};
+  return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}, {}};
 }
 
 State opened(lessons::Lesson lesson, std::string path) {
@@ -38,6 +39,15 @@ State opened(lessons::Lesson lesson, std::string path) {
   state.desks.resize(state.lesson->problems.size());
   state.desks.front() = fresh_desk(state.lesson->problems.front().solid);
   return state;
+}
+
+std::vector<FaceId> open_on_desk(const State& state) { return open_on_desk(state.current(), state.desk()); }
+
+std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk) {
+  const solids::Solid& solid = desk.solid;
+  const bool same =
+      solid.description().kind == problem.description.kind && solid.faces().size() == problem.solid.faces().size();
+  return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
 }
 
 practice::NetQuestion question(const State& state) {

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "app/work_state.hpp"
 #include "lessons/lesson.hpp"
 #include "nets/enumerate.hpp"
 #include "nets/hinge_tree.hpp"
@@ -18,7 +19,7 @@ namespace fw::app {
 using geometry::EdgeId;
 using geometry::FaceId;
 
-enum class Mode { Explore, Quiz };
+enum class Mode { Explore, Work, Quiz };
 
 /// What lies on the bench for one problem: the solid as it was changed, its net, and the count of its faces.
 struct Desk {
@@ -29,6 +30,7 @@ struct Desk {
   bool total_shown = false;  ///< the class has said how many faces there are
   bool volume_shown = false;
   std::optional<FaceId> picked;  ///< the face that is lifted out
+  Work work = {};
   friend bool operator==(const Desk&, const Desk&) = default;
 };
 
@@ -64,6 +66,10 @@ struct State {
 
 /// A desk with this solid on it, closed, nothing counted.
 [[nodiscard]] Desk fresh_desk(solids::Solid solid);
+
+/// The faces that do not count in the problem, while its kind of solid stands on the desk.
+[[nodiscard]] std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk);
+[[nodiscard]] std::vector<FaceId> open_on_desk(const State& state);  ///< of the problem in view
 
 /// The question that the quiz stands at. The pool is the lesson's solids, each kind of name once.
 [[nodiscard]] practice::NetQuestion question(const State& state);

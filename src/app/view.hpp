@@ -11,6 +11,7 @@
 namespace fw::app {
 
 enum class SidePanel { Faces, Measures, Solids, Display };
+enum class WorkPanel { Steps, Ask, Options };
 enum class Motion { Still, Opening, Closing };
 
 /// A refused change: why, and the value that could be taken instead.
@@ -19,6 +20,13 @@ struct Notice {
   std::string remedy_text;   ///< "3.1 cm"; empty: there is none to offer
   std::string remedy_field;  ///< the measure that it would set
   friend bool operator==(const Notice&, const Notice&) = default;
+};
+
+/// A number that can be pointed at: the how-manieth with a source in the line of a step.
+struct NumberPlace {
+  std::size_t step = 0;
+  std::size_t number = 0;
+  friend bool operator==(const NumberPlace&, const NumberPlace&) = default;
 };
 
 /// What is kept from one run to the next.
@@ -42,6 +50,8 @@ struct View {
   std::optional<FaceId> hovered;
   std::optional<FaceId> dragged;  ///< a face on its way to another hinge
   SidePanel panel = SidePanel::Faces;
+  WorkPanel work_panel = WorkPanel::Steps;
+  std::optional<NumberPlace> pointed;  ///< where does this number come from?
   bool rail_open = true;
   bool presenting = false;  ///< rail and editors hidden
   bool blank = false;       ///< screen blanked

@@ -1,3 +1,4 @@
+#include "app/worked.hpp"
 #include "frame_driver.hpp"
 
 // Nothing cut off, nothing on top of another, no target too small: at every size, in every mode.
@@ -35,6 +36,35 @@ std::vector<Scene> scenes() {
   };
 }
 
+/// Of the mode "Work it out": every step that a problem has, and what else can stand there.
+std::vector<Scene> work_scenes(const std::string& problem) {
+  const Model start = after(demo_model(problem), {SetMode{Mode::Work}});
+  const std::size_t count = worked_for(start.state).count;
+  std::vector<Scene> scenes{
+      {"problem", {}},
+      {"decided", {StepWork{1}}},
+      {"wrong decision", {Decide{reasoning::Purpose::Edge}}},
+      {"all shown", {ShowSteps{true}}},
+      {"last step", {LastStep{}}},
+      {"gaps in all", {SetFade{Fade::All}, LastStep{}, FillBlank{count - 1, "7"}}},
+      {"both ways, begun", {SetRoute{RouteChoice::Both}, ShowSteps{true}}},
+      {"both ways, at the end", {SetRoute{RouteChoice::Both}, LastStep{}}},
+      {"face by face", {SetRoute{RouteChoice::Faces}, LastStep{}}},
+      {"ask for", {ShowWorkPanel{WorkPanel::Ask}}},
+      {"missing", {ShowWorkPanel{WorkPanel::Ask}, AskFor{"slant_height", std::nullopt}}},
+      {"missing, steps", {AskFor{"height", std::nullopt}}},
+      {"ways and gaps", {ShowWorkPanel{WorkPanel::Options}}},
+      {"keys", {ShowKeys{true}}},
+      {"presenting", {SetPresenting{true}, LastStep{}}},
+      {"open net", {SetFold{1}, LastStep{}}},
+  };
+  for (std::size_t i = 0; i < count; ++i) {
+    scenes.push_back({"a step", {ShowSteps{true}, SelectStep{i}, StepNumber{1}}});
+    scenes.push_back({"a gap", {ShowSteps{true}, SelectStep{i}, SetFade{Fade::ThisStep}, FillBlank{i, "1"}}});
+  }
+  return scenes;
+}
+
 class SlowLayout : public testing::TestWithParam<Size> {};
 
 TEST_P(SlowLayout, HoldsInEveryScene) {
@@ -45,6 +75,20 @@ TEST_P(SlowLayout, HoldsInEveryScene) {
       program.user().frames(2);
       for (const std::string& fault : program.user().layout_faults()) {
         ADD_FAILURE() << problem << ", " << scene.name << ": " << fault;
+      }
+    }
+  }
+}
+
+TEST_P(SlowLayout, HoldsInEverySceneOfWorkItOut) {
+  const Size size = GetParam();
+  for (const char* problem : {"shade", "planter", "counter", "star-point", "lamp-cube", "globe"}) {
+    for (const Scene& scene : work_scenes(problem)) {
+      ProgramDriver program(after(after(demo_model(problem), {SetMode{Mode::Work}}), scene.commands), size.width,
+                            size.height);
+      program.user().frames(2);
+      for (const std::string& fault : program.user().layout_faults()) {
+        ADD_FAILURE() << problem << ", " << scene.name << " " << program.state().desk().work.present << ": " << fault;
       }
     }
   }
@@ -61,6 +105,21 @@ TEST(SlowLayoutText, NothingToBeReadIsUnderThreeAndAHalfPercent) {
       for (const ItemRecord& item : program.user().ui().items()) {
         if (!item.text.empty() && item.text_size.y > 0) {
           // A line of text is 1.3 times its size high.
+          EXPECT_GE(item.text_size.y, 0.035 * size.height * figures::line_height - 1)
+              << item.text << " at " << size.width << "x" << size.height;
+        }
+      }
+    }
+  }
+}
+
+TEST(SlowLayoutText, NothingToBeReadIsUnderThreeAndAHalfPercentWhileItIsWorkedOut) {
+  for (const Size size : sizes) {
+    for (const Scene& scene : work_scenes("planter")) {
+      ProgramDriver program(after(after(demo_model("planter"), {SetMode{Mode::Work}}), scene.commands), size.width,
+                            size.height);
+      for (const ItemRecord& item : program.user().ui().items()) {
+        if (!item.text.empty() && item.text_size.y > 0) {
           EXPECT_GE(item.text_size.y, 0.035 * size.height * figures::line_height - 1)
               << item.text << " at " << size.width << "x" << size.height;
         }

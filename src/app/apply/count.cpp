@@ -11,14 +11,21 @@ bool is_counted(const Desk& desk, FaceId face) {
   return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
 }
 
-/// The face itself, or with alike faces counted together all of its group.
-std::vector<FaceId> counted_with(const Desk& desk, FaceId face) {
+bool is_among(const std::vector<FaceId>& faces, FaceId face) {
+  return std::find(faces.begin(), faces.end(), face) != faces.end();
+}
+
+/// The face itself, or with alike faces counted together all of its group that count.
+std::vector<FaceId> counted_with(const State& state, FaceId face) {
+  const Desk& desk = state.desk();
   if (desk.grouping == reasoning::Grouping::EachFace) {
     return {face};
   }
+  const std::vector<FaceId> open = open_on_desk(state);
   std::vector<FaceId> alike;
   for (const solids::Face& other : desk.solid.faces()) {
-    if (other.group == desk.solid.faces()[face].group) {
+    const bool counts = other.id == face || !is_among(open, other.id);
+    if (counts && other.group == desk.solid.faces()[face].group) {
       alike.push_back(other.id);
     }
   }
@@ -53,14 +60,15 @@ std::string on(Model& model, const CountFace& command) {
     return {};
   }
   place.picked = command.face;
-  const std::vector<FaceId> faces = counted_with(place, command.face);
+  const std::vector<FaceId> faces = counted_with(model.state, command.face);
   place.counted.insert(place.counted.end(), faces.begin(), faces.end());
   return "count face " + number_of(command.face);
 }
 
 std::string on(Model& model, const CountNext&) {
+  const std::vector<FaceId> open = open_on_desk(model.state);
   for (const solids::Face& face : desk(model).solid.faces()) {
-    if (!is_counted(desk(model), face.id)) {
+    if (!is_among(open, face.id) && !is_counted(desk(model), face.id)) {
       return on(model, CountFace{face.id});
     }
   }
@@ -73,7 +81,7 @@ std::string on(Model& model, const UncountLast&) {
     return {};
   }
   const FaceId last = place.counted.back();
-  const std::size_t together = std::min(counted_with(place, last).size(), place.counted.size());
+  const std::size_t together = std::min(counted_with(model.state, last).size(), place.counted.size());
   place.counted.resize(place.counted.size() - together);
   place.picked.reset();
   return "take back face " + number_of(last);

@@ -37,12 +37,23 @@ std::string on(Model& model, const SetMode& command) {
   if (model.state.mode == command.mode) {
     return {};
   }
+  const bool in_quiz = model.state.mode == Mode::Quiz || command.mode == Mode::Quiz;
   model.state.mode = command.mode;
   model.view.notice.reset();
-  model.view.turn = 0;
-  model.view.tilt = 0;
-  model.view.nearness = 1;
-  return command.mode == Mode::Quiz ? "go to the quiz" : "go to explore";
+  if (in_quiz) {  // another thing stands on the bench
+    model.view.turn = 0;
+    model.view.tilt = 0;
+    model.view.nearness = 1;
+  }
+  switch (command.mode) {
+    case Mode::Explore:
+      return "go to explore";
+    case Mode::Work:
+      return "work it out";
+    case Mode::Quiz:
+      return "go to the quiz";
+  }
+  return {};
 }
 
 }  // namespace fw::app::parts

@@ -47,6 +47,21 @@ std::string on(Model& model, const RevealAnswer& command);
 std::string on(Model& model, const NextQuestion& command);
 std::string on(Model& model, const ReseedQuiz& command);
 
+std::string on(Model& model, const StepWork& command);
+std::string on(Model& model, const SelectStep& command);
+std::string on(Model& model, const ShowSteps& command);
+std::string on(Model& model, const LastStep& command);
+std::string on(Model& model, const SetFade& command);
+std::string on(Model& model, const FillBlank& command);
+std::string on(Model& model, const ShowBlank& command);
+std::string on(Model& model, const SetRoute& command);
+std::string on(Model& model, const AskFor& command);
+std::string on(Model& model, const Decide& command);
+std::string on(Model& model, const ShowDecision& command);
+std::string on(Model& model, const PointNumber& command);
+std::string on(Model& model, const StepNumber& command);
+std::string on(Model& model, const ShowWorkPanel& command);
+
 std::string on(Model& model, const Orbit& command);
 std::string on(Model& model, const Zoom& command);
 std::string on(Model& model, const FitView& command);

@@ -88,15 +88,14 @@ struct PlacedMark {
   Vec3 from{}, to{}, square_to{};
 };
 
-std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Model& model) {
-  const Desk& desk = model.state.desk();
+std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& desk, double fold) {
   const Polyhedron& polyhedron = desk.solid.polyhedron();
   const double slack = 1e-6 * picture.camera.distance;
   std::vector<PlacedMark> placed;
   for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
     const MarkId id = MarkId::at(i);
     const Mark& mark = desk.solid.marks()[id];
-    if (model.view.fold <= closed_enough) {
+    if (fold <= closed_enough) {
       placed.push_back({id, mark.from, mark.to, mark.square_to});
       continue;
     }
@@ -109,21 +108,13 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Model& m
   return placed;
 }
 
-bool belongs_to_picked(const Desk& desk, MarkId id) {
-  if (!desk.picked) {
-    return false;
-  }
-  const auto& lengths = desk.solid.faces()[*desk.picked].lengths;
-  return std::any_of(lengths.begin(), lengths.end(),
-                     [&](const solids::FaceLength& length) { return length.mark == id; });
-}
-
-void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<PlacedMark>& marks, const Theme& theme) {
+void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<PlacedMark>& marks, const MarkWords& words,
+               const Theme& theme) {
   const auto width = static_cast<float>(theme.sizes.edge);
   const double size = geometry::bounding_box({picture.camera.eye(), picture.camera.target}).diagonal() * 0.022;
   for (const PlacedMark& mark : marks) {
     const bool is_edge = desk.solid.marks()[mark.id].place == MarkPlace::Edge;
-    const bool emphasized = belongs_to_picked(desk, mark.id);
+    const bool emphasized = words.emphasized[mark.id.index()];
     if (!is_edge || emphasized) {
       const float dash = is_edge ? 0 : width * 3;
       const float wide = emphasized ? width * 2.6F : width;
@@ -203,15 +194,15 @@ Vec3 PlacedFace::carried(Vec3 point) const {
 
 Vec2 PlacedFace::label_point() const { return geometry::label_point(flat_); }
 
-void add_marks(BenchPicture& picture, const Model& model, const Theme& theme, const MeasureText& measure) {
-  const Desk& desk = model.state.desk();
-  const std::vector<PlacedMark> marks = placed_marks(picture, model);
-  add_lines(picture, desk, marks, theme);
+void add_marks(BenchPicture& picture, const Desk& desk, double fold, const MarkWords& words, const Theme& theme,
+               const MeasureText& measure) {
+  const std::vector<PlacedMark> marks = placed_marks(picture, desk, fold);
+  add_lines(picture, desk, marks, words, theme);
   std::vector<figures::LabelRequest> requests;
   for (const PlacedMark& mark : marks) {
-    const std::string text = desk.solid.label(mark.id);
+    const std::string& text = words.labels[mark.id.index()];
     requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
-    picture.labels.push_back({text, {}, {}, belongs_to_picked(desk, mark.id), false});
+    picture.labels.push_back({text, {}, {}, words.emphasized[mark.id.index()], false});
   }
   const std::vector<figures::PlacedLabel> placed = figures::place_labels(requests, surroundings(picture, theme));
   for (std::size_t i = 0; i < placed.size(); ++i) {

@@ -22,7 +22,13 @@ class PlacedFace {
   geometry::Vec3 origin_{}, right_{}, up_{}, normal_{};
 };
 
+/// What the lengths of the solid are labelled with, and which of them are told apart; one a mark.
+struct MarkWords {
+  std::vector<std::string> labels;
+  std::vector<bool> emphasized;
+};
 /// Adds the heights, slant heights and their right-angle marks to the picture, and the labels of all lengths.
-void add_marks(BenchPicture& picture, const Model& model, const Theme& theme, const MeasureText& measure);
+void add_marks(BenchPicture& picture, const Desk& desk, double fold, const MarkWords& words, const Theme& theme,
+               const MeasureText& measure);
 
 }  // namespace fw::app

@@ -21,6 +21,7 @@ using geometry::Vec3;
 constexpr double label_room = 1.1;         // left free round the figure, in label sizes
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
+constexpr int label_places = 2;            // of a length that was found
 constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
 
 /// What stands on the bench in this mode.
@@ -96,19 +97,59 @@ render::Stroke stroke(const Color& ink, double width, double dash = 0) {
   return {ink, static_cast<float>(width), static_cast<float>(dash), static_cast<float>(dash * 0.8)};
 }
 
+bool belongs_to_picked(const Desk& desk, solids::MarkId id) {
+  if (!desk.picked) {
+    return false;
+  }
+  const auto& lengths = desk.solid.faces()[*desk.picked].lengths;
+  return std::any_of(lengths.begin(), lengths.end(),
+                     [&](const solids::FaceLength& length) { return length.mark == id; });
+}
+
 bool is_counted(const Desk& desk, FaceId face) {
   return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
 }
 
-render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, FaceId face, double period) {
+/// What is told apart, in whatever mode.
+Lit told_apart(const Model& model, const Derived& derived) {
+  if (derived.question) {
+    return {};
+  }
+  if (derived.worked) {
+    return lit(model, *derived.worked);
+  }
+  Lit told;
+  told.open = derived.open;
+  return told;
+}
+
+bool contains(const std::vector<FaceId>& faces, FaceId face) {
+  return std::find(faces.begin(), faces.end(), face) != faces.end();
+}
+
+/// How strongly a face is filled: those that are spoken of, or counted, stand out from the others.
+float face_opacity(const Model& model, const Derived& derived, const Lit& told, FaceId face) {
+  const Desk& desk = model.state.desk();
+  if (contains(told.open, face)) {
+    return 0;
+  }
+  if (derived.worked) {
+    const bool speaks = !told.faces.empty() || !told.marks.empty();
+    return !speaks || contains(told.faces, face) ? 0.92F : (told.faces.empty() ? 0.55F : 0.28F);
+  }
+  const bool counting = !derived.question && !desk.counted.empty();
+  return !counting || is_counted(desk, face) ? 0.90F : 0.50F;
+}
+
+render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, const Lit& told, FaceId face,
+                           double period) {
   const Desk& desk = model.state.desk();
   const solids::Solid& solid = derived.question ? derived.question->solid : desk.solid;
   const figures::FaceStyle style = figures::face_style(solid.faces()[face].group, theme.palette());
   render::FaceLook look;
-  const bool counting = !derived.question && !desk.counted.empty();
-  const float opacity = !counting || is_counted(desk, face) ? 0.90F : 0.50F;
+  const float opacity = face_opacity(model, derived, told, face);
   look.fill = style.fill.with_opacity(opacity);
-  look.hatch = style.hatch;
+  look.hatch = opacity > 0 ? style.hatch : Hatch::None;
   look.hatch_ink = style.hatch_ink.with_opacity(opacity);
   look.hatch_period = static_cast<float>(period);
   const bool pointed =
@@ -119,8 +160,29 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
   return look;
 }
 
-void add_numbers(BenchPicture& picture, const Model& model, const Theme& theme) {
-  const Desk& desk = model.state.desk();
+/// The lengths with their labels: as the lesson writes them, and while it is worked out a number only once it is found.
+MarkWords mark_words(const Derived& derived, const Desk& desk, const Lit& told) {
+  MarkWords words;
+  const Work& work = desk.work;
+  const bool answered = derived.worked && derived.worked->count > 0 && work.reached == derived.worked->count;
+  for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
+    const solids::MarkId id = solids::MarkId::at(i);
+    const algebra::Symbol& symbol = desk.solid.marks()[id].symbol;
+    std::string label = desk.solid.label(id);
+    const auto value = desk.solid.values().find(symbol.name);
+    if (derived.worked && !desk.solid.is_given(symbol) && value != desk.solid.values().end()) {
+      const bool is_asked = derived.worked->letter == symbol.letter;
+      label = answered ? units::text(units::Length::of(value->second, desk.solid.unit()), label_places)
+                       : symbol.letter + (is_asked ? " = ?" : "");
+    }
+    words.labels.push_back(std::move(label));
+    const bool speaks = std::find(told.marks.begin(), told.marks.end(), id) != told.marks.end();
+    words.emphasized.push_back(speaks || belongs_to_picked(desk, id));
+  }
+  return words;
+}
+
+void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool works, const Theme& theme) {
   // On a small bench the circles must leave the faces to be seen.
   const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
   for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
@@ -134,7 +196,8 @@ void add_numbers(BenchPicture& picture, const Model& model, const Theme& theme) 
       continue;
     }
     picture.numbers.push_back({face, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
-                               figures::face_number(face), is_counted(desk, face)});
+                               figures::face_number(face),
+                               works ? contains(told.faces, face) : is_counted(desk, face)});
   }
 }
 
@@ -148,17 +211,22 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   picture.look.faces = posed(model, derived);
   picture.camera = camera_for(model, picture.look.faces, picture.viewport, theme.sizes.label);
   const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
+  const Lit told = told_apart(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
     const FaceId face = FaceId::at(i);
-    picture.look.looks.push_back(face_look(model, derived, theme, face, size / 26.0));
+    picture.look.looks.push_back(face_look(model, derived, theme, told, face, size / 26.0));
     picture.look.flat_faces.push_back(geometry::flat_face(polyhedron, face));
   }
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   if (!derived.question) {
-    add_numbers(picture, model, theme);
-    add_marks(picture, model, theme, measure);
+    Desk desk = model.state.desk();
+    if (derived.worked && derived.worked->solid) {
+      desk.solid = *derived.worked->solid;  // with the measure that is asked for as its unknown
+    }
+    add_numbers(picture, desk, told, derived.worked.has_value(), theme);
+    add_marks(picture, desk, model.view.fold, mark_words(derived, desk, told), theme, measure);
   }
   return picture;
 }

@@ -96,6 +96,10 @@ void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 poi
 
 }  // namespace
 
+void point_face(const Desk& desk, FaceId face, Commands& out) {
+  out.push_back(PickFace{desk.picked == face ? std::nullopt : std::optional(face)});
+}
+
 void choose_face(const Desk& desk, FaceId face, Commands& out) {
   const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
   if (!counted) {
@@ -114,7 +118,7 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
   const std::string about = shown.state().mode == Mode::Quiz ? "the net" : "the " + shown.desk().solid.name();
   const Interaction action = ui.region(ids::bench, about, rect, Ui::RegionFocus::Ring);
   const std::optional<FaceId> under = action.hovered ? face_at(picture, action.pointer) : std::nullopt;
-  const bool picks = shown.state().mode == Mode::Explore;
+  const bool picks = shown.state().mode != Mode::Quiz;
   if (picks && under != shown.view().hovered) {
     out.push_back(Hover{under});
   }
@@ -122,7 +126,10 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
   let_go(shown, action, picture, out);
   drag_hint(ui, shown, picture, action.pointer);
   if (picks && action.clicked && !action.by_key) {
-    if (const auto face = face_at(picture, action.pointer)) {
+    const auto face = face_at(picture, action.pointer);
+    if (face && shown.state().mode == Mode::Work) {
+      point_face(shown.desk(), *face, out);
+    } else if (face) {
       choose_face(shown.desk(), *face, out);
     } else {
       out.push_back(PickFace{std::nullopt});

@@ -30,12 +30,19 @@ std::string amount_text(const exact::Number& amount, const units::Unit& unit) {
   return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
 }
 
-/// What the sum is called: the surface area once every face is in it once, and a face that is in it too often.
-std::string sum_title(const Ledger& ledger) {
+/// What the sum is called: the surface area once every face is in it once (of an open solid the area A of those that
+/// count), and a face that is in it too often.
+std::string sum_title(const Ledger& ledger, bool is_open) {
   if (!ledger.counted_twice.empty()) {
     return "face " + figures::face_number(ledger.counted_twice.front()) + " twice";
   }
-  return ledger.is_surface_area ? "S =" : "so far";
+  if (!ledger.counted_open.empty()) {
+    return "face " + figures::face_number(ledger.counted_open.front()) + " is open";
+  }
+  if (!ledger.is_surface_area) {
+    return "so far";
+  }
+  return is_open ? "A =" : "S =";
 }
 
 void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x, bool is_last,
@@ -46,7 +53,11 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   const Rect chip = parts.take(side * 1.1).middle(side * 1.1, side);
   if (row.times_counted == 0) {
     ui.dashed_box(chip, chip_text(row));
-    ui.dotted_line(parts.rest().x, rect.center().y + sizes.label * 0.4, parts.rest().w);
+    if (row.open.size() == row.faces.size()) {
+      ui.text("open: does not count", parts.rest(), {.color = ui.theme().quiet_ink, .shrink = true});
+    } else {
+      ui.dotted_line(parts.rest().x, rect.center().y + sizes.label * 0.4, parts.rest().w);
+    }
     return;
   }
   ui.face_chip(figures::face_style(row.group, ui.theme().panel_palette()), chip_text(row), chip);
@@ -127,10 +138,10 @@ void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
   const Ledger& ledger = shown.derived.ledger;
   ui.rule_across(rect.x, rect.y, rect.w, true);
   const std::string amount = amount_text(ledger.so_far.amount(), ledger.so_far.unit());
-  const std::string left = sum_title(ledger);
-  const bool twice = !ledger.counted_twice.empty();
+  const std::string left = sum_title(ledger, !shown.derived.open.empty());
+  const bool wrong = !ledger.counted_twice.empty() || !ledger.counted_open.empty();
   const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
-  ui.text(left, inside, {.bold = true, .color = twice ? ui.theme().bad : ui.theme().ink});
+  ui.text(left, inside, {.bold = true, .color = wrong ? ui.theme().bad : ui.theme().ink});
   const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
   const Rect right{inside.x + used, inside.y, inside.w - used, inside.h};
   ui.text(amount, right, {.size = TextSize::Heading, .bold = true, .h = HAlign::Right, .shrink = true});

@@ -18,6 +18,8 @@ struct Shown {
   [[nodiscard]] const State& state() const { return model.state; }
   [[nodiscard]] const View& view() const { return model.view; }
   [[nodiscard]] const Desk& desk() const { return model.state.desk(); }
+  /// Requires: the mode is Work.
+  [[nodiscard]] const Worked& worked() const { return *derived.worked; }
 };
 
 namespace panels {
@@ -40,11 +42,27 @@ void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& o
 void solids(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void display(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void quiz(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// The mode "Work it out": its tabs and the one that is open.
+void work(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void steps(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void step_list(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// What stands where a problem begins: its text, and of a word problem the choice of cover, fill and edge.
+void problem_page(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// The answer to "where does this number come from?", or the field for a gap; 0 high when there is neither.
+[[nodiscard]] double reply_height(const Ui& ui, const Shown& shown, double width);
+void reply(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void ask(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// Why a measure cannot be asked for, and what could be given instead.
+[[nodiscard]] double missing_height(const Ui& ui, const Shown& shown, double width);
+void missing(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void work_options(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
 void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
 
 /// A click on a face: counts it the first time, lays it back when it is lifted out, else lifts it out.
 void choose_face(const Desk& desk, FaceId face, Commands& out);
+/// A click on a face while it is worked out: told apart, or no more; nothing is counted.
+void point_face(const Desk& desk, FaceId face, Commands& out);
 
 }  // namespace panels
 }  // namespace fw::app

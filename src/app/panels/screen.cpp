@@ -19,13 +19,17 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   Rect rest = whole.rest();
   if (!screen.side_below) {
     // About a third of the width, and never narrower than its text needs.
-    const double side_width = std::clamp(window.w / 3.0, 13.2 * sizes.label, window.w * 0.42);
+    double side_width = std::clamp(window.w / 3.0, 13.2 * sizes.label, window.w * 0.42);
+    if (model.state.mode == Mode::Work) {  // lines of work are longer than a ledger is wide
+      const bool two_ways = model.state.desk().work.route == RouteChoice::Both;
+      side_width = window.w * (two_ways ? 0.6 : 0.48);
+    }
     Row row(rest);
     screen.side = row.take_right(side_width);
     rest = row.rest();
   } else {
     Column column(rest);
-    screen.side = column.take_bottom(window.h * 0.42);
+    screen.side = column.take_bottom(window.h * (model.state.mode == Mode::Work ? 0.52 : 0.42));
     rest = column.rest();
   }
   if (model.view.rail_open && !model.view.presenting && !is_quiz && !screen.side_below) {
@@ -48,7 +52,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
     screen.tools = column.take_bottom(tool_size(sizes) + sizes.space);
     screen.bench = column.rest();
   }
-  if (!is_quiz && model.state.desk().picked) {
+  if (model.state.mode == Mode::Explore && model.state.desk().picked) {
     Row row(screen.bench);
     screen.card = row.take_right(screen.bench.w * (screen.side_below ? 0.5 : 0.42));
     screen.bench = row.rest();

@@ -11,6 +11,23 @@ struct KeyRow {
   const char* keys;
   const char* what;
 };
+constexpr KeyRow work_rows[] = {
+    {"PgDn  →  Space", "next step, or show the number of a gap"},
+    {"PgUp  ←", "step before"},
+    {"Home  End", "first step; all steps"},
+    {"1  2  3", "cover, fill, edge"},
+    {"W  Shift+W", "where does this number come from?"},
+    {"G", "a gap in this step"},
+    {"A  Shift+A", "show all steps, hide all steps"},
+    {"U  F  P", "unfold, fold a step; play or stop"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
 constexpr KeyRow key_rows[] = {
     {"PgDn  →  Space", "count the next face"},
     {"PgUp  ←", "take the last face back"},
@@ -44,8 +61,11 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(ShowKeys{false});
   }
   ui.text("Keys", head.rest(), {.size = TextSize::Heading, .bold = true});
-  const double pitch = column.rest().h / (static_cast<double>(std::size(key_rows)) + 1.2);
-  for (const KeyRow& row : key_rows) {
+  const std::vector<KeyRow> rows = shown.state().mode == Mode::Work
+                                       ? std::vector<KeyRow>(std::begin(work_rows), std::end(work_rows))
+                                       : std::vector<KeyRow>(std::begin(key_rows), std::end(key_rows));
+  const double pitch = column.rest().h / (static_cast<double>(rows.size()) + 1.2);
+  for (const KeyRow& row : rows) {
     Row parts({column.rest().x, column.rest().y, column.rest().w, pitch}, sizes.space);
     column.skip(pitch);
     ui.text(row.keys, parts.take(sheet.w * 0.34), {.size = TextSize::Small, .bold = true, .shrink = true});

@@ -20,6 +20,10 @@ void side(Ui& ui, const Shown& shown, Commands& out) {
     quiz(ui, shown, column.rest(), out);
     return;
   }
+  if (shown.state().mode == Mode::Work) {
+    work(ui, shown, column.rest(), out);
+    return;
+  }
   if (!shown.view().presenting) {
     const std::vector<std::string> titles{"Faces", "Measures", "Solids", "Display"};
     const auto current = static_cast<std::size_t>(shown.view().panel);

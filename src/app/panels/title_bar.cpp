@@ -49,7 +49,7 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   }
   if (!shown.view().presenting && !shown.screen.side_below) {
     // Idle in the quiz, but still there: the modes beside it must not move away under the pointer.
-    const bool has_rail = shown.state().mode == Mode::Explore;
+    const bool has_rail = shown.state().mode != Mode::Quiz;
     const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
     if (ui.icon_button(
             ids::rail_toggle, Icon::Rail, "list of problems", place,
@@ -57,23 +57,23 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
       out.push_back(SetRail{!shown.view().rail_open});
     }
   }
-  const std::vector<std::string> modes{"Explore", "Quiz"};
+  const std::vector<std::string> modes{"Explore", "Work it out", "Quiz"};
   const Rect tabs = row.take_right(ui.tabs_width(modes) + sizes.space);
-  const std::size_t current = shown.state().mode == Mode::Explore ? 0 : 1;
+  const auto current = static_cast<std::size_t>(shown.state().mode);
   if (const auto chosen = ui.tabs(ids::modes, modes, current, tabs)) {
-    out.push_back(SetMode{*chosen == 0 ? Mode::Explore : Mode::Quiz});
+    out.push_back(SetMode{static_cast<Mode>(*chosen)});
   }
   const std::string& title = shown.state().lesson->title;
   const double title_width = std::min(row.rest().w, ui.text_width(title, TextSize::Label, true) + sizes.space);
   ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
-  if (shown.state().mode == Mode::Explore) {
+  if (shown.state().mode != Mode::Quiz) {
     problem_steps(ui, shown, row, out);
   }
 }
 
 double prompt_height(const Ui& ui, const Model& model, double width) {
   const std::string& text = model.state.current().prompt;
-  if (model.state.mode == Mode::Quiz || text.empty() || !model.view.prompt_shown) {
+  if (model.state.mode != Mode::Explore || text.empty() || !model.view.prompt_shown) {
     return 0;
   }
   const Sizes& sizes = ui.sizes();
@@ -109,7 +109,9 @@ void rail(Ui& ui, const Shown& shown, Commands& out) {
       ui.begin_scroll(ids::rail, inside, pitch * static_cast<double>(problems.size()), Span{current, pitch});
   for (std::size_t i = 0; i < problems.size(); ++i) {
     const auto& desk = shown.state().desks[i];
-    const bool done = desk && reasoning::ledger(desk->solid, desk->counted, desk->grouping).is_surface_area;
+    const bool done =
+        desk &&
+        reasoning::ledger(desk->solid, desk->counted, desk->grouping, open_on_desk(problems[i], *desk)).is_surface_area;
     const Rect row{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
     const Rect place = row.middle(sizes.button, sizes.button);
     if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), problems[i].id, i == shown.state().problem, done,

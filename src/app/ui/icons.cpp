@@ -274,6 +274,14 @@ void draw_marks(Pen& pen, Icon icon) {
     case Icon::Check:
       pen.path({{4, 13}, {9.5, 19}, {20, 5}});
       break;
+    case Icon::Gap:
+      pen.dashed({{3, 6}, {21, 6}, {21, 18}, {3, 18}, {3, 6}});
+      break;
+    case Icon::Origin:  // a number, and the arrow back from it
+      pen.word("7", {17, 7}, 15);
+      pen.path({{15, 20}, {6, 20}, {6, 12}});
+      pen.head({6, 8}, -0.5 * pi, 7);
+      break;
     case Icon::Open:
       pen.path({{2, 20}, {2, 5}, {9, 5}, {11, 8}, {19, 8}, {19, 11}});
       pen.loop({{6, 11}, {23, 11}, {19, 20}, {2, 20}});

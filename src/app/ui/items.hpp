@@ -94,7 +94,9 @@ enum class Icon {
   Save,
   Help,
   OneByOne,
-  Together
+  Together,
+  Gap,
+  Origin
 };
 
 enum class ButtonLook {

@@ -1,0 +1,139 @@
+#include <algorithm>
+
+#include "app/panels/ids.hpp"
+#include "app/panels/panels.hpp"
+#include "app/ui/layout.hpp"
+
+// Any measure can be made the unknown.
+namespace fw::app::panels {
+namespace {
+
+using figures::Rect;
+
+std::string words_for(const reasoning::Askable& one) {
+  return one.title + (one.letter.empty() ? "" : " " + one.letter);
+}
+
+double row_height(const Ui& ui) { return ui.sizes().field + ui.sizes().space * 0.5; }
+
+void measure_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const Worked& worked = shown.worked();
+  const std::size_t in_row = shown.screen.side_below ? 2 : 1;
+  const std::size_t rows = (worked.askable.size() + in_row - 1) / in_row;
+  std::size_t current = 0;
+  for (std::size_t i = 0; i < worked.askable.size(); ++i) {
+    current = worked.askable[i].name == worked.asked ? i / in_row : current;
+  }
+  const Rect content = ui.begin_scroll(ids::ask_rows, rect, row_height(ui) * static_cast<double>(rows),
+                                       Span{row_height(ui) * static_cast<double>(current), row_height(ui)});
+  const double width = rect.w - sizes.scroll_bar - sizes.space;
+  Column column({content.x, content.y, width, content.h}, sizes.space * 0.5);
+  Row row({}, 0);
+  for (std::size_t i = 0; i < worked.askable.size(); ++i) {
+    if (i % in_row == 0) {
+      row = Row(column.take(sizes.field), sizes.space);
+    }
+    const reasoning::Askable& one = worked.askable[i];
+    const bool is_asked = one.name == worked.asked;
+    const Rect place = in_row == 1 ? row.rest() : row.take((width - sizes.space) / 2);
+    if (ui.button(ids::ask_measure.at(i), words_for(one), place,
+                  {.look = is_asked ? ButtonLook::Outline : ButtonLook::Plain,
+                   .icon = is_asked ? Icon::Check : Icon::None,
+                   .current = is_asked,
+                   .size = TextSize::Small,
+                   .h = HAlign::Left})) {
+      out.push_back(AskFor{one.name, std::nullopt});
+    }
+  }
+  ui.end_scroll();
+}
+
+std::string missing_text(const Worked& worked) {
+  std::string text = worked.missing;
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+    text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  }
+  const bool ends = !text.empty() && (text.back() == '.' || text.back() == '?');
+  return ends ? text : text + ".";
+}
+
+double inner(const Ui& ui, double width) { return width - 2 * ui.sizes().space; }
+
+/// How the offers share rows; each is a button of its text's width.
+std::vector<std::size_t> offers_in_rows(const Ui& ui, const Worked& worked, double width) {
+  std::vector<std::size_t> rows;
+  double used = width;
+  for (const reasoning::Askable& one : worked.offered) {
+    const double need = std::min(width, ui.button_width("give " + words_for(one), {.size = TextSize::Small}));
+    if (used + need > width) {
+      rows.push_back(0);
+      used = 0;
+    }
+    ++rows.back();
+    used += need + ui.sizes().space;
+  }
+  return rows;
+}
+
+}  // namespace
+
+double missing_height(const Ui& ui, const Shown& shown, double width) {
+  const Worked& worked = shown.worked();
+  if (worked.missing.empty()) {
+    return 0;
+  }
+  const double rows = static_cast<double>(offers_in_rows(ui, worked, inner(ui, width)).size());
+  return ui.wrapped_height(missing_text(worked), inner(ui, width), TextSize::Label) + rows * row_height(ui) +
+         3 * ui.sizes().space;
+}
+
+void missing(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const Worked& worked = shown.worked();
+  ui.canvas().rounded(rect, sizes.radius, std::nullopt, figures::Stroke{ui.theme().bad, sizes.edge, 0});
+  Column column(rect.inset(sizes.space, sizes.space), sizes.space * 0.5);
+  const std::string text = missing_text(worked);
+  ui.text(text, column.take(ui.wrapped_height(text, column.rest().w, TextSize::Label)),
+          {.v = figures::VAlign::Top, .wrap = true, .color = ui.theme().bad});
+  std::size_t next = 0;
+  for (const std::size_t in_row : offers_in_rows(ui, worked, column.rest().w)) {
+    Row row(column.take(sizes.field), sizes.space);
+    for (std::size_t i = 0; i < in_row; ++i, ++next) {
+      const reasoning::Askable& one = worked.offered[next];
+      const std::string give = "give " + words_for(one);
+      const double width = std::min(row.rest().w, ui.button_width(give, {.size = TextSize::Small}));
+      if (ui.button(ids::give_measure.at(next), give, row.take(width), {.size = TextSize::Small})) {
+        out.push_back(AskFor{worked.asked, one.name});
+      }
+    }
+  }
+}
+
+void ask(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Rect left = rect;
+  Rect right = rect;
+  const bool low = shown.screen.side_below;
+  if (low) {
+    Row halves(rect, 2 * sizes.space);
+    left = halves.take(rect.w * 0.55);
+    right = halves.rest();
+  }
+  Column about(right, sizes.space);
+  if (!low) {
+    ui.text("What is asked for?", about.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+  }
+  const bool is_changed = !shown.desk().work.asked.empty();
+  if (ui.button(ids::ask_lesson, "what the lesson asks", about.take_bottom(sizes.button),
+                {.enabled = is_changed, .size = TextSize::Small})) {
+    out.push_back(AskFor{"", std::nullopt});
+  }
+  const double height = missing_height(ui, shown, right.w);
+  if (height > 0) {
+    missing(ui, shown, low ? about.take(height) : about.take_bottom(height), out);
+  }
+  measure_rows(ui, shown, low ? left : about.rest(), out);
+}
+
+}  // namespace fw::app::panels

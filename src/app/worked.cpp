@@ -1,0 +1,303 @@
+#include "app/worked.hpp"
+
+#include <algorithm>
+
+#include "base/ensure.hpp"
+#include "lessons/open_faces.hpp"
+#include "reasoning/routes.hpp"
+
+namespace fw::app {
+namespace {
+
+using reasoning::Purpose;
+using reasoning::Route;
+using reasoning::Solution;
+using reasoning::Step;
+
+constexpr const char* surface_area = "surface_area";
+
+/// The problem with the solid that stands on the desk now.
+lessons::Problem problem_on_desk(const State& state) {
+  lessons::Problem problem = state.current();
+  problem.solid = state.desk().solid;
+  problem.description = problem.solid.description();
+  if (open_on_desk(state).empty()) {
+    problem.open.clear();
+  }
+  return problem;
+}
+
+bool is_lesson_kind(const State& state) {
+  return state.desk().solid.description().kind == state.current().description.kind;
+}
+
+/// The measure that a word problem needs; empty for the length of all edges, whose sum is a step of its own.
+std::string measure_of_supply(const lessons::Supply& supply, const reasoning::SupplyWork& work) {
+  switch (work.decision.purpose) {
+    case Purpose::Cover:
+      return supply.measure;
+    case Purpose::Fill:
+      return "volume";
+    case Purpose::Edge:
+      return work.amount_step ? "" : supply.measure;
+  }
+  return {};
+}
+
+reasoning::Askable named(const Worked& worked, const std::string& name) {
+  for (const reasoning::Askable& one : worked.askable) {
+    if (one.name == name) {
+      return one;
+    }
+  }
+  return {name, name, "", false};
+}
+
+void add_part(Worked& worked, std::string title, std::vector<Step> steps, std::vector<reasoning::Source> sources) {
+  if (steps.empty()) {
+    return;
+  }
+  const std::size_t first = worked.count;
+  worked.count += steps.size();
+  worked.parts.push_back({std::move(title), std::move(steps), std::move(sources), first});
+}
+
+void add_solution(Worked& worked, Solution solution, std::string title) {
+  worked.title = solution.title;
+  worked.notes = solution.answer.notes;
+  add_part(worked, std::move(title), std::move(solution.steps), std::move(solution.sources));
+}
+
+/// The length of all edges.
+void add_amount(Worked& worked, const reasoning::SupplyWork& work) {
+  worked.title = work.title;
+  add_part(worked, {}, {*work.amount_step}, work.sources);
+}
+
+void work_out(Worked& worked, const Work& work) {
+  const solids::Solid& solid = *worked.solid;
+  if (work.route == RouteChoice::Both && worked.has_two_routes) {
+    auto routes = reasoning::two_routes(solid, worked.asked);
+    if (routes) {
+      add_solution(worked, std::move(routes->by_formula), "by formula");
+      add_solution(worked, std::move(routes->by_faces), "face by face");
+      worked.comparison = routes->comparison;
+      return;
+    }
+  }
+  reasoning::SolutionOptions options;
+  options.open = worked.open;
+  if (work.route == RouteChoice::Faces && worked.has_two_routes) {
+    options.route = Route::FaceByFace;
+  }
+  auto solution = reasoning::worked_solution(solid, worked.asked, options);
+  if (solution) {
+    add_solution(worked, std::move(solution).value(), {});
+  } else {
+    worked.missing = solution.error();
+  }
+}
+
+bool has_two_routes(const solids::Solid& solid, const std::string& asked) {
+  reasoning::SolutionOptions options;
+  options.route = Route::FaceByFace;
+  return reasoning::worked_solution(solid, asked, options).has_value();
+}
+
+/// What is asked first: by the word problem, by the lesson, or else the surface area.
+std::string first_asked(const lessons::Problem& problem, const Worked& worked, bool is_lesson) {
+  if (worked.supply) {
+    return measure_of_supply(*problem.supply, *worked.supply);
+  }
+  if (is_lesson && !worked.by_lesson.empty()) {
+    return worked.by_lesson.front().name;
+  }
+  return surface_area;
+}
+
+void ask_by_lesson(Worked& worked, const lessons::Problem& problem) {
+  for (const std::string& name : problem.find) {
+    const bool known = std::any_of(worked.askable.begin(), worked.askable.end(),
+                                   [&](const reasoning::Askable& one) { return one.name == name; });
+    if (known) {
+      worked.by_lesson.push_back(named(worked, name));
+    }
+  }
+}
+
+void find_parts(Worked& worked, const lessons::Problem& problem, const Work& work) {
+  if (worked.asked.empty()) {
+    add_amount(worked, *worked.supply);
+    return;
+  }
+  if (worked.asked == surface_area) {
+    worked.open = lessons::open_faces(problem);
+  }
+  auto asked = reasoning::asked_for(problem.solid, worked.asked, work.instead);
+  if (!asked) {
+    worked.missing = asked.error();
+    worked.offered = reasoning::could_be_given(problem.solid, worked.asked);
+    return;
+  }
+  worked.solid = std::move(asked).value();
+  worked.has_two_routes = worked.open.empty() && has_two_routes(*worked.solid, worked.asked);
+  work_out(worked, work);
+}
+
+void put_gap(algebra::Notation& side) {
+  using Kind = algebra::Notation::Kind;
+  const auto is_equal = [](const algebra::Notation& part) {
+    return part.kind == Kind::Sign && (part.text == "=" || part.text == "≈");
+  };
+  std::size_t from = 0;
+  for (std::size_t i = 0; side.kind == Kind::Row && i < side.parts.size(); ++i) {
+    from = is_equal(side.parts[i]) ? i + 1 : from;
+  }
+  algebra::Notation whole = side;
+  if (from > 0) {
+    whole = algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()});
+    side.parts.resize(from);
+    side.parts.push_back(algebra::leaf(Kind::Blank, algebra::plain_text(whole)));
+  } else {
+    side = algebra::leaf(Kind::Blank, algebra::plain_text(whole));
+  }
+}
+
+void close_numbers(algebra::Notation& notation, const std::vector<bool>& hidden) {
+  if (notation.source && *notation.source < hidden.size() && hidden[*notation.source]) {
+    notation = algebra::leaf(algebra::Notation::Kind::Blank, algebra::plain_text(notation));
+    return;
+  }
+  for (algebra::Notation& part : notation.parts) {
+    close_numbers(part, hidden);
+  }
+}
+
+void collect_sources(const algebra::Notation& notation, std::vector<std::size_t>& sources) {
+  if (notation.source) {
+    sources.push_back(*notation.source);
+  }
+  for (const algebra::Notation& part : notation.parts) {
+    collect_sources(part, sources);
+  }
+}
+
+}  // namespace
+
+const WorkPart& Worked::part_of(std::size_t step) const {
+  ensure(step < count, "a step was asked for that the solution does not have");
+  const auto after = std::find_if(parts.begin(), parts.end(), [&](const WorkPart& part) { return part.first > step; });
+  return *std::prev(after);
+}
+
+const Step& Worked::step(std::size_t index) const {
+  const WorkPart& part = part_of(index);
+  return part.steps[index - part.first];
+}
+
+Worked worked_for(const State& state) {
+  const Work& work = state.desk().work;
+  const lessons::Problem problem = problem_on_desk(state);
+  const bool is_lesson = is_lesson_kind(state);
+  Worked worked;
+  worked.askable = reasoning::askable_measures(problem.solid);
+  if (is_lesson) {
+    ask_by_lesson(worked, problem);
+    worked.supply = work.asked.empty() ? reasoning::supply_work(problem) : std::nullopt;
+  }
+  worked.asked = work.asked.empty() ? first_asked(problem, worked, is_lesson) : work.asked;
+  const reasoning::Askable about = named(worked, worked.asked);
+  worked.title = about.title;
+  worked.letter = about.letter;
+  worked.solid = problem.solid;
+  find_parts(worked, problem, work);
+  if (worked.supply && worked.missing.empty()) {
+    add_part(worked, worked.parts.empty() ? "" : "then the count", worked.supply->steps, worked.supply->sources);
+  }
+  return worked;
+}
+
+const Worked& WorkedMemo::of(const State& state) {
+  const Work& work = state.desk().work;
+  Key key{state.lesson, state.problem, state.desk().solid, work.asked, work.instead, work.route};
+  if (!key_ || !(*key_ == key)) {
+    worked_ = worked_for(state);
+    key_ = std::move(key);
+  }
+  return worked_;
+}
+
+const FilledBlank* filled(const Work& work, std::size_t step) {
+  const auto found = std::find_if(work.blanks.begin(), work.blanks.end(),
+                                  [&](const FilledBlank& blank) { return blank.step == step; });
+  return found == work.blanks.end() ? nullptr : &*found;
+}
+
+bool is_blank(const Work& work, const Worked& worked, std::size_t step) {
+  const bool fades = work.fade == Fade::All || (work.fade == Fade::ThisStep && work.faded == step);
+  if (!fades || step >= worked.count) {
+    return false;
+  }
+  const Step& about = worked.step(step);
+  const FilledBlank* blank = filled(work, step);
+  return about.outcome && about.line && (blank == nullptr || !blank->is_open);
+}
+
+algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::size_t step) {
+  const WorkPart& part = worked.part_of(step);
+  algebra::NotationLine line = *worked.step(step).line;
+  std::vector<bool> hidden;
+  for (const reasoning::Source& source : part.sources) {
+    hidden.push_back(source.step && is_blank(work, worked, part.first + *source.step));
+  }
+  if (is_blank(work, worked, step)) {
+    put_gap(line.right);
+  }
+  close_numbers(line.left, hidden);
+  close_numbers(line.right, hidden);
+  return line;
+}
+
+std::vector<std::size_t> sources_in(const algebra::NotationLine& line) {
+  std::vector<std::size_t> sources;
+  collect_sources(line.left, sources);
+  collect_sources(line.right, sources);
+  return sources;
+}
+
+const reasoning::Source* pointed_source(const Model& model, const Worked& worked) {
+  const std::optional<NumberPlace>& place = model.view.pointed;
+  const Work& work = model.state.desk().work;
+  if (!place || place->step >= std::min(worked.count, work.reached) || !worked.step(place->step).line) {
+    return nullptr;
+  }
+  const std::vector<std::size_t> sources = sources_in(shown_line(work, worked, place->step));
+  const std::vector<reasoning::Source>& table = worked.part_of(place->step).sources;
+  const bool there = place->number < sources.size() && sources[place->number] < table.size();
+  return there ? &table[sources[place->number]] : nullptr;
+}
+
+Lit lit(const Model& model, const Worked& worked) {
+  const Work& work = model.state.desk().work;
+  Lit lit;
+  if (work.reached == 0 || worked.count == 0) {
+    return lit;
+  }
+  lit.open = worked.open;
+  if (const reasoning::Source* source = pointed_source(model, worked)) {
+    lit.faces = source->faces;
+    if (source->mark) {
+      lit.marks = {*source->mark};
+    }
+    if (source->step) {
+      lit.step = worked.part_of(model.view.pointed->step).first + *source->step;
+    }
+    return lit;
+  }
+  const Step& step = worked.step(std::min(work.present, worked.count - 1));
+  lit.faces = step.faces;
+  lit.marks = step.marks;
+  return lit;
+}
+
+}  // namespace fw::app
