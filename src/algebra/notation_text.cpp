@@ -36,6 +36,12 @@ std::string row_text(const Notation& row) {
   return text;
 }
 
+// "24 cm" holds together like a single number.
+bool is_quantity(const Notation& part) {
+  return part.kind == Kind::Row && part.parts.size() == 2 && part.parts[0].kind == Kind::Number &&
+         part.parts[1].kind == Kind::Unit && binding_of(part.parts[0]) == Binding::Atom;
+}
+
 // Stacked parts need no brackets, parts on one line do.
 std::string fraction_text(const Notation& fraction) {
   const Notation& above = fraction.parts.at(0);
@@ -45,7 +51,7 @@ std::string fraction_text(const Notation& fraction) {
   // "−18 ÷ 2" is read right.
   const bool is_negative_number = above.kind == Kind::Number && top.find(' ') == std::string::npos;
   return (binding_of(above) < Binding::Product && !is_negative_number ? enclosed(top) : top) + " ÷ " +
-         (binding_of(below) < Binding::Power ? enclosed(bottom) : bottom);
+         (binding_of(below) < Binding::Power && !is_quantity(below) ? enclosed(bottom) : bottom);
 }
 
 std::string power_text(const Notation& power) {

@@ -285,11 +285,11 @@ std::optional<Canceled> canceled_in_chain(const Expression& e, Numerals& numeral
         continue;
       }
       Canceled result{e,
-                       e,
-                       numerals.add(factor.value, factor.dimension),
-                       numerals.add(divisor.value, 0),
-                       numerals.add(quotient, factor.dimension),
-                       quotient == Number::whole(1)};
+                      e,
+                      numerals.add(factor.value, factor.dimension),
+                      numerals.add(divisor.value, 0),
+                      numerals.add(quotient, factor.dimension),
+                      quotient == Number::whole(1)};
       result.before =
           with_at(with_at(e, factor.path, 0, Expression(result.above)), divisor.path, 0, Expression(result.below));
       const bool drops_factor = result.leaves_one && factor.dimension == 0;

@@ -110,8 +110,8 @@ class Search {
   [[nodiscard]] std::vector<Link> to(const std::vector<Symbol>& wanted) {
     while (!has_all(wanted)) {
       std::optional<Candidate> next = cheapest_direct();
-      if (!next) {
-        next = cheapest_composed();
+      for (const bool turns_any : {false, true}) {
+        next = next ? next : cheapest_composed(turns_any);
       }
       if (!next) {
         return {};
@@ -178,7 +178,8 @@ class Search {
   }
 
   // Formulas put into one another until a single letter is unknown.
-  [[nodiscard]] std::optional<Candidate> cheapest_composed() const {
+  // `turns_any`: formulas may be solved for letters that they do not define, as t = B ÷ s from B = s · t.
+  [[nodiscard]] std::optional<Candidate> cheapest_composed(bool turns_any) const {
     std::optional<Candidate> best;
     for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
       const solids::Relation& relation = statement_->relations[i];
@@ -190,7 +191,7 @@ class Search {
         if (known_.count(symbol.name) != 0) {
           continue;
         }
-        std::optional<Link> link = substituted(i, symbol);
+        std::optional<Link> link = substituted(i, symbol, turns_any);
         if (!link) {
           continue;
         }
@@ -217,13 +218,14 @@ class Search {
   }
 
   // Relation `start` with formulas put in for every unknown letter but `unknown`.
-  [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown) const {
+  [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown, bool turns_any) const {
     const solids::Relation& relation = statement_->relations[start];
-    return completed({unknown, relation.equation, relation.reason, {}, nullptr}, {start});
+    return completed({unknown, relation.equation, relation.reason, {}, nullptr}, {start}, turns_any);
   }
 
   // `used`: the relations that are in it already. Tries one formula after another for each letter.
-  [[nodiscard]] std::optional<Link> completed(const Link& link, const std::set<std::size_t>& used) const {
+  [[nodiscard]] std::optional<Link> completed(const Link& link, const std::set<std::size_t>& used,
+                                              bool turns_any) const {
     const Equation equation = composed(link);
     const std::vector<Symbol> open = unknown_in(equation, known_);
     const auto next = std::find_if(open.begin(), open.end(), [&](const Symbol& s) { return !(s == link.unknown); });
@@ -231,11 +233,14 @@ class Search {
       const bool fits = open.size() == 1 && !says_nothing(equation, link.unknown);
       return fits ? std::optional(link) : std::nullopt;
     }
-    for (const bool with_root : {false, true}) {
+    for (const Turning turning : {Turning::None, Turning::Roots, Turning::Arithmetic}) {
+      if (turning == Turning::Arithmetic && !turns_any) {
+        continue;
+      }
       for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
         const solids::Relation& relation = statement_->relations[i];
         const std::optional<Expression> value =
-            used.count(i) != 0 ? std::nullopt : definition(relation.equation, *next, with_root);
+            used.count(i) != 0 ? std::nullopt : definition(relation.equation, *next, turning);
         if (!value || goes_round(*value, link, *next)) {
           continue;
         }
@@ -243,7 +248,7 @@ class Search {
         longer.substitutions.push_back({*next, *value, relation.reason});
         std::set<std::size_t> with_it = used;
         with_it.insert(i);
-        if (std::optional<Link> done = completed(longer, with_it)) {
+        if (std::optional<Link> done = completed(longer, with_it, turns_any)) {
           return done;
         }
       }
@@ -258,30 +263,54 @@ class Search {
     return algebra::occurrences(composed(trial).left, replaced) > 0;
   }
 
-  // y = ..., or of y² = ... the root of it, or of c² = y² + rest the root of the difference.
+  // How a formula comes to stand solved for a letter: as it is, by a root, or without one.
+  enum class Turning { None, Roots, Arithmetic };
+
+  // y = ... of a formula in which y stands once; nothing where it comes about in another way.
   [[nodiscard]] static std::optional<Expression> definition(const Equation& equation, const Symbol& symbol,
-                                                            bool with_root) {
-    const auto is_square = [&](const Expression& e) {
-      return e.operation() == Operation::Power && e.exponent() == 2 && e.operands()[0] == Expression(symbol);
-    };
+                                                            Turning turning) {
     if (algebra::occurrences(equation.left - equation.right, symbol) != 1) {
       return std::nullopt;
     }
-    if (!with_root) {
+    if (turning == Turning::None) {
       return equation.left == Expression(symbol) ? std::optional(equation.right) : std::nullopt;
     }
-    if (is_square(equation.left)) {
-      return algebra::root(equation.right);
+    const bool is_powered = stands_under_power(equation.left - equation.right, symbol);
+    if (is_powered != (turning == Turning::Roots)) {
+      return std::nullopt;
     }
-    const std::vector<Expression>& terms = equation.right.operands();
-    if (equation.right.operation() == Operation::Sum && terms.size() == 2) {
-      for (const std::size_t i : {std::size_t{0}, std::size_t{1}}) {
-        if (is_square(terms[i])) {
-          return algebra::root(equation.left - terms[1 - i]);
-        }
-      }
+    const bool is_left = algebra::occurrences(equation.left, symbol) == 1;
+    return solved(is_left ? equation.left : equation.right, is_left ? equation.right : equation.left, symbol,
+                  turning == Turning::Roots);
+  }
+
+  // side = other, in which the letter stands once, on this side.
+  [[nodiscard]] static std::optional<Expression> solved(const Expression& side, const Expression& other,
+                                                        const Symbol& symbol, bool roots) {
+    const std::vector<Expression>& operands = side.operands();
+    if (operands.empty()) {
+      return other;
     }
-    return std::nullopt;
+    const auto place = std::find_if(operands.begin(), operands.end(), [&](const Expression& operand) {
+      return algebra::occurrences(operand, symbol) == 1;
+    });
+    std::vector<Expression> rest = operands;
+    rest.erase(rest.begin() + (place - operands.begin()));
+    switch (side.operation()) {
+      case Operation::Sum:
+        return solved(*place, other - (rest.size() == 1 ? rest[0] : algebra::sum_of(rest)), symbol, roots);
+      case Operation::Product:
+        return solved(*place, other / algebra::with_operands(side, rest), symbol, roots);
+      case Operation::Difference:
+        return solved(*place, place == operands.begin() ? other + rest[0] : rest[0] - other, symbol, roots);
+      case Operation::Quotient:
+        return solved(*place, place == operands.begin() ? other * rest[0] : rest[0] / other, symbol, roots);
+      case Operation::Power:
+        return roots && side.exponent() <= 3 ? solved(*place, algebra::root(other, side.exponent()), symbol, roots)
+                                             : std::nullopt;
+      default:
+        return std::nullopt;
+    }
   }
 
   void settle(const Candidate& candidate) {

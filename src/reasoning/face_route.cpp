@@ -31,7 +31,7 @@ std::string lengths_sentence(const solids::Solid& solid, const solids::Face& fac
       lengths += " (equal to the " + solid.marks()[*length.mark].title + " that is labeled)";
     }
   }
-  return text + (lengths.empty() ? "" : lengths + ".");
+  return text + (lengths.empty() ? " Its area follows from its corners." : lengths + ".");
 }
 
 // The area of one face of a group, and of all of them.
@@ -49,7 +49,7 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
       sheet.write(StepKind::Relation, lengths_sentence(solid, face, sheet), {one, work}, {Change::Kind::Start});
   step.faces = {face.id};
   step.marks = sheet.marks_of(algebra::symbols_of(face.work));
-  const std::optional<Symbol> area = write_isolation(sheet, {one, work}, one, face.area.amount());
+  const std::optional<Symbol> area = write_isolation(sheet, one, face.area.amount());
   if (faces.size() == 1) {
     return *area;
   }
@@ -62,7 +62,7 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
              {all, times}, {Change::Kind::Start})
       .faces = faces;
   const Number total = face.area.amount() * Number::whole(static_cast<long long>(faces.size()));
-  return *write_isolation(sheet, {all, times}, all, total);
+  return *write_isolation(sheet, all, total);
 }
 
 }  // namespace
@@ -106,7 +106,7 @@ void write_faces(Worksheet& sheet, const FaceSum& of) {
              all ? "Add the faces up: every face is counted once." : "Add up the faces that count, each once.", sum,
              {Change::Kind::Start})
       .faces = of.faces;
-  sheet.set_numeral(of.asked, *write_isolation(sheet, sum, of.asked, expected));
+  sheet.set_numeral(of.asked, *write_isolation(sheet, of.asked, expected));
 }
 
 }  // namespace fw::reasoning

@@ -247,8 +247,8 @@ bool stands_solved(const Link& link) {
 
 }  // namespace
 
-std::optional<Symbol> write_isolation(Worksheet& sheet, const Equation& equation, const Symbol& unknown,
-                                      const Number& value) {
+std::optional<Symbol> write_isolation(Worksheet& sheet, const Symbol& unknown, const Number& value) {
+  const Equation equation = *sheet.steps()[sheet.last_line()].equation;
   const auto way = algebra::isolated(equation, unknown, value, sheet.numerals());
   if (!way) {
     return std::nullopt;
@@ -291,7 +291,7 @@ void write_link(Worksheet& sheet, const Link& link) {
   if (stands_solved(link)) {
     write_canceled(sheet, equation);
   }
-  if (const std::optional<Symbol> numeral = write_isolation(sheet, equation, unknown, value)) {
+  if (const std::optional<Symbol> numeral = write_isolation(sheet, unknown, value)) {
     sheet.set_numeral(unknown, *numeral);
   } else {
     write_search(sheet, equation, unknown, value);

@@ -12,8 +12,8 @@ void write_link(Worksheet& sheet, const Link& link);
 
 /// Arithmetic and what is done to both sides, from the sheet's last line to "unknown = number".
 /// Returns the number; nothing, and nothing is written, where no way of school leads there.
-std::optional<algebra::Symbol> write_isolation(Worksheet& sheet, const algebra::Equation& equation,
-                                               const algebra::Symbol& unknown, const exact::Number& value);
+std::optional<algebra::Symbol> write_isolation(Worksheet& sheet, const algebra::Symbol& unknown,
+                                               const exact::Number& value);
 
 /// "s ≈ 10.39 cm": rounded once, at the end. `amount` in `unit`.
 void write_rounded(Worksheet& sheet, const algebra::Symbol& asked, const exact::Number& amount, const units::Unit& unit,

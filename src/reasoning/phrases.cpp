@@ -83,9 +83,21 @@ std::optional<Symbol> measure_named(const solids::Solid& solid, const std::strin
 }
 
 std::string face_numbers(const std::vector<solids::FaceId>& faces) {
+  std::vector<std::string> runs;  // "1", "3–5"
+  for (std::size_t i = 0; i < faces.size();) {
+    std::size_t end = i + 1;
+    while (end < faces.size() && faces[end].index() == faces[end - 1].index() + 1) {
+      ++end;
+    }
+    const bool is_long = end - i > 2;
+    end = is_long ? end : i + 1;
+    runs.push_back(std::to_string(faces[i].index() + 1) +
+                   (is_long ? "–" + std::to_string(faces[end - 1].index() + 1) : ""));
+    i = end;
+  }
   std::string text;
-  for (std::size_t i = 0; i < faces.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == faces.size() ? " and " : ", ") + std::to_string(faces[i].index() + 1);
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == runs.size() ? " and " : ", ") + runs[i];
   }
   return text;
 }

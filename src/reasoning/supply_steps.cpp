@@ -84,7 +84,7 @@ std::optional<exact::ColumnWork> aside_of(const Number& a, const std::string& si
   }
   if (sign == "×") {
     const bool is_easy = digits_that_count(a) * digits_that_count(b) <= 2 || is_power_of_ten(a) || is_power_of_ten(b);
-    return is_easy ? std::nullopt : std::optional(exact::long_multiplication(a, b));
+    return is_easy ? std::nullopt : std::optional(exact::long_multiplication(std::max(a, b), std::min(a, b)));
   }
   if (sign == "÷") {
     const bool is_easy = is_power_of_ten(b) || (is_table_number(b) && is_table_number(a / b));

@@ -185,6 +185,14 @@ Notation Worksheet::side(const Expression& expression) const {
   return algebra::row(std::move(parts));
 }
 
+// A measure that is stated as a plain number, as a polygon's area from its corners, is so many of its unit.
+Expression Worksheet::with_unit(const Expression& left, const Expression& right) {
+  const int dimension = algebra::dimension_of(left);
+  const std::optional<Number> value = algebra::evaluate(right, numerals_.values());
+  const bool lacks_unit = dimension > 0 && value && algebra::dimension_of(right) == 0;
+  return lacks_unit ? Expression(numerals_.add(*value, dimension)) : right;
+}
+
 // ---- steps ----
 
 Step& Worksheet::say(StepKind kind, std::string reason) {
@@ -196,6 +204,7 @@ Step& Worksheet::say(StepKind kind, std::string reason) {
 
 Step& Worksheet::write(StepKind kind, std::string reason, Equation equation, Change change) {
   const std::size_t index = steps_.size();
+  equation.right = with_unit(equation.left, equation.right);
   Step& step = say(kind, std::move(reason));
   if (change.kind != Change::Kind::Start) {
     step.before = last_line_;

@@ -60,6 +60,7 @@ class Worksheet {
   [[nodiscard]] std::string unit_text(int dimension) const;
   [[nodiscard]] algebra::Notation symbol_notation(const algebra::Symbol& symbol) const;
   [[nodiscard]] algebra::Notation side(const algebra::Expression& expression) const;
+  [[nodiscard]] algebra::Expression with_unit(const algebra::Expression& left, const algebra::Expression& right);
   void note_new_numerals(const algebra::Equation& equation, std::size_t step);
   [[nodiscard]] Source source_of_given(const algebra::Symbol& measure) const;
 
