@@ -201,6 +201,9 @@ std::string arithmetic_words(const Expression& expression, const Numerals& numer
       case Operation::Root:
         add(part.exponent() == 2 ? "take the square root" : "take the cube root");
         break;
+      case Operation::Power:
+        add(part.exponent() == 2 ? "square" : "cube");
+        break;
       default:
         gather(part, false, numerals, above, below);
         if (above.size() > 1) {

@@ -1,5 +1,7 @@
 #include "reasoning/explanation.hpp"
 
+#include <algorithm>
+
 #include "lessons/open_faces.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/worksheet.hpp"
@@ -20,7 +22,54 @@ Explanation looked_at(const lessons::Problem& problem, const std::string& find) 
   return explanation;
 }
 
+std::string indented(const std::string& text, std::size_t by) {
+  std::string result;
+  std::size_t begin = 0;
+  while (begin < text.size()) {
+    const std::size_t end = std::min(text.find('\n', begin), text.size());
+    result += std::string(by, ' ') + text.substr(begin, end - begin) + '\n';
+    begin = end + 1;
+  }
+  return result;
+}
+
 }  // namespace
+
+std::vector<Step> all_steps(const Explanation& explanation) {
+  std::vector<Step> steps = explanation.solution.steps;
+  if (!explanation.packs) {
+    return steps;
+  }
+  const SupplyWork& packs = *explanation.packs;
+  Step decision;
+  decision.kind = StepKind::Ask;
+  decision.reason = packs.decision.sentence;
+  steps.insert(steps.begin(), decision);
+  const bool is_no_measure = explanation.solution.values.empty();
+  if (packs.amount_step && is_no_measure) {
+    steps.push_back(*packs.amount_step);
+  }
+  steps.insert(steps.end(), packs.steps.begin(), packs.steps.end());
+  return steps;
+}
+
+std::string steps_text(const std::vector<Step>& steps) {
+  constexpr std::size_t line_indent = 10;
+  constexpr std::size_t aside_indent = 14;
+  std::string text;
+  std::size_t number = 0;
+  for (const Step& step : steps) {
+    ++number;
+    text += std::string(number < 10 ? 3 : 2, ' ') + std::to_string(number) + ". " + step.reason + '\n';
+    if (step.line) {
+      text += std::string(line_indent, ' ') + algebra::plain_text(*step.line) + '\n';
+    }
+    for (const exact::ColumnWork& aside : step.asides) {
+      text += indented(exact::plain_text(aside), aside_indent);
+    }
+  }
+  return text;
+}
 
 Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
                                                         const SolutionOptions& options) {

@@ -19,4 +19,11 @@ struct Explanation {
 [[nodiscard]] Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
                                                                       const SolutionOptions& options = {});
 
+/// The decision, the steps to the amount and those from it on, one after another. Step::before counts within the
+/// solution alone.
+[[nodiscard]] std::vector<Step> all_steps(const Explanation& explanation);
+
+/// For a terminal: numbered reasons, each with its line and its asides under it.
+[[nodiscard]] std::string steps_text(const std::vector<Step>& steps);
+
 }  // namespace fw::reasoning

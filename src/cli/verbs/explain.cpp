@@ -28,50 +28,11 @@ struct Options {
 
 // ---- text ----
 
-std::string indented(const std::string& text, const std::string& by) {
-  std::string result;
-  std::size_t begin = 0;
-  while (begin < text.size()) {
-    const std::size_t end = text.find('\n', begin);
-    result += by + text.substr(begin, end == std::string::npos ? end : end - begin) + '\n';
-    begin = end == std::string::npos ? text.size() : end + 1;
-  }
-  return result;
-}
-
-void print_steps(const std::vector<Step>& steps, std::size_t& number) {
-  for (const Step& step : steps) {
-    const std::string head = std::to_string(++number) + ". ";
-    std::cout << "  " << std::string(number < 10 ? 1 : 0, ' ') << head << step.reason << '\n';
-    if (step.line) {
-      std::cout << "          " << algebra::plain_text(*step.line) << '\n';
-    }
-    for (const exact::ColumnWork& aside : step.asides) {
-      std::cout << indented(exact::plain_text(aside), "              ");
-    }
-  }
-}
-
 void print_text(const Explanation& one) {
-  std::size_t number = 0;
-  std::vector<Step> steps = one.solution.steps;
-  if (one.packs) {
-    Step decision;
-    decision.kind = reasoning::StepKind::Ask;
-    decision.reason = one.packs->decision.sentence;
-    steps.insert(steps.begin(), decision);
-    if (one.packs->amount_step && one.solution.steps.size() < 2) {
-      steps.push_back(*one.packs->amount_step);
-    }
-    steps.insert(steps.end(), one.packs->steps.begin(), one.packs->steps.end());
-  }
-  print_steps(steps, number);
+  std::cout << reasoning::steps_text(reasoning::all_steps(one));
   std::cout << "  Answer: " << one.answer
             << (one.solution.answer.exact_text.empty() ? "" : "  (exactly " + one.solution.answer.exact_text + ")")
             << '\n';
-  if (one.packs && one.packs->answer) {
-    std::cout << "  " << one.packs->answer->sentence << '\n';
-  }
 }
 
 // ---- JSON ----
