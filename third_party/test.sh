@@ -49,6 +49,8 @@ print_numbers() {
     "$1" check "$lesson" >"$2/$name.check.txt"
     "$1" measure "$lesson" >"$2/$name.measure.txt"
     "$1" measure "$lesson" --json >"$2/$name.measure.json"
+    "$1" explain "$lesson" --route both >"$2/$name.explain.txt" || [ $? -eq 1 ]
+    "$1" explain "$lesson" --json >"$2/$name.explain.json"
     "$1" nets "$lesson" --count >"$2/$name.nets.txt"
     "$1" nets "$lesson" --count --json >"$2/$name.nets.json"
   done
