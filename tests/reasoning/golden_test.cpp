@@ -55,7 +55,7 @@ INSTANTIATE_TEST_SUITE_P(
         Golden{"pyramid_quadratic",
                "pyramid | slant_height: 9 cm | base square | side: ? | known surface_area: 144 cm^2", "base.side"},
         Golden{"regular_polyhedron", "regular polyhedron | faces: 8 | edge: 6 cm", "volume"}),
-    [](const testing::TestParamInfo<Golden>& info) { return info.param.file; });
+    [](const testing::TestParamInfo<Golden>& one) { return one.param.file; });
 
 }  // namespace
 }  // namespace fw::reasoning
