@@ -3,7 +3,7 @@
 #
 #   sh third_party/test.sh dev        g++: every header alone, warnings as errors, all tests
 #   sh third_party/test.sh asan       clang with sanitizers: the tests again, but for the slow ones, and damaged
-#                                     lessons, made up for half a minute
+#                                     lessons, made up for a quarter of a minute
 #   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
 #
 # Ends with what each step took and ctest's closing lines. Exit status: 0 if every step passed.
