@@ -5,6 +5,8 @@
 #include <optional>
 #include <utility>
 
+#include "units/unit.hpp"
+
 namespace fw::figures {
 namespace {
 
@@ -34,13 +36,29 @@ TextStyle style_of(const TextPiece& piece, TextStyle style) {
   return style;
 }
 
+// A number and its unit stay together: "9 in" is not broken.
+bool is_number_with_unit(std::string_view word, std::string_view next) {
+  const bool ends_in_digit = !word.empty() && word.back() >= '0' && word.back() <= '9';
+  const std::size_t end = next.find_last_not_of(".,;:?)");
+  return ends_in_digit && end != std::string_view::npos && units::Unit::find(next.substr(0, end + 1)).has_value();
+}
+
+// The first word of a text, which loses it.
+std::string take_word(std::string_view& text) {
+  const std::size_t space = text.find(' ');
+  std::string word(text.substr(0, space));
+  text.remove_prefix(space == std::string_view::npos ? text.size() : space + 1);
+  return word;
+}
+
 void append_wrapped(const Canvas& canvas, std::string_view paragraph, const TextStyle& style, double width,
                     std::vector<std::string>& lines) {
   std::string line;
   while (!paragraph.empty()) {
-    const std::size_t space = paragraph.find(' ');
-    const std::string word(paragraph.substr(0, space));
-    paragraph.remove_prefix(space == std::string_view::npos ? paragraph.size() : space + 1);
+    std::string word = take_word(paragraph);
+    if (is_number_with_unit(word, paragraph.substr(0, paragraph.find(' ')))) {
+      word += ' ' + take_word(paragraph);
+    }
     const std::string longer = line.empty() ? word : line + ' ' + word;
     if (!line.empty() && typeset_size(canvas, longer, style).x > width) {
       lines.push_back(std::exchange(line, word));

@@ -140,6 +140,7 @@ TEST(Typeset, WrapsAtSpacesWithinTheWidth) {
   // Each character is 5.5 wide.
   EXPECT_THAT(wrapped(canvas, "a shade of card\nfor one lantern", style, 60),
               ElementsAre("a shade of", "card", "for one", "lantern"));
+  EXPECT_THAT(wrapped(canvas, "it is 9 in, not 7 in.", style, 45), ElementsAre("it is", "9 in,", "not", "7 in."));
   EXPECT_THAT(wrapped(canvas, "rhombicuboctahedron", style, 30), ElementsAre("rhombicuboctahedron"));
   EXPECT_THAT(wrapped(canvas, "", style, 30), ElementsAre(""));
 }
