@@ -112,7 +112,10 @@ std::vector<Askable> askable_measures(const Solid& solid) {
   }
   for (const solids::Measure& measure : solid.statement().measures) {
     const bool is_distance = measure.may_be_zero || solid.values().count(measure.symbol.name) == 0;
-    if (!is_distance) {
+    const bool is_listed = std::any_of(all.begin(), all.end(), [&](const Askable& one) {
+      return one.name == measure.symbol.name;  // equal legs are one measure
+    });
+    if (!is_distance && !is_listed) {
       all.push_back(askable(solid, measure.symbol, measure.symbol.name));
     }
   }
