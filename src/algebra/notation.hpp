@@ -32,7 +32,7 @@ struct Notation {
   int degree = 2;
   std::optional<std::size_t> group;   ///< the congruence group of faces that this term stands for
   std::optional<std::size_t> source;  ///< where a number comes from: a row of the solution's table
-  bool canceled = false;             ///< struck through
+  bool canceled = false;              ///< struck through
   bool changed = false;               ///< what this line changed in the one before
   friend bool operator==(const Notation&, const Notation&) = default;
 };
