@@ -202,7 +202,7 @@ std::string arithmetic_words(const Expression& expression, const Numerals& numer
         add(part.exponent() == 2 ? "take the square root" : "take the cube root");
         break;
       case Operation::Power:
-        add(part.exponent() == 2 ? "square" : "cube");
+        add(part.exponent() == 2 ? "square" : "multiply");
         break;
       default:
         gather(part, false, numerals, above, below);
