@@ -1,6 +1,7 @@
 #include "app/worked.hpp"
 
 #include <algorithm>
+#include <tuple>
 
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
@@ -64,6 +65,7 @@ void add_part(Worked& worked, std::string title, std::vector<Step> steps, std::v
 
 void add_solution(Worked& worked, Solution solution, std::string title) {
   worked.title = solution.title;
+  worked.letter = worked.open.empty() ? worked.letter : std::string();
   worked.notes = solution.answer.notes;
   add_part(worked, std::move(title), std::move(solution.steps), std::move(solution.sources));
 }
@@ -144,7 +146,9 @@ void find_parts(Worked& worked, const lessons::Problem& problem, const Work& wor
   work_out(worked, work);
 }
 
-void put_gap(algebra::Notation& side) {
+/// Puts a gap in the place of what a side comes out with: all of it, or what follows its last sign of equality.
+/// Returns what the gap hides.
+std::string put_gap(algebra::Notation& side) {
   using Kind = algebra::Notation::Kind;
   const auto is_equal = [](const algebra::Notation& part) {
     return part.kind == Kind::Sign && (part.text == "=" || part.text == "≈");
@@ -153,14 +157,16 @@ void put_gap(algebra::Notation& side) {
   for (std::size_t i = 0; side.kind == Kind::Row && i < side.parts.size(); ++i) {
     from = is_equal(side.parts[i]) ? i + 1 : from;
   }
-  algebra::Notation whole = side;
-  if (from > 0) {
-    whole = algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()});
-    side.parts.resize(from);
-    side.parts.push_back(algebra::leaf(Kind::Blank, algebra::plain_text(whole)));
-  } else {
-    side = algebra::leaf(Kind::Blank, algebra::plain_text(whole));
+  if (from == 0) {
+    std::string hidden = algebra::plain_text(side);
+    side = algebra::leaf(Kind::Blank, hidden);
+    return hidden;
   }
+  std::string hidden =
+      algebra::plain_text(algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()}));
+  side.parts.resize(from);
+  side.parts.push_back(algebra::leaf(Kind::Blank, hidden));
+  return hidden;
 }
 
 void close_numbers(algebra::Notation& notation, const std::vector<bool>& hidden) {
@@ -233,14 +239,14 @@ const FilledBlank* filled(const Work& work, std::size_t step) {
   return found == work.blanks.end() ? nullptr : &*found;
 }
 
+bool can_be_gap(const Worked& worked, std::size_t step) {
+  return step < worked.count && worked.step(step).outcome && worked.step(step).line;
+}
+
 bool is_blank(const Work& work, const Worked& worked, std::size_t step) {
   const bool fades = work.fade == Fade::All || (work.fade == Fade::ThisStep && work.faded == step);
-  if (!fades || step >= worked.count) {
-    return false;
-  }
-  const Step& about = worked.step(step);
   const FilledBlank* blank = filled(work, step);
-  return about.outcome && about.line && (blank == nullptr || !blank->is_open);
+  return fades && can_be_gap(worked, step) && (blank == nullptr || !blank->is_open);
 }
 
 algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::size_t step) {
@@ -251,11 +257,23 @@ algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::si
     hidden.push_back(source.step && is_blank(work, worked, part.first + *source.step));
   }
   if (is_blank(work, worked, step)) {
-    put_gap(line.right);
+    std::ignore = put_gap(line.right);
   }
   close_numbers(line.left, hidden);
   close_numbers(line.right, hidden);
   return line;
+}
+
+std::string shown_reason(const Work& work, const Worked& worked, std::size_t step) {
+  const Step& about = worked.step(step);
+  std::string reason = about.reason;
+  if (!is_blank(work, worked, step)) {
+    return reason;
+  }
+  algebra::Notation right = about.line->right;
+  const std::string hidden = put_gap(right);
+  const std::size_t at = hidden.empty() ? std::string::npos : reason.find(hidden);
+  return at == std::string::npos ? reason : reason.replace(at, hidden.size(), "…");
 }
 
 std::vector<std::size_t> sources_in(const algebra::NotationLine& line) {

@@ -61,6 +61,8 @@ class WorkedMemo {
   Worked worked_;
 };
 
+/// Whether the step comes out with a number that a gap can be put in the place of.
+[[nodiscard]] bool can_be_gap(const Worked& worked, std::size_t step);
 /// Whether the step stands there with a gap in the place of its number.
 [[nodiscard]] bool is_blank(const Work& work, const Worked& worked, std::size_t step);
 /// What was last typed into the gap of the step, or that it was shown.
@@ -68,6 +70,8 @@ class WorkedMemo {
 /// The line of a step as it is shown: with gaps for its own number and for those of earlier steps that are gaps yet.
 /// Requires: the step has a line.
 [[nodiscard]] algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::size_t step);
+/// The reason of a step as it is shown: without the number that belongs into its gap.
+[[nodiscard]] std::string shown_reason(const Work& work, const Worked& worked, std::size_t step);
 /// The sources of the numbers in a line, from left to right: rows of the part's sources.
 [[nodiscard]] std::vector<std::size_t> sources_in(const algebra::NotationLine& line);
 /// What a pointed number comes from.

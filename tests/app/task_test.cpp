@@ -103,7 +103,7 @@ TEST(Task, TakeASolidFromTheShelf) {
 
 TEST(Task, AnswerTheQuizByTyping) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
-  program.user().click(ids::modes.at(1));
+  program.user().click(ids::modes.at(2));
   ASSERT_EQ(program.state().mode, Mode::Quiz);
   const std::string name = question(program.state()).solid.name();
   program.user().type_into(ids::answer_field, "banana");
@@ -118,10 +118,10 @@ TEST(Task, AnswerTheQuizByTyping) {
 
 TEST(Task, RunTheQuizFromTheRemote) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
-  const figures::Rect quiz = program.user().rect(ids::modes.at(1));
-  program.user().click(ids::modes.at(1));
+  const figures::Rect quiz = program.user().rect(ids::modes.at(2));
+  program.user().click(ids::modes.at(2));
   ASSERT_EQ(program.state().mode, Mode::Quiz);
-  EXPECT_EQ(program.user().rect(ids::modes.at(1)).x, quiz.x) << "a second click must not hit the other mode";
+  EXPECT_EQ(program.user().rect(ids::modes.at(2)).x, quiz.x) << "a second click must not hit the other mode";
   program.user().press(Key::PageDown);
   EXPECT_TRUE(program.state().quiz.revealed);
   program.user().press(Key::PageDown);
@@ -131,7 +131,7 @@ TEST(Task, RunTheQuizFromTheRemote) {
 
 TEST(Task, LettersTypedIntoAFieldAreNoShortcuts) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
-  program.user().click(ids::modes.at(1));
+  program.user().click(ids::modes.at(2));
   program.user().click(ids::answer_field);
   program.user().press(Key::B);
   EXPECT_FALSE(program.model().view.blank);

@@ -85,7 +85,7 @@ TEST_F(WindowDisplay, CountsToTheSurfaceAreaUnfoldsUndoesAndResizes) {
 }
 
 TEST_F(WindowDisplay, AnswersTheQuizFromTheKeyboard) {
-  click(ids::modes.at(1));
+  click(ids::modes.at(2));
   ASSERT_EQ(state().mode, Mode::Quiz);
   click(ids::answer_field);
   x("type --delay 30 '" + question(state()).solid.name() + "'");

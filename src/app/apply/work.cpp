@@ -124,6 +124,10 @@ std::string on(Model& model, const LastStep&) {
 
 std::string on(Model& model, const SetFade& command) {
   Work& place = work(model);
+  const bool has_number = place.reached > 0 && can_be_gap(worked_for(model.state), place.present);
+  if (command.fade == Fade::ThisStep && !has_number) {
+    return {};
+  }
   place.fade = command.fade;
   place.faded = place.present;
   place.blanks.clear();

@@ -19,25 +19,18 @@ double row_height(const Ui& ui) { return ui.sizes().field + ui.sizes().space * 0
 void measure_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Worked& worked = shown.worked();
-  const std::size_t in_row = shown.screen.side_below ? 2 : 1;
-  const std::size_t rows = (worked.askable.size() + in_row - 1) / in_row;
   std::size_t current = 0;
   for (std::size_t i = 0; i < worked.askable.size(); ++i) {
-    current = worked.askable[i].name == worked.asked ? i / in_row : current;
+    current = worked.askable[i].name == worked.asked ? i : current;
   }
-  const Rect content = ui.begin_scroll(ids::ask_rows, rect, row_height(ui) * static_cast<double>(rows),
+  const Rect content = ui.begin_scroll(ids::ask_rows, rect, row_height(ui) * static_cast<double>(worked.askable.size()),
                                        Span{row_height(ui) * static_cast<double>(current), row_height(ui)});
   const double width = rect.w - sizes.scroll_bar - sizes.space;
   Column column({content.x, content.y, width, content.h}, sizes.space * 0.5);
-  Row row({}, 0);
   for (std::size_t i = 0; i < worked.askable.size(); ++i) {
-    if (i % in_row == 0) {
-      row = Row(column.take(sizes.field), sizes.space);
-    }
     const reasoning::Askable& one = worked.askable[i];
     const bool is_asked = one.name == worked.asked;
-    const Rect place = in_row == 1 ? row.rest() : row.take((width - sizes.space) / 2);
-    if (ui.button(ids::ask_measure.at(i), words_for(one), place,
+    if (ui.button(ids::ask_measure.at(i), words_for(one), column.take(sizes.field),
                   {.look = is_asked ? ButtonLook::Outline : ButtonLook::Plain,
                    .icon = is_asked ? Icon::Check : Icon::None,
                    .current = is_asked,
@@ -58,7 +51,9 @@ std::string missing_text(const Worked& worked) {
   return ends ? text : text + ".";
 }
 
-double inner(const Ui& ui, double width) { return width - 2 * ui.sizes().space; }
+/// The box leaves room for a bar, and its text for a rim.
+double box_width(const Ui& ui, double width) { return width - ui.sizes().scroll_bar - ui.sizes().space; }
+double inner(const Ui& ui, double width) { return box_width(ui, width) - 2 * ui.sizes().space; }
 
 /// How the offers share rows; each is a button of its text's width.
 std::vector<std::size_t> offers_in_rows(const Ui& ui, const Worked& worked, double width) {
@@ -91,8 +86,11 @@ double missing_height(const Ui& ui, const Shown& shown, double width) {
 void missing(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Worked& worked = shown.worked();
-  ui.canvas().rounded(rect, sizes.radius, std::nullopt, figures::Stroke{ui.theme().bad, sizes.edge, 0});
-  Column column(rect.inset(sizes.space, sizes.space), sizes.space * 0.5);
+  const Rect content = ui.begin_scroll(ids::missing_rows, rect, missing_height(ui, shown, rect.w));
+  const Rect box{content.x, content.y, box_width(ui, rect.w), content.h};
+  ui.canvas().rounded(box.inset(sizes.edge / 2), sizes.radius, std::nullopt,
+                      figures::Stroke{ui.theme().bad, sizes.edge, 0});
+  Column column(box.inset(sizes.space, sizes.space), sizes.space * 0.5);
   const std::string text = missing_text(worked);
   ui.text(text, column.take(ui.wrapped_height(text, column.rest().w, TextSize::Label)),
           {.v = figures::VAlign::Top, .wrap = true, .color = ui.theme().bad});
@@ -108,6 +106,7 @@ void missing(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       }
     }
   }
+  ui.end_scroll();
 }
 
 void ask(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -131,7 +130,8 @@ void ask(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   const double height = missing_height(ui, shown, right.w);
   if (height > 0) {
-    missing(ui, shown, low ? about.take(height) : about.take_bottom(height), out);
+    const double room = std::min(height, about.rest().h * (low ? 1.0 : 0.6));
+    missing(ui, shown, low ? about.take(room) : about.take_bottom(room), out);
   }
   measure_rows(ui, shown, low ? left : about.rest(), out);
 }

@@ -85,6 +85,8 @@ inline constexpr WidgetId work_redo{"work_redo"};
 inline constexpr WidgetId decision{"decision"};
 inline constexpr WidgetId ask_rows{"ask_rows"};
 inline constexpr WidgetId ask_measure{"ask_measure"};
+inline constexpr WidgetId missing_rows{"missing_rows"};
+inline constexpr WidgetId decision_rows{"decision_rows"};
 inline constexpr WidgetId ask_lesson{"ask_lesson"};
 inline constexpr WidgetId give_measure{"give_measure"};
 inline constexpr WidgetId work_options{"work_options"};

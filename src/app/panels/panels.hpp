@@ -48,6 +48,8 @@ void steps(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out)
 void step_list(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 /// What stands where a problem begins: its text, and of a word problem the choice of cover, fill and edge.
 void problem_page(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// The choice alone, where it stands beside the problem.
+void decision_page(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 /// The answer to "where does this number come from?", or the field for a gap; 0 high when there is neither.
 [[nodiscard]] double reply_height(const Ui& ui, const Shown& shown, double width);
 void reply(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);

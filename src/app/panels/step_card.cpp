@@ -14,7 +14,7 @@ using figures::Vec2;
 constexpr double most_left = 0.42;          // share of the width that left sides may take and still be lined up
 constexpr std::size_t numbers_a_step = 64;  // room for the identities of a line's numbers
 
-double margin(const Ui& ui) { return ui.text_width("00", TextSize::Small) + 1.5 * ui.sizes().space; }
+double margin(const Ui& ui) { return ui.text_width("00", TextSize::Small) + 3 * ui.sizes().space; }
 double gap(const Ui& ui) { return ui.sizes().space; }
 
 /// Where a line begins, and its layout: large if it can be, its sign under the others if it can be.
@@ -89,7 +89,7 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
   card.step = index;
   card.is_present = index == work.present;
   card.number = std::to_string(index - worked.part_of(index).first + 1);
-  card.reason = step.reason;
+  card.reason = shown_reason(work, worked, index);
   const double left = margin(ui);
   const double inside = width - left;
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
@@ -170,7 +170,7 @@ void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const Rect& rec
   }
   const double left = margin(ui);
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
-  ui.text(card.number, {rect.x + sizes.space, rect.y + gap(ui), left - 2 * sizes.space, ui.line(size)},
+  ui.text(card.number, {rect.x + sizes.space, rect.y + gap(ui), left - 2.6 * sizes.space, ui.line(size)},
           {.size = TextSize::Small, .h = HAlign::Right, .color = ui.theme().quiet_ink});
   if (card.reason_height > 0) {
     ui.text(card.reason, {rect.x + left, rect.y + gap(ui), rect.w - left, card.reason_height},

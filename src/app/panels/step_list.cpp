@@ -9,7 +9,7 @@ namespace {
 
 using figures::Rect;
 
-constexpr double least_column = 11.5;  // in label sizes, of one way beside the other
+constexpr double least_column = 9.4;  // in label sizes, of one way beside the other
 
 /// A card, or a text between cards.
 struct Block {

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 
 #include "app/panels/ids.hpp"
 #include "app/panels/panels.hpp"
@@ -11,19 +12,22 @@ using figures::Rect;
 
 bool decides(const Shown& shown) { return shown.worked().supply && !shown.desk().work.decided; }
 
-std::string forward_text(const Shown& shown) {
+/// What going on does, in words and where there is no room in one.
+std::array<const char*, 2> forward_texts(const Shown& shown) {
   const Worked& worked = shown.worked();
   const Work& work = shown.desk().work;
   if (decides(shown)) {
-    return "show";
+    return {"show what it is", "show"};
   }
   if (work.reached == 0) {
-    return "first step";
+    return {"first step", "begin"};
   }
   if (is_blank(work, worked, work.present)) {
-    return "show the number";
+    return {"show the number", "show"};
   }
-  return work.present + 1 < work.reached || work.reached < worked.count ? "next step" : "all steps shown";
+  const bool goes_on = work.present + 1 < work.reached || work.reached < worked.count;
+  return goes_on ? std::array<const char*, 2>{"next step", "next"}
+                 : std::array<const char*, 2>{"all steps shown", "end"};
 }
 
 bool can_go_on(const Shown& shown) {
@@ -37,6 +41,13 @@ bool tool(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, bool en
   const double size = ui.sizes().icon;
   return ui.icon_button(id, picture, text, row.take_right(size).middle(size, size),
                         {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
+}
+
+bool has_numbers(const Shown& shown) {
+  const Work& work = shown.desk().work;
+  const bool has_line =
+      work.present < std::min(work.reached, shown.worked().count) && shown.worked().step(work.present).line.has_value();
+  return has_line && !sources_in(shown_line(work, shown.worked(), work.present)).empty();
 }
 
 void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -56,20 +67,31 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     out.push_back(ShowSteps{!all});
   }
   const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
-  if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no gap in this step" : "a gap in this step", begun,
-           gap_here)) {
+  if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no gap in this step" : "a gap in this step",
+           gap_here || (begun && can_be_gap(shown.worked(), work.present)), gap_here)) {
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
   }
-  if (tool(ui, row, ids::work_origin, Icon::Origin, "where does this number come from?", begun,
+  if (tool(ui, row, ids::work_origin, Icon::Origin, "where does this number come from?", has_numbers(shown),
            shown.view().pointed.has_value())) {
     out.push_back(StepNumber{1});
   }
   row.skip(sizes.space * 0.5);
   const Rect forward{row.rest().x, row.rest().y, row.rest().w - sizes.space * 0.5, row.rest().h};
-  if (ui.button(ids::work_forward, forward_text(shown), forward,
-                {.look = ButtonLook::Primary, .enabled = can_go_on(shown)})) {
+  const std::array<const char*, 2> texts = forward_texts(shown);
+  const char* text = ui.button_width(texts[0]) <= forward.w ? texts[0] : texts[1];
+  if (ui.button(ids::work_forward, text, forward, {.look = ButtonLook::Primary, .enabled = can_go_on(shown)})) {
     out.push_back(StepWork{1});
   }
+}
+
+/// What is asked; while the class has still to say it, the problem.
+std::string heading(const Shown& shown) {
+  const Worked& worked = shown.worked();
+  const Work& work = shown.desk().work;
+  if (work.reached == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
+    return "The problem";
+  }
+  return worked.title + (worked.letter.empty() ? "" : " " + worked.letter);
 }
 
 /// What is asked, and how far it is worked out. A lesson that asks for several has a switch between them.
@@ -96,8 +118,10 @@ void head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       out.push_back(AskFor{worked.by_lesson[*chosen].name, std::nullopt});
     }
   }
-  const std::string title = worked.title + (worked.letter.empty() ? "" : " " + worked.letter);
-  ui.text(title, row.rest(), {.size = TextSize::Heading, .bold = true, .shrink = true});
+  const std::string title = heading(shown);
+  const bool is_long = ui.text_width(title, TextSize::Small, true) > row.rest().w;
+  ui.text(title, row.rest(),
+          {.size = is_long ? TextSize::Small : TextSize::Heading, .bold = true, .wrap = is_long, .shrink = !is_long});
 }
 
 void page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -123,8 +147,14 @@ void steps(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     right = halves.rest();
   }
   Column about(right, sizes.space);
-  head(ui, shown, about.take(ui.line(TextSize::Heading)), out);
+  const bool chooses = low && shown.worked().supply && shown.worked().missing.empty() && shown.desk().work.reached == 0;
+  if (!chooses) {
+    head(ui, shown, about.take(std::max(ui.line(TextSize::Heading), 2 * ui.line(TextSize::Small))), out);
+  }
   buttons(ui, shown, about.take_bottom(sizes.button), out);
+  if (chooses) {
+    decision_page(ui, shown, about.rest(), out);
+  }
   const double height = reply_height(ui, shown, right.w);
   if (height > 0) {
     const double room = std::min(height, about.rest().h);

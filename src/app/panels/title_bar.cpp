@@ -48,8 +48,9 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
   if (!shown.view().presenting && !shown.screen.side_below) {
-    // Idle in the quiz, but still there: the modes beside it must not move away under the pointer.
-    const bool has_rail = shown.state().mode != Mode::Quiz;
+    // Idle in the quiz and beside two ways, but still there: the modes beside it must not move away under the pointer.
+    const bool two_ways = shown.state().mode == Mode::Work && shown.desk().work.route == RouteChoice::Both;
+    const bool has_rail = shown.state().mode != Mode::Quiz && !two_ways;
     const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
     if (ui.icon_button(
             ids::rail_toggle, Icon::Rail, "list of problems", place,

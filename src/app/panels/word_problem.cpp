@@ -36,12 +36,16 @@ std::string reply_to(const Shown& shown) {
   return {};
 }
 
-void decision(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+constexpr const char* question = "What is it for? Say it before any number.";
+
+double reply_height_in(const Ui& ui, const Shown& shown, double width, TextSize size) {
+  const std::string reply = reply_to(shown);
+  return reply.empty() ? 0 : ui.wrapped_height(reply, width, size);
+}
+
+void choice_buttons(Ui& ui, const Shown& shown, Column& column, TextSize size, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Work& work = shown.desk().work;
-  const std::string ask = "What is it for? Say it before any number.";
-  ui.text(ask, column.take(ui.wrapped_height(ask, column.rest().w, TextSize::Small)),
-          {.size = TextSize::Small, .wrap = true, .color = ui.theme().quiet_ink});
   const double width = (column.rest().w - 2 * sizes.space) / 3;
   Row row(column.take(sizes.button), sizes.space);
   for (std::size_t i = 0; i < std::size(choices); ++i) {
@@ -49,46 +53,52 @@ void decision(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     const bool is_wrong = work.decision == choices[i].purpose && !is_right;
     if (ui.button(ids::decision.at(i), choices[i].text, row.take(width),
                   {.icon = is_right ? Icon::Check : (is_wrong ? Icon::Cross : Icon::None),
-                   .enabled = !work.decided,
-                   .current = is_right})) {
+                   .enabled = !work.decided || is_right,
+                   .current = is_right,
+                   .size = size})) {
       out.push_back(Decide{choices[i].purpose});
     }
   }
   const std::string reply = reply_to(shown);
   if (!reply.empty()) {
     const Color color = work.decided ? ui.theme().ink : ui.theme().bad;
-    ui.text(reply, column.take(ui.wrapped_height(reply, column.rest().w, TextSize::Label)),
-            {.v = figures::VAlign::Top, .wrap = true, .color = color});
+    ui.text(reply, column.take(ui.wrapped_height(reply, column.rest().w, size)),
+            {.size = size, .v = figures::VAlign::Top, .wrap = true, .color = color});
   }
 }
 
 }  // namespace
 
+void decision_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const double width = rect.w - sizes.scroll_bar - sizes.space;
+  const double height = sizes.button + sizes.space + reply_height_in(ui, shown, width, TextSize::Small);
+  const Rect content = ui.begin_scroll(ids::decision_rows, rect, height);
+  Column column({content.x, content.y, width, content.h}, sizes.space);
+  choice_buttons(ui, shown, column, TextSize::Small, out);
+  ui.end_scroll();
+}
+
 void problem_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const std::string& prompt = shown.state().current().prompt;
   const bool is_word_problem = shown.worked().supply.has_value();
+  const bool has_buttons = is_word_problem && !shown.screen.side_below;
   const double width = rect.w - sizes.scroll_bar - sizes.space;
   const double prompt_size = prompt.empty() ? 0 : ui.wrapped_height(prompt, width, TextSize::Label, true);
-  const std::string hint = "What is asked for? Say it, and how you would begin.";
+  const std::string hint = is_word_problem ? question : "What is asked for? Say it, and how you would begin.";
   const double hint_size = ui.wrapped_height(hint, width, TextSize::Small);
-  const std::string reply = is_word_problem ? reply_to(shown) : "";
-  const double decision_size =
-      !is_word_problem
-          ? 0
-          : ui.wrapped_height("What is it for? Say it before any number.", width, TextSize::Small) + sizes.button +
-                (reply.empty() ? 0 : ui.wrapped_height(reply, width, TextSize::Label)) + 3 * sizes.space;
-  const double below = is_word_problem ? decision_size : hint_size;
-  const Rect content = ui.begin_scroll(ids::work_list, rect, prompt_size + 2 * sizes.space + below);
+  const double choice_size =
+      has_buttons ? sizes.button + reply_height_in(ui, shown, width, TextSize::Label) + 2 * sizes.space : 0;
+  const Rect content = ui.begin_scroll(ids::work_list, rect, prompt_size + 2 * sizes.space + hint_size + choice_size);
   Column column({content.x, content.y, width, content.h}, sizes.space);
   if (!prompt.empty()) {
     ui.text(prompt, column.take(prompt_size), {.bold = true, .v = figures::VAlign::Top, .wrap = true});
     column.skip(sizes.space);
   }
-  if (is_word_problem) {
-    decision(ui, shown, column, out);
-  } else {
-    ui.text(hint, column.take(hint_size), {.size = TextSize::Small, .wrap = true, .color = ui.theme().quiet_ink});
+  ui.text(hint, column.take(hint_size), {.size = TextSize::Small, .wrap = true, .color = ui.theme().quiet_ink});
+  if (has_buttons) {
+    choice_buttons(ui, shown, column, TextSize::Label, out);
   }
   ui.end_scroll();
 }
