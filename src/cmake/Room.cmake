@@ -13,13 +13,14 @@ set(optimized_debug $<$<CONFIG:Debug>:-O1>)
 add_precompiled(fw_precompiled)
 add_precompiled(fw_precompiled_optimized ${optimized_debug})
 
-# add_room(NAME [COMPUTES] [USES room...] [NEEDS imported-target...])
+# add_room(NAME [COMPUTES] [USES room...] [NEEDS imported-target...] [PRECOMPILES header...])
 #
 # One folder of src/ is one library. A room sees only the headers of the rooms it USES,
 # because each room's headers are reachable through an include folder of its own: a wrong
-# include does not compile. Files named main*.cpp are executables' and stay outside.
+# include does not compile. Files named main*.cpp are executables' and stay outside. PRECOMPILES names large headers
+# that most of the room's sources include, read once for them.
 function(add_room name)
-  cmake_parse_arguments(ROOM "COMPUTES" "" "USES;NEEDS" ${ARGN})
+  cmake_parse_arguments(ROOM "COMPUTES" "" "USES;NEEDS;PRECOMPILES" ${ARGN})
   set(folder ${PROJECT_SOURCE_DIR}/src/${name})
   set(view ${PROJECT_BINARY_DIR}/include/${name})
   file(MAKE_DIRECTORY ${view})
@@ -35,7 +36,9 @@ function(add_room name)
     target_link_libraries(fw_${name} PUBLIC fw::${room})
   endforeach()
   target_link_libraries(fw_${name} PUBLIC ${ROOM_NEEDS} PRIVATE fw_warnings)
-  if(ROOM_COMPUTES)
+  if(ROOM_PRECOMPILES)
+    target_precompile_headers(fw_${name} PRIVATE <string> <vector> ${ROOM_PRECOMPILES})
+  elseif(ROOM_COMPUTES)
     target_compile_options(fw_${name} PRIVATE ${optimized_debug})
     target_precompile_headers(fw_${name} REUSE_FROM fw_precompiled_optimized)
   else()
