@@ -17,42 +17,52 @@ constexpr std::size_t numbers_a_step = 64;  // room for the identities of a line
 double margin(const Ui& ui) { return ui.text_width("00", TextSize::Small) + 3 * ui.sizes().space; }
 double gap(const Ui& ui) { return ui.sizes().space; }
 
+/// The line of a step as it is shown, set at its full size on one line.
+struct WholeLine {
+  algebra::NotationLine notation;
+  FormulaLayout layout;
+};
+
+std::optional<WholeLine> whole_line(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t step) {
+  const Work& work = shown.desk().work;
+  if (!shown.worked().step(step).line) {
+    return std::nullopt;
+  }
+  algebra::NotationLine notation = shown_line(work, shown.worked(), step);
+  FormulaLayout layout(canvas, notation, ui.em(step == work.present ? TextSize::Label : TextSize::Small));
+  return WholeLine{std::move(notation), std::move(layout)};
+}
+
 /// Where a line begins, and its layout: large if it can be, its sign under the others if it can be.
 struct FittedLine {
   FormulaLayout layout;
   double shift = 0;
 };
-FittedLine fitted(const figures::Canvas& canvas, const algebra::NotationLine& line, double sign, double width,
+FittedLine fitted(const figures::Canvas& canvas, const WholeLine& line, double sign, double width,
                   const std::vector<double>& ems) {
   for (const double em : ems) {
-    const FormulaLayout whole(canvas, line, em);
+    const FormulaLayout whole = em == ems.front() ? line.layout : FormulaLayout(canvas, line.notation, em);
     const double aligned = std::max(0.0, sign - whole.sign_middle());
     for (const double shift : {aligned, 0.0}) {
       if (whole.size().x + shift <= width) {
         return {whole, shift};
       }
-      const FormulaLayout broken(canvas, line, em, width - shift);
+      const FormulaLayout broken(canvas, line.notation, em, width - shift);
       if (broken.size().x + shift <= width) {
         return {broken, shift};
       }
     }
   }
   // A single term wider than the panel: smaller rather than cut off.
-  const FormulaLayout broken(canvas, line, ems.back(), width);
-  return {FormulaLayout(canvas, line, ems.back() * width / broken.size().x, width), 0};
+  const FormulaLayout broken(canvas, line.notation, ems.back(), width);
+  return {FormulaLayout(canvas, line.notation, ems.back() * width / broken.size().x, width), 0};
 }
 
 /// The sign that the lines stand under: the farthest to the right that leaves room for right sides.
-double common_sign(const figures::Canvas& canvas, const Ui& ui, const Shown& shown, std::size_t from, std::size_t to,
-                   double width) {
-  const Work& work = shown.desk().work;
+double common_sign(const std::vector<std::optional<WholeLine>>& lines, double width) {
   double sign = 0;
-  for (std::size_t step = from; step < to; ++step) {
-    if (!shown.worked().step(step).line) {
-      continue;
-    }
-    const double em = ui.em(step == work.present ? TextSize::Label : TextSize::Small);
-    const double middle = FormulaLayout(canvas, shown_line(work, shown.worked(), step), em).sign_middle();
+  for (const std::optional<WholeLine>& line : lines) {
+    const double middle = line ? line->layout.sign_middle() : 0;
     sign = middle <= most_left * width ? std::max(sign, middle) : sign;
   }
   return sign;
@@ -80,8 +90,8 @@ void place_asides(const Ui& ui, const figures::Canvas& canvas, const reasoning::
   card.height = bottom;
 }
 
-StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t index, double sign,
-                  double width) {
+StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t index,
+                  const std::optional<WholeLine>& line, double sign, double width) {
   const Worked& worked = shown.worked();
   const Work& work = shown.desk().work;
   const reasoning::Step& step = worked.step(index);
@@ -98,13 +108,12 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
     card.reason_height = ui.wrapped_height(card.reason, inside, size);
     card.height += card.reason_height;
   }
-  if (step.line) {
-    const algebra::NotationLine line = shown_line(work, worked, index);
-    card.line_text = algebra::plain_text(line);
+  if (line) {
+    card.line_text = algebra::plain_text(line->notation);
     const std::vector<double> ems = card.is_present
                                         ? std::vector<double>{ui.em(TextSize::Label), ui.em(TextSize::Small)}
                                         : std::vector<double>{ui.em(TextSize::Small)};
-    FittedLine made = fitted(canvas, line, sign, inside, ems);
+    FittedLine made = fitted(canvas, *line, sign, inside, ems);
     card.line_at = {left + made.shift, card.height + gap(ui) * 0.5};
     card.height = card.line_at.y + made.layout.size().y;
     card.line = std::move(made.layout);
@@ -143,10 +152,14 @@ void draw_numbers(Ui& ui, const Shown& shown, const StepCard& card, Vec2 corner,
 std::vector<StepCard> step_cards(const Ui& ui, figures::Canvas& canvas, const Shown& shown, std::size_t from,
                                  std::size_t to, double width) {
   std::vector<StepCard> cards;
-  const double sign = common_sign(canvas, ui, shown, from, to, width - margin(ui));
+  std::vector<std::optional<WholeLine>> lines;
+  for (std::size_t step = from; step < to; ++step) {
+    lines.push_back(whole_line(ui, canvas, shown, step));
+  }
+  const double sign = common_sign(lines, width - margin(ui));
   const std::optional<std::size_t> origin = lit(shown.model, shown.worked()).step;
   for (std::size_t step = from; step < to; ++step) {
-    cards.push_back(laid_out(ui, canvas, shown, step, sign, width));
+    cards.push_back(laid_out(ui, canvas, shown, step, lines[step - from], sign, width));
     cards.back().is_origin = origin == step;
   }
   return cards;

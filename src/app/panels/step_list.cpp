@@ -84,12 +84,15 @@ class Blocks {
     double top = content.y;
     for (const Block& block : blocks_) {
       const Rect place{content.x, top, width_, block.height};
+      top += block.height;
+      if (place.bottom() < rect.y || place.y > rect.bottom()) {
+        continue;  // out of sight
+      }
       if (block.card) {
         draw_card(ui, *shown_, *block.card, place, out);
       } else {
-        ui.text(block.text, {place.x, place.y, place.w, place.h}, block.options);
+        ui.text(block.text, place, block.options);
       }
-      top += block.height;
     }
     ui.end_scroll();
   }

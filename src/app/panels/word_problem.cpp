@@ -51,8 +51,10 @@ void choice_buttons(Ui& ui, const Shown& shown, Column& column, TextSize size, C
   for (std::size_t i = 0; i < std::size(choices); ++i) {
     const bool is_right = work.decided && choices[i].purpose == shown.worked().supply->decision.purpose;
     const bool is_wrong = work.decision == choices[i].purpose && !is_right;
+    const Icon icon = is_right ? Icon::Check : (is_wrong ? Icon::Cross : Icon::None);
+    const bool has_room = size == TextSize::Label;  // small buttons hold their word alone; the reply says the rest
     if (ui.button(ids::decision.at(i), choices[i].text, row.take(width),
-                  {.icon = is_right ? Icon::Check : (is_wrong ? Icon::Cross : Icon::None),
+                  {.icon = has_room ? icon : Icon::None,
                    .enabled = !work.decided || is_right,
                    .current = is_right,
                    .size = size})) {
