@@ -1,0 +1,134 @@
+// The verb explain as a shell runs it.
+#include <gmock/gmock.h>
+
+#include <nlohmann/json.hpp>
+
+#include "program.hpp"
+
+namespace fw::cli {
+namespace {
+
+using nlohmann::json;
+using testing::EndsWith;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::StartsWith;
+
+const std::string shade = R"({"id": "shade", "solid": {"kind": "pyramid", "base": {"shape": "square", "side": "6 cm"},
+  "slant_height": "9 cm"}, "find": ["surface_area"]})";
+const std::string tall = R"({"id": "tall", "solid": {"kind": "pyramid", "base": {"shape": "square", "side": "6 cm"},
+  "slant_height": "9 cm"}, "find": ["volume"]})";
+
+class ExplainVerb : public testing::Test {
+ protected:
+  Outcome run(const std::string& problems, const std::string& options = "") {
+    path_ = folder_.file("fair.json", R"({"lesson": 1, "title": "Winter fair", "problems": [)" + problems + "]}");
+    return run_program("explain '" + path_ + "' " + options);
+  }
+  Folder folder_;
+  std::string path_;
+};
+
+TEST_F(ExplainVerb, WritesEachStepWithItsReason) {
+  const Outcome explained = run(shade);
+  EXPECT_EQ(explained.status, 0) << explained.error;
+  EXPECT_THAT(explained.error, IsEmpty());
+  EXPECT_THAT(explained.out, StartsWith("shade: square pyramid\n   1. Asked is the surface area S."));
+  EXPECT_THAT(explained.out, HasSubstr("\n          S = 36 cm² + 108 cm²\n"));
+  // The aside: carried digit, addends, rule, sum.
+  EXPECT_THAT(explained.out,
+              HasSubstr("                 36\n              + 108\n              -----\n                144\n"));
+  EXPECT_THAT(explained.out, EndsWith("  Answer: 144 cm²\n\n"));
+}
+
+TEST_F(ExplainVerb, PrintsJsonForPrograms) {
+  const Outcome explained = run(shade + "," + tall, "--json");
+  EXPECT_EQ(explained.status, 0) << explained.error;
+  const json problems = json::parse(explained.out)["problems"];
+  ASSERT_EQ(problems.size(), 2U);
+  EXPECT_EQ(problems[0]["id"], "shade");
+  EXPECT_EQ(problems[0]["find"], "surface_area");
+  EXPECT_EQ(problems[0]["route"], "formula");
+  EXPECT_EQ(problems[0]["answer"],
+            json::parse(R"({"exact": "144", "value": 144.0, "unit": "cm^2", "text": "144 cm²", "notes": []})"));
+  EXPECT_EQ(problems[1]["answer"]["exact"], "72√2");
+  EXPECT_EQ(problems[1]["answer"]["text"], "≈ 101.82 cm³");
+  for (const json& problem : problems) {
+    ASSERT_GT(problem["steps"].size(), 5U);
+    for (const json& step : problem["steps"]) {
+      EXPECT_FALSE(step["reason"].get<std::string>().empty());
+      EXPECT_EQ(step["equation"].is_null(), step["mathml"].is_null());
+      EXPECT_TRUE(step["asides"].is_array());
+      for (const json& face : step["faces"]) {
+        EXPECT_GE(face.get<int>(), 1);
+        EXPECT_LE(face.get<int>(), 5);
+      }
+    }
+  }
+}
+
+TEST_F(ExplainVerb, GoesByTheRouteAsked) {
+  const Outcome both = run(shade, "--route both");
+  EXPECT_EQ(both.status, 0) << both.error;
+  EXPECT_THAT(both.out, HasSubstr("shade: square pyramid (formula)\n"));
+  EXPECT_THAT(both.out, HasSubstr("shade: square pyramid (faces)\n"));
+  const json problems = json::parse(run(shade, "--route both --json").out)["problems"];
+  ASSERT_EQ(problems.size(), 2U);
+  EXPECT_EQ(problems[0]["route"], "formula");
+  EXPECT_EQ(problems[1]["route"], "faces");
+  EXPECT_EQ(problems[0]["answer"], problems[1]["answer"]);
+  EXPECT_NE(problems[0]["steps"], problems[1]["steps"]);
+}
+
+TEST_F(ExplainVerb, RoundsAndConvertsAsAsked) {
+  EXPECT_THAT(run(tall, "--places 4").out, HasSubstr("  Answer: ≈ 101.8234 cm³  (exactly 72√2 cm³)\n"));
+  EXPECT_THAT(run(tall, "--places 0").out, HasSubstr("  Answer: ≈ 102 cm³  (exactly 72√2 cm³)\n"));
+  // 144 cm² = 14 400 mm², since 1 cm² = 100 mm².
+  EXPECT_EQ(json::parse(run(shade, "--unit mm^2 --json").out)["problems"][0]["answer"]["text"], "14400 mm²");
+}
+
+TEST_F(ExplainVerb, SaysWhatCannotBeWorkedOut) {
+  const Outcome no_area = run(tall, "--route faces");
+  EXPECT_EQ(no_area.status, 1);
+  EXPECT_EQ(no_area.error,
+            "foldwright: " + path_ + ": problem tall: asks for no area, so there is nothing to add up face by face\n");
+  const Outcome wrong_unit = run(shade + "," + tall, "--unit cm^3");
+  EXPECT_EQ(wrong_unit.status, 1);
+  EXPECT_EQ(wrong_unit.error, "foldwright: " + path_ + ": problem shade: the surface area is not measured in cm³\n");
+  EXPECT_THAT(wrong_unit.out, HasSubstr("tall: square pyramid\n"));  // the other problem is explained all the same
+}
+
+TEST_F(ExplainVerb, AWrongLessonIsStatusOneWithItsPlace) {
+  const Outcome flat = run(R"({"id": "flat", "solid": {"kind": "pyramid", "base": {"shape": "square", "side": "6 cm"},
+    "slant_height": "2 cm"}, "find": ["volume"]})");
+  EXPECT_EQ(flat.status, 1);
+  EXPECT_THAT(flat.out, IsEmpty());
+  EXPECT_THAT(flat.error, StartsWith(path_ + ":"));
+  EXPECT_THAT(flat.error, HasSubstr("slant height"));
+}
+
+TEST_F(ExplainVerb, WrongUsageIsStatusTwoAndSaysWhatWouldBeRight) {
+  const Outcome no_unit = run(shade, "--unit blob");
+  EXPECT_EQ(no_unit.status, 2);
+  EXPECT_THAT(no_unit.error, HasSubstr("\"blob\" is no unit; cm, ft^2 and L are some"));
+  EXPECT_THAT(run(shade, "--places 10").error, HasSubstr("not in range 0 to 9"));
+  const Outcome route = run(shade, "--route corners");
+  EXPECT_EQ(route.status, 2);
+  EXPECT_THAT(route.error, HasSubstr("formula"));
+  const Outcome near_miss = run(shade, "--problem shad");
+  EXPECT_EQ(near_miss.status, 2);
+  EXPECT_THAT(near_miss.out, IsEmpty());
+  EXPECT_EQ(near_miss.error, "foldwright: " + path_ + " has no problem \"shad\"; did you mean \"shade\"?\n");
+  EXPECT_EQ(run_program("explain /nowhere/at-all.json").status, 2);
+}
+
+TEST(DemoLessons, ExplainThemselves) {
+  for (const std::string name : {"lantern_fair", "candle_boxes"}) {
+    const Outcome explained = run_program("explain '" FOLDWRIGHT_SOURCE_DIR "/demo_scenes/" + name + ".json'");
+    EXPECT_EQ(explained.status, 0) << explained.error;
+    EXPECT_THAT(explained.error, IsEmpty());
+  }
+}
+
+}  // namespace
+}  // namespace fw::cli
