@@ -62,6 +62,9 @@ TEST(WorkTask, WhatIsHiddenIsNotOnTheScreen) {
   program.user().frames(2);
   EXPECT_FALSE(program.user().shows_text("360"));
   program.user().press(Key::A);
+  EXPECT_EQ(work(program).reached, worked_for(program.state()).count);
+  program.user().press(Key::End);
+  program.user().frames(1);
   EXPECT_TRUE(program.user().shows_text("360"));
   program.user().press(Key::A, with_shift);
   EXPECT_FALSE(program.user().shows_text("360"));
