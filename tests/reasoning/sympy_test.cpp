@@ -1,5 +1,6 @@
 // Answers of worked solutions against SymPy, on random figures with random measures given and taken away.
 #include <gtest/gtest.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <cstdio>
@@ -191,7 +192,7 @@ void add_figures(const std::string& text, Dice& dice, Problems& problems) {
 
 // What the oracle prints on these figures.
 std::string judged(const std::string& figures) {
-  const std::string path = testing::TempDir() + "figures_for_sympy.txt";
+  const std::string path = testing::TempDir() + "figures_for_sympy_" + std::to_string(getpid()) + ".txt";
   std::ofstream(path, std::ios::binary) << figures;
   const std::string command =
       "PYTHONUTF8=1 /usr/bin/python3 '" FOLDWRIGHT_SOURCE_DIR "/tests/oracle/worked_solutions.py' <'" + path + "'";
@@ -201,7 +202,9 @@ std::string judged(const std::string& figures) {
   while (pipe != nullptr && std::fgets(buffer, sizeof buffer, pipe) != nullptr) {
     output += buffer;
   }
-  if (pipe == nullptr || pclose(pipe) != 0) {
+  const bool done = pipe != nullptr && pclose(pipe) == 0;
+  std::remove(path.c_str());
+  if (!done) {
     return "SymPy gave no verdict: is python3-sympy installed?";
   }
   return output;
