@@ -72,7 +72,7 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
 exact::Shown shown_apart(const Number& number, int places) {
   constexpr int most = 12;
   exact::Shown shown = exact::shown(number, places);
-  for (int more = places + 1; more <= most && !shown.exact && shown.text.find('.') == std::string::npos; ++more) {
+  for (int more = places + 1; more <= most && !shown.exact && exact::rounded(number, more - 1).is_whole(); ++more) {
     shown = exact::shown(number, more);
   }
   return shown;
