@@ -3,9 +3,6 @@
 namespace fw::app {
 namespace {
 
-constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
-constexpr double zoom_step = 1.15;
-
 void go_on(const Model& model, Commands& out) {
   if (model.state.mode == Mode::Work) {
     out.push_back(StepWork{1});

@@ -38,6 +38,10 @@ struct Settings {
   friend bool operator==(const Settings&, const Settings&) = default;
 };
 
+/// What one press of a key or a button does to the camera.
+inline constexpr double turn_step_rad = 0.2617993877991494;  ///< 15 degrees
+inline constexpr double zoom_step = 1.15;
+
 /// How the state is looked at; undo leaves it alone.
 struct View {
   Settings settings;

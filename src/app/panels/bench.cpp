@@ -11,9 +11,7 @@ namespace {
 using figures::Rect;
 using figures::Vec2;
 
-constexpr double turn_step_rad = 0.2617993877991494;  // 15 degrees
 constexpr double drag_rad_per_px = 0.006;
-constexpr double zoom_step = 1.15;
 constexpr double dragging_from_fold = 0.5;  // from here on a drag on a face moves the face, not the eye
 
 /// Buttons for all that a drag or a wheel does.
