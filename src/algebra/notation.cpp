@@ -1,10 +1,9 @@
 #include "algebra/notation.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "algebra/number_notation.hpp"
-#include "exact/print_number.hpp"
+#include "algebra/print.hpp"
 
 namespace fw::algebra {
 namespace {
@@ -14,28 +13,7 @@ using exact::Number;
 
 constexpr const char* minus = "−";
 
-struct NamedFraction {
-  int above;
-  int below;
-  const char* text;
-};
-constexpr std::array<NamedFraction, 9> named_fractions = {{{1, 2, "½"},
-                                                           {1, 3, "⅓"},
-                                                           {2, 3, "⅔"},
-                                                           {1, 4, "¼"},
-                                                           {3, 4, "¾"},
-                                                           {1, 6, "⅙"},
-                                                           {5, 6, "⅚"},
-                                                           {1, 8, "⅛"},
-                                                           {3, 8, "⅜"}}};
-
-Notation number_notation(const Number& number) {
-  for (const NamedFraction& fraction : named_fractions) {
-    if (number == Number::ratio(fraction.above, fraction.below)) return leaf(Kind::Number, fraction.text);
-  }
-  const std::string exact = exact_text(number);
-  return leaf(Kind::Number, exact.empty() ? exact::shown(number, 6).text : exact);
-}
+Notation number_notation(const Number& number) { return leaf(Kind::Number, formula_number(number)); }
 
 Notation with_part(Kind kind, Notation part, int degree = 2) {
   Notation made;

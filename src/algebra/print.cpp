@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "algebra/number_notation.hpp"
 #include "exact/print_number.hpp"
 
 namespace fw::algebra {
@@ -38,15 +39,6 @@ constexpr std::array<NamedFraction, 9> named_fractions = {{{1, 2, "½"},
                                                            {1, 8, "⅛"},
                                                            {3, 8, "⅜"}}};
 
-std::string superscript(int n) {
-  static const std::array<const char*, 10> raised = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char digit : std::to_string(n)) {
-    text += raised[static_cast<std::size_t>(digit - '0')];
-  }
-  return text;
-}
-
 bool contains(const std::string& text, const char* part) { return text.find(part) != std::string::npos; }
 
 // "12 + 3√5" is a sum, "7 1/2", "5/8", "3√2" and "9 cm" are like products.
@@ -59,15 +51,7 @@ Text measured(std::string text) {
   return {std::move(text), parts && !single ? Binding::Product : Binding::Atom};
 }
 
-Text number_text(const Number& number) {
-  for (const NamedFraction& fraction : named_fractions) {
-    if (number == Number::ratio(fraction.above, fraction.below)) {
-      return {fraction.text, Binding::Atom};
-    }
-  }
-  const std::string exact = exact_text(number);
-  return measured(exact.empty() ? exact::shown(number, 6).text : exact);
-}
+Text number_text(const Number& number) { return measured(formula_number(number)); }
 
 std::string grouped_below(const Text& text, Binding least) {
   return text.binding < least ? "(" + text.text + ")" : text.text;
@@ -106,7 +90,7 @@ Text text_of(const Expression& expression, const Style& style) {
     }
     case Operation::Power:
       return {grouped_below(text_of(expression.operands().front(), style), Binding::Atom) +
-                  superscript(expression.exponent()),
+                  raised_digits(expression.exponent()),
               Binding::Power};
     case Operation::Root: {
       const std::string sign = expression.exponent() == 2 ? "√" : "∛";
@@ -118,6 +102,16 @@ Text text_of(const Expression& expression, const Style& style) {
 }
 
 }  // namespace
+
+std::string formula_number(const Number& number) {
+  for (const NamedFraction& fraction : named_fractions) {
+    if (number == Number::ratio(fraction.above, fraction.below)) {
+      return fraction.text;
+    }
+  }
+  const std::string exact = exact_text(number);
+  return exact.empty() ? exact::shown(number, 6).text : exact;
+}
 
 std::string formula_text(const Expression& expression) {
   return text_of(expression, {[](const Symbol& symbol) { return symbol.letter; }, " · ", true}).text;

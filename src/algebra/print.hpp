@@ -10,6 +10,9 @@ namespace fw::algebra {
 /// How a leaf is written; gives the text for a symbol ("ℓ", or "9", or "9 cm").
 using LeafText = std::function<std::string(const Symbol&)>;
 
+/// A number of a formula: "½", "⅓" and the like, else its exact form, else six decimals.
+[[nodiscard]] std::string formula_number(const exact::Number& number);
+
 /// Letters, as a formula is printed: "s²", "s · ℓ ÷ 2", "½ · P · ℓ", "2lw" is written "2 · l · w".
 [[nodiscard]] std::string formula_text(const Expression& expression);
 [[nodiscard]] std::string formula_text(const Equation& equation);

@@ -63,6 +63,23 @@ std::vector<std::string> notes_on(const solids::Solid& solid, const std::vector<
   return notes;
 }
 
+// Decimals of an answer: those asked for, but enough for two digits after a change of unit, or for all where it ends.
+int answer_places(const Number& amount, int places, bool converted) {
+  constexpr int most = 9;
+  if (!converted) {
+    return places;
+  }
+  if (const std::optional<int> needed = exact::decimals_needed(amount, most)) {
+    return std::max(places, *needed);
+  }
+  int enough = places;
+  while (enough < most &&
+         exact::rounded(amount, enough) * exact::power(Number::whole(10), enough) < Number::whole(10)) {
+    ++enough;
+  }
+  return enough;
+}
+
 Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, const SolutionOptions& options,
                 const std::vector<Symbol>& used) {
   const solids::Solid& solid = sheet.solid();
@@ -73,13 +90,14 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
     amount = value * units::conversion(own, unit);
     convert_answer(sheet, asked, value, own, unit);
   }
-  Answer answer{amount, unit, options.places, "", "", notes_on(solid, used)};
-  const exact::Shown shown = exact::shown(amount, options.places);
+  const int places = answer_places(amount, options.places, !(unit == own));
+  Answer answer{amount, unit, places, "", "", notes_on(solid, used)};
+  const exact::Shown shown = exact::shown(amount, places);
   answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
   if (!shown.exact) {
     const std::string form = exact::exact_text(amount);
     answer.exact_text = form.empty() ? "" : bracketed(form) + " " + unit.text();
-    write_rounded(sheet, asked, amount, unit, options.places);
+    write_rounded(sheet, asked, amount, unit, places);
   }
   return answer;
 }

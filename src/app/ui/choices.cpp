@@ -16,6 +16,25 @@ void draw_hover(figures::Canvas& canvas, const Theme& theme, const Rect& rect) {
                  fill_shows ? std::nullopt : std::optional(Stroke{theme.ink, theme.sizes.rule}));
 }
 
+/// The style, smaller where the text needs that to fit `width`, but never under `least`.
+TextStyle fitting(const figures::Canvas& canvas, TextStyle style, std::string_view text, double width, double least) {
+  const double wide = figures::typeset_size(canvas, text, style).x;
+  if (wide > width) style.size = std::max(least, style.size * width / wide);
+  return style;
+}
+
+ItemRecord recorded(WidgetId id, ItemKind kind, const Rect& rect, std::string_view text, const Rect& text_box,
+                    Vec2 text_size) {
+  ItemRecord record;
+  record.id = id;
+  record.kind = kind;
+  record.rect = rect;
+  record.text = std::string(text);
+  record.text_box = text_box;
+  record.text_size = text_size;
+  return record;
+}
+
 }  // namespace
 
 double Ui::tabs_width(const std::vector<std::string>& titles) const {
@@ -46,13 +65,8 @@ std::optional<std::size_t> Ui::tabs(WidgetId id, const std::vector<std::string>&
   for (std::size_t i = 0; i < titles.size(); ++i) {
     const Rect tab{x, rect.y, widths[i], rect.h};
     x += widths[i];
-    ItemRecord record;
-    record.id = id.at(i);
-    record.kind = ItemKind::Tab;
-    record.rect = tab;
-    record.text = titles[i];
-    record.text_box = tab;
-    record.text_size = {widths[i] - 2 * pad, drawn.size * figures::line_height};
+    ItemRecord record = recorded(id.at(i), ItemKind::Tab, tab, titles[i], tab,
+                                 {widths[i] - 2 * pad, drawn.size * figures::line_height});
     record.current = i == current;
     const Core::Behavior b = core_->behave(std::move(record), i == current ? Core::Stop::Tab : Core::Stop::Skip);
     core_->step_focus(id.at(i), Key::Left, Key::Right);
@@ -71,17 +85,12 @@ std::optional<std::size_t> Ui::tabs(WidgetId id, const std::vector<std::string>&
 
 bool Ui::rail_item(WidgetId id, std::string_view number, std::string_view title, bool current, bool done,
                    const Rect& rect) {
-  ItemRecord record;
-  record.id = id;
-  record.kind = ItemKind::RailItem;
-  record.rect = rect;
-  record.text = std::string(number);
-  record.text_box = rect;
-  record.current = current;
   const double radius = std::min(rect.w, rect.h) / 2 - sizes().rim / 2;
   const TextStyle drawn{std::min(sizes().label, radius * (number.size() > 1 ? 1.05 : 1.25)),
                         current ? theme_->on_primary : theme_->ink};
-  record.text_size = figures::typeset_size(*canvas_, number, drawn);
+  ItemRecord record =
+      recorded(id, ItemKind::RailItem, rect, number, rect, figures::typeset_size(*canvas_, number, drawn));
+  record.current = current;
   const Core::Behavior b = core_->behave(std::move(record), current ? Core::Stop::Tab : Core::Stop::Skip);
   core_->step_focus(id, Key::Up, Key::Down);
   const Vec2 middle = rect.center();
@@ -110,16 +119,9 @@ bool Ui::checkbox(WidgetId id, std::string_view text, bool on, const Rect& rect,
   const double gap = side * 0.6;
   const Rect box{rect.x + sizes().space / 2, rect.center().y - side / 2, side, side};
   const Rect text_box{box.right() + gap, rect.y, rect.right() - box.right() - gap, rect.h};
-  TextStyle drawn = style(TextSize::Label);
-  const double width = figures::typeset_size(*canvas_, text, drawn).x;
-  if (width > text_box.w) drawn.size = std::max(sizes().small, drawn.size * text_box.w / width);
-  ItemRecord record;
-  record.id = id;
-  record.kind = ItemKind::Toggle;
-  record.rect = rect;
-  record.text = std::string(text);
-  record.text_box = text_box;
-  record.text_size = figures::typeset_size(*canvas_, text, drawn);
+  TextStyle drawn = fitting(*canvas_, style(TextSize::Label), text, text_box.w, sizes().small);
+  ItemRecord record =
+      recorded(id, ItemKind::Toggle, rect, text, text_box, figures::typeset_size(*canvas_, text, drawn));
   record.enabled = enabled;
   record.current = on;
   const Core::Behavior b = core_->behave(std::move(record), Core::Stop::Tab);
@@ -138,16 +140,9 @@ bool Ui::toggle(WidgetId id, std::string_view text, bool on, const Rect& rect, b
   const double width = height * 1.8;
   const Rect pill{rect.right() - width - sizes().space / 2, rect.center().y - height / 2, width, height};
   const Rect text_box{rect.x + sizes().space / 2, rect.y, pill.x - rect.x - 2 * sizes().space, rect.h};
-  TextStyle drawn = style(TextSize::Label);
-  const double text_wide = figures::typeset_size(*canvas_, text, drawn).x;
-  if (text_wide > text_box.w) drawn.size = std::max(sizes().small, drawn.size * text_box.w / text_wide);
-  ItemRecord record;
-  record.id = id;
-  record.kind = ItemKind::Toggle;
-  record.rect = rect;
-  record.text = std::string(text);
-  record.text_box = text_box;
-  record.text_size = figures::typeset_size(*canvas_, text, drawn);
+  TextStyle drawn = fitting(*canvas_, style(TextSize::Label), text, text_box.w, sizes().small);
+  ItemRecord record =
+      recorded(id, ItemKind::Toggle, rect, text, text_box, figures::typeset_size(*canvas_, text, drawn));
   record.enabled = enabled;
   record.current = on;
   const Core::Behavior b = core_->behave(std::move(record), Core::Stop::Tab);
@@ -171,16 +166,9 @@ std::optional<std::size_t> Ui::options(WidgetId id, const std::vector<std::strin
     const double side = em(TextSize::Label) * 0.8;
     const Vec2 dot{row.x + sizes().space * 1.5 + side / 2, row.center().y};
     const Rect text_box{dot.x + side, row.y, row.right() - dot.x - side - sizes().space, row.h};
-    TextStyle drawn = style(TextSize::Label);
-    const double width = figures::typeset_size(*canvas_, titles[i], drawn).x;
-    if (width > text_box.w) drawn.size = std::max(sizes().small, drawn.size * text_box.w / width);
-    ItemRecord record;
-    record.id = id.at(i);
-    record.kind = ItemKind::Option;
-    record.rect = row;
-    record.text = titles[i];
-    record.text_box = text_box;
-    record.text_size = figures::typeset_size(*canvas_, titles[i], drawn);
+    TextStyle drawn = fitting(*canvas_, style(TextSize::Label), titles[i], text_box.w, sizes().small);
+    ItemRecord record = recorded(id.at(i), ItemKind::Option, row, titles[i], text_box,
+                                 figures::typeset_size(*canvas_, titles[i], drawn));
     record.current = current == i;
     const bool stop = current ? current == i : i == 0;
     const Core::Behavior b = core_->behave(std::move(record), stop ? Core::Stop::Tab : Core::Stop::Skip);
