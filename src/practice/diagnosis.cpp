@@ -1,0 +1,189 @@
+#include "practice/diagnosis.hpp"
+
+#include <algorithm>
+
+#include "exact/print_number.hpp"
+#include "practice/face_account.hpp"
+#include "practice/quiz.hpp"
+#include "practice/slips.hpp"
+
+namespace fw::practice {
+namespace {
+
+using exact::Number;
+
+std::string filled_in(std::string message, const std::string& number) {
+  for (std::size_t at = message.find("{n}"); at != std::string::npos; at = message.find("{n}", at + number.size())) {
+    message.replace(at, 3, number);
+  }
+  return message;
+}
+
+// The same number in the unit of the question, where another unit of its kind was written.
+std::optional<exact::Written> in_unit_of(const Question& question, const TypedAnswer& typed) {
+  if (!question.unit || !typed.unit || *typed.unit == *question.unit || !typed.unit->converts_to(*question.unit)) {
+    return std::nullopt;
+  }
+  exact::Written number = typed.number;
+  number.value = number.value * units::conversion(*typed.unit, *question.unit);
+  number.is_fraction = true;
+  return number;
+}
+
+std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) {
+  std::vector<Cause> causes;
+  const std::optional<exact::Written> converted = in_unit_of(*figure.question, typed);
+  for (const WrongNumber& wrong : wrong_numbers(figure)) {
+    const bool fits = stands_for(typed.number, wrong.value) || (converted && stands_for(*converted, wrong.value));
+    const bool is_told =
+        std::any_of(causes.begin(), causes.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
+    if (fits && !is_told) {
+      causes.push_back(
+          {wrong.signature->id, filled_in(wrong.signature->message, typed.number.text), wrong.faces, false});
+    }
+  }
+  return causes;
+}
+
+std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figure) {
+  const Asked asked = figure.question->asked;
+  if (asked != Asked::Surface && asked != Asked::Lateral) {
+    return std::nullopt;
+  }
+  const std::vector<FaceChange> changes = face_account(figure, typed.number);
+  if (changes.empty()) {
+    return std::nullopt;
+  }
+  const bool is_offered = changes.size() > 1 || std::abs(changes[0].counted - changes[0].right) > 1;
+  Cause cause;
+  cause.id = is_offered ? "B" : changes[0].counted > changes[0].right ? "B14" : "B3";
+  cause.message = typed.number.text + (is_offered ? " could be " : " would be ") +
+                  account_text(changes, *figure.question->unit) + ". Tick each face once as you go.";
+  for (const FaceChange& change : changes) {
+    cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
+  }
+  cause.is_offered = is_offered;
+  return cause;
+}
+
+// What tells several causes of one number apart.
+std::string question_for(const std::vector<Cause>& causes, const std::string& number) {
+  for (const SharedNumber& shared : shared_numbers()) {
+    const auto told = std::count_if(causes.begin(), causes.end(), [&](const Cause& cause) {
+      return std::find(shared.ids.begin(), shared.ids.end(), cause.id) != shared.ids.end();
+    });
+    const bool is_first = std::find(shared.ids.begin(), shared.ids.end(), causes.front().id) != shared.ids.end();
+    if (told > 1 && is_first) {
+      return shared.question;
+    }
+  }
+  return "More than one way leads to " + number + ". What did you work out first, and what does it measure?";
+}
+
+Diagnosis told(std::vector<Cause> causes, const std::string& number) {
+  Diagnosis diagnosis;
+  diagnosis.verdict = causes.size() == 1 ? AnswerVerdict::Recognized : AnswerVerdict::Ask;
+  diagnosis.message = causes.size() == 1 ? causes.front().message : question_for(causes, number);
+  diagnosis.causes = std::move(causes);
+  return diagnosis;
+}
+
+std::string first_step(const Question& question) {
+  switch (question.asked) {
+    case Asked::Surface:
+    case Asked::Lateral:
+      return "Begin with one face: which is it, and what is its area?";
+    case Asked::Count:
+      return "Begin with the amount: is something covered, or filled?";
+    case Asked::Faces:
+      return "Touch each flat part once and count again.";
+    case Asked::Length:
+      return "Begin with what is known of the whole: how is it worked out?";
+    default:
+      return "Begin with the base: what is its area?";
+  }
+}
+
+Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
+  const NameFeedback feedback = name_feedback(problem.solid, typed);
+  Diagnosis diagnosis;
+  diagnosis.message = feedback.message;
+  diagnosis.verdict = feedback.verdict == solids::NameVerdict::Right     ? AnswerVerdict::Right
+                      : feedback.verdict == solids::NameVerdict::AskBase ? AnswerVerdict::Ask
+                      : feedback.verdict == solids::NameVerdict::Unknown ? AnswerVerdict::Unrecognized
+                                                                         : AnswerVerdict::Recognized;
+  if (feedback.verdict == solids::NameVerdict::WrongFamily || feedback.verdict == solids::NameVerdict::WrongBase) {
+    diagnosis.causes.push_back({"N9", feedback.message, {}, false});
+  }
+  return diagnosis;
+}
+
+Diagnosis judged_number(const lessons::Problem& problem, const Question& question, const TypedAnswer& typed) {
+  std::vector<Number> roots;
+  if (!is_right(typed, question, roots)) {
+    roots = answers_from_roots(problem, question);
+  }
+  if (is_right(typed, question, roots)) {
+    return {AnswerVerdict::Right, {}, "Right."};
+  }
+  if (question.unit && has_right_number(typed, question, roots)) {
+    const Cause cause = wrong_unit(typed, question);
+    return {AnswerVerdict::RightNumber, {cause}, cause.message};
+  }
+  const Figure figure = figure_of(problem, question);
+  std::vector<Cause> causes = named_causes(typed, figure);
+  const std::vector<Cause> conversions = wrong_conversions(typed, figure);
+  causes.insert(causes.end(), conversions.begin(), conversions.end());
+  std::optional<Cause> account = causes.empty() ? account_cause(typed, figure) : std::nullopt;
+  if (account && !account->is_offered) {
+    causes.push_back(*account);
+  }
+  if (causes.empty()) {
+    causes = slips(typed, figure);
+  }
+  if (!causes.empty()) {
+    return told(std::move(causes), typed.number.text);
+  }
+  Diagnosis unknown;
+  unknown.message = "Not recognized. " + first_step(question);
+  if (account) {
+    unknown.causes = {*account};
+  }
+  return unknown;
+}
+
+}  // namespace
+
+std::string text(AnswerVerdict verdict) {
+  switch (verdict) {
+    case AnswerVerdict::Right:
+      return "right";
+    case AnswerVerdict::RightNumber:
+      return "right_number";
+    case AnswerVerdict::Recognized:
+      return "recognized";
+    case AnswerVerdict::Ask:
+      return "ask";
+    case AnswerVerdict::Unrecognized:
+      break;
+  }
+  return "unrecognized";
+}
+
+Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
+                                         const std::string& find) {
+  const auto question = question_of(problem, find);
+  if (!question) {
+    return failure(question.error());
+  }
+  if (question->asked == Asked::Name) {
+    return judged_name(problem, typed);
+  }
+  const auto read = read_answer(typed, problem.supply ? problem.supply->item : "");
+  if (!read) {
+    return Diagnosis{AnswerVerdict::Unrecognized, {}, read.error()};
+  }
+  return judged_number(problem, *question, *read);
+}
+
+}  // namespace fw::practice

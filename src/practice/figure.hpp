@@ -1,0 +1,71 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "lessons/lesson.hpp"
+#include "reasoning/supply.hpp"
+
+namespace fw::practice {
+
+using geometry::FaceId;
+
+/// What a problem asks for, as far as mistakes differ by it.
+enum class Asked { Surface, Lateral, BaseArea, Volume, Length, Count, Faces, Name };
+
+/// One thing that a problem asks for, with its answer.
+struct Question {
+  std::string find;  ///< "surface_area", "height", "name"; "count" of a word problem
+  Asked asked = Asked::Surface;
+  std::optional<exact::Number> truth;  ///< none: the answer is a name
+  std::optional<units::Unit> unit;     ///< none: a plain count, or a name
+  std::optional<reasoning::SupplyAnswer> packs;
+};
+/// Errors: a sentence, when the problem does not ask for it. An empty `find` is the first thing that is asked; a word
+/// problem's count comes before the measure that it needs.
+[[nodiscard]] Result<Question, std::string> question_of(const lessons::Problem& problem, const std::string& find = "");
+
+/// The answers of the same figure with one of its rounded labels left out, so that the exact root takes its place.
+[[nodiscard]] std::vector<exact::Number> answers_from_roots(const lessons::Problem& problem, const Question& question);
+
+/// A face as an account of faces sees it.
+struct FigureFace {
+  FaceId id;
+  solids::FaceRole role = solids::FaceRole::Face;
+  solids::GroupId group;
+  double area = 0;
+  bool counts = false;     ///< belongs to what is asked
+  bool is_halved = false;  ///< its area is worked as half of a product
+};
+
+/// The measures and faces of a problem in doubles, from which wrong numbers are worked out.
+struct Figure {
+  using Values = std::map<std::string, double, std::less<>>;
+
+  const lessons::Problem* problem = nullptr;
+  const Question* question = nullptr;
+  double truth = 0;  ///< 0 where the answer is a name
+  Values values;     ///< every measure of the solid
+  std::vector<FigureFace> faces;
+  std::size_t bases = 0;
+  double closed = 0;  ///< surface area with every face
+  double volume = 0;
+  double edges = 0;            ///< length of all edges together
+  std::vector<double> labels;  ///< lengths that the lesson gives, each once, in the solid's unit
+  std::vector<std::string> label_names;
+
+  [[nodiscard]] std::optional<double> value(std::string_view name) const;
+  [[nodiscard]] std::vector<const FigureFace*> of_role(solids::FaceRole role) const;
+  [[nodiscard]] double area_of(solids::FaceRole role) const;  ///< sum
+  [[nodiscard]] double base() const;                          ///< area of one base; 0 where there is none
+  [[nodiscard]] bool is_all_alike() const;
+  /// The area of a face worked with other numbers for some symbols; NaN where that leaves none.
+  [[nodiscard]] double area_with(const FigureFace& face, const Values& others) const;
+  [[nodiscard]] const solids::Face& face(const FigureFace& face) const { return problem->solid.faces()[face.id]; }
+};
+/// Keeps pointers to both.
+[[nodiscard]] Figure figure_of(const lessons::Problem& problem, const Question& question);
+
+}  // namespace fw::practice

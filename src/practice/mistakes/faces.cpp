@@ -1,0 +1,201 @@
+#include <algorithm>
+#include <cmath>
+
+#include "practice/signatures.hpp"
+
+// A face is skipped, repeated, or given the size of its neighbor.
+// Source: Ben-Chaim, Lappan & Houang, Educ. Stud. Math. 16 (1985), for counting the faces in sight (B1, B9) and
+// doubling (B13); the rest is common practice, no source.
+namespace fw::practice {
+namespace {
+
+using solids::FaceRole;
+
+std::vector<const FigureFace*> counted(const Figure& figure) {
+  std::vector<const FigureFace*> list;
+  for (const FigureFace& face : figure.faces) {
+    if (face.counts) {
+      list.push_back(&face);
+    }
+  }
+  return list;
+}
+std::vector<const FigureFace*> counted(const Figure& figure, FaceRole role) {
+  std::vector<const FigureFace*> list = counted(figure);
+  list.erase(std::remove_if(list.begin(), list.end(), [&](const FigureFace* face) { return face->role != role; }),
+             list.end());
+  return list;
+}
+std::vector<FaceId> ids_of(const std::vector<const FigureFace*>& faces) {
+  std::vector<FaceId> ids;
+  for (const FigureFace* face : faces) {
+    ids.push_back(face->id);
+  }
+  return ids;
+}
+double sum_of(const std::vector<const FigureFace*>& faces) {
+  double sum = 0;
+  for (const FigureFace* face : faces) {
+    sum += face->area;
+  }
+  return sum;
+}
+bool is_closed_surface(const Figure& figure) {
+  return figure.question->asked == Asked::Surface && figure.problem->open.empty();
+}
+// Whether every face has an equal one beside it.
+bool is_paired(const std::vector<const FigureFace*>& faces) {
+  return std::all_of(faces.begin(), faces.end(), [&](const FigureFace* one) {
+    return std::count_if(faces.begin(), faces.end(),
+                         [&](const FigureFace* other) { return other->group == one->group; }) %
+               2 ==
+           0;
+  });
+}
+bool differ(const std::vector<const FigureFace*>& faces) {
+  return std::any_of(faces.begin(), faces.end(),
+                     [&](const FigureFace* one) { return !(one->group == faces.front()->group); });
+}
+
+void in_sight(const Figure& figure, Finds& finds) {
+  if (is_closed_surface(figure) && is_paired(counted(figure))) {
+    finds.push_back({figure.truth / 2, {}});
+  }
+}
+void end_left_out(const Figure& figure, Finds& finds) {
+  for (const FigureFace* face : counted(figure, FaceRole::Base)) {
+    if (figure.bases == 2 && figure.question->asked == Asked::Surface) {
+      finds.push_back({figure.truth - face->area, {face->id}});
+    }
+  }
+}
+void one_left_out(const Figure& figure, const std::vector<const FigureFace*>& faces, Finds& finds) {
+  for (const FigureFace* face : faces) {
+    finds.push_back({figure.truth - face->area, {face->id}});
+  }
+}
+void one_of_a_pair_left_out(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2 && is_paired(counted(figure, FaceRole::Lateral))) {
+    one_left_out(figure, counted(figure, FaceRole::Lateral), finds);
+  }
+  one_left_out(figure, counted(figure, FaceRole::Face), finds);
+}
+void side_left_out(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2 && !is_paired(counted(figure, FaceRole::Lateral))) {
+    one_left_out(figure, counted(figure, FaceRole::Lateral), finds);
+  }
+}
+void sides_only(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2) {
+    finds.push_back({figure.area_of(FaceRole::Lateral), ids_of(figure.of_role(FaceRole::Lateral))});
+  }
+}
+void ends_only(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2) {
+    finds.push_back({figure.area_of(FaceRole::Base), ids_of(figure.of_role(FaceRole::Base))});
+  }
+}
+void all_sides_alike(const Figure& figure, std::size_t least, std::size_t most, Finds& finds) {
+  const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
+  if (figure.bases != 2 || sides.size() < least || sides.size() > most || !differ(sides)) {
+    return;
+  }
+  for (const FigureFace* side : sides) {
+    finds.push_back({figure.truth - sum_of(sides) + static_cast<double>(sides.size()) * side->area, ids_of(sides)});
+  }
+}
+void four_sides_alike(const Figure& figure, Finds& finds) { all_sides_alike(figure, 4, 100, finds); }
+void three_sides_alike(const Figure& figure, Finds& finds) { all_sides_alike(figure, 3, 3, finds); }
+
+// One end with the sides that are seen beside it, one or two of them.
+void end_and_sides_in_sight(const Figure& figure, Finds& finds) {
+  const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
+  const std::vector<const FigureFace*> ends = counted(figure, FaceRole::Base);
+  if (!is_closed_surface(figure) || figure.bases != 2 || is_paired(sides)) {
+    return;
+  }
+  for (std::size_t i = 0; i < sides.size(); ++i) {
+    const FigureFace* next = sides[(i + 1) % sides.size()];
+    finds.push_back({ends[0]->area + sides[i]->area, {ends[0]->id, sides[i]->id}});
+    finds.push_back({ends[0]->area + sides[i]->area + next->area, {ends[0]->id, sides[i]->id, next->id}});
+  }
+}
+
+void without_base(const Figure& figure, Finds& finds) {
+  if (figure.bases == 1 && is_closed_surface(figure)) {
+    finds.push_back({figure.area_of(FaceRole::Lateral), ids_of(figure.of_role(FaceRole::Base))});
+  }
+}
+void two_bases(const Figure& figure, Finds& finds) {
+  if (figure.bases == 1 && is_closed_surface(figure)) {
+    finds.push_back({figure.truth + figure.base(), ids_of(figure.of_role(FaceRole::Base))});
+  }
+}
+// The first, the first two ... lateral faces round the base, and the base where it counts.
+void too_few_triangles(const Figure& figure, Finds& finds) {
+  const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
+  if (figure.bases != 1) {
+    return;
+  }
+  const double rest = figure.truth - sum_of(sides);
+  for (std::size_t first = 0; first < sides.size(); ++first) {
+    double sum = rest;
+    for (std::size_t i = 0; i + 1 < sides.size(); ++i) {
+      sum += sides[(first + i) % sides.size()]->area;
+      finds.push_back({sum, ids_of(sides)});
+    }
+  }
+}
+void doubled_again(const Figure& figure, Finds& finds) { finds.push_back({2 * figure.truth, {}}); }
+
+// Where an equal face is open, its area is that face's, and was to be left out.
+bool has_open_twin(const Figure& figure, const FigureFace& face) {
+  return std::any_of(figure.faces.begin(), figure.faces.end(), [&](const FigureFace& other) {
+    return figure.question->asked == Asked::Surface && !other.counts && other.group == face.group;
+  });
+}
+void face_twice(const Figure& figure, Finds& finds) {
+  for (const FigureFace* face : counted(figure)) {
+    if ((figure.bases != 1 || face->role != FaceRole::Base) && !has_open_twin(figure, *face)) {
+      finds.push_back({figure.truth + face->area, {face->id}});
+    }
+  }
+}
+void edges_or_corners(const Figure& figure, Finds& finds) {
+  const geometry::Polyhedron& polyhedron = figure.problem->solid.polyhedron();
+  finds.push_back({static_cast<double>(polyhedron.edges().size()), {}});
+  finds.push_back({static_cast<double>(polyhedron.vertices().size()), {}});
+}
+
+}  // namespace
+
+std::vector<Signature> face_signatures() {
+  const std::vector<Asked> surface{Asked::Surface};
+  const std::vector<Asked> areas{Asked::Surface, Asked::Lateral};
+  return {
+      {"B1", surface, in_sight, "{n} would be the faces in sight. Which faces are hidden behind them?"},
+      {"B2", surface, end_left_out,
+       "{n} is what you would get with one end still open. How many faces has it, and how many did you add?"},
+      {"B3", areas, one_of_a_pair_left_out, "{n} is what you would get with one face left out. Find its twin."},
+      {"B4", surface, sides_only, "{n} would be the way round the sides. Which faces are at the ends?"},
+      {"B5", areas, ends_only, "{n} would be the two ends alone. Which faces stand between them?"},
+      {"B6", areas, four_sides_alike,
+       "{n} is what sides of one size would give. Read the two lengths of each side again."},
+      {"B7", areas, three_sides_alike,
+       "{n} is what three equal rectangles would give. Which side of the triangle does each one stand on?"},
+      {"B8", areas, side_left_out,
+       "{n} is what you would get with one rectangle left out. Count one for each side of the base."},
+      {"B9", surface, end_and_sides_in_sight, "{n} would be the faces in sight. How many faces are there in all?"},
+      {"B10", surface, without_base, "{n} would be the sloping faces alone. Does the bottom belong to the surface?"},
+      {"B11", surface, two_bases, "{n} is what two bases would give. How many bases has a solid with one point?"},
+      {"B12", areas, too_few_triangles, "{n} is what too few triangles would give. How many sides does the base have?"},
+      {"B13", areas, doubled_again, "{n} would be everything twice. Are the twins in your sum already?"},
+      {"B14", areas, face_twice, "{n} is what one face counted twice would give. Tick each face once as you go."},
+      {"B15",
+       {Asked::Faces},
+       edges_or_corners,
+       "{n} would count edges or corners. Lay a hand on each flat part and count those."},
+  };
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,94 @@
+#include <numeric>
+
+#include "practice/signatures.hpp"
+
+// Another attribute of the same solid is measured.
+// Source: Tan Sisman & Aksu, Int. J. Sci. Math. Educ. 14 (2016), and Dorko & Speer (2013), for A1, A2 and the blended
+// formulas A7, A8; the rest is common practice, no source.
+namespace fw::practice {
+namespace {
+
+using solids::FaceRole;
+
+void volume_instead(const Figure& figure, Finds& finds) {
+  if (!figure.is_all_alike()) {
+    finds.push_back({figure.volume, {}});
+  }
+}
+void surface_instead(const Figure& figure, Finds& finds) {
+  if (!figure.is_all_alike()) {
+    finds.push_back({figure.closed, {}});
+  }
+}
+void formulas_swapped(const Figure& figure, Finds& finds) {
+  if (figure.is_all_alike()) {
+    finds.push_back({figure.question->asked == Asked::Volume ? figure.closed : figure.volume, {}});
+  }
+}
+void edges_instead(const Figure& figure, Finds& finds) { finds.push_back({figure.edges, {}}); }
+
+void labels_added(const Figure& figure, Finds& finds) {
+  if (figure.labels.size() > 1) {
+    finds.push_back({std::accumulate(figure.labels.begin(), figure.labels.end(), 0.0), {}});
+  }
+}
+
+void one_face(const Figure& figure, Finds& finds) {
+  for (const FigureFace& face : figure.faces) {
+    const bool is_no_base = figure.question->asked == Asked::Volume && face.role == FaceRole::Lateral;
+    if (!is_no_base) {
+      finds.push_back({face.area, {face.id}});
+    }
+  }
+}
+
+void doubled_base_times_height(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2) {
+    finds.push_back({2 * figure.volume, {}});
+  }
+}
+
+void blended(const Figure& figure, Finds& finds) {
+  const auto height = figure.value("height");
+  const auto perimeter = figure.value("perimeter");
+  if (figure.bases != 2 || !height || !perimeter) {
+    return;
+  }
+  const double base = figure.base();
+  for (const double number : {base + *height, 2 * base + *height, figure.volume + 2 * base, *perimeter + 2 * base}) {
+    finds.push_back({number, {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Signature> quantity_signatures() {
+  const std::vector<Asked> areas{Asked::Surface, Asked::Lateral};
+  const std::vector<Asked> measures{Asked::Surface, Asked::Lateral, Asked::Volume};
+  return {
+      {"A1",
+       {Asked::Surface, Asked::Lateral, Asked::BaseArea},
+       volume_instead,
+       "{n} would be the space inside. An area is the wrapping: add up flat faces."},
+      {"A2",
+       {Asked::Volume},
+       surface_instead,
+       "{n} would be all faces added up, the outside. To fill it, take one layer and count the layers."},
+      {"A3",
+       {Asked::Surface, Asked::Volume},
+       formulas_swapped,
+       "{n} would answer another question about this solid. Is the skin asked for, or the filling?"},
+      {"A4", measures, edges_instead,
+       "{n} would be the length of all edges. What do you multiply to get the area of one face?"},
+      {"A5", measures, labels_added, "{n} would be the labels added up. Which two of them make one face?"},
+      {"A6", measures, one_face, "{n} would be one face alone. How much of the solid is still to come?"},
+      {"A7",
+       {Asked::Volume},
+       doubled_base_times_height,
+       "{n} would be two bases times the height. How often does one base fit along the height?"},
+      {"A8", measures, blended,
+       "{n} would be pieces of different kinds added up. Check the unit of each piece: length, square or cube?"},
+  };
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,136 @@
+#include <cmath>
+
+#include "practice/signatures.hpp"
+
+// Word problems: what is covered or filled, counts and costs, and faces that were to be left out.
+// Source: Carpenter et al. (1983), the bus item of NAEP, for the rounding of counts (L3), from memory; TIMSS 2019, for
+// stopping after the first step (L9); the rest is common practice, no source.
+namespace fw::practice {
+namespace {
+
+using lessons::Rounding;
+
+struct Packs {
+  double quotient = 0;  ///< before it is rounded
+  double count = 0;
+  double needed = 0;  ///< what is to be covered or filled, in the unit of one item, all coats
+  double each = 0;
+  double coats = 1;
+  Rounding rounding = Rounding::Up;
+  std::optional<double> price;
+};
+std::optional<Packs> packs_of(const Figure& figure) {
+  const auto& answer = figure.question->packs;
+  const auto& supply = figure.problem->supply;
+  if (!answer || !supply || !supply->each) {
+    return std::nullopt;
+  }
+  Packs packs;
+  packs.quotient = answer->quotient.to_double();
+  packs.count = answer->count.to_double();
+  packs.each = supply->each->number.value.to_double();
+  packs.needed = packs.quotient * packs.each;
+  packs.coats = supply->coats;
+  packs.rounding = supply->rounding;
+  if (supply->price) {
+    packs.price = supply->price->amount.to_double();
+  }
+  return packs;
+}
+double rounded_as_asked(const Packs& packs, double quotient) {
+  return packs.rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
+         : packs.rounding == Rounding::Down ? std::floor(quotient + 1e-9)
+                                            : quotient;
+}
+
+void other_purpose(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (!packs) {
+    return;
+  }
+  const std::string& purpose = figure.problem->supply->purpose;
+  const double amount = purpose == "cover" ? figure.volume : figure.closed;
+  if (purpose != "edge") {
+    finds.push_back({rounded_as_asked(*packs, amount / packs->each), {}});
+  }
+}
+void open_faces_counted(const Figure& figure, Finds& finds) {
+  std::vector<FaceId> left_out;
+  for (const FigureFace& face : figure.faces) {
+    if (!face.counts) {
+      left_out.push_back(face.id);
+    }
+  }
+  if (figure.question->asked != Asked::Count) {
+    finds.push_back({left_out.empty() ? 0 : figure.closed, left_out});
+    return;
+  }
+  const auto packs = packs_of(figure);
+  if (packs && figure.problem->supply->purpose == "cover" && figure.problem->supply->measure != "base_area") {
+    double counted = 0;
+    for (const FigureFace& face : figure.faces) {
+      const bool is_open = !figure.problem->open.empty() && !face.counts;
+      const bool is_left_out =
+          is_open || (figure.problem->supply->measure == "lateral_area" && face.role != solids::FaceRole::Lateral);
+      counted += is_left_out ? 0 : face.area;
+    }
+    finds.push_back({rounded_as_asked(*packs, packs->quotient * figure.closed / counted), left_out});
+  }
+}
+void rounded_another_way(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (!packs) {
+    return;
+  }
+  for (const double count : {std::floor(packs->quotient), std::ceil(packs->quotient), packs->quotient}) {
+    finds.push_back({count, {}});
+  }
+}
+void exact_amount_paid(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->price && std::abs(packs->quotient - packs->count) > 1e-9) {
+    finds.push_back({packs->quotient * *packs->price, {}});
+  }
+}
+void multiplied_by_each(const Figure& figure, Finds& finds) {
+  if (const auto packs = packs_of(figure)) {
+    finds.push_back({packs->needed * packs->each, {}});
+  }
+}
+void one_coat(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->coats > 1) {
+    finds.push_back({rounded_as_asked(*packs, packs->quotient / packs->coats), {}});
+    finds.push_back({rounded_as_asked(*packs, packs->quotient * packs->coats), {}});
+  }
+}
+void stopped_at_amount(const Figure& figure, Finds& finds) {
+  if (const auto packs = packs_of(figure)) {
+    finds.push_back({packs->needed, {}});
+    finds.push_back({packs->needed / packs->coats, {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Signature> supply_signatures() {
+  const std::vector<Asked> count{Asked::Count};
+  return {
+      {"L1", count, other_purpose,
+       "{n} is what the other measure would give. Underline the verb: does it cover, or does it fill?"},
+      {"L2",
+       {Asked::Surface, Asked::Lateral, Asked::Count},
+       open_faces_counted,
+       "{n} is what every face would give. Picture the real thing: which faces get the material?"},
+      {"L3", count, rounded_another_way,
+       "{n} is what the division would give. Can a part of one be had, and is {n} enough to finish?"},
+      {"L4", count, exact_amount_paid, "{n} is what parts of packs would cost. Count whole packs first, then pay."},
+      {"L5", count, multiplied_by_each,
+       "{n} is what multiplying would give. Will it take more of them than the amount, or only a few?"},
+      {"L6", count, one_coat, "{n} is what another number of coats would take. How many coats are asked for?"},
+      {"L9", count, stopped_at_amount,
+       "{n} would be the amount, a good first step. Read again: how many are asked for?"},
+  };
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,154 @@
+#include <cmath>
+#include <numeric>
+
+#include "practice/signatures.hpp"
+
+// A missing measure, worked back from what is known of the whole.
+// Source: common practice, no source.
+namespace fw::practice {
+namespace {
+
+std::optional<double> known(const Figure& figure, const std::string& name) {
+  const auto& all = figure.problem->known;
+  return all.find(name) == all.end() ? std::nullopt : figure.value(name);
+}
+std::optional<double> known_volume(const Figure& figure) { return known(figure, "volume"); }
+std::optional<double> known_surface(const Figure& figure) { return known(figure, "surface_area"); }
+
+bool asks_height(const Figure& figure) { return figure.question->find == "height"; }
+bool asks_slant(const Figure& figure) { return figure.question->find == "slant_height"; }
+bool asks_only_length(const Figure& figure) { return figure.is_all_alike() && figure.labels.empty(); }
+
+void one_length_undone(const Figure& figure, Finds& finds) {
+  const auto volume = known_volume(figure);
+  for (const double label : figure.labels) {
+    finds.push_back({volume ? *volume / label : 0, {}});
+  }
+}
+void taken_off(const Figure& figure, Finds& finds) {
+  const auto volume = known_volume(figure);
+  if (volume && !figure.labels.empty()) {
+    finds.push_back({*volume - std::accumulate(figure.labels.begin(), figure.labels.end(), 0.0), {}});
+    finds.push_back({asks_height(figure) ? *volume - figure.base() : 0, {}});
+  }
+}
+void divided_by_sum(const Figure& figure, Finds& finds) {
+  const auto volume = known_volume(figure);
+  if (volume && figure.labels.size() > 1) {
+    finds.push_back({*volume / std::accumulate(figure.labels.begin(), figure.labels.end(), 0.0), {}});
+  }
+}
+
+struct Wrapped {
+  double surface = 0, base = 0, perimeter = 0;
+};
+// A solid between two bases whose height is asked for, from its surface area.
+std::optional<Wrapped> wrapped(const Figure& figure) {
+  const auto surface = known_surface(figure);
+  const auto perimeter = figure.value("perimeter");
+  const bool fits = figure.bases == 2 && asks_height(figure) && surface && perimeter;
+  return fits ? std::optional(Wrapped{*surface, figure.base(), *perimeter}) : std::nullopt;
+}
+void ends_not_taken_off(const Figure& figure, Finds& finds) {
+  if (const auto it = wrapped(figure)) {
+    finds.push_back({it->surface / it->perimeter, {}});
+  }
+}
+void one_end_taken_off(const Figure& figure, Finds& finds) {
+  if (const auto it = wrapped(figure)) {
+    finds.push_back({(it->surface - it->base) / it->perimeter, {}});
+  }
+}
+void stopped_at_sides(const Figure& figure, Finds& finds) {
+  if (const auto it = wrapped(figure)) {
+    finds.push_back({it->surface - 2 * it->base, {}});
+  }
+}
+void half_way_round(const Figure& figure, Finds& finds) {
+  if (const auto it = wrapped(figure)) {
+    finds.push_back({2 * (it->surface - 2 * it->base) / it->perimeter, {}});
+  }
+}
+
+void stopped_at_one_face(const Figure& figure, Finds& finds) {
+  const auto surface = known_surface(figure);
+  if (surface && asks_only_length(figure)) {
+    finds.push_back({*surface / static_cast<double>(figure.faces.size()), {figure.faces[0].id}});
+  }
+}
+void halved_for_root(const Figure& figure, Finds& finds) {
+  const auto surface = known_surface(figure);
+  if (surface && asks_only_length(figure)) {
+    finds.push_back({*surface / static_cast<double>(2 * figure.faces.size()), {}});
+  }
+}
+void root_of_all_faces(const Figure& figure, Finds& finds) {
+  const auto surface = known_surface(figure);
+  if (surface && asks_only_length(figure)) {
+    finds.push_back({std::sqrt(*surface), {}});
+  }
+}
+void no_third_root(const Figure& figure, Finds& finds) {
+  const auto volume = known_volume(figure);
+  if (volume && asks_only_length(figure)) {
+    finds.push_back({*volume / 3, {}});
+    finds.push_back({std::sqrt(*volume), {}});
+  }
+}
+
+void third_not_undone(const Figure& figure, Finds& finds) {
+  if (figure.bases == 1 && asks_height(figure) && known_volume(figure)) {
+    finds.push_back({figure.truth / 3, {}});
+  }
+}
+void third_done_again(const Figure& figure, Finds& finds) {
+  if (figure.bases == 1 && asks_height(figure) && known_volume(figure)) {
+    finds.push_back({figure.truth / 9, {}});
+  }
+}
+void half_not_undone(const Figure& figure, Finds& finds) {
+  if (figure.bases == 2 && figure.faces[0].is_halved && known_volume(figure)) {
+    finds.push_back({figure.truth / 2, {}});
+  }
+}
+void slant_from_surface(const Figure& figure, Finds& finds) {
+  const auto surface = known_surface(figure);
+  const auto perimeter = figure.value("perimeter");
+  if (figure.bases == 1 && asks_slant(figure) && surface && perimeter) {
+    finds.push_back({4 * (*surface - figure.base()) / *perimeter, {}});
+    finds.push_back({2 * *surface / *perimeter, {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Signature> unknown_signatures() {
+  const std::vector<Asked> length{Asked::Length};
+  return {
+      {"K1", length, one_length_undone,
+       "{n} is what dividing by one length would give. Which lengths were multiplied to get the volume?"},
+      {"K2", length, taken_off, "{n} is what subtracting would give. What undoes multiplying?"},
+      {"K3", length, divided_by_sum, "{n} is what dividing by a sum would give. How is the area of the base found?"},
+      {"K4", length, ends_not_taken_off,
+       "{n} is what all faces shared out round the sides would give. Take off the two ends first."},
+      {"K5", length, one_end_taken_off, "{n} is what taking off one end would give. How many ends are there?"},
+      {"K6", length, stopped_at_sides,
+       "{n} would be the area round the sides, a good first step. Divide it by the way round."},
+      {"K7", length, half_way_round,
+       "{n} is what half of the way round would give. Go all the way round the base: how long is it?"},
+      {"K8", length, stopped_at_one_face, "{n} would be the area of one face. Which number times itself gives it?"},
+      {"K9", length, halved_for_root, "{n} is what halving would give. What undoes \"times itself\"?"},
+      {"K10", length, root_of_all_faces,
+       "{n} is what the root of the whole surface would give. Share it out among the faces first."},
+      {"K11", length, no_third_root,
+       "{n} is what sharing by three, or a square root, would give. Which number used three times makes the volume?"},
+      {"K12", length, third_not_undone,
+       "{n} is what the third left as it is would give. Multiply the volume by 3 first."},
+      {"K13", length, third_done_again, "{n} is what dividing by three again would give. What undoes a third?"},
+      {"K14", length, half_not_undone, "{n} is what the half left as it is would give. What undoes a half?"},
+      {"K15", length, slant_from_surface,
+       "{n} is what a step left out would give. Take off the base, then share by half of the way round it."},
+  };
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,109 @@
+#include "practice/read_answer.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <vector>
+
+#include "units/quantity.hpp"
+
+namespace fw::practice {
+namespace {
+
+constexpr double smallest_share = 1e-9;     // of a value: nearer numbers are equal
+constexpr double least_rounded_whole = 99;  // below it, a whole number says too little of a decimal
+
+std::string_view trimmed(std::string_view text) {
+  const auto is_space = [](char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; };
+  while (!text.empty() && is_space(text.front())) {
+    text.remove_prefix(1);
+  }
+  while (!text.empty() && (is_space(text.back()) || text.back() == '.')) {
+    text.remove_suffix(1);
+  }
+  return text;
+}
+
+// "S = 286", "about 20.8", "≈ 20.8": what stands before the number is no part of it.
+std::string_view without_lead(std::string_view text) {
+  for (const std::string_view lead : {"=", "≈"}) {
+    const std::size_t at = text.rfind(lead);
+    if (at != std::string_view::npos) {
+      text.remove_prefix(at + lead.size());
+    }
+  }
+  text = trimmed(text);
+  for (const std::string_view word : {"about ", "ca. ", "~"}) {
+    if (text.substr(0, word.size()) == word) {
+      text.remove_prefix(word.size());
+    }
+  }
+  return trimmed(text);
+}
+
+bool begins_alike(std::string_view word, std::string_view item) {
+  const std::size_t size = std::min({word.size(), item.size(), std::size_t{3}});
+  return size > 0 &&
+         std::equal(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(size), item.begin(), [](char a, char b) {
+           return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
+         });
+}
+
+// The number before the first letter that is none of a number's: "4" of "4 rolls".
+std::optional<exact::Written> number_before_word(std::string_view text, std::string_view& word) {
+  const auto letter =
+      std::find_if(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
+  const auto at = static_cast<std::size_t>(letter - text.begin());
+  const auto number = exact::parse_number(trimmed(text.substr(0, at)));
+  word = text.substr(at);
+  return number && !word.empty() ? std::optional(*number) : std::nullopt;
+}
+
+double half_of_last_place(const exact::Written& number) { return 0.5 * std::pow(10.0, -number.places); }
+
+}  // namespace
+
+Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item) {
+  TypedAnswer answer;
+  std::string_view text = without_lead(trimmed(typed));
+  for (const std::string_view sign : {"$", "£", "€"}) {
+    if (text.substr(0, sign.size()) == sign) {
+      answer.is_money = true;
+      text = trimmed(text.substr(sign.size()));
+    }
+  }
+  const auto quantity = units::parse_quantity(text);
+  if (quantity) {
+    answer.number = quantity->number;
+    answer.unit = quantity->has_unit ? std::optional(quantity->unit) : std::nullopt;
+    return answer;
+  }
+  std::string_view word;
+  const std::optional<exact::Written> number = number_before_word(text, word);
+  if (number && (begins_alike(word, item) || begins_alike(word, "faces") || begins_alike(word, "units"))) {
+    answer.number = *number;
+    return answer;
+  }
+  return failure(quantity.error().message);
+}
+
+bool stands_for(const exact::Written& number, const exact::Number& value) {
+  return number.value == value || (!value.is_whole() && stands_for(number, value.to_double()));
+}
+
+bool stands_for(const exact::Written& number, double value) {
+  const double typed = number.value.to_double();
+  const double apart = std::abs(typed - value);
+  const double least = smallest_share * std::max(std::abs(value), std::abs(typed));
+  if (apart <= least) {
+    return true;
+  }
+  const double half = half_of_last_place(number);
+  const bool is_rounded = !number.is_fraction && (number.places > 0 || std::abs(value) >= least_rounded_whole);
+  // A value that ends within the places that are written has no other decimal that stands for it.
+  const double in_places = value / (2 * half);
+  const bool ends = std::abs(in_places - std::round(in_places)) <= smallest_share * std::max(1.0, std::abs(in_places));
+  return is_rounded && !ends && apart <= half * (1 + smallest_share) + least;
+}
+
+}  // namespace fw::practice

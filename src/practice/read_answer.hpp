@@ -1,0 +1,32 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/result.hpp"
+#include "exact/written.hpp"
+#include "units/unit.hpp"
+
+namespace fw::practice {
+
+/// An answer as a student types it, number and unit apart.
+struct TypedAnswer {
+  exact::Written number;
+  std::optional<units::Unit> unit;  ///< none was written
+  bool is_money = false;            ///< "$96"
+};
+
+/// Reads "286", "286 cm²", "286 sq cm", "286cm^2", "408,4", "2,860", "7 1/2 ft", "130 pi", "S = 286 cm²", "≈ 20.8 cm",
+/// "$96", "4 rolls". A word after the number that is no unit is taken for `item` where it begins alike, and for none
+/// otherwise.
+/// Errors: a sentence, where no number is found, or a word is neither a unit nor the item.
+[[nodiscard]] Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item = "");
+
+/// Whether the number is the value, exactly or rounded to as many decimals as are written. One decimal at least, or
+/// three digits, where the value does not end there.
+[[nodiscard]] bool stands_for(const exact::Written& number, const exact::Number& value);
+/// The same for a value in doubles; exact values agree to one part in a thousand million.
+[[nodiscard]] bool stands_for(const exact::Written& number, double value);
+
+}  // namespace fw::practice

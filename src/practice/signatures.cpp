@@ -1,0 +1,60 @@
+#include "practice/signatures.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace fw::practice {
+namespace {
+
+bool is_near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
+
+}  // namespace
+
+const std::vector<Signature>& signatures() {
+  static const std::vector<Signature> table = [] {
+    std::vector<Signature> all;
+    for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
+                             unknown_signatures(), supply_signatures()}) {
+      all.insert(all.end(), part.begin(), part.end());
+    }
+    return all;
+  }();
+  return table;
+}
+
+const std::vector<SharedNumber>& shared_numbers() {
+  static const std::vector<SharedNumber> table{
+      {{"C2", "E1", "A7"}, "Which face did you take as the base, and what was its area?"},
+      {{"C3", "B2"}, "How many of the end faces are in your sum?"},
+      {{"B1", "C7"}, "How many faces did you add?"},
+      {{"D6", "E4"}, "Point to the distance between the two bases. How long is it?"},
+      {{"A4", "F7"}, "What does your first product measure: a length, or a face?"},
+  };
+  return table;
+}
+
+std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
+  std::vector<WrongNumber> all;
+  Finds finds;
+  for (const Signature& signature : signatures()) {
+    const bool is_asked =
+        std::find(signature.asked.begin(), signature.asked.end(), figure.question->asked) != signature.asked.end();
+    if (!is_asked) {
+      continue;
+    }
+    finds.clear();
+    signature.way(figure, finds);
+    for (Found& found : finds) {
+      const bool is_number = std::isfinite(found.value) && found.value > 0 && !is_near(found.value, figure.truth);
+      const bool is_known = std::any_of(all.begin(), all.end(), [&](const WrongNumber& one) {
+        return one.signature->id == signature.id && is_near(one.value, found.value);
+      });
+      if (is_number && !is_known) {
+        all.push_back({&signature, found.value, std::move(found.faces)});
+      }
+    }
+  }
+  return all;
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <initializer_list>
+#include <string>
+#include <vector>
+
+#include "practice/figure.hpp"
+
+namespace fw::practice {
+
+/// A number that a mistake leads to, and the faces that it speaks of.
+struct Found {
+  double value = 0;
+  std::vector<FaceId> faces;
+};
+using Finds = std::vector<Found>;
+
+/// A row of the table of mistakes: a way that students are known to take, and the number that it leads to in any
+/// solid. The way reads measures, roles, groups and areas of faces; where it is no way for a solid it finds nothing.
+/// Source of the rows' ids and ways: studies named beside them; all others are common practice, no source.
+struct Signature {
+  std::string id;            ///< the family's letter and a number: "A1"
+  std::vector<Asked> asked;  ///< for which questions it is a mistake
+  void (*way)(const Figure& figure, Finds& finds);
+  /// In the conditional and with one action; {n} stands for the number that was typed.
+  std::string message;
+};
+
+/// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
+/// (B), missing measures (K), word problems (L).
+[[nodiscard]] const std::vector<Signature>& signatures();
+
+/// Mistakes that always lead to one number, and the question that tells them apart.
+struct SharedNumber {
+  std::vector<std::string> ids;
+  std::string question;
+};
+[[nodiscard]] const std::vector<SharedNumber>& shared_numbers();
+
+/// A wrong number of a problem with the mistake that leads to it.
+struct WrongNumber {
+  const Signature* signature = nullptr;
+  double value = 0;
+  std::vector<FaceId> faces;
+};
+/// Every wrong number that the table finds, in the table's order; never the truth itself (nearer than one part in a
+/// thousand million), and no number twice for one mistake.
+[[nodiscard]] std::vector<WrongNumber> wrong_numbers(const Figure& figure);
+
+// The table's parts, each in a file of its own.
+[[nodiscard]] std::vector<Signature> quantity_signatures();  ///< A
+[[nodiscard]] std::vector<Signature> factor_signatures();    ///< C, F
+[[nodiscard]] std::vector<Signature> height_signatures();    ///< D, E
+[[nodiscard]] std::vector<Signature> face_signatures();      ///< B
+[[nodiscard]] std::vector<Signature> unknown_signatures();   ///< K
+[[nodiscard]] std::vector<Signature> supply_signatures();    ///< L
+
+}  // namespace fw::practice

@@ -1,0 +1,177 @@
+#include "practice/slips.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "exact/print_number.hpp"
+
+namespace fw::practice {
+namespace {
+
+using exact::Number;
+using units::Unit;
+
+bool fits(const TypedAnswer& typed, double value) { return value > 0 && stands_for(typed.number, value); }
+
+// How many of the unit's lengths make one of the other's: 0.01 from cm to m. Capacities go by the edge of their cube.
+double length_factor(const Unit& from, const Unit& to) {
+  return std::pow(units::conversion(from, to).to_double(), 1.0 / from.dimension());
+}
+
+Cause cause(const std::string& id, const TypedAnswer& typed, const std::string& message) {
+  return {id, typed.number.text + message, {}, false};
+}
+
+bool is_power_of_ten_apart(double a, double b) { return std::abs(a / b - 10) < 1e-9 || std::abs(b / a - 10) < 1e-9; }
+
+// The digits of a number as it is printed, in rising order, and whether two neighbors alone have changed places.
+bool has_exchanged_digits(const std::string& typed, const std::string& right) {
+  if (typed.size() != right.size() || typed == right) {
+    return false;
+  }
+  std::vector<std::size_t> different;
+  for (std::size_t i = 0; i < typed.size(); ++i) {
+    if (typed[i] != right[i]) {
+      different.push_back(i);
+    }
+  }
+  return different.size() == 2 && different[1] == different[0] + 1 && typed[different[0]] == right[different[1]] &&
+         typed[different[1]] == right[different[0]];
+}
+
+// The answer with one product of a face, or of the volume, from the next row of the times table.
+std::vector<double> next_rows(const Figure& figure) {
+  std::vector<double> numbers;
+  if (figure.question->asked != Asked::Surface && figure.question->asked != Asked::Lateral) {
+    return numbers;
+  }
+  std::vector<solids::GroupId> done;
+  for (const FigureFace& face : figure.faces) {
+    const bool is_done = std::find(done.begin(), done.end(), face.group) != done.end();
+    const std::vector<solids::FaceLength>& lengths = figure.face(face).lengths;
+    if (is_done || !face.counts || lengths.size() != 2 || face.is_halved) {
+      continue;
+    }
+    done.push_back(face.group);
+    const auto alike = std::count_if(figure.faces.begin(), figure.faces.end(),
+                                     [&](const FigureFace& one) { return one.group == face.group && one.counts; });
+    for (const solids::FaceLength& length : lengths) {
+      const double by = static_cast<double>(alike) * length.value.to_double();
+      numbers.push_back(figure.truth + by);
+      numbers.push_back(figure.truth - by);
+    }
+  }
+  return numbers;
+}
+
+}  // namespace
+
+bool has_right_number(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {
+  return stands_for(typed.number, *question.truth) ||
+         std::any_of(from_roots.begin(), from_roots.end(),
+                     [&](const Number& answer) { return stands_for(typed.number, answer); });
+}
+
+bool is_right(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {
+  if (!question.unit) {
+    const bool is_cost = question.packs && question.packs->cost && typed.number.value == *question.packs->cost;
+    return is_cost || (!typed.unit && has_right_number(typed, question, from_roots));
+  }
+  const bool has_no_unit = *question.unit == Unit::none().to_the(question.unit->dimension());
+  if (!typed.unit) {
+    return has_no_unit && has_right_number(typed, question, from_roots);
+  }
+  if (*typed.unit == *question.unit) {
+    return has_right_number(typed, question, from_roots);
+  }
+  if (!question.unit->converts_to(*typed.unit)) {
+    return false;
+  }
+  Question converted = question;
+  const Number factor = units::conversion(*question.unit, *typed.unit);
+  converted.truth = *question.truth * factor;
+  std::vector<Number> roots;
+  for (const Number& answer : from_roots) {
+    roots.push_back(answer * factor);
+  }
+  return has_right_number(typed, converted, roots);
+}
+
+Cause wrong_unit(const TypedAnswer& typed, const Question& question) {
+  const int dimension = question.unit->dimension();
+  const std::string right = "The number is right. ";
+  if (!typed.unit || typed.unit->dimension() == 1) {
+    const bool counts_lengths = dimension == 1;
+    return {"G1",
+            right + (counts_lengths ? "Which unit belongs to it?"
+                                    : "What did you count: lengths, squares or cubes? Write its unit."),
+            {},
+            false};
+  }
+  const bool is_power_wrong = typed.unit->dimension() != dimension;
+  return {"G2",
+          right + (is_power_wrong ? std::string(dimension == 1 ? "A length is counted: write its unit without a power."
+                                                : dimension == 2 ? "Flat squares are counted: write the small 2."
+                                                                 : "Cubes are counted: write the small 3.")
+                                  : "In which unit are the lengths of this solid? Write its square or cube."),
+          {},
+          false};
+}
+
+std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& figure) {
+  const Question& question = *figure.question;
+  std::vector<Cause> causes;
+  if (!question.unit || !typed.unit || *typed.unit == *question.unit || !question.unit->converts_to(*typed.unit)) {
+    return causes;
+  }
+  const double factor = length_factor(*question.unit, *typed.unit);
+  const int dimension = question.unit->dimension();
+  const double whole_factor = std::pow(factor, dimension);
+  if (typed.unit->is_capacity()) {
+    if (is_power_of_ten_apart(typed.number.value.to_double(), figure.truth * whole_factor)) {
+      causes.push_back(cause(
+          "G7", typed, " is what another step of ten would give. How many cubes fill one " + typed.unit->name() + "?"));
+    }
+    return causes;
+  }
+  for (int power = 1; power < dimension; ++power) {
+    if (fits(typed, figure.truth * std::pow(factor, power))) {
+      const bool is_customary =
+          typed.unit->root() && std::abs(std::log10(factor) - std::round(std::log10(factor))) > 1e-6;
+      causes.push_back(cause(is_customary     ? "G8"
+                             : dimension == 2 ? "G3"
+                                              : "G4",
+                             typed,
+                             " is what the factor of a length would give. In how many directions do you convert?"));
+    }
+  }
+  if (fits(typed, figure.truth / whole_factor)) {
+    causes.push_back(cause("G5", typed,
+                           " is what converting the other way would give. Does a larger unit need more of "
+                           "them, or fewer?"));
+  }
+  return causes;
+}
+
+std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
+  std::vector<Cause> causes;
+  const double number = typed.number.value.to_double();
+  if (is_power_of_ten_apart(number, figure.truth)) {
+    causes.push_back(cause("M1", typed, " has the right digits. Estimate: about how large should it be?"));
+  }
+  const exact::Shown shown = exact::shown(*figure.question->truth, 2);
+  if (has_exchanged_digits(exact::shown(typed.number.value, 2).text, shown.text)) {
+    causes.push_back(cause("M2", typed, " is close. Look at the order of your digits."));
+  }
+  const std::vector<double> rows = next_rows(figure);
+  if (std::any_of(rows.begin(), rows.end(), [&](double row) { return fits(typed, row); })) {
+    causes.push_back(cause("M3", typed, " could come from one product. Check the multiplication of each face."));
+  }
+  constexpr double early = 0.01;
+  if (!shown.exact && std::abs(number - figure.truth) < early * figure.truth) {
+    causes.push_back(cause("M4", typed, " is very close. Keep more digits until the end."));
+  }
+  return causes;
+}
+
+}  // namespace fw::practice
