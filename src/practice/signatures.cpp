@@ -33,7 +33,7 @@ const std::vector<SharedNumber>& shared_numbers() {
   return table;
 }
 
-std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
+std::vector<WrongNumber> all_wrong_numbers(const Figure& figure) {
   std::vector<WrongNumber> all;
   Finds finds;
   for (const Signature& signature : signatures()) {
@@ -45,15 +45,22 @@ std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
     finds.clear();
     signature.way(figure, finds);
     for (Found& found : finds) {
-      const bool is_number = std::isfinite(found.value) && found.value > 0 && !is_near(found.value, figure.truth);
       const bool is_known = std::any_of(all.begin(), all.end(), [&](const WrongNumber& one) {
         return one.signature->id == signature.id && is_near(one.value, found.value);
       });
-      if (is_number && !is_known) {
+      if (std::isfinite(found.value) && found.value > 0 && !is_known) {
         all.push_back({&signature, found.value, std::move(found.faces)});
       }
     }
   }
+  return all;
+}
+
+std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
+  std::vector<WrongNumber> all = all_wrong_numbers(figure);
+  all.erase(
+      std::remove_if(all.begin(), all.end(), [&](const WrongNumber& one) { return is_near(one.value, figure.truth); }),
+      all.end());
   return all;
 }
 

@@ -46,6 +46,8 @@ struct WrongNumber {
 /// Every wrong number that the table finds, in the table's order; never the truth itself (nearer than one part in a
 /// thousand million), and no number twice for one mistake.
 [[nodiscard]] std::vector<WrongNumber> wrong_numbers(const Figure& figure);
+/// The same with those that lead to the truth, because of the numbers chosen.
+[[nodiscard]] std::vector<WrongNumber> all_wrong_numbers(const Figure& figure);
 
 // The table's parts, each in a file of its own.
 [[nodiscard]] std::vector<Signature> quantity_signatures();  ///< A

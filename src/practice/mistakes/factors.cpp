@@ -62,6 +62,7 @@ std::vector<double> bases_with_a_side(const Figure& figure) {
     return areas;
   }
   const FigureFace& base = figure.faces[0];
+  const std::vector<algebra::Symbol> in_work = algebra::symbols_of(figure.face(base).work);
   for (const solids::FaceLength& length : figure.face(base).lengths) {
     if (!length.is_height) {
       continue;
@@ -69,7 +70,8 @@ std::vector<double> bases_with_a_side(const Figure& figure) {
     const double height = length.value.to_double();
     for (const solids::Measure& side : figure.problem->solid.statement().measures) {
       const auto value = figure.value(side.symbol.name);
-      if (side.in_base && value && *value > height && !(side.symbol == length.symbol)) {
+      const bool is_worked_with = std::find(in_work.begin(), in_work.end(), side.symbol) != in_work.end();
+      if (side.in_base && !is_worked_with && value && *value > height) {
         areas.push_back(figure.area_with(base, {{length.symbol.name, *value}}));
       }
     }

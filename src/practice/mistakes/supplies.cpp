@@ -74,7 +74,9 @@ void open_faces_counted(const Figure& figure, Finds& finds) {
           is_open || (figure.problem->supply->measure == "lateral_area" && face.role != solids::FaceRole::Lateral);
       counted += is_left_out ? 0 : face.area;
     }
-    finds.push_back({rounded_as_asked(*packs, packs->quotient * figure.closed / counted), left_out});
+    if (counted < figure.closed) {
+      finds.push_back({rounded_as_asked(*packs, packs->quotient * figure.closed / counted), left_out});
+    }
   }
 }
 void rounded_another_way(const Figure& figure, Finds& finds) {
@@ -82,8 +84,14 @@ void rounded_another_way(const Figure& figure, Finds& finds) {
   if (!packs) {
     return;
   }
-  for (const double count : {std::floor(packs->quotient), std::ceil(packs->quotient), packs->quotient}) {
-    finds.push_back({count, {}});
+  if (packs->rounding != Rounding::Down) {
+    finds.push_back({std::floor(packs->quotient + 1e-9), {}});
+  }
+  if (packs->rounding != Rounding::Up) {
+    finds.push_back({std::ceil(packs->quotient - 1e-9), {}});
+  }
+  if (packs->rounding != Rounding::None) {
+    finds.push_back({packs->quotient, {}});
   }
 }
 void exact_amount_paid(const Figure& figure, Finds& finds) {

@@ -1,0 +1,284 @@
+#include "practice/generate/generate.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <set>
+
+#include "exact/print_number.hpp"
+#include "practice/generate/types.hpp"
+#include "practice/signatures.hpp"
+
+namespace fw::practice {
+namespace {
+
+using lessons::Problem;
+
+const std::vector<ProblemType>& types() {
+  static const std::vector<ProblemType> table = [] {
+    std::vector<ProblemType> all;
+    for (const auto& part : {measure_types(), unknown_types(), supply_types()}) {
+      all.insert(all.end(), part.begin(), part.end());
+    }
+    return all;
+  }();
+  return table;
+}
+
+// Digits of every label and of the answer: equal in parallel problems.
+std::string shape_of(const Problem& problem, const std::string& answer) {
+  std::string shape = std::to_string(answer.size());
+  for (const algebra::Symbol& symbol : {solids::symbols::surface_area(), solids::symbols::volume()}) {
+    const units::WrittenQuantity* written = problem.solid.written(symbol);
+    shape += written == nullptr ? "" : "," + std::to_string(written->number.text.size());
+  }
+  for (const solids::Measure& measure : problem.solid.statement().measures) {
+    const units::WrittenQuantity* written = problem.solid.written(measure.symbol);
+    shape += written == nullptr ? "" : "," + std::to_string(written->number.text.size());
+  }
+  return shape + "," + std::to_string(problem.solid.group_count());
+}
+
+// What must not come twice: the figure with its numbers.
+std::string figure_key(const Problem& problem) {
+  std::string key = problem.solid.name();
+  for (const auto& [name, value] : problem.solid.values()) {
+    key += ";" + std::to_string(std::llround(1000 * value.to_double()));
+  }
+  return key;
+}
+
+bool is_a_label(const Problem& problem, const exact::Number& number) {
+  const std::vector<solids::Measure>& all = problem.solid.statement().measures;
+  return std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
+    const units::WrittenQuantity* written = problem.solid.written(measure.symbol);
+    return written != nullptr && written->number.value == number;
+  });
+}
+
+struct Made {
+  Problem problem;
+  std::string answer;  ///< with what is asked; empty where the answer is a name or a count of faces
+};
+
+// Whether a mistake comes too near to the answer.
+bool hides_a_mistake(const Problem& problem, const Question& question) {
+  constexpr double too_near = 0.01;
+  constexpr double too_near_for_the_other_measure = 0.03;
+  if (!question.truth || question.asked == Asked::Faces) {
+    return false;
+  }
+  const double truth = question.truth->to_double();
+  const Figure figure = figure_of(problem, question);
+  const bool is_area = question.asked == Asked::Surface || question.asked == Asked::Lateral;
+  const double other = question.asked == Asked::Volume ? figure.closed : figure.volume;
+  const bool is_blurred =
+      (is_area || question.asked == Asked::Volume) && std::abs(other - truth) <= too_near_for_the_other_measure * truth;
+  const std::vector<WrongNumber> wrong = all_wrong_numbers(figure);
+  return is_blurred || std::any_of(wrong.begin(), wrong.end(), [&](const WrongNumber& one) {
+           return std::abs(one.value - truth) <= too_near * truth;
+         });
+}
+
+class Maker {
+ public:
+  explicit Maker(const PracticeRequest& request) : request_(&request), plan_{request.seed} {
+    for (const ProblemType& type : types()) {
+      const bool is_wanted = request.types.empty() ||
+                             std::find(request.types.begin(), request.types.end(), type.key) != request.types.end();
+      if (is_wanted && type.level <= request.level) {
+        types_.push_back(&type);
+      }
+    }
+  }
+
+  Result<std::vector<lessons::Lesson>, std::string> made() {
+    std::vector<lessons::Lesson> lessons(request_->versions);
+    for (std::size_t v = 0; v < lessons.size(); ++v) {
+      lessons[v].title = request_->title + (lessons.size() > 1 ? ", version " + std::to_string(v + 1) : "");
+    }
+    for (std::size_t i = 0; i < request_->count; ++i) {
+      const std::vector<Problem> row = next_row();
+      if (row.empty()) {
+        return failure("these types have too few different figures for " + std::to_string(request_->count) +
+                       " problems: ask for fewer, or add a type");
+      }
+      for (std::size_t v = 0; v < row.size(); ++v) {
+        lessons[v].problems.push_back(row[v]);
+        lessons[v].problems.back().id = "p" + std::to_string(i + 1);
+      }
+    }
+    return lessons;
+  }
+
+ private:
+  // The next type in a shuffled round of all, whose method is not that of the problem before where there is another.
+  const ProblemType& next_type() {
+    if (bag_.empty()) {
+      bag_ = types_;
+      for (std::size_t i = bag_.size(); i > 1; --i) {
+        std::swap(bag_[i - 1], bag_[plan_.below(i)]);
+      }
+    }
+    auto next =
+        std::find_if(bag_.begin(), bag_.end(), [&](const ProblemType* type) { return type->method != before_; });
+    if (next == bag_.end()) {
+      // The rest of the round is all of one method: one of another method comes a second time.
+      const auto other =
+          std::find_if(types_.begin(), types_.end(), [&](const ProblemType* type) { return type->method != before_; });
+      if (other != types_.end()) {
+        return **other;
+      }
+      next = bag_.begin();
+    }
+    const ProblemType& type = **next;
+    bag_.erase(next);
+    return type;
+  }
+
+  Blueprint next_blueprint(const ProblemType& type) {
+    std::vector<const Family*> fitting;
+    for (const Family& family : families()) {
+      if (family.level <= request_->level && type.serves(family)) {
+        fitting.push_back(&family);
+      }
+    }
+    Blueprint blueprint;
+    blueprint.family = one_of(fitting, plan_);
+    blueprint.level = request_->level;
+    blueprint.unit = plan_.below(2) == 0 ? "cm" : "in";
+    blueprint.story = plan_.below(12);
+    blueprint.thing = plan_.below(12);
+    return blueprint;
+  }
+
+  // One problem a version; none where no numbers were found for any type.
+  std::vector<Problem> next_row() {
+    for (std::size_t i = 0; i < types_.size(); ++i) {
+      std::vector<Problem> row = row_of(next_type());
+      if (!row.empty()) {
+        return row;
+      }
+    }
+    return {};
+  }
+
+  std::vector<Problem> row_of(const ProblemType& type) {
+    constexpr int blueprints = 40;
+    constexpr int draws = 60;
+    for (int i = 0; i < blueprints; ++i) {
+      const Blueprint blueprint = next_blueprint(type);
+      std::vector<Made> row;
+      Seed numbers{plan_.next()};
+      for (int k = 0; k < draws && row.size() < request_->versions; ++k) {
+        const std::optional<Problem> drawn = type.make(blueprint, numbers);
+        if (drawn) {
+          take_if_good(*drawn, row);
+        }
+      }
+      if (row.size() == request_->versions) {
+        before_ = type.method;
+        std::vector<Problem> problems;
+        for (const Made& one : row) {
+          figures_.insert(figure_key(one.problem));
+          answers_.insert(one.answer);
+          problems.push_back(one.problem);
+        }
+        return problems;
+      }
+    }
+    return {};
+  }
+
+  void take_if_good(const Problem& problem, std::vector<Made>& row) const {
+    const auto question = question_of(problem);
+    if (!question || (question->truth && question->truth->sign() <= 0)) {
+      return;
+    }
+    const bool is_number = question->truth && question->asked != Asked::Faces;
+    const std::string number = is_number ? exact::shown(*question->truth, 3).text : "";
+    const bool is_told = question->asked == Asked::Length || question->asked == Asked::Count;
+    const std::string answer = is_number && !is_told ? number + " " + question->find : "";
+    const std::string figure = figure_key(problem);
+    if (figures_.count(figure) != 0 || (!answer.empty() && answers_.count(answer) != 0)) {
+      return;
+    }
+    for (const Made& other : row) {
+      const bool is_parallel = shape_of(other.problem, other.answer) == shape_of(problem, answer);
+      if (!is_parallel || figure_key(other.problem) == figure || (!answer.empty() && other.answer == answer)) {
+        return;
+      }
+    }
+    if (question->asked == Asked::Length && is_a_label(problem, *question->truth)) {
+      return;
+    }
+    const bool ends = !is_number || exact::shown(*question->truth, 1).exact;
+    if (ends && number != "1" && !hides_a_mistake(problem, *question)) {
+      row.push_back({problem, answer});
+    }
+  }
+
+  const PracticeRequest* request_;
+  Seed plan_;
+  std::vector<const ProblemType*> types_;
+  std::vector<const ProblemType*> bag_;
+  std::string before_;
+  std::set<std::string> figures_, answers_;
+};
+
+}  // namespace
+
+const std::vector<TypeName>& type_names() {
+  static const std::vector<TypeName> names = [] {
+    std::vector<TypeName> all;
+    for (const ProblemType& type : types()) {
+      all.push_back({type.key, type.title, type.level});
+    }
+    return all;
+  }();
+  return names;
+}
+
+bool is_masked(const Problem& problem) {
+  const auto question = question_of(problem);
+  return question && hides_a_mistake(problem, *question);
+}
+
+Result<std::vector<lessons::Lesson>, std::string> generated(const PracticeRequest& request) {
+  for (const std::string& key : request.types) {
+    const auto& all = types();
+    const auto type = std::find_if(all.begin(), all.end(), [&](const ProblemType& one) { return one.key == key; });
+    if (type == all.end()) {
+      return failure("there is no type \"" + key + "\" of problem");
+    }
+    if (type->level > request.level) {
+      return failure("problems of the type \"" + key + "\" begin at level " + std::to_string(type->level));
+    }
+  }
+  return Maker(request).made();
+}
+
+std::optional<Problem> made_problem(const solids::Description& description, const solids::Known& known,
+                                    const std::string& find, const std::string& prompt) {
+  auto solid = solids::Solid::make(description, known);
+  if (!solid || !solid->remarks().empty()) {
+    return std::nullopt;
+  }
+  return Problem{"", prompt, description, known, {find}, std::nullopt, std::move(solid).value()};
+}
+
+std::string told(const std::vector<std::string>& stories, const Blueprint& blueprint) {
+  const std::vector<std::string>& things = blueprint.family->things;
+  const std::string& thing = things[blueprint.thing % things.size()];
+  const bool has_vowel = std::string("aeiou").find(thing.front()) != std::string::npos;
+  std::string text = stories[blueprint.story % stories.size()];
+  for (const auto& [place, article] : {std::pair<std::string, std::string>{"{A thing}", has_vowel ? "An " : "A "},
+                                       std::pair<std::string, std::string>{"{a thing}", has_vowel ? "an " : "a "}}) {
+    for (std::size_t at = text.find(place); at != std::string::npos; at = text.find(place)) {
+      text.replace(at, place.size(), article + thing);
+    }
+  }
+  return text;
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,122 @@
+#include <cmath>
+
+#include "practice/generate/types.hpp"
+
+// Word problems: something is covered, filled or edged with things that are counted.
+namespace fw::practice {
+namespace {
+
+using lessons::Problem;
+using lessons::Rounding;
+
+bool any(const Family&) { return true; }
+bool has_lid(const Family& family) { return family.has_lid; }
+
+// What one item covers or holds, such that a part of an item is left over and rounding to the nearest count is wrong:
+// tenths of the quotient from 1 to 4 to round up, from 6 to 9 to round down. 0: there is none.
+int portion(int amount, Rounding rounding, Seed& seed) {
+  const int step = amount > 400 ? 10 : 5;
+  const int least_tenths = rounding == Rounding::Up ? 1 : 6;
+  std::vector<int> good;
+  for (int each = step; each * 3 <= amount; each += step) {
+    const int tenths = 10 * (amount % each) / each;
+    if (each * 12 >= amount && tenths >= least_tenths && tenths <= least_tenths + 3) {
+      good.push_back(each);
+    }
+  }
+  return good.empty() ? 0 : one_of(good, seed);
+}
+
+struct Item {
+  std::string name;
+  Rounding rounding = Rounding::Up;
+};
+
+std::optional<Problem> counted(const Blueprint& blueprint, Seed& seed, const std::string& purpose, const Item& item,
+                               const std::vector<std::string>& stories) {
+  const std::string measure = purpose == "cover" ? "surface_area" : "volume";
+  const Labels labels = purpose == "cover" ? Labels::ForArea : Labels::ForVolume;
+  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, labels, blueprint.unit), {}, measure,
+                              told(stories, blueprint));
+  if (!problem) {
+    return std::nullopt;
+  }
+  const bool covers = purpose == "cover";
+  const exact::Number amount = covers ? problem->solid.surface_area().amount() : problem->solid.volume().amount();
+  if (!amount.is_whole()) {
+    return std::nullopt;
+  }
+  const int each = portion(static_cast<int>(amount.to_double()), item.rounding, seed);
+  const units::Unit unit = problem->solid.unit().to_the(covers ? 2 : 3);
+  const auto quantity = units::parse_quantity(std::to_string(each) + " " + unit.ascii());
+  if (each == 0 || !quantity) {
+    return std::nullopt;
+  }
+  problem->supply = lessons::Supply{purpose, measure, *quantity, item.name, item.rounding};
+  return problem;
+}
+
+std::optional<Problem> cover(const Blueprint& blueprint, Seed& seed) {
+  return counted(blueprint, seed, "cover", {"sheet"},
+                 {"Gold paper for {a thing} comes in sheets. How many sheets cover every face?",
+                  "{A thing} gets a skin of foil on all faces. How many sheets must be bought?"});
+}
+std::optional<Problem> fill(const Blueprint& blueprint, Seed& seed) {
+  return counted(blueprint, seed, "fill", {"bag"},
+                 {"{A thing} is filled with sand from bags. How many bags must be bought?",
+                  "Pine needles to stuff {a thing} come in bags. How many bags are needed?"});
+}
+std::optional<Problem> pour(const Blueprint& blueprint, Seed& seed) {
+  return counted(blueprint, seed, "fill", {"cup", Rounding::Down},
+                 {"{A thing} is cast in wax, then melted and poured into cups. How many cups can be filled completely?",
+                  "All the ice of {a thing} melts into cups. How many full cups is that?"});
+}
+std::optional<Problem> cost(const Blueprint& blueprint, Seed& seed) {
+  auto problem =
+      counted(blueprint, seed, "cover", {"sheet"},
+              {"Silver paper for every face of {a thing} is sold in whole sheets. What does it cost?",
+               "All faces of {a thing} get colored paper. Only whole sheets are sold. What is paid for it?"});
+  if (problem) {
+    const int dollars = drawn(seed, 2, 9);
+    problem->supply->price = lessons::Price{"$" + std::to_string(dollars), "$", exact::Number::whole(dollars)};
+  }
+  return problem;
+}
+std::optional<Problem> edging(const Blueprint& blueprint, Seed& seed) {
+  auto problem =
+      made_problem(blueprint.family->draw(seed, blueprint.level, Labels::ForVolume, blueprint.unit), {}, "volume",
+                   told({"Ribbon runs along every edge of {a thing}. How many rolls of ribbon must be bought?",
+                         "A frame of straws has the shape of {a thing}. How many straws are cut up for its edges?"},
+                        blueprint));
+  if (!problem) {
+    return std::nullopt;
+  }
+  double edges = 0;
+  for (const geometry::Edge& edge : problem->solid.polyhedron().edges()) {
+    const auto& corners = problem->solid.polyhedron().vertices();
+    edges += glm::length(corners[edge.to] - corners[edge.from]);
+  }
+  const int amount = static_cast<int>(std::lround(edges));
+  const int each = portion(amount, Rounding::Up, seed);
+  if (each == 0 || std::abs(edges - amount) > 1e-6) {
+    return std::nullopt;
+  }
+  problem->find.clear();
+  const auto quantity = units::parse_quantity(std::to_string(each) + " " + blueprint.unit);
+  problem->supply = lessons::Supply{"edge", "edges", *quantity, blueprint.story % 2 == 0 ? "roll" : "straw"};
+  return problem;
+}
+
+}  // namespace
+
+std::vector<ProblemType> supply_types() {
+  return {
+      {"cover", "cover with whole sheets", 1, "cover and round up", any, cover},
+      {"fill", "fill from whole bags", 1, "fill and round up", has_lid, fill},
+      {"pour", "pour into full cups", 2, "fill and round down", any, pour},
+      {"cost", "cost of whole sheets", 2, "cost", any, cost},
+      {"edging", "length of all edges", 1, "add edges", has_lid, edging},
+  };
+}
+
+}  // namespace fw::practice

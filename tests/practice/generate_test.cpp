@@ -1,0 +1,132 @@
+#include "practice/generate/generate.hpp"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "exact/print_number.hpp"
+#include "lessons/masking.hpp"
+#include "lessons/read_lesson.hpp"
+#include "lessons/write_lesson.hpp"
+#include "practice/figure.hpp"
+#include "reasoning/explanation.hpp"
+
+namespace fw::practice {
+namespace {
+
+std::vector<lessons::Lesson> lessons_of(const PracticeRequest& request) {
+  const auto lessons = generated(request);
+  EXPECT_TRUE(lessons.has_value()) << (lessons ? "" : lessons.error());
+  return lessons ? *lessons : std::vector<lessons::Lesson>{};
+}
+PracticeRequest request_of(std::uint64_t seed, int level, std::size_t count) {
+  PracticeRequest request;
+  request.seed = seed;
+  request.level = level;
+  request.count = count;
+  return request;
+}
+
+TEST(Generator, EveryTypeAtEveryLevelMakesProblems) {
+  for (const TypeName& type : type_names()) {
+    for (int level = type.level; level <= 3; ++level) {
+      PracticeRequest request = request_of(5, level, 3);
+      request.types = {type.key};
+      EXPECT_EQ(lessons_of(request).at(0).problems.size(), 3U) << type.key << " at level " << level;
+    }
+  }
+}
+
+TEST(Generator, WritesOrdinaryLessonsThatCanBeWorkedOut) {
+  for (int level = 1; level <= 3; ++level) {
+    const lessons::Lesson lesson = lessons_of(request_of(11, level, 24)).at(0);
+    const auto read = lessons::read_lesson(lessons::write_lesson(lesson));
+    ASSERT_TRUE(read.has_value()) << text(read.error().front(), "lesson");
+    EXPECT_EQ(*read, lesson);
+    for (const lessons::Problem& problem : lesson.problems) {
+      const auto worked = reasoning::explained(problem);
+      EXPECT_TRUE(worked.has_value()) << problem.prompt << ": " << (worked ? "" : worked.error());
+      EXPECT_EQ(problem.prompt.find('{'), std::string::npos) << problem.prompt;
+    }
+  }
+}
+
+TEST(Generator, MasksNoMistake) {
+  for (int level = 1; level <= 3; ++level) {
+    const lessons::Lesson lesson = lessons_of(request_of(3, level, 60)).at(0);
+    for (const lessons::Problem& problem : lesson.problems) {
+      EXPECT_TRUE(lessons::masking_hints(problem).empty()) << lessons::masking_hints(problem).front();
+      EXPECT_FALSE(is_masked(problem));
+    }
+  }
+}
+
+std::string known_of(const lessons::Problem& problem) {
+  return problem.known.empty() ? "" : problem.known.begin()->first;
+}
+
+TEST(Generator, NoTwoNeighborsAreOfOneType) {
+  const lessons::Lesson lesson = lessons_of(request_of(8, 2, 40)).at(0);
+  for (std::size_t i = 1; i < lesson.problems.size(); ++i) {
+    const lessons::Problem& a = lesson.problems[i - 1];
+    const lessons::Problem& b = lesson.problems[i];
+    const bool is_same = a.find == b.find && a.supply.has_value() == b.supply.has_value() &&
+                         known_of(a) == known_of(b) && a.open.size() == b.open.size();
+    // Volumes of like and of unlike units are two methods.
+    EXPECT_TRUE(!is_same || (!a.find.empty() && a.find.front() == "volume")) << a.prompt << '\n' << b.prompt;
+  }
+}
+
+TEST(Generator, ParallelVersionsMatchAndNeverRepeat) {
+  PracticeRequest request = request_of(21, 2, 12);
+  request.versions = 4;
+  const std::vector<lessons::Lesson> versions = lessons_of(request);
+  ASSERT_EQ(versions.size(), 4U);
+  std::set<std::string> figures;
+  for (std::size_t i = 0; i < request.count; ++i) {
+    for (const lessons::Lesson& version : versions) {
+      const lessons::Problem& first = versions[0].problems[i];
+      const lessons::Problem& other = version.problems[i];
+      EXPECT_EQ(other.solid.name(), first.solid.name());
+      EXPECT_EQ(other.find, first.find);
+      EXPECT_EQ(other.solid.unit(), first.solid.unit());
+      EXPECT_EQ(other.supply.has_value(), first.supply.has_value());
+      EXPECT_EQ(other.solid.group_count(), first.solid.group_count());
+      std::string figure = other.solid.name();
+      for (const auto& [name, value] : other.solid.values()) {
+        figure += " " + exact::exact_text(value);
+      }
+      EXPECT_TRUE(figures.insert(figure).second) << "twice: " << figure;
+    }
+  }
+}
+
+// Pinned: the same seed gives the same problems on every machine and in every later version of the program.
+TEST(Generator, GivesTheSameProblemsForTheSameSeed) {
+  const lessons::Lesson lesson = lessons_of(request_of(2026, 2, 6)).at(0);
+  std::string told;
+  for (const lessons::Problem& problem : lesson.problems) {
+    const auto question = question_of(problem);
+    told += problem.solid.name() + ", " + question->find + ": " +
+            (question->truth ? exact::shown(*question->truth, 2).text : "") + "\n";
+  }
+  EXPECT_EQ(told,
+            "cube, count: 4\n"
+            "triangular prism, surface_area: 1120\n"
+            "rectangular pyramid, base_area: 280\n"
+            "rectangular prism, volume: 3520\n"
+            "rectangular prism, name: \n"
+            "rectangular prism, surface_area: 792\n");
+  EXPECT_EQ(lessons_of(request_of(2026, 2, 6)).at(0), lesson);
+}
+
+TEST(Generator, SaysWhatItCannotMake) {
+  PracticeRequest request = request_of(1, 1, 3);
+  request.types = {"poems"};
+  EXPECT_EQ(generated(request).error(), "there is no type \"poems\" of problem");
+  request.types = {"chain"};
+  EXPECT_EQ(generated(request).error(), "problems of the type \"chain\" begin at level 3");
+}
+
+}  // namespace
+}  // namespace fw::practice
