@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "exact/polynomial.hpp"
+
 namespace fw::solids {
 
 using algebra::Bindings;
@@ -52,11 +54,15 @@ Worked worked_out(const Relations& relations, const Bindings& start, const Verdi
       continue;
     }
     std::vector<Number> solutions = solutions_of(*step, state.values);
+    const double named = verdict.values[step->slot];
+    if (solutions.empty() && verdict.answer != Verdict::Answer::Impossible && named > 0) {
+      // Where labels are rounded, or two solutions lie too close to each other to be told apart.
+      solutions.push_back(exact::approximation(Number::ratio(std::llround(named * 1e9), 1000000000)));
+    }
     if (solutions.empty()) {
       state.contradiction = step->unknown;
       return state;
     }
-    const double named = verdict.values[step->slot];
     if (solutions.size() > 1 && !std::isnan(named)) {
       solutions = {nearest_to(named, solutions)};
     } else if (solutions.size() > 1) {

@@ -30,8 +30,8 @@ struct Consistency::Way {
 struct Consistency::Plan {
   std::vector<std::size_t> basis, extras;
   std::vector<Way> ways;
-  std::vector<SymbolSet> origins;  ///< by slot
-  bool is_plain = true;            ///< the labels are taken in the order of the statement, or whole numbers first
+  std::vector<SymbolSet> origins;         ///< by slot
+  double Label::*allowed = &Label::half;  ///< how far an extra may be off
 };
 
 /// The best reading of the values that the steps leave.
@@ -64,6 +64,7 @@ Consistency::Consistency(const Relations& relations, const std::vector<Given>& g
     const bool is_large = label.value * given.to_written.to_double() >= least_rounded_whole;
     label.wide = label.is_rounded || label.is_known || is_large ? label.half : std::min(spread, label.half);
     labels_.push_back(label);
+    gives_the_whole_ = gives_the_whole_ || label.is_known;
   }
   const Numbering numbering = relations.numbering();
   for (const Condition& condition : relations.statement().conditions) {
@@ -73,48 +74,42 @@ Consistency::Consistency(const Relations& relations, const std::vector<Given>& g
 
 // ---- which labels fix the figure, and how the others follow ----
 
-/// The orders in which the labels are taken as they are written: as the kind lists them; whole numbers and fractions
-/// first; then any one, and any two, of the lengths after the others; then any area or volume last of all.
-std::vector<std::vector<std::size_t>> Consistency::orders() const {
-  std::vector<std::size_t> plain;
-  std::vector<std::size_t> lengths;
+/// All labels, those of a lower rank first and otherwise as the kind lists them.
+std::vector<std::size_t> Consistency::ranked(const std::function<int(std::size_t)>& rank) const {
+  std::vector<std::size_t> order;
   for (std::size_t i = 0; i < labels_.size(); ++i) {
-    plain.push_back(i);
-    if (!labels_[i].is_known) {
-      lengths.push_back(i);
-    }
+    order.push_back(i);
   }
-  std::vector<std::vector<std::size_t>> all{plain};
-  std::vector<std::size_t> whole_first = plain;
-  std::stable_sort(whole_first.begin(), whole_first.end(), [this](std::size_t a, std::size_t b) {
-    const auto rank = [this](std::size_t i) { return labels_[i].is_known ? 2 : labels_[i].is_rounded ? 1 : 0; };
-    return rank(a) < rank(b);
-  });
-  all.push_back(whole_first);
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
+  return order;
+}
+
+/// The orders in which the labels are taken as they are written, after the plain one: whole numbers and fractions
+/// first; any one, and any two, of the lengths after the others; any area or volume last of all; any or all of those
+/// first of all.
+std::vector<Consistency::Order> Consistency::further_orders() const {
+  const auto is_known = [this](std::size_t i) { return labels_[i].is_known; };
+  std::vector<Order> all{
+      {ranked([&](std::size_t i) { return is_known(i)             ? 2
+                                          : labels_[i].is_rounded ? 1
+                                                                  : 0; }), &Label::half}};
   const auto with_last = [&](std::size_t one, std::size_t other) {
-    std::vector<std::size_t> order = plain;
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-      const auto rank = [&](std::size_t i) { return labels_[i].is_known ? 2 : i == one || i == other ? 1 : 0; };
-      return rank(a) < rank(b);
-    });
-    return order;
+    return ranked([&](std::size_t i) { return is_known(i) ? 2 : i == one || i == other ? 1 : 0; });
   };
-  for (const std::size_t one : lengths) {
-    all.push_back(with_last(one, one));
-  }
-  for (const std::size_t one : lengths) {
-    for (const std::size_t other : lengths) {
-      if (one < other) {
-        all.push_back(with_last(one, other));
+  for (std::size_t apart = 0; apart < labels_.size(); ++apart) {
+    for (std::size_t one = 0; one + apart < labels_.size(); ++one) {
+      if (!is_known(one) && !is_known(one + apart)) {
+        all.push_back({with_last(one, one + apart), &Label::narrow});
       }
     }
   }
-  for (std::size_t i = 0; i < labels_.size(); ++i) {
-    if (labels_[i].is_known) {
-      std::vector<std::size_t> order = plain;
-      order.erase(order.begin() + static_cast<std::ptrdiff_t>(i));
-      order.push_back(i);
-      all.push_back(order);
+  if (gives_the_whole_) {
+    all.push_back({ranked([&](std::size_t i) { return is_known(i) ? 0 : 1; }), &Label::wide});
+  }
+  for (std::size_t known = 0; known < labels_.size(); ++known) {
+    if (is_known(known)) {
+      all.push_back({ranked([&](std::size_t i) { return i == known ? 1 : 0; }), &Label::narrow});
+      all.push_back({ranked([&](std::size_t i) { return i == known ? 0 : 1; }), &Label::wide});
     }
   }
   return all;
@@ -125,12 +120,28 @@ Consistency::Plan Consistency::planned(const std::vector<std::size_t>& order, Re
   plan.origins.resize(relations_.symbols().size());
   SymbolSet known;
   SymbolSet by_coordinates;
-  SymbolSet labelled;
-  for (const Label& label : labels_) {
-    labelled.set(label.slot);
-  }
+  const auto take = [&](Way way, const SymbolSet& from) {
+    for (std::size_t slot = 0; slot < plan.origins.size(); ++slot) {
+      if (from.test(slot)) {
+        plan.origins[way.slot] |= plan.origins[slot];
+      }
+    }
+    known.set(way.slot);
+    plan.ways.push_back(std::move(way));
+  };
   const auto go_on = [&](Reach how_far) {
-    while (const auto step = relations_.next_step(known, by_coordinates, how_far)) {
+    while (true) {
+      if (const auto direct = relations_.direct(known, by_coordinates)) {
+        const RoughEquation& equation = relations_.rough()[direct->relation];
+        SymbolSet from = equation.symbols();
+        from.reset(direct->slot);
+        take({direct->slot, &equation, nullptr, nullptr}, from);
+        continue;
+      }
+      const auto step = relations_.next_step(known, by_coordinates, how_far);
+      if (!step) {
+        return;
+      }
       // Coordinates are slow, and only what is written needs to be known here.
       const bool leads_to_a_label =
           std::any_of(labels_.begin(), labels_.end(), [&](const Label& label) { return !known.test(label.slot); });
@@ -139,17 +150,11 @@ Consistency::Plan Consistency::planned(const std::vector<std::size_t>& order, Re
         continue;
       }
       Way way{step->slot, nullptr, nullptr, step->derivation};
-      if (step->relation) {
-        way.equation = &relations_.rough()[*step->relation];
-      } else if (step->derivation == nullptr) {
+      if (step->derivation == nullptr) {
         way.own = std::make_shared<const RoughEquation>(step->equation, relations_.numbering());
         way.equation = way.own.get();
       }
-      for (std::size_t slot = 0; slot < plan.origins.size(); ++slot) {
-        plan.origins[step->slot] |= step->from.test(slot) ? plan.origins[slot] : SymbolSet{};
-      }
-      known.set(step->slot);
-      plan.ways.push_back(way);
+      take(std::move(way), step->from);
     }
   };
   go_on(reach);
@@ -164,7 +169,7 @@ Consistency::Plan Consistency::planned(const std::vector<std::size_t>& order, Re
     known.set(slot);
     go_on(reach);
   }
-  if (known != relations_.all() && by_coordinates.none()) {
+  if (gives_the_whole_ && known != relations_.all() && by_coordinates.none()) {
     go_on(Reach::Composed);
   }
   return plan;
@@ -255,9 +260,10 @@ void Consistency::consider(const Plan& plan, const std::vector<double>& values, 
     const Label& label = labels_[i];
     const double off = std::abs(values[label.slot] - label.value);
     if (std::isnan(off)) {
+      penalty += 1e6;
       continue;
     }
-    const double half = plan.is_plain ? label.half : label.narrow;
+    const double half = label.*plan.allowed;
     const double unit = std::max(half, 1e-3 * label.value);
     const double excess = off - half - same * label.value;
     // Among readings that fit, the nearer one.
@@ -280,8 +286,28 @@ Consistency::Outcome Consistency::outcome(const Plan& plan, const std::vector<do
   return best;
 }
 
+/// Whether an extra is farther off than three times what one label after the other could move it: spares the corners.
+bool Consistency::is_far_off(const Plan& plan, const std::vector<std::size_t>& varied,
+                             const std::vector<double>& middle, const std::vector<double>& at_middle) const {
+  std::vector<double> reach(labels_.size(), 0);
+  for (const std::size_t k : varied) {
+    std::vector<double> tried = middle;
+    tried[k] += labels_[k].wide;
+    const Outcome reached = outcome(plan, tried);
+    if (reached.stopped_at) {
+      return false;
+    }
+    for (const std::size_t i : plan.extras) {
+      reach[i] += std::abs(reached.values[labels_[i].slot] - at_middle[i]);
+    }
+  }
+  return std::any_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
+    return std::abs(at_middle[i] - labels_[i].value) > 3 * (labels_[i].wide + reach[i]);
+  });
+}
+
 /// Lets every label that the others rest on vary within its rounding; each of the others must then come within its own.
-bool Consistency::meets_when_all_are_rounded(const Plan& plan) const {
+Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) const {
   constexpr std::size_t most_varied = 7;
   std::vector<std::size_t> varied;
   std::vector<double> middle(labels_.size());
@@ -294,16 +320,18 @@ bool Consistency::meets_when_all_are_rounded(const Plan& plan) const {
     }
   }
   if (varied.size() > most_varied) {
-    return false;
+    return Meeting::None;
   }
   constexpr double infinite = std::numeric_limits<double>::infinity();
   std::vector<double> least(labels_.size(), infinite);
   std::vector<double> most(labels_.size(), -infinite);
   bool stops_short = false;
   bool exists = false;
+  bool branches = false;  // corners may lie on different ones
   const auto note = [&](const std::vector<double>& tried) {
     const Outcome reached = outcome(plan, tried);
-    if (reached.stopped_at || failed_condition(reached.values) != nullptr) {
+    branches = branches || reached.branched_at.has_value();
+    if (reached.stopped_at || failed_condition(reached.values) != nullptr || is_broken(reached.values)) {
       stops_short = true;
       return;
     }
@@ -317,6 +345,9 @@ bool Consistency::meets_when_all_are_rounded(const Plan& plan) const {
     }
   };
   note(middle);
+  if (exists && !branches && is_far_off(plan, varied, middle, most)) {
+    return Meeting::None;
+  }
   for (std::size_t corner = 0; corner < (std::size_t{1} << varied.size()); ++corner) {
     std::vector<double> tried = middle;
     for (std::size_t k = 0; k < varied.size(); ++k) {
@@ -324,21 +355,76 @@ bool Consistency::meets_when_all_are_rounded(const Plan& plan) const {
     }
     note(tried);
   }
-  return exists && std::all_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
-           const Label& label = labels_[i];
-           // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any more.
-           const double beyond = (stops_short ? 1 : 0.05) * (most[i] - least[i]) + same * label.value;
-           return label.value - label.wide <= most[i] + beyond && label.value + label.wide >= least[i] - beyond;
-         });
+  const bool all_meet =
+      exists && std::all_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
+        const Label& label = labels_[i];
+        // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any
+        // more.
+        const double beyond = (stops_short ? 1 : 0.05) * (most[i] - least[i]) + same * label.value;
+        return label.value - label.wide <= most[i] + beyond && label.value + label.wide >= least[i] - beyond;
+      });
+  return !all_meet ? Meeting::None : stops_short || branches ? Meeting::Possible : Meeting::Sure;
+}
+
+/// Looks for a figure with every label within its rounding, where the corners need not tell: areas and volumes that
+/// stand for lengths make the others jump. Chance is made by a fixed rule, so that an answer never changes.
+std::optional<std::vector<double>> Consistency::found_within_rounding(const Plan& plan) const {
+  constexpr int tries = 500;
+  constexpr int far_ones = 150;
+  unsigned state = 12345;
+  const auto chance = [&state] {  // from -1 to 1
+    state = state * 1664525U + 1013904223U;
+    return static_cast<double>(state >> 8U) / static_cast<double>(1U << 23U) - 1;
+  };
+  std::vector<double> best(labels_.size());
+  for (std::size_t i = 0; i < labels_.size(); ++i) {
+    best[i] = labels_[i].value;
+  }
+  double least = std::numeric_limits<double>::infinity();
+  double stride = 1;
+  for (int attempt = 0; attempt < tries; ++attempt) {
+    std::vector<double> tried = best;
+    for (const std::size_t i : plan.basis) {
+      const Label& label = labels_[i];
+      const double moved = best[i] + (attempt == 0 ? 0 : stride * chance() * label.wide);
+      tried[i] = std::min(std::max(moved, label.value - label.wide), label.value + label.wide);
+    }
+    const Outcome reached = outcome(plan, tried);
+    double excess = std::numeric_limits<double>::infinity();
+    if (!reached.stopped_at && failed_condition(reached.values) == nullptr && !is_broken(reached.values)) {
+      excess = 0;
+      for (const std::size_t i : plan.extras) {
+        const double off = std::abs(reached.values[labels_[i].slot] - labels_[i].value) - same * labels_[i].value;
+        const double beyond = off / std::max(labels_[i].wide, same * labels_[i].value) - 1;
+        excess += beyond <= 0 ? 0 : std::isnan(beyond) ? std::numeric_limits<double>::infinity() : beyond * beyond;
+      }
+    }
+    if (excess <= 0) {
+      return reached.values;
+    }
+    if (excess < least) {
+      least = excess;
+      best = tried;
+      stride = std::min(stride * 2, 1.0);
+    } else if (attempt > far_ones) {
+      if (std::isinf(least)) {
+        return std::nullopt;
+      }
+      stride = std::max(stride * 0.9, 1e-6);
+    }
+  }
+  return std::nullopt;
 }
 
 namespace {
 
-/// Whether the readings give the same numbers to other letters, as when a box's width and height change places.
-bool same_numbers(std::vector<std::vector<double>> readings) {
+/// Whether the readings give the same numbers to other measures, as when a box's width and height change places. The
+/// symbols of the measures come first.
+bool same_numbers(std::vector<std::vector<double>> readings, std::size_t measures) {
   for (std::vector<double>& values : readings) {
-    values.erase(std::remove_if(values.begin(), values.end(), [](double value) { return std::isnan(value); }),
-                 values.end());
+    values.resize(std::min(values.size(), measures));
+    std::replace_if(
+        values.begin(), values.end(), [](double value) { return std::isnan(value); }, 0.0);
     std::sort(values.begin(), values.end());
   }
   return std::all_of(readings.begin() + 1, readings.end(), [&](const std::vector<double>& values) {
@@ -357,7 +443,7 @@ Verdict Consistency::told(const Plan& plan, const Outcome& outcome, Verdict::Ans
   verdict.values = outcome.values;
   verdict.origins = plan.origins;
   if (answer == Verdict::Answer::Fits && outcome.branched_at && outcome.fits_at_branch.size() > 1) {
-    if (same_numbers(outcome.readings)) {
+    if (same_numbers(outcome.readings, relations_.statement().measures.size())) {
       verdict.values = outcome.readings.back();
       return verdict;
     }
@@ -383,7 +469,7 @@ Verdict Consistency::told(const Plan& plan, const Outcome& outcome, Verdict::Ans
   return verdict;
 }
 
-Verdict Consistency::verdict() const {
+Verdict Consistency::verdict(Judging judging) const {
   std::vector<double> values;
   for (const Label& label : labels_) {
     values.push_back(label.value);
@@ -391,38 +477,80 @@ Verdict Consistency::verdict() const {
   struct Tried {
     Plan plan;
     Outcome outcome;
+    std::vector<std::size_t> broken_basis;  ///< what seemed to fix the figure and does so more than once
   };
   std::vector<Tried> tried;
-  const std::vector<std::vector<std::size_t>> all_orders = orders();
+  std::vector<Order> all_orders{{ranked([](std::size_t) { return 0; }), &Label::half}};
   for (std::size_t number = 0; number < all_orders.size(); ++number) {
-    const std::vector<std::size_t>& order = all_orders[number];
-    Plan plan = planned(order, Reach::Direct);
-    plan.is_plain = number < 2;
-    const bool is_new = std::none_of(tried.begin(), tried.end(), [&](const Tried& before) {
-      return std::is_permutation(before.plan.basis.begin(), before.plan.basis.end(), plan.basis.begin(),
-                                 plan.basis.end());
-    });
-    if (!is_new) {
+    const Order order = all_orders[number];
+    const auto has_been_tried = [&](const std::vector<std::size_t>& basis, bool was_broken) {
+      return std::any_of(tried.begin(), tried.end(), [&](const Tried& before) {
+        const std::vector<std::size_t>& other = was_broken ? before.broken_basis : before.plan.basis;
+        return other.size() == basis.size() && std::is_permutation(other.begin(), other.end(), basis.begin());
+      });
+    };
+    Tried now{planned(order.givens, Reach::Direct), {}, {}};
+    now.plan.allowed = order.allowed;
+    if (has_been_tried(now.plan.basis, false)) {
       continue;
     }
-    Outcome outcome = this->outcome(plan, values);
-    if (!outcome.stopped_at && is_broken(outcome.values)) {
+    bool does_not_do = has_been_tried(now.plan.basis, true);
+    if (!does_not_do) {
+      now.outcome = outcome(now.plan, values);
+      does_not_do = now.outcome.stopped_at ? gives_the_whole_ : is_broken(now.outcome.values);
+    }
+    if (does_not_do) {
       // Some of the basis follows from the rest of it in a way that is only found by putting formulas together.
-      plan = planned(order, Reach::Composed);
-      plan.is_plain = number < 2;
-      outcome = this->outcome(plan, values);
+      now.broken_basis = now.plan.basis;
+      now.plan = planned(order.givens, Reach::Composed);
+      now.plan.allowed = order.allowed;
+      if (has_been_tried(now.plan.basis, false)) {
+        continue;
+      }
+      now.outcome = outcome(now.plan, values);
     }
-    if (outcome.fits()) {
-      return told(plan, outcome, Verdict::Answer::Fits);
+    if (now.outcome.fits()) {
+      const bool fits_as_written = order.allowed != &Label::wide;
+      return told(now.plan, now.outcome, fits_as_written ? Verdict::Answer::Fits : Verdict::Answer::FitsLoosely);
     }
-    tried.push_back({std::move(plan), std::move(outcome)});
+    tried.push_back(std::move(now));
     if (tried.front().plan.extras.empty()) {
       break;
     }
+    if (number == 0) {
+      const std::vector<Order> others = further_orders();
+      all_orders.insert(all_orders.end(), others.begin(), others.end());
+    }
   }
   for (const Tried& one : tried) {
-    if (!one.plan.extras.empty() && meets_when_all_are_rounded(one.plan)) {
+    const Meeting meeting = one.plan.extras.empty() ? Meeting::None : meets_when_all_are_rounded(one.plan);
+    if (meeting == Meeting::None) {
+      continue;
+    }
+    if (judging == Judging::OneByOne && meeting == Meeting::Sure && one.plan.extras.size() == 1) {
       return told(one.plan, one.outcome, Verdict::Answer::FitsLoosely);
+    }
+    if (const auto found = found_within_rounding(one.plan)) {
+      Verdict verdict = told(one.plan, one.outcome, Verdict::Answer::FitsLoosely);
+      verdict.values = *found;
+      return verdict;
+    }
+  }
+  const auto of_the_whole =
+      std::count_if(labels_.begin(), labels_.end(), [](const Label& label) { return label.is_known; });
+  constexpr std::size_t most_searched = 2;
+  for (std::size_t i = 0; judging == Judging::OneByOne && i < std::min(tried.size(), most_searched); ++i) {
+    const Outcome& outcome = tried[i].outcome;
+    const Condition* failed = failed_condition(outcome.values);
+    // A bound that must not be reached is a bound for labels too, when nothing else speaks for the figure.
+    const bool is_out = tried[i].plan.extras.empty() && failed != nullptr && !failed->may_be_equal;
+    const bool has_none_as_written = !is_out && (outcome.stopped_at || failed != nullptr);
+    const bool may_hide_one = of_the_whole > 0 && has_none_as_written;
+    const auto found = may_hide_one ? found_within_rounding(tried[i].plan) : std::nullopt;
+    if (found) {
+      Verdict verdict = told(tried[i].plan, tried[i].outcome, Verdict::Answer::FitsLoosely);
+      verdict.values = *found;
+      return verdict;
     }
   }
   return told(tried.front().plan, tried.front().outcome, Verdict::Answer::Impossible);
@@ -458,22 +586,26 @@ bool Consistency::fits_with(std::size_t index, double value, int places) const {
   given.highest = exact::Number::ratio(2 * written + 1, 2) / scale;
   given.places = places;
   given.is_fraction = false;
-  return Consistency(relations_, changed).verdict().answer != Verdict::Answer::Impossible;
+  return Consistency(relations_, changed).verdict(Judging::Together).answer != Verdict::Answer::Impossible;
 }
 
-/// The value as a label with as few decimals as will do.
+/// The value, or one close by, as a label with as few decimals as will do.
 std::optional<Consistency::Remedy> Consistency::written(std::size_t index, double value) const {
   const Given& given = givens_[index];
   const int wanted = std::max(given.places, given.is_fraction ? 2 : 1);
+  constexpr int farthest = 4;
   for (int places = wanted; places <= wanted + 2; ++places) {
     const double unit = std::pow(10.0, -places) / given.to_written.to_double();
-    const double rounded = std::round(value / unit) * unit;
-    if (fits_with(index, rounded, places)) {
-      Remedy remedy;
-      remedy.given = index;
-      remedy.value = rounded;
-      remedy.places = places;
-      return remedy;
+    for (int away = 0; away <= 2 * farthest; ++away) {
+      const int steps = away % 2 == 0 ? away / 2 : -(away + 1) / 2;
+      const double rounded = (std::round(value / unit) + steps) * unit;
+      if (fits_with(index, rounded, places)) {
+        Remedy remedy;
+        remedy.given = index;
+        remedy.value = rounded;
+        remedy.places = places;
+        return remedy;
+      }
     }
   }
   return std::nullopt;
@@ -509,16 +641,16 @@ std::optional<Consistency::Remedy> Consistency::remedy(std::optional<std::size_t
   for (const std::size_t index : blame_order(first)) {
     std::vector<Given> others = givens_;
     others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
-    Verdict verdict = Consistency(relations_, others).verdict();
+    Verdict verdict = Consistency(relations_, others).verdict(Judging::Together);
     if (verdict.answer == Verdict::Answer::Impossible) {
       continue;
     }
     const std::size_t slot = labels_[index].slot;
     if (verdict.choice == slot) {
       const double value = labels_[index].value;
-      verdict.values[slot] = *std::min_element(
-          verdict.choices.begin(), verdict.choices.end(),
-          [value](double a, double b) { return std::abs(a - value) < std::abs(b - value); });
+      verdict.values[slot] =
+          *std::min_element(verdict.choices.begin(), verdict.choices.end(),
+                            [value](double a, double b) { return std::abs(a - value) < std::abs(b - value); });
       verdict.choice.reset();
     }
     const double fitting = verdict.values[slot];

@@ -41,7 +41,10 @@ class Consistency {
  public:
   Consistency(const Relations& relations, const std::vector<Given>& givens);
 
-  [[nodiscard]] Verdict verdict() const;
+  /// Whether labels that follow from the others are compared one after another, so that a right figure is never
+  /// refused, or must all fit at once in one figure.
+  enum class Judging { OneByOne, Together };
+  [[nodiscard]] Verdict verdict(Judging judging = Judging::OneByOne) const;
 
   /// A label whose change alone makes the figure possible, with a value that does.
   struct Remedy {
@@ -67,11 +70,17 @@ class Consistency {
     RoughExpression greater, less;
     const Condition* condition;
   };
+  /// In which order the labels are taken as they are written, and how far those that follow may be off.
+  struct Order {
+    std::vector<std::size_t> givens;
+    double Label::*allowed;
+  };
   struct Way;
   struct Plan;
   struct Outcome;
 
-  [[nodiscard]] std::vector<std::vector<std::size_t>> orders() const;
+  [[nodiscard]] std::vector<std::size_t> ranked(const std::function<int(std::size_t)>& rank) const;
+  [[nodiscard]] std::vector<Order> further_orders() const;
   [[nodiscard]] Plan planned(const std::vector<std::size_t>& order, Reach reach) const;
   [[nodiscard]] Outcome outcome(const Plan& plan, const std::vector<double>& label_values) const;
   void follow(const Plan& plan, std::size_t step, std::vector<double> values, Outcome& best) const;
@@ -79,7 +88,13 @@ class Consistency {
                 Outcome& best) const;
   [[nodiscard]] const Condition* failed_condition(const std::vector<double>& values) const;
   [[nodiscard]] bool is_broken(const std::vector<double>& values) const;
-  [[nodiscard]] bool meets_when_all_are_rounded(const Plan& plan) const;
+  /// Possible: some of the corners are no figures, or they lie on different branches of a quadratic, so that they do
+  /// not tell how far the values go.
+  enum class Meeting { None, Possible, Sure };
+  [[nodiscard]] bool is_far_off(const Plan& plan, const std::vector<std::size_t>& varied,
+                                const std::vector<double>& middle, const std::vector<double>& at_middle) const;
+  [[nodiscard]] Meeting meets_when_all_are_rounded(const Plan& plan) const;
+  [[nodiscard]] std::optional<std::vector<double>> found_within_rounding(const Plan& plan) const;
   [[nodiscard]] Verdict told(const Plan& plan, const Outcome& outcome, Verdict::Answer answer) const;
   [[nodiscard]] std::vector<std::size_t> blame_order(std::optional<std::size_t> first) const;
   [[nodiscard]] bool fits_with(std::size_t given, double value, int places) const;
@@ -90,6 +105,7 @@ class Consistency {
   const std::vector<Given>& givens_;
   std::vector<Label> labels_;
   std::vector<Rule> rules_;
+  bool gives_the_whole_ = false;  ///< an area or volume is among the labels
 };
 
 }  // namespace fw::solids

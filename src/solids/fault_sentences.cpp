@@ -135,9 +135,14 @@ void add_what_would_do(Fault& fault, const Given* subject, const std::vector<Giv
 
 Fault disagreement(const Given& given, const Number& fitting, const std::vector<Given>& givens,
                    const std::set<std::string>& among, const std::optional<Replacement>& replacement) {
-  Fault fault = impossible(given.measure, opening_words(givens, among) + "the " + given.title + " is " +
-                                              as_written(given, fitting, places_for(given)) + ", not " +
-                                              as_written(given, given.value, std::max(given.places, 2)));
+  // With rounded labels the value that fits them all may be a little beside the one that follows from them.
+  const bool is_another =
+      replacement && !(replacement->value == rounded(fitting * given.to_written, replacement->places));
+  const std::string right =
+      is_another ? "about " + value_text(replacement->value, given.symbol.dimension, given.unit, replacement->places)
+                 : as_written(given, fitting, places_for(given));
+  Fault fault = impossible(given.measure, opening_words(givens, among) + "the " + given.title + " is " + right +
+                                              ", not " + as_written(given, given.value, std::max(given.places, 2)));
   name_replacement(fault, givens, replacement);
   return fault;
 }

@@ -38,24 +38,29 @@ bool is_square_of_symbol(const Expression& expression) {
          expression.operands()[0].operation() == Operation::Symbol;
 }
 
-/// Whether an equation holds for every value of its unknown that makes sense in it, so that nothing follows from
-/// it. The other symbols are given values that have nothing to do with each other. In doubles, since exact roots of
-/// such values are sums of many terms and cost seconds.
-bool is_identity(const Equation& equation, const Symbol& unknown) {
+/// Whether an equation says nothing of its unknown, since its two sides are as far apart whatever that is: it holds for
+/// every value, or it only compares what is known. The other symbols are given values that have nothing to do with each
+/// other. In doubles, since exact roots of such values are sums of many terms and cost seconds.
+bool says_nothing_of(const Symbol& unknown, const Equation& equation) {
   std::map<std::string, double, std::less<>> values;
   double odd = 37;
   for (const Symbol& symbol : symbols_in(equation)) {
     values.insert_or_assign(symbol.name, odd / 17);
     odd += 12;
   }
+  std::optional<double> before;
   for (const double tried : {1.0, 7.0, 53.0, 419.0, 3001.0}) {
     values.insert_or_assign(unknown.name, tried / 3);
     const double left = algebra::rough_value(equation.left, values);
     const double right = algebra::rough_value(equation.right, values);
-    if (std::isfinite(left) && std::isfinite(right) &&
-        std::abs(left - right) > 1e-9 * (std::abs(left) + std::abs(right))) {
+    if (!std::isfinite(left) || !std::isfinite(right)) {
+      continue;
+    }
+    const double apart = left - right;
+    if (before && std::abs(apart - *before) > 1e-9 * (std::abs(left) + std::abs(right))) {
       return false;
     }
+    before = apart;
   }
   return true;
 }
@@ -204,15 +209,25 @@ std::optional<Step> Relations::derived_step(const SymbolSet& known, const Symbol
   return std::nullopt;
 }
 
-std::optional<Step> Relations::direct_step(const SymbolSet& known, const SymbolSet& passed) const {
+std::optional<Relations::DirectStep> Relations::direct(const SymbolSet& known, const SymbolSet& passed) const {
   for (std::size_t i = 0; i < rough_.size(); ++i) {
     const SymbolSet unknown = rough_[i].symbols() & ~known;
     if (unknown.count() == 1 && (unknown & passed).none()) {
-      const std::size_t slot = first_of(unknown);
-      return Step{statement_->relations[i].equation, symbols_[slot], nullptr, slot, rough_[i].symbols() & ~unknown, i};
+      return DirectStep{first_of(unknown), i};
     }
   }
   return std::nullopt;
+}
+
+std::optional<Step> Relations::direct_step(const SymbolSet& known, const SymbolSet& passed) const {
+  const auto step = direct(known, passed);
+  if (!step) {
+    return std::nullopt;
+  }
+  SymbolSet from = rough_[step->relation].symbols();
+  from.reset(step->slot);
+  return Step{
+      statement_->relations[step->relation].equation, symbols_[step->slot], nullptr, step->slot, from, step->relation};
 }
 
 std::optional<Step> Relations::composed_step(const SymbolSet& known, const SymbolSet& passed) const {
@@ -230,7 +245,7 @@ std::optional<Step> Relations::composed_step(const SymbolSet& known, const Symbo
       const Equation composed{filled(equation.left, filling), filled(equation.right, filling)};
       const SymbolSet inside = set_of(symbols_in(composed));
       SymbolSet left = inside & ~known;
-      if (left.count() == 1 && left.test(slot) && !is_identity(composed, unknown)) {
+      if (left.count() == 1 && left.test(slot) && !says_nothing_of(unknown, composed)) {
         return Step{composed, unknown, nullptr, slot, inside & known, std::nullopt};
       }
     }
@@ -245,7 +260,12 @@ std::optional<Step> Relations::next_step(const SymbolSet& known, const SymbolSet
   if (auto step = derived_step(known, passed)) {
     return step;
   }
-  return reach == Reach::Composed && known != all_ ? composed_step(known, passed) : std::nullopt;
+  if (reach == Reach::Direct || known == all_) {
+    return std::nullopt;
+  }
+  const std::string key = known.to_string() + passed.to_string();
+  const auto found = composed_.find(key);
+  return found != composed_.end() ? found->second : composed_.emplace(key, composed_step(known, passed)).first->second;
 }
 
 SymbolSet Relations::closure(SymbolSet known) const {

@@ -35,6 +35,11 @@ class Relations {
 
   /// The next symbol that can be worked out when the `known` ones are known and the `passed` ones are left aside.
   [[nodiscard]] std::optional<Step> next_step(const SymbolSet& known, const SymbolSet& passed, Reach reach) const;
+  /// The same as far as relations as they stand lead, without the words of a step.
+  struct DirectStep {
+    std::size_t slot, relation;
+  };
+  [[nodiscard]] std::optional<DirectStep> direct(const SymbolSet& known, const SymbolSet& passed) const;
   /// All symbols that become known from `known`, whatever the values are.
   [[nodiscard]] SymbolSet closure(SymbolSet known) const;
   [[nodiscard]] const std::vector<algebra::Symbol>& symbols() const { return symbols_; }
@@ -67,6 +72,8 @@ class Relations {
   SymbolSet all_;
   std::vector<RoughEquation> rough_;
   std::map<std::string, std::vector<Definition>> definitions_;
+  /// Composed steps found so far, by what was known and passed: the search is slow, and asks for the same many times.
+  mutable std::map<std::string, std::optional<Step>> composed_;
 };
 
 /// The positive values of the step's unknown, exact where algebra::positive_solutions() is.

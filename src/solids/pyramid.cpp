@@ -164,6 +164,21 @@ void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
   }
 }
 
+/// Where all lateral edges are equal, each lateral face is an isosceles triangle, halved by its slant height.
+void add_lateral_triangles(SolidStatement& statement, const PyramidPlan& plan) {
+  std::vector<Symbol> done;
+  for (std::size_t i = 0; i < plan.slants.size(); ++i) {
+    if (std::find(done.begin(), done.end(), plan.slants[i]) == done.end()) {
+      done.push_back(plan.slants[i]);
+      statement.relations.push_back(
+          {{square(*plan.lateral_edge), square(plan.slants[i]) + square(half(plan.base.sides[i]))},
+           "the slant height halves the lateral face into two right triangles"});
+      statement.conditions.push_back({*plan.lateral_edge, plan.slants[i], plan.lateral_edge->name,
+                                      "the lateral edge must be longer than each slant height"});
+    }
+  }
+}
+
 void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
   if (!plan.lateral_edge) {
     return;
@@ -176,6 +191,8 @@ void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
         {e, plan.slants[0], e.name, "the lateral edge must be longer than the slant height"});
     statement.conditions.push_back(
         {e, half(plan.base.sides[0]), e.name, "the lateral edge must be longer than half the base edge"});
+  } else {
+    add_lateral_triangles(statement, plan);
   }
   statement.relations.push_back({{square(e), square(plan.height) + *plan.base.corner_distance_squared},
                                  "the height, the lateral edge and the line between their feet make a right triangle"});

@@ -309,6 +309,27 @@ static PossibleForm form_at(const Tree& tree, std::size_t index, std::size_t unk
   return total;
 }
 
+/// A few of Newton's steps in the equation as it stands: the coefficients of a high power have lost digits.
+double RoughEquation::polished(std::size_t unknown, double root, const std::vector<double>& values) const {
+  std::vector<double> tried = values;
+  const auto at = [&](double x) {
+    tried[unknown] = x;
+    return left_.value(tried) - right_.value(tried);
+  };
+  double best = std::abs(at(root));
+  for (int step = 0; step < 4; ++step) {
+    const double width = 1e-6 * root;
+    const double next = root - at(root) * 2 * width / (at(root + width) - at(root - width));
+    const double here = std::abs(at(next));
+    if (!(here < best) || next <= 0) {
+      break;
+    }
+    root = next;
+    best = here;
+  }
+  return root;
+}
+
 std::vector<double> RoughEquation::by_polynomial(std::size_t unknown, const std::vector<double>& values) const {
   struct Tree {
     const RoughExpression* side;
@@ -324,23 +345,79 @@ std::vector<double> RoughEquation::by_polynomial(std::size_t unknown, const std:
   const PossibleForm right = left ? form_at(Tree{&right_}, right_.root_, unknown, values) : std::nullopt;
   const PossibleForm whole = right ? sum_of_forms(*left, negative_of(*right)) : std::nullopt;
   if (!whole) {
-    return {};
+    return by_search(unknown, values);
   }
   if (whole->rooted.empty()) {
-    return positive_roots(whole->plain);
+    std::vector<double> roots = positive_roots(whole->plain);
+    for (double& root : roots) {
+      root = polished(unknown, root, values);
+    }
+    return roots;
   }
   // p = −q√r only if p² = q²r
   const RoughPolynomial squared = sum(product(whole->plain, whole->plain),
                                       negative(product(product(whole->rooted, whole->rooted), whole->radicand)));
   std::vector<double> kept;
   std::vector<double> tried = values;
-  for (const double root : positive_roots(squared)) {
+  for (const double rough_root : positive_roots(squared)) {
+    const double root = polished(unknown, rough_root, values);
     tried[unknown] = root;
     if (difference(tried) <= 1e-7) {
       kept.push_back(root);
     }
   }
   return kept;
+}
+
+/// Changes of sign between places 15 % apart, and pairs of them where the sides come close in between: for equations
+/// with several roots.
+std::vector<double> RoughEquation::by_search(std::size_t unknown, const std::vector<double>& values) const {
+  constexpr double least = 1e-3;
+  constexpr double most = 1e6;
+  constexpr double stride = 1.15;
+  std::vector<double> tried = values;
+  const auto at = [&](double x) {
+    tried[unknown] = x;
+    return left_.value(tried) - right_.value(tried);
+  };
+  std::vector<double> found;
+  const auto close_in = [&](double low, double high) {
+    const bool is_below = at(low) < 0;
+    for (int step = 0; step < 60 && high - low > 1e-15 * high; ++step) {
+      const double middle = (low + high) / 2;
+      ((at(middle) < 0) == is_below ? low : high) = middle;
+    }
+    found.push_back((low + high) / 2);
+  };
+  double two_before = none;
+  double before = at(least);
+  for (double x = least * stride; x < most; x *= stride) {
+    const double here = at(x);
+    if ((before < 0 && here >= 0) || (before > 0 && here <= 0)) {
+      close_in(x / stride, x);
+    } else if (std::abs(before) < std::abs(two_before) && std::abs(before) < std::abs(here) &&
+               (two_before < 0) == (here < 0)) {
+      double low = x / stride / stride;
+      double high = x;
+      const double sign = here < 0 ? -1 : 1;
+      for (int step = 0; step < 60; ++step) {
+        const double first = low + (high - low) / 3;
+        const double second = high - (high - low) / 3;
+        if (sign * at(first) < sign * at(second)) {
+          high = second;
+        } else {
+          low = first;
+        }
+      }
+      if ((at(low) < 0) != (here < 0)) {
+        close_in(x / stride / stride, low);
+        close_in(low, x);
+      }
+    }
+    two_before = before;
+    before = here;
+  }
+  return found;
 }
 
 }  // namespace fw::solids

@@ -56,6 +56,9 @@ class RoughEquation {
   void invert(const RoughExpression& side, std::size_t node, double target, Inversion& inversion) const;
   [[nodiscard]] std::vector<double> by_polynomial(std::size_t unknown, const std::vector<double>& values) const;
 
+  [[nodiscard]] double polished(std::size_t unknown, double root, const std::vector<double>& values) const;
+  [[nodiscard]] std::vector<double> by_search(std::size_t unknown, const std::vector<double>& values) const;
+
   RoughExpression left_, right_;
   SymbolSet symbols_;
 };

@@ -50,6 +50,28 @@ TEST(SolidMeasures, ComeBackFromSurfaceAndVolume) {
   EXPECT_EQ(test::solid("cube | edge: ? | known volume: 64 L").values().at("edge"), exact::Number::whole(40));
 }
 
+TEST(SolidMeasures, ABoxComesBackFromSurfaceVolumeAndOneEdge) {
+  const Solid box = test::solid(
+      "rectangular prism | length: 9 cm | width: ? | height: ? | known surface_area: 286 cm^2 | known volume: 315 "
+      "cm^3");
+  EXPECT_EQ(box.values().at("width"), exact::Number::whole(7));
+  EXPECT_EQ(box.values().at("height"), exact::Number::whole(5));
+}
+
+TEST(SolidUnits, KeepEveryDigitWhenTheyAreSwitched) {
+  const Description pyramid =
+      test::described("pyramid | slant_height: 10.39 cm | base square | side: 7.50 cm").description;
+  const auto text = [](const Description& description) {
+    return std::get<LengthEntry>(description.fields.at("slant_height")).written->text;
+  };
+  const Description in_millimeters = in_unit(pyramid, *units::Unit::find("mm"));
+  EXPECT_EQ(text(in_millimeters), "103.9 mm");
+  EXPECT_EQ(text(in_unit(in_millimeters, *units::Unit::find("cm"))), "10.39 cm");
+  const Description in_inches = in_unit(pyramid, *units::Unit::find("in"));
+  EXPECT_EQ(text(in_inches), "4 23/254 in");  // 1039 ÷ 254
+  EXPECT_EQ(text(in_unit(in_inches, *units::Unit::find("cm"))), "10.39 cm");
+}
+
 TEST(SolidUnits, UnlikeOnesAreConvertedExactly) {
   const Solid solid = test::solid("rectangular prism | length: 9 cm | width: 70 mm | height: 0.05 m");
   EXPECT_EQ(solid.unit().text(), "cm");
