@@ -14,6 +14,8 @@ void add_show(CLI::App& app, ExitStatus& status);
 [[nodiscard]] ExitStatus show_demo();
 void add_measure(CLI::App& app, ExitStatus& status);
 void add_explain(CLI::App& app, ExitStatus& status);
+void add_diagnose(CLI::App& app, ExitStatus& status);
+void add_practice(CLI::App& app, ExitStatus& status);
 void add_check(CLI::App& app, ExitStatus& status);
 void add_nets(CLI::App& app, ExitStatus& status);
 void add_picture(CLI::App& app, ExitStatus& status);

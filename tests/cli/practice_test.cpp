@@ -1,0 +1,60 @@
+// The verb practice as a shell runs it.
+#include <gmock/gmock.h>
+
+#include "lessons/read_lesson.hpp"
+#include "program.hpp"
+
+namespace fw::cli {
+namespace {
+
+using testing::HasSubstr;
+
+TEST(Practice, WritesALessonThatTheOtherVerbsRead) {
+  const Folder folder;
+  const std::string path = folder.path("set.json");
+  const Outcome outcome = run_program("practice --level 2 --seed 9 --count 12 -o '" + path + "'");
+  ASSERT_EQ(outcome.status, 0) << outcome.error;
+  EXPECT_THAT(outcome.out, HasSubstr("set.json: 12 problems\n"));
+  const auto lesson = lessons::read_lesson(contents(path));
+  ASSERT_TRUE(lesson.has_value());
+  EXPECT_EQ(lesson->problems.size(), 12U);
+  EXPECT_EQ(run_program("check '" + path + "'").status, 0);
+  EXPECT_EQ(run_program("explain '" + path + "'").status, 0);
+}
+
+TEST(Practice, GivesTheSameLessonForTheSameSeed) {
+  const Folder folder;
+  const std::string once = folder.path("once.json");
+  const std::string again = folder.path("again.json");
+  ASSERT_EQ(run_program("practice --seed 4 -o '" + once + "'").status, 0);
+  ASSERT_EQ(run_program("practice --seed 4 -o '" + again + "'").status, 0);
+  EXPECT_EQ(contents(once), contents(again));
+  ASSERT_EQ(run_program("practice --seed 5 -o '" + again + "'").status, 0);
+  EXPECT_NE(contents(once), contents(again));
+}
+
+TEST(Practice, WritesEachVersionToAFileOfItsOwn) {
+  const Folder folder;
+  const Outcome outcome =
+      run_program("practice --types surface,volume --count 4 --versions 3 -o '" + folder.path("quiz.json") + "'");
+  ASSERT_EQ(outcome.status, 0) << outcome.error;
+  EXPECT_THAT(outcome.out, HasSubstr("version 3"));
+  for (const char* name : {"quiz-1.json", "quiz-2.json", "quiz-3.json"}) {
+    const auto lesson = lessons::read_lesson(contents(folder.path(name)));
+    ASSERT_TRUE(lesson.has_value()) << name;
+    for (std::size_t i = 1; i < lesson->problems.size(); ++i) {
+      EXPECT_NE(lesson->problems[i].find, lesson->problems[i - 1].find) << "neighbors are solved alike";
+    }
+  }
+}
+
+TEST(Practice, RefusesWhatItDoesNotKnow) {
+  const Folder folder;
+  const Outcome outcome = run_program("practice --types poems -o '" + folder.path("x.json") + "'");
+  EXPECT_EQ(outcome.status, 2);
+  EXPECT_THAT(outcome.error, HasSubstr("there is no type \"poems\""));
+  EXPECT_EQ(run_program("practice --level 4 -o x.json").status, 2);
+}
+
+}  // namespace
+}  // namespace fw::cli
