@@ -2,48 +2,20 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "exact/polynomial.hpp"
+#include "solids/consistency_parts.hpp"
 
 namespace fw::solids {
 namespace {
 
 constexpr double none = std::numeric_limits<double>::quiet_NaN();
-/// Doubles that differ by less are the same number.
-constexpr double same = 1e-9;
 /// A bound that is met so closely is met.
 constexpr double touching = 1e-12;
 /// From here on a whole number may be a rounded one: half a unit is 1 % of it or less.
 constexpr double least_rounded_whole = 50;
 
 }  // namespace
-
-/// One step of a plan: an equation of the statement, one put together for the purpose, or the coordinates.
-struct Consistency::Way {
-  std::size_t slot = 0;
-  const RoughEquation* equation = nullptr;
-  std::shared_ptr<const RoughEquation> own;
-  const Derivation* derivation = nullptr;
-};
-
-struct Consistency::Plan {
-  std::vector<std::size_t> basis, extras;
-  std::vector<Way> ways;
-  std::vector<SymbolSet> origins;         ///< by slot
-  double Label::*allowed = &Label::half;  ///< how far an extra may be off
-};
-
-/// The best reading of the values that the steps leave.
-struct Consistency::Outcome {
-  std::vector<double> values;
-  double penalty = std::numeric_limits<double>::infinity();
-  std::optional<std::size_t> stopped_at;
-  std::optional<std::size_t> branched_at;
-  std::vector<double> fits_at_branch;
-  std::vector<std::vector<double>> readings;  ///< beside them: all values
-  [[nodiscard]] bool fits() const { return penalty < 1e-5; }
-};
 
 Consistency::Consistency(const Relations& relations, const std::vector<Given>& givens)
     : relations_(relations), givens_(givens) {
@@ -286,136 +258,6 @@ Consistency::Outcome Consistency::outcome(const Plan& plan, const std::vector<do
   return best;
 }
 
-/// Whether an extra is farther off than three times what one label after the other could move it: spares the corners.
-bool Consistency::is_far_off(const Plan& plan, const std::vector<std::size_t>& varied,
-                             const std::vector<double>& middle, const std::vector<double>& at_middle) const {
-  std::vector<double> reach(labels_.size(), 0);
-  for (const std::size_t k : varied) {
-    std::vector<double> tried = middle;
-    tried[k] += labels_[k].wide;
-    const Outcome reached = outcome(plan, tried);
-    if (reached.stopped_at) {
-      return false;
-    }
-    for (const std::size_t i : plan.extras) {
-      reach[i] += std::abs(reached.values[labels_[i].slot] - at_middle[i]);
-    }
-  }
-  return std::any_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
-    return std::abs(at_middle[i] - labels_[i].value) > 3 * (labels_[i].wide + reach[i]);
-  });
-}
-
-/// Lets every label that the others rest on vary within its rounding; each of the others must then come within its own.
-Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) const {
-  constexpr std::size_t most_varied = 7;
-  std::vector<std::size_t> varied;
-  std::vector<double> middle(labels_.size());
-  for (std::size_t i = 0; i < labels_.size(); ++i) {
-    middle[i] = labels_[i].value;
-  }
-  for (const std::size_t i : plan.basis) {
-    if (labels_[i].wide > 0) {
-      varied.push_back(i);
-    }
-  }
-  if (varied.size() > most_varied) {
-    return Meeting::None;
-  }
-  constexpr double infinite = std::numeric_limits<double>::infinity();
-  std::vector<double> least(labels_.size(), infinite);
-  std::vector<double> most(labels_.size(), -infinite);
-  bool stops_short = false;
-  bool exists = false;
-  bool branches = false;  // corners may lie on different ones
-  const auto note = [&](const std::vector<double>& tried) {
-    const Outcome reached = outcome(plan, tried);
-    branches = branches || reached.branched_at.has_value();
-    if (reached.stopped_at || failed_condition(reached.values) != nullptr || is_broken(reached.values)) {
-      stops_short = true;
-      return;
-    }
-    exists = true;
-    for (const std::size_t i : plan.extras) {
-      const double value = reached.values[labels_[i].slot];
-      if (!std::isnan(value)) {
-        least[i] = std::min(least[i], value);
-        most[i] = std::max(most[i], value);
-      }
-    }
-  };
-  note(middle);
-  if (exists && !branches && is_far_off(plan, varied, middle, most)) {
-    return Meeting::None;
-  }
-  for (std::size_t corner = 0; corner < (std::size_t{1} << varied.size()); ++corner) {
-    std::vector<double> tried = middle;
-    for (std::size_t k = 0; k < varied.size(); ++k) {
-      tried[varied[k]] += (corner >> k & 1U) != 0 ? labels_[varied[k]].wide : -labels_[varied[k]].wide;
-    }
-    note(tried);
-  }
-  const bool all_meet =
-      exists && std::all_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
-        const Label& label = labels_[i];
-        // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any
-        // more.
-        const double beyond = (stops_short ? 1 : 0.05) * (most[i] - least[i]) + same * label.value;
-        return label.value - label.wide <= most[i] + beyond && label.value + label.wide >= least[i] - beyond;
-      });
-  return !all_meet ? Meeting::None : stops_short || branches ? Meeting::Possible : Meeting::Sure;
-}
-
-/// Looks for a figure with every label within its rounding, where the corners need not tell: areas and volumes that
-/// stand for lengths make the others jump. Chance is made by a fixed rule, so that an answer never changes.
-std::optional<std::vector<double>> Consistency::found_within_rounding(const Plan& plan) const {
-  constexpr int tries = 500;
-  constexpr int far_ones = 150;
-  unsigned state = 12345;
-  const auto chance = [&state] {  // from -1 to 1
-    state = state * 1664525U + 1013904223U;
-    return static_cast<double>(state >> 8U) / static_cast<double>(1U << 23U) - 1;
-  };
-  std::vector<double> best(labels_.size());
-  for (std::size_t i = 0; i < labels_.size(); ++i) {
-    best[i] = labels_[i].value;
-  }
-  double least = std::numeric_limits<double>::infinity();
-  double stride = 1;
-  for (int attempt = 0; attempt < tries; ++attempt) {
-    std::vector<double> tried = best;
-    for (const std::size_t i : plan.basis) {
-      const Label& label = labels_[i];
-      const double moved = best[i] + (attempt == 0 ? 0 : stride * chance() * label.wide);
-      tried[i] = std::min(std::max(moved, label.value - label.wide), label.value + label.wide);
-    }
-    const Outcome reached = outcome(plan, tried);
-    double excess = std::numeric_limits<double>::infinity();
-    if (!reached.stopped_at && failed_condition(reached.values) == nullptr && !is_broken(reached.values)) {
-      excess = 0;
-      for (const std::size_t i : plan.extras) {
-        const double off = std::abs(reached.values[labels_[i].slot] - labels_[i].value) - same * labels_[i].value;
-        const double beyond = off / std::max(labels_[i].wide, same * labels_[i].value) - 1;
-        excess += beyond <= 0 ? 0 : std::isnan(beyond) ? std::numeric_limits<double>::infinity() : beyond * beyond;
-      }
-    }
-    if (excess <= 0) {
-      return reached.values;
-    }
-    if (excess < least) {
-      least = excess;
-      best = tried;
-      stride = std::min(stride * 2, 1.0);
-    } else if (attempt > far_ones) {
-      if (std::isinf(least)) {
-        return std::nullopt;
-      }
-      stride = std::max(stride * 0.9, 1e-6);
-    }
-  }
-  return std::nullopt;
-}
-
 namespace {
 
 /// Whether the readings give the same numbers to other measures, as when a box's width and height change places. The
@@ -554,123 +396,6 @@ Verdict Consistency::verdict(Judging judging) const {
     }
   }
   return told(tried.front().plan, tried.front().outcome, Verdict::Answer::Impossible);
-}
-
-// ---- which label to change ----
-
-/// Areas and volumes before lengths, heights before edges, and what is written later before what is written first.
-std::vector<std::size_t> Consistency::blame_order(std::optional<std::size_t> first) const {
-  std::vector<std::size_t> order;
-  for (std::size_t i = labels_.size(); i > 0; --i) {
-    order.push_back(i - 1);
-  }
-  const auto rank = [&](std::size_t i) {
-    const bool is_height = givens_[i].title.find("height") != std::string::npos;
-    return first == i ? 0 : labels_[i].is_known ? 1 : is_height ? 2 : 3;
-  };
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
-  return order;
-}
-
-bool Consistency::fits_with(std::size_t index, double value, int places) const {
-  std::vector<Given> changed = givens_;
-  Given& given = changed[index];
-  const double unit = std::pow(10.0, -places);
-  const long long written = std::llround(value * given.to_written.to_double() / unit);
-  if (written <= 0) {
-    return false;
-  }
-  const exact::Number scale = exact::power(exact::Number::whole(10), places) * given.to_written;
-  given.value = exact::Number::whole(written) / scale;
-  given.lowest = exact::Number::ratio(2 * written - 1, 2) / scale;
-  given.highest = exact::Number::ratio(2 * written + 1, 2) / scale;
-  given.places = places;
-  given.is_fraction = false;
-  return Consistency(relations_, changed).verdict(Judging::Together).answer != Verdict::Answer::Impossible;
-}
-
-/// The value, or one close by, as a label with as few decimals as will do.
-std::optional<Consistency::Remedy> Consistency::written(std::size_t index, double value) const {
-  const Given& given = givens_[index];
-  const int wanted = std::max(given.places, given.is_fraction ? 2 : 1);
-  constexpr int farthest = 4;
-  for (int places = wanted; places <= wanted + 2; ++places) {
-    const double unit = std::pow(10.0, -places) / given.to_written.to_double();
-    for (int away = 0; away <= 2 * farthest; ++away) {
-      const int steps = away % 2 == 0 ? away / 2 : -(away + 1) / 2;
-      const double rounded = (std::round(value / unit) + steps) * unit;
-      if (fits_with(index, rounded, places)) {
-        Remedy remedy;
-        remedy.given = index;
-        remedy.value = rounded;
-        remedy.places = places;
-        return remedy;
-      }
-    }
-  }
-  return std::nullopt;
-}
-
-/// The nearest value that makes the figure possible where the other labels leave the one open.
-std::optional<Consistency::Remedy> Consistency::searched(std::size_t index) const {
-  const Given& given = givens_[index];
-  const int places = given.is_fraction ? 1 : given.places;
-  const double unit = std::pow(10.0, -places) / given.to_written.to_double();
-  const double value = labels_[index].value;
-  std::optional<Remedy> best;
-  for (const double direction : {-1.0, 1.0}) {
-    // Ever longer strides, then back by halves to the nearest that does.
-    double bad = 0;
-    double good = 0;
-    for (double stride = 1; stride * unit < 20 * value + 20 * unit && good == 0; stride = std::ceil(stride * 1.25)) {
-      (fits_with(index, value + direction * stride * unit, places) ? good : bad) = stride;
-    }
-    while (good - bad > 1.5) {
-      const double middle = std::floor((good + bad) / 2);
-      (fits_with(index, value + direction * middle * unit, places) ? good : bad) = middle;
-    }
-    if (good > 0 && (!best || good * unit < std::abs(best->value - value))) {
-      best = Remedy{index, value + direction * good * unit, places, false, {}};
-    }
-  }
-  return best;
-}
-
-std::optional<Consistency::Remedy> Consistency::remedy(std::optional<std::size_t> first) const {
-  std::vector<std::size_t> open;
-  for (const std::size_t index : blame_order(first)) {
-    std::vector<Given> others = givens_;
-    others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
-    Verdict verdict = Consistency(relations_, others).verdict(Judging::Together);
-    if (verdict.answer == Verdict::Answer::Impossible) {
-      continue;
-    }
-    const std::size_t slot = labels_[index].slot;
-    if (verdict.choice == slot) {
-      const double value = labels_[index].value;
-      verdict.values[slot] =
-          *std::min_element(verdict.choices.begin(), verdict.choices.end(),
-                            [value](double a, double b) { return std::abs(a - value) < std::abs(b - value); });
-      verdict.choice.reset();
-    }
-    const double fitting = verdict.values[slot];
-    if (std::isnan(fitting)) {
-      open.push_back(index);
-    } else if (auto remedy = written(index, fitting)) {
-      remedy->follows = true;
-      remedy->others = verdict;
-      for (std::size_t& other : remedy->others.basis) {
-        other += other >= index ? 1U : 0U;
-      }
-      return remedy;
-    }
-  }
-  for (const std::size_t index : open) {
-    if (const auto remedy = searched(index)) {
-      return remedy;
-    }
-  }
-  return std::nullopt;
 }
 
 }  // namespace fw::solids

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <functional>
 
+#include "figure_families.hpp"
 #include "solids/completion.hpp"
 #include "support/describe_solid.hpp"
 #include "support/random.hpp"
@@ -27,300 +28,6 @@ constexpr bool sanitized = false;
 constexpr int share = sanitized ? 50 : 1;
 constexpr int right_figures = 100000 / share;
 constexpr int spoilt_figures = 10000 / share;
-
-using Lengths = std::vector<double>;
-
-/// What a family says of itself, by formulas that have nothing to do with the program's own: all labels of a figure,
-/// lengths in the order of the text and then S, L, B and V as far as they exist, from as many lengths as fix it.
-struct Family {
-  std::string text;                               ///< every label is "1 cm"
-  std::vector<std::string> symbols;               ///< of the labels
-  std::function<Lengths(test::Dice&)> choose;     ///< lengths that fix a figure, such as a textbook draws
-  std::function<Lengths(const Lengths&)> labels;  ///< NaN where there is no such figure
-  std::vector<std::string> fixing = {};           ///< the labels that are those lengths themselves
-};
-
-constexpr double pi = 3.14159265358979323846;
-const std::vector<std::string> of_the_whole{"surface_area", "lateral_area", "base_area", "volume"};
-
-/// Outer measures of a prism of perimeter P, base area B and height h.
-Lengths with_prism(Lengths lengths, double p, double b, double h) {
-  lengths.insert(lengths.end(), {h, p * h + 2 * b, p * h, b, b * h});
-  return lengths;
-}
-/// Sides with the distance of the foot from each.
-struct Side {
-  double length, distance;
-};
-/// Of a pyramid: height, slant heights where they are written, lateral edge where all are equal.
-Lengths with_pyramid(Lengths lengths, const std::vector<Side>& sides, double b, double h,
-                     const std::vector<double>& slant_distances, double corner) {
-  double lateral = 0;
-  for (const Side& side : sides) {
-    lateral += side.length * std::hypot(h, side.distance) / 2;
-  }
-  lengths.push_back(h);
-  for (const double distance : slant_distances) {
-    lengths.push_back(std::hypot(h, distance));
-  }
-  if (corner > 0) {
-    lengths.push_back(std::hypot(h, corner));
-  }
-  lengths.insert(lengths.end(), {b + lateral, lateral, b, b * h / 3});
-  return lengths;
-}
-
-std::function<Lengths(test::Dice&)> between(double low, double high, std::size_t count) {
-  return [=](test::Dice& dice) {
-    Lengths lengths;
-    for (std::size_t i = 0; i < count; ++i) {
-      lengths.push_back(dice.between(low, high));
-    }
-    return lengths;
-  };
-}
-
-double heron(double a, double b, double c) {
-  const double s = (a + b + c) / 2;
-  return std::sqrt(s * (s - a) * (s - b) * (s - c));
-}
-
-/// Three sides of a triangle with no very flat corner, and a fourth length.
-Lengths triangle_and_height(test::Dice& dice) {
-  const double left = dice.between(-4, 12);
-  const double right = dice.between(5, 12);
-  const double height = dice.between(3, 12);
-  return {left + right, std::hypot(right, height), std::hypot(left, height), dice.between(3, 20)};
-}
-
-/// Bases, height and how far each leg leans in; and the height of the prism.
-Lengths trapezoid_and_height(test::Dice& dice) {
-  const double right = dice.between(1, 6);
-  const double left = dice.between(1, 6);
-  const double height = dice.between(3, 12);
-  const double shorter = dice.between(3, 12);
-  return {shorter + left + right, shorter, std::hypot(right, height), std::hypot(left, height), dice.between(3, 20)};
-}
-
-void add_prisms(std::vector<Family>& all) {
-  all.push_back({"prism | height: 1 cm | base square | side: 1 cm",
-                 {"base.side", "height"},
-                 between(3, 18, 2),
-                 [](const Lengths& x) { return with_prism({x[0]}, 4 * x[0], x[0] * x[0], x[1]); },
-                 {"base.side", "height"}});
-  all.push_back({"prism | height: 1 cm | base rectangle | length: 1 cm | width: 1 cm",
-                 {"base.length", "base.width", "height"},
-                 between(3, 18, 3),
-                 [](const Lengths& x) {
-                   return with_prism({x[0], x[1]}, 2 * (x[0] + x[1]), x[0] * x[1], x[2]);
-                 },
-                 {"base.length", "base.width", "height"}});
-  all.push_back({"prism | height: 1 cm | base triangle | sides: 1 cm, 1 cm, 1 cm | height: 1 cm",
-                 {"base.base", "base.sides.2", "base.sides.3", "base.height", "height"},
-                 &triangle_and_height,
-                 [](const Lengths& x) {
-                   const double area = heron(x[0], x[1], x[2]);
-                   return with_prism({x[0], x[1], x[2], 2 * area / x[0]}, x[0] + x[1] + x[2], area, x[3]);
-                 },
-                 {"base.base", "base.sides.2", "base.sides.3", "height"}});
-  all.push_back({"prism | height: 1 cm | base right triangle | legs: 1 cm, 1 cm | hypotenuse: 1 cm",
-                 {"base.legs.1", "base.legs.2", "base.hypotenuse", "height"},
-                 between(3, 18, 3),
-                 [](const Lengths& x) {
-                   const double c = std::hypot(x[0], x[1]);
-                   return with_prism({x[0], x[1], c}, x[0] + x[1] + c, x[0] * x[1] / 2, x[2]);
-                 },
-                 {"base.legs.1", "base.legs.2", "height"}});
-  all.push_back({"prism | height: 1 cm | base equilateral triangle | side: 1 cm | height: 1 cm",
-                 {"base.side", "base.height", "height"},
-                 between(3, 18, 2),
-                 [](const Lengths& x) {
-                   const double t = x[0] * std::sqrt(3.0) / 2;
-                   return with_prism({x[0], t}, 3 * x[0], x[0] * t / 2, x[1]);
-                 },
-                 {"base.side", "height"}});
-  all.push_back({"prism | height: 1 cm | base isosceles triangle | base: 1 cm | leg: 1 cm | height: 1 cm",
-                 {"base.base", "base.leg", "base.height", "height"},
-                 between(3, 18, 3),
-                 [](const Lengths& x) {  // base, height, height of the prism
-                   const double c = std::hypot(x[0] / 2, x[1]);
-                   return with_prism({x[0], c, x[1]}, x[0] + 2 * c, x[0] * x[1] / 2, x[2]);
-                 },
-                 {"base.base", "base.height", "height"}});
-  all.push_back({"prism | height: 1 cm | base parallelogram | base: 1 cm | side: 1 cm | height: 1 cm",
-                 {"base.base", "base.side", "base.height", "height"},
-                 [](test::Dice& dice) {
-                   const double t = dice.between(3, 15);
-                   return Lengths{dice.between(3, 18), t * dice.between(1.05, 1.5), t, dice.between(3, 18)};
-                 },
-                 [](const Lengths& x) {
-                   const double t = x[1] >= x[2] ? x[2] : NAN;
-                   return with_prism({x[0], x[1], t}, 2 * (x[0] + x[1]), x[0] * t, x[3]);
-                 },
-                 {"base.base", "base.side", "base.height", "height"}});
-  all.push_back({"prism | height: 1 cm | base rhombus | diagonals: 1 cm, 1 cm | side: 1 cm | height: 1 cm",
-                 {"base.diagonals.1", "base.diagonals.2", "base.side", "base.height", "height"},
-                 between(4, 20, 3),
-                 [](const Lengths& x) {
-                   const double s = std::hypot(x[0], x[1]) / 2;
-                   return with_prism({x[0], x[1], s, x[0] * x[1] / 2 / s}, 4 * s, x[0] * x[1] / 2, x[2]);
-                 },
-                 {"base.diagonals.1", "base.diagonals.2", "height"}});
-  all.push_back({"prism | height: 1 cm | base trapezoid | bases: 2 cm, 1 cm | legs: 1 cm, 2 cm | height: 1 cm",
-                 {"base.bases.1", "base.bases.2", "base.legs.1", "base.legs.2", "base.height", "height"},
-                 &trapezoid_and_height,
-                 [](const Lengths& x) {
-                   const double across = x[0] - x[1];
-                   const double t = 2 * heron(across, x[2], x[3]) / across;
-                   return with_prism({x[0], x[1], x[2], x[3], across > 0 ? t : NAN}, x[0] + x[1] + x[2] + x[3],
-                                     (x[0] + x[1]) * t / 2, x[4]);
-                 },
-                 {"base.bases.1", "base.bases.2", "base.legs.1", "base.legs.2", "height"}});
-  all.push_back({"prism | height: 1 cm | base trapezoid | bases: 2 cm, 1 cm | legs: 1 cm | height: 1 cm",
-                 {"base.bases.1", "base.bases.2", "base.legs.1", "base.height", "height"},
-                 [](test::Dice& dice) {
-                   const double shorter = dice.between(3, 12);
-                   return Lengths{shorter + dice.between(2, 10), shorter, dice.between(3, 12), dice.between(3, 18)};
-                 },
-                 [](const Lengths& x) {  // bases, height, height of the prism
-                   const double c = std::hypot((x[0] - x[1]) / 2, x[2]);
-                   return with_prism({x[0], x[1], x[0] > x[1] ? c : NAN, x[2]}, x[0] + x[1] + 2 * c,
-                                     (x[0] + x[1]) * x[2] / 2, x[3]);
-                 },
-                 {"base.bases.1", "base.bases.2", "base.height", "height"}});
-  for (const int count : {5, 6, 7, 8, 12}) {
-    all.push_back({"prism | height: 1 cm | base regular polygon | count: " + std::to_string(count) +
-                       " | side: 1 cm | apothem: 1 cm",
-                   {"base.side", "base.apothem", "height"},
-                   between(3, 12, 2),
-                   [count](const Lengths& x) {
-                     const double a = x[0] / (2 * std::tan(pi / count));
-                     return with_prism({x[0], a}, count * x[0], count * x[0] * a / 2, x[1]);
-                   },
-                   {"base.side", "height"}});
-  }
-}
-
-void add_pyramids(std::vector<Family>& all) {
-  all.push_back(
-      {"pyramid | height: 1 cm | slant_height: 1 cm | lateral_edge: 1 cm | base square | side: 1 cm",
-       {"base.side", "height", "slant_height", "lateral_edge"},
-       between(4, 20, 2),
-       [](const Lengths& x) {
-         const double d = x[0] / 2;
-         return with_pyramid({x[0]}, std::vector<Side>(4, {x[0], d}), x[0] * x[0], x[1], {d}, d * std::sqrt(2.0));
-       },
-       {"base.side", "height"}});
-  all.push_back(
-      {"pyramid | height: 1 cm | slant_heights: 1 cm, 1 cm | lateral_edge: 1 cm | base rectangle | length: 1 cm | "
-       "width: "
-       "1 cm",
-       {"base.length", "base.width", "height", "slant_heights.1", "slant_heights.2", "lateral_edge"},
-       between(4, 20, 3),
-       [](const Lengths& x) {
-         const double l = x[0] / 2;
-         const double w = x[1] / 2;
-         return with_pyramid({x[0], x[1]}, {{x[0], w}, {x[1], l}, {x[0], w}, {x[1], l}}, x[0] * x[1], x[2], {w, l},
-                             std::hypot(l, w));
-       },
-       {"base.length", "base.width", "height"}});
-  all.push_back(
-      {"pyramid | height: 1 cm | slant_height: 1 cm | lateral_edge: 1 cm | base equilateral triangle | side: 1 "
-       "cm | height: 1 cm",
-       {"base.side", "base.height", "height", "slant_height", "lateral_edge"},
-       between(4, 20, 2),
-       [](const Lengths& x) {
-         const double t = x[0] * std::sqrt(3.0) / 2;
-         return with_pyramid({x[0], t}, std::vector<Side>(3, {x[0], t / 3}), x[0] * t / 2, x[1], {t / 3}, t * 2 / 3);
-       },
-       {"base.side", "height"}});
-  for (const int count : {5, 6, 8}) {
-    all.push_back({"pyramid | height: 1 cm | slant_height: 1 cm | lateral_edge: 1 cm | base regular polygon | count: " +
-                       std::to_string(count) + " | side: 1 cm | apothem: 1 cm",
-                   {"base.side", "base.apothem", "height", "slant_height", "lateral_edge"},
-                   between(4, 12, 2),
-                   [count](const Lengths& x) {
-                     const double a = x[0] / (2 * std::tan(pi / count));
-                     return with_pyramid({x[0], a}, std::vector<Side>(static_cast<std::size_t>(count), {x[0], a}),
-                                         count * x[0] * a / 2, x[1], {a}, std::hypot(a, x[0] / 2));
-                   },
-                   {"base.side", "height"}});
-  }
-  all.push_back(
-      {"pyramid | height: 1 cm | slant_height: 1 cm | base rhombus | diagonals: 1 cm, 1 cm | side: 1 cm | "
-       "height: 1 cm",
-       {"base.diagonals.1", "base.diagonals.2", "base.side", "base.height", "height", "slant_height"},
-       between(4, 20, 3),
-       [](const Lengths& x) {
-         const double s = std::hypot(x[0], x[1]) / 2;
-         const double t = x[0] * x[1] / 2 / s;
-         return with_pyramid({x[0], x[1], s, t}, std::vector<Side>(4, {s, t / 2}), s * t, x[2], {t / 2}, 0);
-       },
-       {"base.diagonals.1", "base.diagonals.2", "height"}});
-  all.push_back(
-      {"pyramid | height: 1 cm | slant_heights: 1 cm, 1 cm | base isosceles triangle | base: 1 cm | leg: 1 cm "
-       "| height: 1 cm",
-       {"base.base", "base.leg", "base.height", "height", "slant_heights.1", "slant_heights.2"},
-       [](test::Dice& dice) {
-         const double base = dice.between(4, 18);
-         return Lengths{base, base * dice.between(0.4, 1.6), dice.between(4, 18)};
-       },
-       [](const Lengths& x) {  // base, height of the triangle, height
-         const double c = std::hypot(x[0] / 2, x[1]);
-         const double d = x[0] * x[1] / (3 * c);
-         return with_pyramid({x[0], c, x[1]}, {{x[0], x[1] / 3}, {c, d}, {c, d}}, x[0] * x[1] / 2, x[2], {x[1] / 3, d},
-                             0);
-       },
-       {"base.base", "base.height", "height"}});
-  all.push_back({"pyramid | height: 1 cm | base triangle | sides: 1 cm, 1 cm, 1 cm | height: 1 cm",
-                 {"base.base", "base.sides.2", "base.sides.3", "base.height", "height"},
-                 &triangle_and_height,
-                 [](const Lengths& x) {
-                   const double area = heron(x[0], x[1], x[2]);
-                   std::vector<Side> sides;
-                   for (std::size_t i = 0; i < 3; ++i) {
-                     sides.push_back({x[i], 2 * area / x[i] / 3});
-                   }
-                   return with_pyramid({x[0], x[1], x[2], 2 * area / x[0]}, sides, area, x[3], {}, 0);
-                 },
-                 {"base.base", "base.sides.2", "base.sides.3", "height"}});
-}
-
-std::vector<Family> all_families() {
-  std::vector<Family> all;
-  all.push_back({"rectangular prism | length: 1 cm | width: 1 cm | height: 1 cm",
-                 {"length", "width", "height"},
-                 between(3, 18, 3),
-                 [](const Lengths& x) {
-                   return with_prism({x[0], x[1]}, 2 * (x[0] + x[1]), x[0] * x[1], x[2]);
-                 },
-                 {"length", "width", "height"}});
-  all.push_back({"cube | edge: 1 cm",
-                 {"edge"},
-                 between(2, 20, 1),
-                 [](const Lengths& x) {
-                   return Lengths{x[0], 6 * x[0] * x[0], NAN, NAN, x[0] * x[0] * x[0]};
-                 },
-                 {"edge"}});
-  // Surface and volume of edge 1. Source: H. S. M. Coxeter, Regular Polytopes, Table I (from memory).
-  const double root5 = std::sqrt(5.0);
-  const std::vector<Lengths> regular{{4, std::sqrt(3.0), std::sqrt(2.0) / 12},
-                                     {8, 2 * std::sqrt(3.0), std::sqrt(2.0) / 3},
-                                     {12, 3 * std::sqrt(25 + 10 * root5), (15 + 7 * root5) / 4},
-                                     {20, 5 * std::sqrt(3.0), 5 * (3 + root5) / 12}};
-  for (const Lengths& row : regular) {
-    all.push_back({"regular polyhedron | edge: 1 cm | faces: " + std::to_string(static_cast<int>(row[0])),
-                   {"edge"},
-                   between(2, 20, 1),
-                   [row](const Lengths& x) {
-                     return Lengths{x[0], row[1] * x[0] * x[0], NAN, NAN, row[2] * x[0] * x[0] * x[0]};
-                   },
-                   {"edge"}});
-  }
-  add_prisms(all);
-  add_pyramids(all);
-  return all;
-}
 
 /// A family with the program's own statement of it.
 struct Stated {
@@ -402,7 +109,7 @@ std::string told(const Stated& stated, const std::vector<Given>& givens) {
 // ---- correct labels are never refused ----
 
 /// Whether a pyramid is no needle: its height at most six times the distance from the height's foot to a side.
-bool is_drawn_in_textbooks(const Stated& stated, const Lengths& all) {
+bool is_drawn_in_textbooks(const Stated& stated, const LengthValues& all) {
   const auto& symbols = stated.family.symbols;
   const auto height = std::find(symbols.begin(), symbols.end(), "height");
   for (std::size_t i = 0; i < symbols.size(); ++i) {
@@ -430,7 +137,7 @@ struct Labels {
 };
 
 Labels right_labels(const Stated& stated, Writing writing, test::Dice& dice) {
-  Lengths lengths = stated.family.choose(dice);
+  LengthValues lengths = stated.family.choose(dice);
   for (double& length : lengths) {
     if (writing == Writing::Large) {
       length *= 17;
@@ -438,7 +145,7 @@ Labels right_labels(const Stated& stated, Writing writing, test::Dice& dice) {
       length = std::round(length);
     }
   }
-  const Lengths all = stated.family.labels(lengths);
+  const LengthValues all = stated.family.labels(lengths);
   const double surface = all[all.size() - of_the_whole.size()];
   Labels labels;
   if (std::isnan(surface) || all.back() < 0.5 || !is_drawn_in_textbooks(stated, all)) {
@@ -493,9 +200,9 @@ TEST(SlowLabelLaws, CorrectRoundingsAreNeverRefused) {
 
 /// Whether some figure of the family has all these labels within their rounding: near one that is named, by small
 /// steps.
-bool is_explained(const Stated& stated, const Labels& labels, Lengths near, test::Dice& dice) {
-  const auto excess = [&](const Lengths& lengths) {
-    const Lengths all = stated.family.labels(lengths);
+bool is_explained(const Stated& stated, const Labels& labels, LengthValues near, test::Dice& dice) {
+  const auto excess = [&](const LengthValues& lengths) {
+    const LengthValues all = stated.family.labels(lengths);
     double sum = 0;
     for (std::size_t i = 0; i < labels.givens.size(); ++i) {
       const double half = 0.5 * std::pow(10.0, -labels.givens[i].places);
@@ -509,7 +216,7 @@ bool is_explained(const Stated& stated, const Labels& labels, Lengths near, test
   double best = excess(near);
   double stride = 1e-3;
   for (int step = 0; step < 20000 && best > 0; ++step) {
-    Lengths tried = near;
+    LengthValues tried = near;
     for (double& length : tried) {
       length *= 1 + stride * dice.between(-1, 1);
     }
@@ -526,8 +233,8 @@ bool is_explained(const Stated& stated, const Labels& labels, Lengths near, test
 }
 
 /// The lengths that fix the figure, as the verdict has them.
-Lengths named_lengths(const Stated& stated, const Verdict& verdict) {
-  Lengths lengths;
+LengthValues named_lengths(const Stated& stated, const Verdict& verdict) {
+  LengthValues lengths;
   for (const std::string& symbol : stated.family.fixing) {
     lengths.push_back(verdict.values[stated.relations->slot(symbol)]);
   }
@@ -543,7 +250,7 @@ TEST(SlowLabelLaws, EverySpoiltLabelIsFoundAndWhatWouldDoDoes) {
   for (int attempt = 0; found < spoilt_figures; ++attempt) {
     const Stated& stated = families()[static_cast<std::size_t>(attempt) % families().size()];
     Labels labels;
-    const Lengths all = stated.family.labels(stated.family.choose(dice));
+    const LengthValues all = stated.family.labels(stated.family.choose(dice));
     const int places = dice.below(3) == 0 ? 1 : 2;
     bool is_over_determined = false;
     const double part = dice.between(0.2, 1);

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <limits>
+#include <memory>
+
+#include "solids/consistency.hpp"
+
+// What the sources of Consistency share; private to them.
+namespace fw::solids {
+
+/// Doubles that differ by less are the same number.
+inline constexpr double same = 1e-9;
+
+/// One step of a plan: an equation of the statement, one put together for the purpose, or the coordinates.
+struct Consistency::Way {
+  std::size_t slot = 0;
+  const RoughEquation* equation = nullptr;
+  std::shared_ptr<const RoughEquation> own;
+  const Derivation* derivation = nullptr;
+};
+
+struct Consistency::Plan {
+  std::vector<std::size_t> basis, extras;
+  std::vector<Way> ways;
+  std::vector<SymbolSet> origins;         ///< by slot
+  double Label::*allowed = &Label::half;  ///< how far an extra may be off
+};
+
+/// The best reading of the values that the steps leave.
+struct Consistency::Outcome {
+  std::vector<double> values;
+  double penalty = std::numeric_limits<double>::infinity();
+  std::optional<std::size_t> stopped_at;
+  std::optional<std::size_t> branched_at;
+  std::vector<double> fits_at_branch;
+  std::vector<std::vector<double>> readings;  ///< beside them: all values
+  [[nodiscard]] bool fits() const { return penalty < 1e-5; }
+};
+
+}  // namespace fw::solids
