@@ -5,6 +5,7 @@
 #include <cmath>
 #include <vector>
 
+#include "exact/print_number.hpp"
 #include "units/quantity.hpp"
 
 namespace fw::practice {
@@ -88,7 +89,9 @@ Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string
 }
 
 bool stands_for(const exact::Written& number, const exact::Number& value) {
-  return number.value == value || (!value.is_whole() && stands_for(number, value.to_double()));
+  constexpr int exact_places = 2;
+  return number.value == value ||
+         (number.places > 0 && !exact::decimals_needed(value, exact_places) && stands_for(number, value.to_double()));
 }
 
 bool stands_for(const exact::Written& number, double value) {

@@ -23,10 +23,11 @@ struct TypedAnswer {
 /// Errors: a sentence, where no number is found, or a word is neither a unit nor the item.
 [[nodiscard]] Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item = "");
 
-/// Whether the number is the value, exactly or rounded to as many decimals as are written. One decimal at least, or
-/// three digits, where the value does not end there.
+/// Whether the number is the value: exactly or, where the value does not end within two decimals, rounded to as many
+/// decimals as are written, one at least.
 [[nodiscard]] bool stands_for(const exact::Written& number, const exact::Number& value);
-/// The same for a value in doubles; exact values agree to one part in a thousand million.
+/// The same for a value in doubles, more generously: rounded to whole numbers too, where it has three digits. Exact
+/// values agree to one part in a thousand million.
 [[nodiscard]] bool stands_for(const exact::Written& number, double value);
 
 }  // namespace fw::practice

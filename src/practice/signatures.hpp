@@ -27,7 +27,7 @@ struct Signature {
 };
 
 /// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
-/// (B), missing measures (K), word problems (L).
+/// (B), missing measures (K), word problems (L), units (G).
 [[nodiscard]] const std::vector<Signature>& signatures();
 
 /// Mistakes that always lead to one number, and the question that tells them apart.
@@ -56,5 +56,6 @@ struct WrongNumber {
 [[nodiscard]] std::vector<Signature> face_signatures();      ///< B
 [[nodiscard]] std::vector<Signature> unknown_signatures();   ///< K
 [[nodiscard]] std::vector<Signature> supply_signatures();    ///< L
+[[nodiscard]] std::vector<Signature> unit_signatures();      ///< G, of labels
 
 }  // namespace fw::practice

@@ -113,6 +113,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Case{box, "volume", "0.0315 m^3", "G4"}, Case{box, "surface_area", "2,860,000 m^2", "G5"},
                     Case{box, "volume", "3.15 L", "G7"},
                     Case{"rectangular prism | length: 6 ft | width: 3 ft | height: 3 ft", "volume", "18 yd^3", "G8"},
+                    Case{"rectangular prism | length: 20 cm | width: 0.5 m | height: 3 cm", "volume", "30", "G6"},
                     Case{box, "surface_area", "2860", "M1"}, Case{box, "surface_area", "28.6", "M1"},
                     Case{box, "surface_area", "268", "M2"}, Case{box, "surface_area", "304", "M3"},
                     Case{box, "surface_area", "272", "M3"}));
@@ -148,6 +149,14 @@ TEST(Diagnosis, TakesTheLabelAndTheExactRoot) {
     EXPECT_EQ(diagnosed(problem, typed)->verdict, AnswerVerdict::Right) << typed;
   }
   EXPECT_NE(diagnosed(problem, "157 cm^3")->verdict, AnswerVerdict::Right);
+}
+
+TEST(Diagnosis, TakesNoRoundedNumberForADecimalThatEnds) {
+  // 9 × 7 × 5.5 = 346.5.
+  const lessons::Problem problem =
+      problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5.5 cm", "volume");
+  EXPECT_EQ(diagnosed(problem, "346 1/2 cm^3")->verdict, AnswerVerdict::Right);
+  EXPECT_NE(diagnosed(problem, "347 cm^3")->verdict, AnswerVerdict::Right);
 }
 
 TEST(Diagnosis, AsksWhereSeveralWaysLeadToOneNumber) {

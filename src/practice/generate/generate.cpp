@@ -56,9 +56,13 @@ bool is_a_label(const Problem& problem, const exact::Number& number) {
   });
 }
 
+// Answers of parallel problems are more than 5 % apart.
+bool is_near(double a, double b) { return std::abs(a - b) <= 0.05 * std::max(a, b); }
+
 struct Made {
   Problem problem;
-  std::string answer;  ///< with what is asked; empty where the answer is a name or a count of faces
+  std::string answer;  ///< with what is asked; empty where it may come again in a lesson
+  std::optional<double> number;
 };
 
 // Whether a mistake comes too near to the answer.
@@ -197,6 +201,7 @@ class Maker {
     }
     const bool is_number = question->truth && question->asked != Asked::Faces;
     const std::string number = is_number ? exact::shown(*question->truth, 3).text : "";
+    const std::optional<double> value = is_number ? std::optional(question->truth->to_double()) : std::nullopt;
     const bool is_told = question->asked == Asked::Length || question->asked == Asked::Count;
     const std::string answer = is_number && !is_told ? number + " " + question->find : "";
     const std::string figure = figure_key(problem);
@@ -205,7 +210,7 @@ class Maker {
     }
     for (const Made& other : row) {
       const bool is_parallel = shape_of(other.problem, other.answer) == shape_of(problem, answer);
-      if (!is_parallel || figure_key(other.problem) == figure || (!answer.empty() && other.answer == answer)) {
+      if (!is_parallel || figure_key(other.problem) == figure || (value && is_near(*value, *other.number))) {
         return;
       }
     }
@@ -214,7 +219,7 @@ class Maker {
     }
     const bool ends = !is_number || exact::shown(*question->truth, 1).exact;
     if (ends && number != "1" && !hides_a_mistake(problem, *question)) {
-      row.push_back({problem, answer});
+      row.push_back({problem, answer, value});
     }
   }
 

@@ -30,8 +30,8 @@ struct PracticeRequest {
 ///   mixed:    no two neighbors are solved by the same method, where the types have two
 ///   valid:    every solid exists, and no label fits only by rounding
 ///   unmasked: no usual mistake comes within 1 % of the right number
-///   parallel: problem i of every version has the same type, solid, unit, story and number of digits; no figure and no
-///             answer comes twice in the lessons
+///   parallel: problem i of every version has the same type, solid, unit, story and number of digits, and answers more
+///             than 5 % apart; no figure, and no area or volume asked for, comes twice in the lessons
 /// Errors: a sentence, for a type that is not known or not used at this level, and where the types have too few
 ///         different figures for so many problems.
 [[nodiscard]] Result<std::vector<lessons::Lesson>, std::string> generated(const PracticeRequest& request);
