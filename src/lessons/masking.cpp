@@ -4,6 +4,8 @@
 #include <optional>
 
 #include "exact/print_number.hpp"
+#include "lessons/asked.hpp"
+#include "lessons/open_faces.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -83,6 +85,13 @@ std::optional<Number> volume_with_slant(const Solid& solid) {
   return height && slant ? std::optional(*volume(solid) * *slant / *height) : std::nullopt;
 }
 
+// All edges together, where one measure gives them all: adding lengths in place of areas.
+std::optional<Number> all_edges(const Solid& solid) {
+  const std::optional<Number> edge = bound(solid, "edge");
+  const auto count = static_cast<long long>(solid.polyhedron().edges().size());
+  return edge ? std::optional(*edge * Number::whole(count)) : std::nullopt;
+}
+
 constexpr const char* s = "surface_area";
 constexpr const char* l = "lateral_area";
 constexpr const char* v = "volume";
@@ -103,9 +112,65 @@ const std::vector<Rule>& rules() {
       {some_faces, volume, {v}, "counting some of the faces for the volume"},
       {one_lateral_for_all, lateral, {s, l}, "taking all lateral faces to be alike"},
       {lateral_with_height, volume, {v}, "giving the lateral area, worked with the height, for the volume"},
+      {all_edges, surface, {s}, "adding up all edges in place of the faces"},
       {volume_with_slant, lateral, {l}, "giving the volume, worked with the slant height, for the lateral area"},
   };
   return table;
+}
+
+bool asks_for(const Problem& problem, const std::string& name) {
+  return std::find(problem.find.begin(), problem.find.end(), name) != problem.find.end();
+}
+
+// Two faces with other lengths that have the same area with these numbers alone: which of them was left out cannot be
+// told.
+bool has_faces_equal_by_chance(const Solid& solid) {
+  for (const solids::Face& one : solid.faces()) {
+    for (const solids::Face& other : solid.faces()) {
+      if (one.role == other.role && one.area.amount() == other.area.amount() &&
+          algebra::symbols_of(one.work) != algebra::symbols_of(other.work)) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// How many items a word problem needs, before it is rounded; nothing where its amount is no measure of the solid.
+std::optional<Number> items_needed(const Problem& problem) {
+  if (!problem.supply || !problem.supply->each || !problem.supply->each->has_unit) {
+    return std::nullopt;
+  }
+  const std::vector<geometry::FaceId> open = open_faces(problem);
+  std::optional<Number> amount = bound(problem.solid, problem.supply->measure);
+  if (amount && problem.supply->measure == s) {
+    for (const geometry::FaceId face : open) {
+      amount = *amount - problem.solid.faces()[face].area.amount();
+    }
+  }
+  const units::Unit unit = problem.solid.unit().to_the(dimension_of_purpose(problem.supply->purpose));
+  const units::WrittenQuantity& each = *problem.supply->each;
+  if (!amount || !each.unit.converts_to(unit) || each.number.value.sign() <= 0) {
+    return std::nullopt;
+  }
+  return *amount * Number::whole(problem.supply->coats) / (each.number.value * units::conversion(each.unit, unit));
+}
+
+// A count that rounding to the nearest gets right, so that nobody is seen to round the wrong way.
+std::optional<std::string> count_hint(const Problem& problem) {
+  const std::optional<Number> items = items_needed(problem);
+  if (!items || problem.supply->rounding == Rounding::None) {
+    return std::nullopt;
+  }
+  const Number nearest = exact::rounded(*items, 0);
+  const Number down = exact::floor(*items);
+  const Number right = problem.supply->rounding == Rounding::Down || down == *items ? down : down + Number::whole(1);
+  if (!(nearest == right)) {
+    return std::nullopt;
+  }
+  const exact::Shown number = exact::shown(*items, 2);
+  return "the count comes to " + std::string(number.exact ? "" : "≈ ") + number.text +
+         ": rounding to the nearest gives the right number too, so other numbers would show who rounds the wrong way";
 }
 
 }  // namespace
@@ -113,9 +178,8 @@ const std::vector<Rule>& rules() {
 std::vector<std::string> masking_hints(const Problem& problem) {
   std::vector<std::string> hints;
   for (const Rule& rule : rules()) {
-    const bool is_asked = std::any_of(rule.asked.begin(), rule.asked.end(), [&](const std::string& name) {
-      return std::find(problem.find.begin(), problem.find.end(), name) != problem.find.end();
-    });
+    const bool is_asked = std::any_of(rule.asked.begin(), rule.asked.end(),
+                                      [&](const std::string& name) { return asks_for(problem, name); });
     if (!is_asked) {
       continue;
     }
@@ -126,6 +190,14 @@ std::vector<std::string> masking_hints(const Problem& problem) {
       hints.push_back("with these numbers, " + std::string(rule.mistake) + " gives the right number (" +
                       (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake");
     }
+  }
+  if (asks_for(problem, s) && has_faces_equal_by_chance(problem.solid)) {
+    hints.push_back(
+        "faces of different edges have the same area with these numbers, so which of them was left out "
+        "cannot be told: other numbers would show it");
+  }
+  if (const std::optional<std::string> hint = count_hint(problem)) {
+    hints.push_back(*hint);
   }
   return hints;
 }

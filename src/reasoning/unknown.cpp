@@ -30,15 +30,7 @@ struct Parts {
   Known known;
 };
 
-Parts parts_of(const Solid& solid) {
-  Parts parts{solid.description(), {}};
-  for (const Symbol& symbol : wholes()) {
-    if (const units::WrittenQuantity* written = solid.written(symbol)) {
-      parts.known[symbol.name] = *written;
-    }
-  }
-  return parts;
-}
+Parts parts_of(const Solid& solid) { return {solid.description(), known_of(solid)}; }
 
 const solids::Measure* measure_of(const Solid& solid, const Symbol& symbol) {
   const std::vector<solids::Measure>& all = solid.statement().measures;
@@ -101,6 +93,16 @@ std::string or_joined(const std::vector<Askable>& all) {
 }
 
 }  // namespace
+
+Known known_of(const Solid& solid) {
+  Known known;
+  for (const Symbol& symbol : wholes()) {
+    if (const units::WrittenQuantity* written = solid.written(symbol)) {
+      known[symbol.name] = *written;
+    }
+  }
+  return known;
+}
 
 std::vector<Askable> askable_measures(const Solid& solid) {
   std::vector<Askable> all;

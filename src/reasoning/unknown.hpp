@@ -9,6 +9,9 @@
 
 namespace fw::reasoning {
 
+/// The quantities of the whole that a figure is given with, as they are written.
+[[nodiscard]] solids::Known known_of(const solids::Solid& solid);
+
 /// A measure that a problem can be made to ask for.
 struct Askable {
   std::string name;    ///< "slant_height", "base.side", "surface_area"

@@ -39,6 +39,16 @@ TEST(Measures, AreRefusedWithTheReasonAndTheNearestThatCanBe) {
   EXPECT_FALSE(taken.state == model.state);
 }
 
+TEST(Measures, ThatFitOnlyByRoundingAreTakenAndRemarkedOn) {
+  const Model model = demo_model("bunting-tube");
+  const Model rounded = after(model, {SetMeasure{"base.height", "7.79", false}});
+  EXPECT_FALSE(rounded.state == model.state);
+  ASSERT_TRUE(rounded.view.notice.has_value());
+  EXPECT_NE(rounded.view.notice->text.find("7.79"), std::string::npos) << rounded.view.notice->text;
+  const Model longer = after(model, {SetMeasure{"height", "21", false}});
+  EXPECT_FALSE(longer.view.notice.has_value()) << "what the lesson itself rounds is no news";
+}
+
 TEST(Measures, RefuseWhatIsNoNumber) {
   const Model model = demo_model("shade");
   const Model refused = after(model, {SetMeasure{"slant_height", "tall", false}});

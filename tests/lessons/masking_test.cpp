@@ -100,5 +100,32 @@ TEST(Masking, CleanNumbersHaveNoHint) {
 
 TEST(Masking, LooksOnlyAtWhatIsAsked) { EXPECT_THAT(hints_of(box(6, 6, 6), "name"), IsEmpty()); }
 
+TEST(Masking, AllEdgesOfASmallCube) {
+  EXPECT_THAT(hints_of(block(2), "surface_area"), Contains(HasSubstr("adding up all edges")));
+  EXPECT_THAT(hints_of(block(7), "surface_area"), IsEmpty());
+}
+
+TEST(Masking, TwoEqualEdgesHideWhichFaceIsMissing) {
+  EXPECT_THAT(hints_of(box(9, 7, 7), "surface_area"), Contains(HasSubstr("which of them was left out")));
+  EXPECT_THAT(hints_of(box(9, 7, 5), "surface_area"), IsEmpty());
+}
+
+TEST(Masking, CountsThatRoundingToTheNearestGetsRight) {
+  const auto hints = [](const std::string& supply) {
+    std::vector<std::string> messages;
+    for (const Finding& finding :
+         findings_of(lesson_with_solid(box(9, 7, 5), R"(, "find": ["surface_area"], "supply": )" + supply))) {
+      messages.push_back(finding.message);
+    }
+    return messages;
+  };
+  // 286 cm² shared out.
+  EXPECT_THAT(hints(R"({"cover": "surface_area", "each": "80 cm^2", "item": "sheet"})"),
+              Contains(HasSubstr("the count comes to ≈ 3.58")));
+  EXPECT_THAT(hints(R"({"cover": "surface_area", "each": "90 cm^2", "item": "sheet"})"), IsEmpty());  // 3.18
+  EXPECT_THAT(hints(R"({"cover": "surface_area", "each": "90 cm^2", "item": "sheet", "round": "down"})"),
+              Contains(HasSubstr("the count comes to ≈ 3.18")));
+}
+
 }  // namespace
 }  // namespace fw::lessons

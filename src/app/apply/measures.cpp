@@ -1,6 +1,8 @@
-#include "app/measures.hpp"
+#include <algorithm>
 
 #include "app/apply/parts.hpp"
+#include "app/measures.hpp"
+#include "reasoning/unknown.hpp"
 
 namespace fw::app::parts {
 namespace {
@@ -48,10 +50,21 @@ bool change_solid(Model& model, const solids::Description& description, const so
   return true;
 }
 
-/// What the lesson knows of the whole holds only while its own solid stands there.
+/// What is known of the whole of the figure on the desk goes with it as long as it is of the same kind.
 solids::Known known_for(const Model& model, const solids::Description& description) {
-  const lessons::Problem& problem = model.state.current();
-  return description.kind == problem.description.kind ? problem.known : solids::Known{};
+  const solids::Solid& here = model.state.desk().solid;
+  return description.kind == here.description().kind ? reasoning::known_of(here) : solids::Known{};
+}
+
+/// A label that since this change fits only as a rounded number: said without refusing it.
+void remark_on_rounding(Model& model, const std::vector<solids::Fault>& before) {
+  for (const solids::Fault& remark : model.state.desk().solid.remarks()) {
+    const bool is_new = std::find(before.begin(), before.end(), remark) == before.end();
+    if (remark.severity == solids::Severity::Rounding && is_new) {
+      model.view.notice = notice_of({remark});
+      return;
+    }
+  }
 }
 
 std::string title_of(const Model& model, const std::string& field) {
@@ -72,9 +85,11 @@ std::string on(Model& model, const SetMeasure& command) {
     return {};
   }
   const std::string title = title_of(model, command.field);
+  const std::vector<solids::Fault> remarks = model.state.desk().solid.remarks();
   if (!change_solid(model, described.value(), known_for(model, described.value()))) {
     return {};
   }
+  remark_on_rounding(model, remarks);
   return "set the " + title + " to " + command.text;
 }
 
