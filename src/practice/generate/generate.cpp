@@ -168,13 +168,13 @@ class Maker {
   }
 
   std::vector<Problem> row_of(const ProblemType& type) {
-    constexpr int blueprints = 40;
-    constexpr int draws = 60;
+    constexpr int blueprints = 60;
+    const std::size_t draws = 12 + 8 * request_->versions;  // where more are needed, another solid does better
     for (int i = 0; i < blueprints; ++i) {
       const Blueprint blueprint = next_blueprint(type);
       std::vector<Made> row;
       Seed numbers{plan_.next()};
-      for (int k = 0; k < draws && row.size() < request_->versions; ++k) {
+      for (std::size_t k = 0; k < draws && row.size() < request_->versions; ++k) {
         const std::optional<Problem> drawn = type.make(blueprint, numbers);
         if (drawn) {
           take_if_good(*drawn, row);

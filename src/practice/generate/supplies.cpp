@@ -20,7 +20,7 @@ int portion(int amount, Rounding rounding, Seed& seed) {
   std::vector<int> good;
   for (int each = step; each * 3 <= amount; each += step) {
     const int tenths = 10 * (amount % each) / each;
-    if (each * 12 >= amount && tenths >= least_tenths && tenths <= least_tenths + 3) {
+    if (each * 16 >= amount && tenths >= least_tenths && tenths <= least_tenths + 3) {
       good.push_back(each);
     }
   }
