@@ -2,8 +2,8 @@
 
 #include <vector>
 
-#include "solids/consistency.hpp"
 #include "solids/givens.hpp"
+#include "solids/labels/consistency.hpp"
 #include "solids/propagation.hpp"
 
 // All measures of a solid from the written ones; private to the room.

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "solids/rough.hpp"
+#include "solids/labels/rough.hpp"
 #include "solids/statement.hpp"
 
 // From known measures to all of them, over a statement's relations; private to the room.

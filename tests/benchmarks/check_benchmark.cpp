@@ -9,16 +9,26 @@ namespace {
 /// Solids as a teacher writes them, each with one number open: `#` is replaced by a whole number.
 const std::vector<std::string>& patterns() {
   static const std::vector<std::string> all{
-      R"("solid": {"kind": "rectangular prism", "length": "# cm", "width": "7 cm", "height": "5 cm"}, "find": ["surface_area"])",
-      R"("solid": {"kind": "cube", "edge": "# cm"}, "find": ["volume"])",
-      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "slant_height": "45 cm"}, "find": ["surface_area"])",
-      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "height": "12 cm"}, "find": ["slant_height"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "triangle", "sides": ["# cm", "40 cm", "41 cm"]}, "height": "10 cm"}, "find": ["volume"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "right triangle", "legs": ["# cm", "15 cm"]}, "height": "10 cm"}, "find": ["surface_area"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "equilateral triangle", "side": "# cm"}, "height": "10.5 cm"}, "find": ["surface_area"])",
-      R"("solid": {"kind": "pyramid", "base": {"shape": "rectangle", "length": "# cm", "width": "18 cm"}, "height": "12 cm"}, "find": ["surface_area"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "regular polygon", "count": 6, "side": "# cm"}, "height": "10 cm"}, "find": ["volume"])",
-      R"("solid": {"kind": "rectangular prism", "length": "# ft", "width": "5 ft", "height": "?"}, "known": {"volume": "180 ft^3"}, "find": ["height"])"};
+      R"("solid": {"kind": "rectangular prism", "length": "# cm", "width": "7 cm", "height": "5 cm"})"
+      R"(, "find": ["surface_area"])",
+      R"("solid": {"kind": "cube", "edge": "# cm"})"
+      R"(, "find": ["volume"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "slant_height": "45 cm"})"
+      R"(, "find": ["surface_area"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "height": "12 cm"})"
+      R"(, "find": ["slant_height"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "triangle", "sides": ["# cm", "40 cm", "41 cm"]}, "height": "10 cm"})"
+      R"(, "find": ["volume"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "right triangle", "legs": ["# cm", "15 cm"]}, "height": "10 cm"})"
+      R"(, "find": ["surface_area"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "equilateral triangle", "side": "# cm"}, "height": "10.5 cm"})"
+      R"(, "find": ["surface_area"])",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "rectangle", "length": "# cm", "width": "18 cm"}, "height": "12 cm"})"
+      R"(, "find": ["surface_area"])",
+      R"("solid": {"kind": "prism", "base": {"shape": "regular polygon", "count": 6, "side": "# cm"}, "height": "10 cm"})"
+      R"(, "find": ["volume"])",
+      R"("solid": {"kind": "rectangular prism", "length": "# ft", "width": "5 ft", "height": "?"}, "known": {"volume": "180 ft^3"})"
+      R"(, "find": ["height"])"};
   return all;
 }
 

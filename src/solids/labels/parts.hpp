@@ -3,7 +3,7 @@
 #include <limits>
 #include <memory>
 
-#include "solids/consistency.hpp"
+#include "solids/labels/consistency.hpp"
 
 // What the sources of Consistency share; private to them.
 namespace fw::solids {

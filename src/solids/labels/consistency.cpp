@@ -1,10 +1,10 @@
-#include "solids/consistency.hpp"
+#include "solids/labels/consistency.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 #include "exact/polynomial.hpp"
-#include "solids/consistency_parts.hpp"
+#include "solids/labels/parts.hpp"
 
 namespace fw::solids {
 namespace {

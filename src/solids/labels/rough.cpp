@@ -1,4 +1,4 @@
-#include "solids/rough.hpp"
+#include "solids/labels/rough.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "solids/consistency_parts.hpp"
+#include "solids/labels/parts.hpp"
 
 namespace fw::solids {
 
