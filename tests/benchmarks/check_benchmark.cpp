@@ -17,17 +17,21 @@ const std::vector<std::string>& patterns() {
       R"(, "find": ["surface_area"])",
       R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "# cm"}, "height": "12 cm"})"
       R"(, "find": ["slant_height"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "triangle", "sides": ["# cm", "40 cm", "41 cm"]}, "height": "10 cm"})"
+      R"("solid": {"kind": "prism", "base": {"shape": "triangle", "sides": ["# cm", "40 cm", "41 cm"]})"
+      R"(, "height": "10 cm"})"
       R"(, "find": ["volume"])",
       R"("solid": {"kind": "prism", "base": {"shape": "right triangle", "legs": ["# cm", "15 cm"]}, "height": "10 cm"})"
       R"(, "find": ["surface_area"])",
       R"("solid": {"kind": "prism", "base": {"shape": "equilateral triangle", "side": "# cm"}, "height": "10.5 cm"})"
       R"(, "find": ["surface_area"])",
-      R"("solid": {"kind": "pyramid", "base": {"shape": "rectangle", "length": "# cm", "width": "18 cm"}, "height": "12 cm"})"
+      R"("solid": {"kind": "pyramid", "base": {"shape": "rectangle", "length": "# cm", "width": "18 cm"})"
+      R"(, "height": "12 cm"})"
       R"(, "find": ["surface_area"])",
-      R"("solid": {"kind": "prism", "base": {"shape": "regular polygon", "count": 6, "side": "# cm"}, "height": "10 cm"})"
+      R"("solid": {"kind": "prism", "base": {"shape": "regular polygon", "count": 6, "side": "# cm"})"
+      R"(, "height": "10 cm"})"
       R"(, "find": ["volume"])",
-      R"("solid": {"kind": "rectangular prism", "length": "# ft", "width": "5 ft", "height": "?"}, "known": {"volume": "180 ft^3"})"
+      R"("solid": {"kind": "rectangular prism", "length": "# ft", "width": "5 ft")"
+      R"(, "height": "?"}, "known": {"volume": "180 ft^3"})"
       R"(, "find": ["height"])"};
   return all;
 }
