@@ -56,7 +56,7 @@ TEST(ShownNumber, SaysWhetherItIsExact) {
   EXPECT_EQ(shown(Number::ratio(1, 3), 2).text, "0.33");
   EXPECT_FALSE(shown(Number::ratio(1, 3), 2).exact);
   EXPECT_EQ(shown(whole(12) * square_root(whole(3)), 2).text, "20.78");
-  EXPECT_EQ(shown(decimal("2.999"), 2).text, "3");
+  EXPECT_EQ(shown(decimal("2.999"), 2).text, "3.00");
   EXPECT_FALSE(shown(decimal("2.999"), 2).exact);
   EXPECT_FALSE(shown(Number::polygon_cotangent(7), 2).exact);
 }
