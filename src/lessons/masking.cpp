@@ -122,13 +122,21 @@ bool asks_for(const Problem& problem, const std::string& name) {
   return std::find(problem.find.begin(), problem.find.end(), name) != problem.find.end();
 }
 
-// Two faces with other lengths that have the same area with these numbers alone: which of them was left out cannot be
-// told.
+// Two edges of the solid that are equal with these numbers make two faces equal: which of them was left out cannot be
+// told. Alike sides of a base shape are as they should be.
 bool has_faces_equal_by_chance(const Solid& solid) {
+  const auto is_of_solid = [&](const algebra::Symbol& letter) {
+    const std::vector<solids::Measure>& all = solid.statement().measures;
+    return std::any_of(all.begin(), all.end(),
+                       [&](const solids::Measure& measure) { return measure.symbol == letter && !measure.in_base; });
+  };
   for (const solids::Face& one : solid.faces()) {
+    const std::vector<algebra::Symbol> letters = algebra::symbols_of(one.work);
     for (const solids::Face& other : solid.faces()) {
-      if (one.role == other.role && one.area.amount() == other.area.amount() &&
-          algebra::symbols_of(one.work) != algebra::symbols_of(other.work)) {
+      const std::vector<algebra::Symbol> others = algebra::symbols_of(other.work);
+      if (one.area.amount() == other.area.amount() && letters != others &&
+          std::all_of(letters.begin(), letters.end(), is_of_solid) &&
+          std::all_of(others.begin(), others.end(), is_of_solid)) {
         return true;
       }
     }

@@ -280,7 +280,7 @@ RC_GTEST_PROP(Supply, EveryNumberHasASourceBeforeIt, ()) {
       RC_ASSERT(*notation.source < work.sources.size());
       const Source& source = work.sources[*notation.source];
       RC_ASSERT(!source.sentence.empty());
-      RC_ASSERT(!source.step || *source.step < step);
+      RC_ASSERT((!source.step || *source.step < step));
     }
     for (const algebra::Notation& part : notation.parts) {
       check(part, step);
