@@ -9,7 +9,8 @@ function(add_precompiled name)
   target_precompile_headers(${name} PRIVATE <algorithm> <cmath> <functional> <map> <memory> <optional> <string>
     <utility> <variant> <vector> <glm/geometric.hpp> <glm/mat4x4.hpp> <glm/vec2.hpp> <glm/vec3.hpp> <glm/vec4.hpp>)
 endfunction()
-set(optimized_debug $<$<CONFIG:Debug>:-O1>)
+set(FOLDWRIGHT_COMPUTING -O1 CACHE STRING "How rooms that compute are optimized in debug builds")
+set(optimized_debug $<$<CONFIG:Debug>:${FOLDWRIGHT_COMPUTING}>)
 add_precompiled(fw_precompiled)
 add_precompiled(fw_precompiled_optimized ${optimized_debug})
 
