@@ -72,21 +72,21 @@ void judge_right_answers(std::size_t count) {
   }
   EXPECT_GT(judged, count);
 }
-TEST(DiagnosisRates, ARightAnswerIsNeverCalledWrong) { judge_right_answers(600); }
+TEST(DiagnosisRatesSlow, ARightAnswerIsNeverCalledWrong) { judge_right_answers(600); }
 // 20,000 problems in an optimized build; a build for development judges 3,000 in the same time.
 #ifdef NDEBUG
 constexpr std::size_t many = 20000;
 #else
 constexpr std::size_t many = 3000;
 #endif
-TEST(DiagnosisRates, SlowARightAnswerIsNeverCalledWrongInManyProblems) { judge_right_answers(many); }
+TEST(DiagnosisRatesSlow, SlowARightAnswerIsNeverCalledWrongInManyProblems) { judge_right_answers(many); }
 
 std::string typed_number(double value) {
   const exact::Number number = exact::Number::ratio(std::llround(value * 100), 100);
   return exact::shown(number, 2).text;
 }
 
-TEST(DiagnosisRates, ANumberOfOneMistakeIsNamedFirst) {
+TEST(DiagnosisRatesSlow, ANumberOfOneMistakeIsNamedFirst) {
   std::size_t unique = 0;
   std::size_t first = 0;
   for (const lessons::Problem& problem : many_problems(600)) {
@@ -112,7 +112,7 @@ TEST(DiagnosisRates, ANumberOfOneMistakeIsNamedFirst) {
   EXPECT_GE(static_cast<double>(first), 0.98 * static_cast<double>(unique)) << first << " of " << unique;
 }
 
-TEST(DiagnosisRates, ARandomNumberIsSeldomRecognized) {
+TEST(DiagnosisRatesSlow, ARandomNumberIsSeldomRecognized) {
   // Whole numbers within 60 % of areas and volumes of 100 and more: below, there are few numbers to draw from.
   std::size_t asked = 0;
   std::size_t recognized = 0;
