@@ -25,7 +25,7 @@ Camera camera_for(const nets::Pose& pose, const Viewport& viewport) {
 }
 
 // Which face each pixel shows: what the graphics driver says, and what a ray says.
-TEST(PictureGl, FaceIdsAgreeWithRays) {
+TEST(PictureGl, FaceIdsAgreeWithRaysSlow) {
   const Studio studio(200, 150);
   for (const auto& sample : test::sample_solids()) {
     for (const double amount : {0.0, 0.3, 0.9}) {
