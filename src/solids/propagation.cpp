@@ -4,6 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "algebra/isolate.hpp"
+
 namespace fw::solids {
 
 using algebra::Bindings;
@@ -178,24 +180,7 @@ Expression Relations::filled(const Expression& expression, const Filling& fillin
   for (const Expression& operand : expression.operands()) {
     operands.push_back(filled(operand, filling));
   }
-  switch (expression.operation()) {
-    case Operation::Sum:
-      return algebra::sum_of(operands);
-    case Operation::Difference:
-      return operands[0] - operands[1];
-    case Operation::Product:
-      return operands[0] * operands[1];
-    case Operation::Quotient:
-      return operands[0] / operands[1];
-    case Operation::Power:
-      return power(operands[0], expression.exponent());
-    case Operation::Root:
-      return root(operands[0], expression.exponent());
-    case Operation::Number:
-    case Operation::Symbol:
-      break;
-  }
-  return expression;
+  return algebra::with_operands(expression, operands);
 }
 
 std::optional<Step> Relations::derived_step(const SymbolSet& known, const SymbolSet& passed) const {
@@ -279,17 +264,6 @@ SymbolSet Relations::closure(SymbolSet known) const {
 
 namespace {
 
-std::size_t occurrences(const Expression& expression, const Symbol& symbol) {
-  if (expression.operation() == Operation::Symbol) {
-    return expression.symbol() == symbol ? 1 : 0;
-  }
-  std::size_t count = 0;
-  for (const Expression& operand : expression.operands()) {
-    count += occurrences(operand, symbol);
-  }
-  return count;
-}
-
 /// The value of `inner` where `expression`, in which the unknown stands once and under the operand `inner`, has the
 /// value `target`. Nothing where that is not one number.
 std::optional<Number> undone(const Expression& expression, std::size_t inner, const Number& target,
@@ -336,15 +310,15 @@ std::optional<Number> undone(const Expression& expression, std::size_t inner, co
 
 /// The unknown of an equation in which it stands once, by undoing what is done to it; nothing where that fails.
 std::optional<Number> by_undoing(const Equation& equation, const Symbol& unknown, const Bindings& values) {
-  const std::size_t on_left = occurrences(equation.left, unknown);
-  if (on_left + occurrences(equation.right, unknown) != 1) {
+  const std::size_t on_left = algebra::occurrences(equation.left, unknown);
+  if (on_left + algebra::occurrences(equation.right, unknown) != 1) {
     return std::nullopt;
   }
   Expression side = on_left == 1 ? equation.left : equation.right;
   std::optional<Number> target = algebra::evaluate(on_left == 1 ? equation.right : equation.left, values);
   while (target && side.operation() != Operation::Symbol) {
     std::size_t inner = 0;
-    while (occurrences(side.operands()[inner], unknown) == 0) {
+    while (algebra::occurrences(side.operands()[inner], unknown) == 0) {
       ++inner;
     }
     target = undone(side, inner, *target, values);
