@@ -19,8 +19,7 @@ using algebra::Operation;
 using algebra::Symbol;
 using exact::Number;
 
-std::vector<Symbol> letters_of(const Worksheet& sheet, const Equation& equation, algebra::Numerals& numerals) {
-  (void)sheet;
+std::vector<Symbol> letters_of(const Equation& equation, const algebra::Numerals& numerals) {
   std::vector<Symbol> letters;
   for (const Symbol& symbol : algebra::symbols_of(equation.left - equation.right)) {
     if (!numerals.holds(symbol)) {
@@ -188,7 +187,7 @@ void write_letters(Worksheet& sheet, const Link& link) {
 Equation write_numbers(Worksheet& sheet, const Link& link) {
   Equation equation = composed(link);
   std::string reason;
-  for (const Symbol& letter : letters_of(sheet, equation, sheet.numerals())) {
+  for (const Symbol& letter : letters_of(equation, sheet.numerals())) {
     if (letter == link.unknown) {
       continue;
     }
@@ -332,7 +331,7 @@ void write_check(Worksheet& sheet, const Link& link) {
     return;
   }
   Equation equation = composed(link);
-  for (const Symbol& letter : letters_of(sheet, equation, sheet.numerals())) {
+  for (const Symbol& letter : letters_of(equation, sheet.numerals())) {
     equation = algebra::replaced(equation, letter, sheet.numeral_of(letter));
   }
   const std::optional<Number> left = algebra::evaluate(equation.left, sheet.numerals().values());
