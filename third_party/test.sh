@@ -1,7 +1,7 @@
 #!/bin/sh
 # All tests, in the steps of automatic checking. Without arguments every step; or name the steps to run:
 #
-#   sh third_party/test.sh dev        g++: every header alone, warnings as errors, all tests
+#   sh third_party/test.sh grouped    g++: every header alone, warnings as errors, all tests
 #   sh third_party/test.sh asan       clang with sanitizers: the tests again, but for the slow ones, and damaged
 #                                     lessons, made up for a quarter of a minute
 #   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
@@ -26,11 +26,11 @@ run_tests() {
   xvfb-run -a -s "-screen 0 1920x1080x24" ctest --preset "$1"
 }
 
-step_dev() {
-  configure dev
-  cmake --build --preset dev -j "$jobs"
+step_grouped() {
+  configure grouped
+  cmake --build --preset grouped -j "$jobs"
   cmake --build --preset headers -j "$jobs"
-  run_tests dev
+  run_tests grouped
 }
 
 step_asan() {
@@ -57,18 +57,18 @@ print_numbers() {
 }
 
 step_compare() {
-  for preset in dev asan; do
+  for preset in grouped asan; do
     configure "$preset"
     cmake --build --preset "$preset" -j "$jobs" --target foldwright
     print_numbers "build/$preset/foldwright" "build/numbers-$preset"
   done
-  diff -r build/numbers-dev build/numbers-asan
-  echo "g++ and clang print the same numbers for $(find build/numbers-dev -type f | wc -l) outputs"
+  diff -r build/numbers-grouped build/numbers-asan
+  echo "g++ and clang print the same numbers for $(find build/numbers-grouped -type f | wc -l) outputs"
 }
 
 closing_lines() {
   status=$?
-  for preset in dev asan; do
+  for preset in grouped asan; do
     if grep -q "^$preset " "$times" && [ -f "build/$preset/ctest.log" ]; then
       say "ctest, $preset"
       sed -n '/tests passed/,$p' "build/$preset/ctest.log"
@@ -84,12 +84,12 @@ closing_lines() {
   exit "$status"
 }
 
-[ $# -gt 0 ] || set -- dev asan compare
+[ $# -gt 0 ] || set -- grouped asan compare
 for step in "$@"; do
   case $step in
-    dev | asan | compare) ;;
+    grouped | asan | compare) ;;
     *)
-      echo "test: there is no step \"$step\"; dev, asan and compare are the steps" >&2
+      echo "test: there is no step \"$step\"; grouped, asan and compare are the steps" >&2
       exit 2
       ;;
   esac

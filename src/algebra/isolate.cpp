@@ -2,28 +2,21 @@
 
 #include <algorithm>
 
+#include "exact/polynomial.hpp"
+
 namespace fw::algebra {
 namespace {
 
 using exact::Number;
 
 // A polynomial in the unknown: coefficient k belongs to its power k.
-using Coefficients = std::vector<Number>;
+using Coefficients = exact::Polynomial;
+using exact::product;
 
 Coefficients sum(const Coefficients& a, const Coefficients& b, const Number& times_b) {
   Coefficients result(std::max(a.size(), b.size()));
   for (std::size_t i = 0; i < result.size(); ++i) {
     result[i] = (i < a.size() ? a[i] : Number()) + (i < b.size() ? b[i] * times_b : Number());
-  }
-  return result;
-}
-
-Coefficients product(const Coefficients& a, const Coefficients& b) {
-  Coefficients result(a.size() + b.size() - 1);
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    for (std::size_t j = 0; j < b.size(); ++j) {
-      result[i + j] = result[i + j] + a[i] * b[j];
-    }
   }
   return result;
 }

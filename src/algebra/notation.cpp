@@ -15,14 +15,6 @@ constexpr const char* minus = "−";
 
 Notation number_notation(const Number& number) { return leaf(Kind::Number, formula_number(number)); }
 
-Notation with_part(Kind kind, Notation part, int degree = 2) {
-  Notation made;
-  made.kind = kind;
-  made.parts.push_back(std::move(part));
-  made.degree = degree;
-  return made;
-}
-
 Notation grouped_below(Notation part, Binding least) {
   return binding_of(part) < least ? with_part(Kind::Brackets, std::move(part)) : part;
 }
@@ -106,6 +98,14 @@ void append_terms(Notation& into, const Expression& expression, const SymbolNota
 }
 
 }  // namespace
+
+Notation with_part(Notation::Kind kind, Notation part, int degree) {
+  Notation made;
+  made.kind = kind;
+  made.parts.push_back(std::move(part));
+  made.degree = degree;
+  return made;
+}
 
 Notation leaf(Notation::Kind kind, std::string text) {
   Notation made;

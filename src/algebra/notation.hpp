@@ -47,6 +47,8 @@ struct NotationLine {
 
 [[nodiscard]] Notation leaf(Notation::Kind kind, std::string text);
 [[nodiscard]] Notation row(std::vector<Notation> parts);
+/// A power, a root or brackets round one part.
+[[nodiscard]] Notation with_part(Notation::Kind kind, Notation part, int degree = 2);
 
 /// How a symbol is written: a letter, or a number with its unit.
 using SymbolNotation = std::function<Notation(const Symbol&)>;

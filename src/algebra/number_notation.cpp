@@ -40,14 +40,6 @@ Notation fraction(Notation above, Notation below) {
   return made;
 }
 
-Notation with_part(Kind kind, Notation part, int degree = 2) {
-  Notation made;
-  made.kind = kind;
-  made.degree = degree;
-  made.parts.push_back(std::move(part));
-  return made;
-}
-
 Notation one_or_row(std::vector<Notation> parts) {
   return parts.size() == 1 ? std::move(parts.front()) : row(std::move(parts));
 }

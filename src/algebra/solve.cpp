@@ -10,6 +10,7 @@ namespace {
 
 using exact::Number;
 using exact::Polynomial;
+using exact::product;
 
 constexpr std::size_t greatest_degree = 12;
 
@@ -18,19 +19,6 @@ Polynomial sum(const Polynomial& a, const Polynomial& b) {
   for (std::size_t i = 0; i < result.size(); ++i) {
     const Number x = i < a.size() ? a[i] : Number();
     result[i] = i < b.size() ? x + b[i] : x;
-  }
-  return exact::without_leading_zeros(std::move(result));
-}
-
-Polynomial product(const Polynomial& a, const Polynomial& b) {
-  if (a.empty() || b.empty()) {
-    return {};
-  }
-  Polynomial result(a.size() + b.size() - 1);
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    for (std::size_t j = 0; j < b.size(); ++j) {
-      result[i + j] = result[i + j] + a[i] * b[j];
-    }
   }
   return exact::without_leading_zeros(std::move(result));
 }

@@ -190,6 +190,19 @@ Number value_at(const Polynomial& polynomial, const Number& x) {
   return value;
 }
 
+Polynomial product(const Polynomial& a, const Polynomial& b) {
+  if (a.empty() || b.empty()) {
+    return {};
+  }
+  Polynomial result(a.size() + b.size() - 1);
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    for (std::size_t j = 0; j < b.size(); ++j) {
+      result[i + j] = result[i + j] + a[i] * b[j];
+    }
+  }
+  return without_leading_zeros(std::move(result));
+}
+
 Polynomial without_leading_zeros(Polynomial polynomial) {
   while (!polynomial.empty() && polynomial.back().is_zero()) {
     polynomial.pop_back();

@@ -19,6 +19,7 @@ using Polynomial = std::vector<Number>;
 
 /// The value at x, by Horner's rule.
 [[nodiscard]] Number value_at(const Polynomial& polynomial, const Number& x);
+[[nodiscard]] Polynomial product(const Polynomial& a, const Polynomial& b);
 /// The same without zeros at the high end.
 [[nodiscard]] Polynomial without_leading_zeros(Polynomial polynomial);
 

@@ -16,9 +16,7 @@ constexpr double carries_height = 0.78;
 constexpr double caption_height = 1.2;  // of a line
 constexpr double caption_gap = 0.3;
 constexpr double caption_width = 11;  // at least, before it is broken
-constexpr double ink_above = 0.79;
-constexpr double ink_below = 0.24;
-constexpr double rule_drop = 0.28;  // under a row's baseline
+constexpr double rule_drop = 0.28;    // under a row's baseline
 constexpr double rule_width = 0.06;
 
 bool is_raised(const std::string& cell) { return !cell.empty() && text_pieces(cell).front().raised; }

@@ -14,8 +14,6 @@ using algebra::Notation;
 using Kind = Notation::Kind;
 
 // All in ems of the place where they stand.
-constexpr double ink_above = 0.79;
-constexpr double ink_below = 0.24;
 constexpr double axis = 0.355;  // height of the middle of "=", "+" and of fraction bars over the baseline
 constexpr double stroke = 0.06;
 constexpr double bold_stroke = 0.09;
@@ -209,11 +207,10 @@ FormulaBox struck(const FormulaBox& part, double em) {
   return made;
 }
 
-// The band and its letter under a term.
+// The band and its letter under a term: as large as the term, to be read as well as it.
 FormulaBox grouped(const Setting& setting, FormulaBox term, std::size_t group) {
   const double em = setting.em;
   Setting inner = setting;
-  inner.em *= 0.72;
   inner.bold = true;
   const FormulaBox letter = text_box_in(inner, group_letter(solids::GroupId::at(group)));
   const double side = 0.1 * em;

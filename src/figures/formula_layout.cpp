@@ -12,16 +12,16 @@ namespace {
 
 using algebra::Notation;
 
-constexpr double sign_space = 0.34;    // in ems, on both sides of a line's sign
-constexpr double continued_gap = 0.3;  // between the lines of a sum that goes on
-constexpr double least_contrast = 7;   // of text: WCAG 2.2, success criterion 1.4.6
-constexpr float softest = 0.08F;       // share of a group's color behind its term, at least
+constexpr double sign_space = 0.34;        // in ems, on both sides of a line's sign
+constexpr double continued_gap = 0.3;      // between the lines of a sum that goes on
+constexpr double least_text_contrast = 7;  // of text: WCAG 2.2, success criterion 1.4.6
+constexpr float softest = 0.08F;           // share of a group's color behind its term, at least
 
 /// A group's color with so much of the ground in it that the ink stands out.
 Color soft_ground(const FaceStyle& style, const Palette& palette) {
   float share = 0.3F;
   Color soft = over(style.fill.with_opacity(share), palette.ground);
-  while (share > softest && contrast(palette.ink, soft) < least_contrast) {
+  while (share > softest && contrast(palette.ink, soft) < least_text_contrast) {
     share -= 0.02F;
     soft = over(style.fill.with_opacity(share), palette.ground);
   }
@@ -36,7 +36,7 @@ void draw_band(Canvas& canvas, const FormulaBand& band, Vec2 by, const Palette& 
   const FaceStyle style = face_style(solids::GroupId::at(band.group), palette);
   const Rect below = band.band.moved(by.x, by.y);
   const Color soft = soft_ground(style, palette);
-  if (contrast(palette.ink, soft) >= least_contrast) {
+  if (contrast(palette.ink, soft) >= least_text_contrast) {
     canvas.rounded(band.behind.moved(by.x, by.y), below.h * 0.4, soft, std::nullopt);
   }
   const double line = below.h * 0.1;

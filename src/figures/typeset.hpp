@@ -21,6 +21,9 @@ struct TextPiece {
 /// the capitals.
 inline constexpr double power_size = 0.72;
 inline constexpr double power_rise = 0.36;
+/// How far letters reach above and below the baseline, in ems of the type that we embed.
+inline constexpr double ink_above = 0.79;
+inline constexpr double ink_below = 0.24;
 
 /// The size of a text as typeset() draws it.
 [[nodiscard]] Vec2 typeset_size(const Canvas& canvas, std::string_view text, const TextStyle& style);

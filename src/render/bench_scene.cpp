@@ -37,7 +37,7 @@ std::array<float, 3> near_origin(Vec3 point, Vec3 origin) {
 }
 
 /// A side of one face or of two, with its look.
-struct Side {
+struct DrawnSide {
   Vec3 from{}, to{};
   Stroke stroke;
   std::optional<Stroke> hidden;
@@ -113,13 +113,13 @@ class SceneMaker {
       }
     }
     // Outlines last, so that they lie over the ends of their neighbors.
-    std::stable_partition(sides_.begin(), sides_.end(), [](const Side& side) { return !side.is_outline; });
-    for (const Side& side : sides_) add_line(side.from, side.to, side.stroke, side.hidden);
+    std::stable_partition(sides_.begin(), sides_.end(), [](const DrawnSide& side) { return !side.is_outline; });
+    for (const DrawnSide& side : sides_) add_line(side.from, side.to, side.stroke, side.hidden);
   }
 
   /// Two faces that share a side give one line; the look of an outlined face goes before the other's.
   void add_side(const FaceLook& look, Vec3 from, Vec3 to) {
-    Side side{from, to, look_.edge, look_.hidden_edge, false};
+    DrawnSide side{from, to, look_.edge, look_.hidden_edge, false};
     if (look.outline) {
       side.stroke = *look.outline;
       if (side.hidden) side.hidden->ink = look.outline->ink;
@@ -127,7 +127,7 @@ class SceneMaker {
     }
     const double slack = size_ * 1e-6;
     const auto same = [&](Vec3 a, Vec3 b) { return glm::length(a - b) <= slack; };
-    for (Side& known : sides_) {
+    for (DrawnSide& known : sides_) {
       if ((same(known.from, to) && same(known.to, from)) || (same(known.from, from) && same(known.to, to))) {
         if (side.is_outline && !known.is_outline) known = side;
         return;
@@ -162,7 +162,7 @@ class SceneMaker {
   std::vector<std::vector<Vec3>> corners_;
   std::vector<Vec3> normals_;
   std::vector<std::size_t> shown_;
-  std::vector<Side> sides_;
+  std::vector<DrawnSide> sides_;
   double size_ = 0;
 };
 

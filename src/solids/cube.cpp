@@ -5,7 +5,7 @@ namespace {
 
 using algebra::Expression;
 
-StatedSolid state(const Description&, const ShapeStatement*) {
+StatedSolid stated_cube(const Description&, const ShapeStatement*) {
   const algebra::Symbol s{"edge", "s", 1};
   SolidStatement statement;
   statement.name = "cube";
@@ -24,9 +24,12 @@ StatedSolid state(const Description&, const ShapeStatement*) {
 }  // namespace
 
 Kind cube() {
-  return {
-      "cube", {length_field("edge", "edge", "edge")}, false, &state, example("cube", {{"edge", length_entry("8 cm")}}),
-      {}};
+  return {"cube",
+          {length_field("edge", "edge", "edge")},
+          false,
+          &stated_cube,
+          example("cube", {{"edge", length_entry("8 cm")}}),
+          {}};
 }
 
 }  // namespace fw::solids::kind

@@ -260,7 +260,7 @@ void name(SolidStatement& statement, const ShapeStatement& base, const Descripti
   name_after_base(statement, base, "prism", names);
 }
 
-StatedSolid state(const Description& description, const ShapeStatement* base) {
+StatedSolid stated_prism(const Description& description, const ShapeStatement* base) {
   const Symbol h{"height", "h", 1};
   SolidStatement statement;
   name(statement, *base, description);
@@ -300,8 +300,8 @@ Kind prism() {
   lies.type = FieldType::Word;
   lies.title = "how it lies";
   lies.words = {"base", "side"};
-  return {"prism", {length_field("height", "height", "height"), lies},    true,
-          &state,  example("prism", {{"height", length_entry("11 cm")}}), {}};
+  return {"prism",       {length_field("height", "height", "height"), lies},    true,
+          &stated_prism, example("prism", {{"height", length_entry("11 cm")}}), {}};
 }
 
 }  // namespace fw::solids::kind

@@ -247,7 +247,7 @@ void name(SolidStatement& statement, const PyramidPlan& plan) {
   name_after_base(statement, plan.base, "pyramid", names);
 }
 
-StatedSolid state(const Description& description, const ShapeStatement* base) {
+StatedSolid stated_pyramid(const Description& description, const ShapeStatement* base) {
   const PyramidPlan plan = planned(description, *base);
   const std::vector<Fault> faults = misplaced_fields(description, plan);
   if (!faults.empty()) {
@@ -275,7 +275,7 @@ Kind pyramid() {
            length_field("lateral_edge", "lateral edge", "lateral_edge"),
            lengths_field("apex_over", "point under the apex", {"apex_over.1", "apex_over.2"}, 2, 2)},
           true,
-          &state,
+          &stated_pyramid,
           example("pyramid", {{"height", length_entry("12 cm")}}),
           {}};
 }

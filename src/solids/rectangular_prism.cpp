@@ -48,7 +48,7 @@ void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, 
   statement.conditions.push_back(holds_less);
 }
 
-StatedSolid state(const Description& description, const ShapeStatement*) {
+StatedSolid stated_rectangular_prism(const Description& description, const ShapeStatement*) {
   const Symbol l{"length", "l", 1};
   const Symbol w{"width", "w", 1};
   const Symbol h{"height", "h", 1};
@@ -70,7 +70,7 @@ Kind rectangular_prism() {
       {length_field("length", "length", "length"), length_field("width", "width", "width"),
        length_field("height", "height", "height")},
       false,
-      &state,
+      &stated_rectangular_prism,
       example("rectangular prism",
               {{"length", length_entry("9 cm")}, {"width", length_entry("7 cm")}, {"height", length_entry("5 cm")}}),
       {}};

@@ -147,7 +147,7 @@ SolidBody body_of(const Row& row, const Symbol& s, const algebra::Bindings& bind
   return body;
 }
 
-StatedSolid state(const Description& description, const ShapeStatement*) {
+StatedSolid stated_regular_polyhedron(const Description& description, const ShapeStatement*) {
   const auto count = count_of(description, "faces");
   if (!count) {
     return failure(std::vector<Fault>{missing("faces", "the number of faces is needed: 4, 6, 8, 12 or 20")});
@@ -191,7 +191,7 @@ Kind regular_polyhedron() {
   return {"regular polyhedron",
           {faces, length_field("edge", "edge", "edge")},
           false,
-          &state,
+          &stated_regular_polyhedron,
           example_with(8, "7 cm"),
           {example_with(4, "9 cm"), example_with(12, "4 cm"), example_with(20, "5 cm")}};
 }

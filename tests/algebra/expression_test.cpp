@@ -5,6 +5,7 @@
 #include "algebra/print.hpp"
 #include "support/numbers.hpp"
 
+namespace fw::expression_test {
 namespace {
 
 using namespace fw::algebra;
@@ -97,3 +98,4 @@ TEST(WorkText, PutsNumbersInForLetters) {
 }
 
 }  // namespace
+}  // namespace fw::expression_test

@@ -8,7 +8,7 @@
 #include "algebra/print.hpp"
 #include "support/numbers.hpp"
 
-namespace fw::algebra {
+namespace fw::algebra::isolate_test {
 namespace {
 
 using exact::Number;
@@ -237,4 +237,4 @@ RC_GTEST_PROP(WorkedOnce, KeepsTheValue, ()) {
 }
 
 }  // namespace
-}  // namespace fw::algebra
+}  // namespace fw::algebra::isolate_test

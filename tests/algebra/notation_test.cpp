@@ -13,7 +13,7 @@
 #include "algebra/number_notation.hpp"
 #include "exact/print_number.hpp"
 
-namespace fw::algebra {
+namespace fw::algebra::notation_test {
 namespace {
 
 using Kind = Notation::Kind;
@@ -315,4 +315,4 @@ TEST(Notation, MathmlKeepsUnitsUprightAndMarksAsClasses) {
 }
 
 }  // namespace
-}  // namespace fw::algebra
+}  // namespace fw::algebra::notation_test

@@ -4,6 +4,7 @@
 #include "algebra/expression.hpp"
 #include "support/numbers.hpp"
 
+namespace fw::solve_test {
 namespace {
 
 using namespace fw::algebra;
@@ -103,3 +104,4 @@ RC_GTEST_PROP(PositiveSolutions, FindTheNumberThatWasPutIn, ()) {
 }
 
 }  // namespace
+}  // namespace fw::solve_test

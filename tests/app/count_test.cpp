@@ -1,6 +1,6 @@
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::count_test {
 namespace {
 
 std::string so_far(const Model& model) {
@@ -53,4 +53,4 @@ TEST(Count, StaysWithItsProblem) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::count_test

@@ -3,7 +3,7 @@
 #include "app/keeping.hpp"
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::history_test {
 namespace {
 
 /// Any command that a user can give in Explore or Quiz, with arguments in and out of range.
@@ -109,4 +109,4 @@ TEST(Keeping, AnotherLessonsPlaceIsLeftAlone) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::history_test

@@ -2,7 +2,7 @@
 #include "frame_driver.hpp"
 
 // Nothing cut off, nothing on top of another, no target too small: at every size, in every mode.
-namespace fw::app::test {
+namespace fw::app::test::layout_test {
 namespace {
 
 struct Size {
@@ -145,4 +145,4 @@ TEST(LayoutDraw, APanelDrawnTwiceShowsTheSame) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::layout_test

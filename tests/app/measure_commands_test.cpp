@@ -1,7 +1,7 @@
 #include "app/measures.hpp"
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::measure_commands_test {
 namespace {
 
 std::string surface(const Model& model) { return units::text(model.state.desk().solid.surface_area(), 2); }
@@ -85,4 +85,4 @@ TEST(Shelf, PutsEverySolidOnTheBench) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::measure_commands_test

@@ -1,6 +1,6 @@
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::net_commands_test {
 namespace {
 
 TEST(Fold, StopsAtAnyPlaceAndGoesBack) {
@@ -73,4 +73,4 @@ TEST(Net, ThePickedFaceWalksRoundItsPossibleHinges) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::net_commands_test

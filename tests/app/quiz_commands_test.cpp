@@ -1,6 +1,6 @@
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::quiz_commands_test {
 namespace {
 
 Model quiz_at_name(const std::string& name) {
@@ -54,4 +54,4 @@ TEST(Quiz, AsksAnotherSolidEachTime) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::quiz_commands_test

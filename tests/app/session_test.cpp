@@ -2,7 +2,7 @@
 
 #include "model_support.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::session_test {
 namespace {
 
 lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
@@ -47,4 +47,4 @@ TEST(Session, GoesOnWhenTheDiskIsFull) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::session_test

@@ -2,7 +2,7 @@
 #include "frame_driver.hpp"
 
 // A user's tasks at the whole program, by mouse and by keyboard; what is checked is the state.
-namespace fw::app::test {
+namespace fw::app::test::task_test {
 namespace {
 
 std::string so_far(const ProgramDriver& program) {
@@ -165,4 +165,4 @@ TEST(Task, EverythingIsReachedByTab) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::task_test

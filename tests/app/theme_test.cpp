@@ -6,7 +6,7 @@
 #include "figures/face_style.hpp"
 #include "platform/assets.hpp"
 
-namespace fw::app {
+namespace fw::app::theme_test {
 namespace {
 
 class EveryTheme : public testing::TestWithParam<ThemeName> {};
@@ -102,4 +102,4 @@ TEST(Type, ShowsWhatLessonsWriteAndNothingElse) {
 }
 
 }  // namespace
-}  // namespace fw::app
+}  // namespace fw::app::theme_test

@@ -6,10 +6,10 @@
 #include "app/ui/layout.hpp"
 #include "support/ui_driver.hpp"
 
-namespace fw::app {
+namespace fw::app::ui_test {
 namespace {
 
-using test::UiDriver;
+using fw::test::UiDriver;
 using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -393,4 +393,4 @@ INSTANTIATE_TEST_SUITE_P(Sizes, EveryWidget,
                                                           Vec2{3840, 2160})));
 
 }  // namespace
-}  // namespace fw::app
+}  // namespace fw::app::ui_test

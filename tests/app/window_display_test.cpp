@@ -6,7 +6,7 @@
 
 // The real window on a display, with input that comes the way a user's does: through the X server, by xdotool.
 // These tests need a display (xvfb-run gives one) and carry "Display" in their names.
-namespace fw::app::test {
+namespace fw::app::test::window_display_test {
 namespace {
 
 class WindowDisplay : public testing::Test {
@@ -118,4 +118,4 @@ TEST(NoDisplay, IsAClearMessage) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::window_display_test

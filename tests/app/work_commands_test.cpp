@@ -6,7 +6,7 @@
 #include "model_support.hpp"
 
 // The mode "Work it out" on the state, without a window.
-namespace fw::app::test {
+namespace fw::app::test::work_commands_test {
 namespace {
 
 using reasoning::Purpose;
@@ -345,4 +345,4 @@ TEST(WorkMode, KeepsTheFoldAndTheEyeThatExploreHad) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::work_commands_test

@@ -4,7 +4,7 @@
 #include "frame_driver.hpp"
 
 // A user's tasks in the mode "Work it out", by mouse and by keyboard.
-namespace fw::app::test {
+namespace fw::app::test::work_task_test {
 namespace {
 
 using testing::HasSubstr;
@@ -264,4 +264,4 @@ TEST(WorkTask, EverythingIsReachedByTheKeyboard) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::work_task_test

@@ -10,6 +10,7 @@
 #include "base/overload.hpp"
 
 namespace fw {
+namespace fw::id_test {
 namespace {
 
 using FaceId = Id<struct FaceTag>;
@@ -59,4 +60,5 @@ TEST(Overload, ChoosesByType) {
 }
 
 }  // namespace
+}  // namespace fw::id_test
 }  // namespace fw

@@ -8,6 +8,7 @@
 #include <ostream>
 
 namespace fw {
+namespace fw::paint_test {
 namespace {
 
 constexpr Color white = Color::hex(0xFFFFFF);
@@ -82,4 +83,5 @@ TEST(Over, MixesByOpacity) {
 }
 
 }  // namespace
+}  // namespace fw::paint_test
 }  // namespace fw

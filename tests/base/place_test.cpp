@@ -7,6 +7,7 @@
 #include <string>
 
 namespace fw {
+namespace fw::place_test {
 namespace {
 
 TEST(Place, BeginsAtLineOneColumnOne) {
@@ -36,4 +37,5 @@ RC_GTEST_PROP(Place, LineIsOneMoreThanTheLineEndsBefore, (const std::string& tex
 }
 
 }  // namespace
+}  // namespace fw::place_test
 }  // namespace fw

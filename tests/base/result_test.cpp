@@ -7,6 +7,7 @@
 #include <type_traits>
 
 namespace fw {
+namespace fw::result_test {
 namespace {
 
 using Parsed = Result<int, std::string>;
@@ -83,4 +84,5 @@ TEST(Ensure, LetsTheTruthPass) {
 }
 
 }  // namespace
+}  // namespace fw::result_test
 }  // namespace fw

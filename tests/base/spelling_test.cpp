@@ -7,6 +7,7 @@
 #include <vector>
 
 namespace fw {
+namespace fw::spelling_test {
 namespace {
 
 // Source: "kitten" to "sitting" in three is the standard example of V. Levenshtein's distance (1966).
@@ -57,4 +58,5 @@ RC_GTEST_PROP(SpellingDistance, IsSymmetricAndBounded, ()) {
 }
 
 }  // namespace
+}  // namespace fw::spelling_test
 }  // namespace fw

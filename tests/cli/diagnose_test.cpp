@@ -5,7 +5,7 @@
 
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::diagnose_test {
 namespace {
 
 using nlohmann::json;
@@ -87,4 +87,4 @@ TEST_F(Diagnose, TellsWhatItCannotRead) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::diagnose_test

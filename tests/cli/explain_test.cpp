@@ -5,7 +5,7 @@
 
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::explain_test {
 namespace {
 
 using nlohmann::json;
@@ -131,4 +131,4 @@ TEST(DemoLessons, ExplainThemselves) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::explain_test

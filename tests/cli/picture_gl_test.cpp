@@ -3,7 +3,7 @@
 
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::picture_gl_test {
 namespace {
 
 using testing::HasSubstr;
@@ -84,4 +84,4 @@ TEST(Show, WithoutADisplayIsAClearMessageAndStatusTwo) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::picture_gl_test

@@ -4,7 +4,7 @@
 #include "lessons/read_lesson.hpp"
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::practice_test {
 namespace {
 
 using testing::HasSubstr;
@@ -57,4 +57,4 @@ TEST(Practice, RefusesWhatItDoesNotKnow) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::practice_test

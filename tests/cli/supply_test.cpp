@@ -5,7 +5,7 @@
 
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::supply_test {
 namespace {
 
 using nlohmann::json;
@@ -51,4 +51,4 @@ TEST(MeasureSupply, IsInTheJson) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::supply_test

@@ -7,7 +7,7 @@
 #include "cli/version.hpp"
 #include "program.hpp"
 
-namespace fw::cli {
+namespace fw::cli::text_verbs_test {
 namespace {
 
 using nlohmann::json;
@@ -283,4 +283,4 @@ TEST(DemoLessons, PassTheirOwnCheck) {
 }
 
 }  // namespace
-}  // namespace fw::cli
+}  // namespace fw::cli::text_verbs_test

@@ -6,7 +6,7 @@
 
 #include "number_generators.hpp"
 
-namespace fw::exact {
+namespace fw::exact::column_work_test {
 namespace {
 
 Number decimal(const char* text) { return *Number::from_decimal(text); }
@@ -186,4 +186,4 @@ RC_GTEST_PROP(ColumnWorkLaws, EveryRowHasEveryColumn, ()) {
 }
 
 }  // namespace
-}  // namespace fw::exact
+}  // namespace fw::exact::column_work_test

@@ -6,6 +6,7 @@
 #include "exact/written.hpp"
 #include "number_generators.hpp"
 
+namespace fw::laws_test {
 namespace {
 
 using fw::exact::Number;
@@ -184,3 +185,4 @@ RC_GTEST_PROP(NumberLaws, InexactNumbersObeyTheLawsTooWithin60Digits, ()) {
 }
 
 }  // namespace
+}  // namespace fw::laws_test

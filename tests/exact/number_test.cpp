@@ -7,6 +7,7 @@
 #include "exact/root_sum.hpp"
 #include "support/numbers.hpp"
 
+namespace fw::number_test {
 namespace {
 
 using namespace fw::exact;
@@ -220,3 +221,4 @@ TEST(PerfectCubeRoot, KnowsCubesAndTheirNeighbors) {
 }
 
 }  // namespace
+}  // namespace fw::number_test

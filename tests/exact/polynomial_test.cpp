@@ -7,6 +7,7 @@
 
 #include "number_generators.hpp"
 
+namespace fw::polynomial_test {
 namespace {
 
 using namespace fw::exact;
@@ -74,3 +75,4 @@ RC_GTEST_PROP(PositiveRoots, FindWhatAProductWasMadeOf, ()) {
 }
 
 }  // namespace
+}  // namespace fw::polynomial_test

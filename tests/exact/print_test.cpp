@@ -4,6 +4,7 @@
 
 #include "support/numbers.hpp"
 
+namespace fw::print_test {
 namespace {
 
 using namespace fw::exact;
@@ -70,3 +71,4 @@ TEST(DecimalsNeeded, CountsThem) {
 }
 
 }  // namespace
+}  // namespace fw::print_test

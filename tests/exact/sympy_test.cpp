@@ -8,6 +8,7 @@
 #include "exact/number.hpp"
 #include "support/numbers.hpp"
 
+namespace fw::sympy_test {
 namespace {
 
 using fw::exact::Number;
@@ -110,3 +111,4 @@ TEST(SymPy, AgreesWithOurNumbers) {
 }
 
 }  // namespace
+}  // namespace fw::sympy_test

@@ -4,6 +4,7 @@
 
 #include "support/numbers.hpp"
 
+namespace fw::written_test {
 namespace {
 
 using namespace fw::exact;
@@ -143,3 +144,4 @@ TEST(Written, KeepsItsTextWithoutTheSpacesAround) {
 }
 
 }  // namespace
+}  // namespace fw::written_test

@@ -12,7 +12,7 @@
 #include "figures/typeset.hpp"
 #include "geometry/polygon.hpp"
 
-namespace fw::figures {
+namespace fw::figures::drawing_test {
 namespace {
 
 using testing::ElementsAre;
@@ -158,4 +158,4 @@ TEST(Rect, KnowsInsideOverlapAndCommonPart) {
 }
 
 }  // namespace
-}  // namespace fw::figures
+}  // namespace fw::figures::drawing_test

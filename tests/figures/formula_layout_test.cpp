@@ -9,7 +9,7 @@
 #include "figures/column_work_figure.hpp"
 #include "figures/recording_canvas.hpp"
 
-namespace fw::figures {
+namespace fw::figures::formula_layout_test {
 namespace {
 
 using algebra::leaf;
@@ -293,4 +293,4 @@ TEST(ColumnWorkFigure, DrawsEveryCellInsideAndDigitsUnderEachOther) {
 }
 
 }  // namespace
-}  // namespace fw::figures
+}  // namespace fw::figures::formula_layout_test

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace fw::figures {
+namespace fw::figures::label_layout_test {
 namespace {
 
 Rect box_of(const PlacedLabel& label, Vec2 size) {
@@ -130,4 +130,4 @@ TEST(Meets, KnowsSegmentsThatCrossTouchOrLieInside) {
 }
 
 }  // namespace
-}  // namespace fw::figures
+}  // namespace fw::figures::label_layout_test

@@ -13,7 +13,7 @@
 #include "solids/catalog.hpp"
 #include "units/quantity.hpp"
 
-namespace fw::figures {
+namespace fw::figures::solid_pictures_test {
 namespace {
 
 solids::LengthEntry length(std::string_view text) { return {units::parse_quantity(text).value()}; }
@@ -195,4 +195,4 @@ TEST(NetSketch, TurnsAndFlipsWithoutChangingTheShape) {
 }
 
 }  // namespace
-}  // namespace fw::figures
+}  // namespace fw::figures::solid_pictures_test

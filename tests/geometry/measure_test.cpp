@@ -7,7 +7,7 @@
 #include "support/polyhedra.hpp"
 #include "support/random.hpp"
 
-namespace fw::geometry {
+namespace fw::geometry::measure_test {
 namespace {
 
 struct RegularSolid {
@@ -115,4 +115,4 @@ TEST(Congruence, groups_of_a_box_are_its_pairs_of_faces) {
 }
 
 }  // namespace
-}  // namespace fw::geometry
+}  // namespace fw::geometry::measure_test

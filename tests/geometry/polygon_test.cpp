@@ -7,7 +7,7 @@
 
 #include "support/random.hpp"
 
-namespace fw::geometry {
+namespace fw::geometry::polygon_test {
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
@@ -154,4 +154,4 @@ RC_GTEST_PROP(Overlap, agrees_with_crossing_sides, (std::uint64_t seed)) {
 }
 
 }  // namespace
-}  // namespace fw::geometry
+}  // namespace fw::geometry::polygon_test

@@ -7,7 +7,7 @@
 
 #include "support/polyhedra.hpp"
 
-namespace fw::geometry {
+namespace fw::geometry::polyhedron_test {
 namespace {
 
 static_assert(std::copyable<Polyhedron> && std::equality_comparable<Polyhedron>);
@@ -141,4 +141,4 @@ TEST(FacePlane, laws_on_all_sample_solids) {
 }
 
 }  // namespace
-}  // namespace fw::geometry
+}  // namespace fw::geometry::polyhedron_test

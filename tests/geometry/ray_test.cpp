@@ -6,7 +6,7 @@
 #include "support/polyhedra.hpp"
 #include "support/random.hpp"
 
-namespace fw::geometry {
+namespace fw::geometry::ray_test {
 namespace {
 
 using Faces = std::vector<std::vector<Vec3>>;
@@ -95,4 +95,4 @@ TEST(NearestHit, an_edge_or_a_corner_is_never_a_gap) {
 }
 
 }  // namespace
-}  // namespace fw::geometry
+}  // namespace fw::geometry::ray_test

@@ -7,7 +7,7 @@
 #include "geometry/measure.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::geometry {
+namespace fw::geometry::symmetry_test {
 namespace {
 
 std::size_t reflections(const std::vector<Symmetry>& ways) {
@@ -81,4 +81,4 @@ TEST(Symmetries, keep_distances_and_incidence_and_form_a_group) {
 }
 
 }  // namespace
-}  // namespace fw::geometry
+}  // namespace fw::geometry::symmetry_test

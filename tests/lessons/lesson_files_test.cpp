@@ -13,7 +13,7 @@
 #include "lessons/write_lesson.hpp"
 #include "solids/catalog.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::lesson_files_test {
 namespace {
 
 namespace fs = std::filesystem;
@@ -174,4 +174,4 @@ TEST(FuzzCorpus, IsAnsweredEachTime) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::lesson_files_test

@@ -7,7 +7,7 @@
 
 #include "base/place.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::located_json_test {
 namespace {
 
 using testing::ElementsAre;
@@ -134,4 +134,4 @@ TEST(LocatedJson, QuotesLongTextCut) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::located_json_test

@@ -4,7 +4,7 @@
 
 #include "lesson_texts.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::masking_test {
 namespace {
 
 using testing::Contains;
@@ -128,4 +128,4 @@ TEST(Masking, CountsThatRoundingToTheNearestGetsRight) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::masking_test

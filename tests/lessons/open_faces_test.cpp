@@ -7,7 +7,7 @@
 
 #include "lesson_texts.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::open_faces_test {
 namespace {
 
 using testing::ElementsAre;
@@ -91,4 +91,4 @@ TEST(OpenFaces, AreInFaceOrder) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::open_faces_test

@@ -4,7 +4,7 @@
 
 #include "lesson_texts.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::read_lesson_test {
 namespace {
 
 using testing::ElementsAre;
@@ -439,4 +439,4 @@ TEST(ReadLesson, AcceptsTheMostAndTheLeastLength) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::read_lesson_test

@@ -9,7 +9,7 @@
 #include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::write_lesson_test {
 namespace {
 
 TEST(WriteLesson, WritesInAStableOrderWithNumbersAsWritten) {
@@ -124,4 +124,4 @@ RC_GTEST_PROP(WriteLesson, ReadsBackAsTheSameLesson, ()) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::write_lesson_test

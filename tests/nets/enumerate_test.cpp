@@ -9,7 +9,7 @@
 #include "nets/random_tree.hpp"
 #include "nets/spanning_trees.hpp"
 
-namespace fw::nets {
+namespace fw::nets::enumerate_test {
 namespace {
 
 /// Every set of F - 1 edges that is a tree, by trying them all.
@@ -99,4 +99,4 @@ TEST(LabelledCount, of_pyramids_follows_the_lucas_numbers) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::enumerate_test

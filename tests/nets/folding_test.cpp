@@ -6,7 +6,7 @@
 #include "geometry/measure.hpp"
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::folding_test {
 namespace {
 
 using geometry::Vec3;
@@ -137,4 +137,4 @@ TEST(Pose, the_lid_of_a_box_swings_out_of_the_way) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::folding_test

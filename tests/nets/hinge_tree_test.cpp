@@ -7,7 +7,7 @@
 
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::hinge_tree_test {
 namespace {
 
 static_assert(std::copyable<HingeTree> && std::equality_comparable<HingeTree>);
@@ -120,4 +120,4 @@ RC_GTEST_PROP(HingeTreeLaws, standing_on_another_face_keeps_the_hinges, (std::ui
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::hinge_tree_test

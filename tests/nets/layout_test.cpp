@@ -9,7 +9,7 @@
 #include "nets/overlap_check.hpp"
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::layout_test {
 namespace {
 
 using geometry::Polygon;
@@ -108,4 +108,4 @@ TEST(Layout, the_root_lies_as_in_the_solid) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::layout_test

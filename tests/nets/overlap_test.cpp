@@ -7,7 +7,7 @@
 #include "nets/layout.hpp"
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::overlap_test {
 namespace {
 
 // Source: T. Horiyama and W. Shoji, "Edge unfoldings of Platonic solids never overlap", CCCG 2011 (summary seen).
@@ -135,4 +135,4 @@ TEST(Overlap, a_uniform_prism_of_24_sides_has_an_overlapping_net_Slow) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::overlap_test

@@ -8,7 +8,7 @@
 #include "nets/published_solids.hpp"
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::published_counts_test {
 namespace {
 
 // Sources of the figures: the head of tests/published/nets.tsv.
@@ -120,4 +120,4 @@ TEST(PublishedFile, has_all_the_solids_that_are_built) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::published_counts_test

@@ -13,7 +13,7 @@
 #include "platform/environment.hpp"
 #include "platform/files.hpp"
 
-namespace fw::platform {
+namespace fw::platform::platform_test {
 namespace {
 
 namespace fs = std::filesystem;
@@ -256,4 +256,4 @@ TEST(Environment, LanguageIsTheFirstThatIsSet) {
 }
 
 }  // namespace
-}  // namespace fw::platform
+}  // namespace fw::platform::platform_test

@@ -9,7 +9,7 @@
 #include "practice/generate/generate.hpp"
 #include "practice/seed.hpp"
 
-namespace fw::practice {
+namespace fw::practice::diagnosis_rates_test {
 namespace {
 
 // Every type at every level, `count` problems in all; sets of 60, each from its own seed.
@@ -144,4 +144,4 @@ TEST(DiagnosisRatesSlow, ARandomNumberIsSeldomRecognized) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::diagnosis_rates_test

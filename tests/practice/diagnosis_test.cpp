@@ -4,7 +4,7 @@
 
 #include "diagnosed_problems.hpp"
 
-namespace fw::practice {
+namespace fw::practice::diagnosis_test {
 namespace {
 
 using test::problem_of;
@@ -229,4 +229,4 @@ TEST(Diagnosis, EveryMistakeHasASentenceAndAnId) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::diagnosis_test

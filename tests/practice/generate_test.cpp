@@ -11,7 +11,7 @@
 #include "practice/figure.hpp"
 #include "reasoning/explanation.hpp"
 
-namespace fw::practice {
+namespace fw::practice::generate_test {
 namespace {
 
 std::vector<lessons::Lesson> lessons_of(const PracticeRequest& request) {
@@ -133,4 +133,4 @@ TEST(Generator, SaysWhatItCannotMake) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::generate_test

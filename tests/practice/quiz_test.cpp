@@ -9,7 +9,7 @@
 #include "nets/layout.hpp"
 #include "solids/catalog.hpp"
 
-namespace fw::practice {
+namespace fw::practice::quiz_test {
 namespace {
 
 std::vector<solids::Solid> shelf_pool() {
@@ -110,4 +110,4 @@ TEST(Quiz, SaysOneThingToDoForEachVerdict) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::quiz_test

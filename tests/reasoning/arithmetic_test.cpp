@@ -4,7 +4,7 @@
 
 #include "support/numbers.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::arithmetic_test {
 namespace {
 
 using algebra::Expression;
@@ -81,4 +81,4 @@ TEST(ArithmeticWords, SayWhatIsDone) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::arithmetic_test

@@ -5,7 +5,7 @@
 #include "solids/catalog.hpp"
 #include "support/describe_solid.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::chain_test {
 namespace {
 
 using Names = std::vector<std::string>;
@@ -97,4 +97,4 @@ TEST(Chain, EachFormulaHasWhatItNeedsAndIsNeeded) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::chain_test

@@ -9,7 +9,7 @@
 
 // One worked solution of each kind, as it stands in tests/reasoning/golden. Read there as a student would before a
 // change is taken over: FOLDWRIGHT_WRITE_GOLDEN=1 writes the files anew.
-namespace fw::reasoning {
+namespace fw::reasoning::golden_test {
 namespace {
 
 struct Golden {
@@ -58,4 +58,4 @@ INSTANTIATE_TEST_SUITE_P(
     [](const testing::TestParamInfo<Golden>& one) { return one.param.file; });
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::golden_test

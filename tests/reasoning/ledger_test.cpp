@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace fw::reasoning {
+namespace fw::reasoning::ledger_test {
 namespace {
 
 using exact::Number;
@@ -245,4 +245,4 @@ RC_GTEST_PROP(Ledger, AddendsMakeTheSum, ()) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::ledger_test

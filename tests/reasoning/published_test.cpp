@@ -7,7 +7,7 @@
 #include "reasoning/solution.hpp"
 #include "support/describe_solid.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::published_test {
 namespace {
 
 struct Row {
@@ -148,4 +148,4 @@ TEST(PublishedSolids, RegularPolyhedraAreWorkedOutAndTurnedRound) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::published_test

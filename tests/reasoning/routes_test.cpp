@@ -10,7 +10,7 @@
 #include "support/describe_solid.hpp"
 #include "support/numbers.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::routes_test {
 namespace {
 
 using exact::Number;
@@ -144,4 +144,4 @@ TEST(AskableMeasures, NameEachOnce) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::routes_test

@@ -11,7 +11,7 @@
 #include "support/describe_solid.hpp"
 
 // Worked solutions: every answer is the solid's own value, and every line follows from the one before.
-namespace fw::reasoning {
+namespace fw::reasoning::solution_test {
 namespace {
 
 using algebra::Equation;
@@ -318,4 +318,4 @@ TEST(Solution, RefusesWithASentence) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::solution_test

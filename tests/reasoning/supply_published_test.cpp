@@ -6,7 +6,7 @@
 
 #include "supply_support.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::supply_published_test {
 namespace {
 
 using exact::Number;
@@ -98,4 +98,4 @@ TEST(PublishedCounts, GallonsOfHandbook44) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::supply_published_test

@@ -14,7 +14,7 @@
 #include "reasoning/nouns.hpp"
 #include "supply_support.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::supply_test {
 namespace {
 
 using exact::Number;
@@ -382,4 +382,4 @@ TEST(Nouns, InTheRightNumber) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::supply_test

@@ -14,7 +14,7 @@
 #include "support/describe_solid.hpp"
 #include "support/random.hpp"
 
-namespace fw::reasoning {
+namespace fw::reasoning::sympy_test {
 namespace {
 
 using solids::Solid;
@@ -235,4 +235,4 @@ TEST(SymPySlow, FindsEveryAnswerRight) {
 }
 
 }  // namespace
-}  // namespace fw::reasoning
+}  // namespace fw::reasoning::sympy_test

@@ -12,7 +12,7 @@
 #include "render/face_order.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::render {
+namespace fw::render::bench_scene_test {
 namespace {
 
 using test::opened;
@@ -239,4 +239,4 @@ TEST(FaceOrder, RingOfFacesThatCoverEachOtherStillGivesEveryFaceOnce) {
 }
 
 }  // namespace
-}  // namespace fw::render
+}  // namespace fw::render::bench_scene_test

@@ -8,7 +8,7 @@
 
 #include "support/polyhedra.hpp"
 
-namespace fw::render {
+namespace fw::render::camera_test {
 namespace {
 
 using geometry::Vec2;
@@ -161,4 +161,4 @@ TEST(Camera, PanningCarriesTheTargetAlong) {
 }
 
 }  // namespace
-}  // namespace fw::render
+}  // namespace fw::render::camera_test

@@ -13,7 +13,7 @@
 #include "render/gl/program.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::render::gl {
+namespace fw::render::gl::gl_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -238,4 +238,4 @@ TEST(ShaderGl, EveryShaderIsRightInBothDialects) {
 }
 
 }  // namespace
-}  // namespace fw::render::gl
+}  // namespace fw::render::gl::gl_test

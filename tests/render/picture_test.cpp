@@ -9,7 +9,7 @@
 #include "gl_support.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::render {
+namespace fw::render::picture_test {
 namespace {
 
 using geometry::Vec2;
@@ -343,4 +343,4 @@ TEST(PictureGl, EmptyBenchAndEmptyRectangleDrawNothing) {
 }
 
 }  // namespace
-}  // namespace fw::render
+}  // namespace fw::render::picture_test

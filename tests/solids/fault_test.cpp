@@ -2,7 +2,7 @@
 
 #include "support/describe_solid.hpp"
 
-namespace fw::solids {
+namespace fw::solids::fault_test {
 namespace {
 
 struct Expected {
@@ -244,4 +244,4 @@ INSTANTIATE_TEST_SUITE_P(
                  "that trapezoid alone"}));
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::fault_test

@@ -10,7 +10,7 @@
 
 // What is written on a figure, judged by the checks that Solid::make runs before it builds anything.
 
-namespace fw::solids {
+namespace fw::solids::label_laws_test {
 namespace {
 
 #if defined(__SANITIZE_ADDRESS__)
@@ -301,4 +301,4 @@ TEST(SlowLabelLaws, EverySpoiltLabelIsFoundAndWhatWouldDoDoes) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::label_laws_test

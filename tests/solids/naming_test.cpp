@@ -5,7 +5,7 @@
 
 #include "support/describe_solid.hpp"
 
-namespace fw::solids {
+namespace fw::solids::naming_test {
 namespace {
 
 struct Judged {
@@ -77,4 +77,4 @@ TEST(NamesByFaceCount, AreThoseOfRealSolids) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::naming_test

@@ -12,7 +12,7 @@
 
 // Areas and volumes against qhull's convex hulls. Source: C. B. Barber and others, The Quickhull Algorithm for Convex
 // Hulls, ACM Transactions on Mathematical Software 22 (1996).
-namespace fw::solids {
+namespace fw::solids::oracle_test {
 namespace {
 
 struct HullMeasures {
@@ -104,4 +104,4 @@ TEST(QhullOracle, AgreesOnAreaAndVolumeOfRandomSolids) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::oracle_test

@@ -6,7 +6,7 @@
 #include "geometry/measure.hpp"
 #include "support/describe_solid.hpp"
 
-namespace fw::solids {
+namespace fw::solids::published_test {
 namespace {
 
 std::vector<std::vector<std::string>> rows_of(const std::string& file) {
@@ -125,4 +125,4 @@ TEST(PublishedSolids, RegularPolygonsHaveTheirAreas) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::published_test

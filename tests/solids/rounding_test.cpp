@@ -5,7 +5,7 @@
 #include "support/describe_solid.hpp"
 #include "support/random.hpp"
 
-namespace fw::solids {
+namespace fw::solids::rounding_test {
 namespace {
 
 /// A family of figures with more measures than are needed: a text with a "#" for each label, and its true lengths.
@@ -140,4 +140,4 @@ TEST_P(Rounding, RefusesALabelSpoiltByATenthOrMore) {
 INSTANTIATE_TEST_SUITE_P(Families, Rounding, testing::Range(std::size_t{0}, families().size()));
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::rounding_test

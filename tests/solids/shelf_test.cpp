@@ -6,7 +6,7 @@
 #include "sound_solid.hpp"
 #include "support/random.hpp"
 
-namespace fw::solids {
+namespace fw::solids::shelf_test {
 namespace {
 
 /// Every solid of the shelf: a new kind or base shape is tested here by being in its table.
@@ -164,4 +164,4 @@ TEST(TheShelf, HoldsEveryKindOnEveryBaseThatItCanStandOn) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::shelf_test

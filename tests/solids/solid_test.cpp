@@ -7,7 +7,7 @@
 #include "sound_solid.hpp"
 #include "support/describe_solid.hpp"
 
-namespace fw::solids {
+namespace fw::solids::solid_test {
 namespace {
 
 static_assert(std::is_copy_constructible_v<Solid> && !std::is_default_constructible_v<Solid>);
@@ -203,4 +203,4 @@ TEST(Trapezoids, TakeLegsInEveryForm) {
 }
 
 }  // namespace
-}  // namespace fw::solids
+}  // namespace fw::solids::solid_test

@@ -5,6 +5,7 @@
 
 #include "support/numbers.hpp"
 
+namespace fw::quantity_test {
 namespace {
 
 using namespace fw::units;
@@ -163,3 +164,4 @@ RC_GTEST_PROP(ParseQuantity, NeverFailsWithoutSayingWhere, ()) {
 }
 
 }  // namespace
+}  // namespace fw::quantity_test

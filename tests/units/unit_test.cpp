@@ -5,6 +5,7 @@
 #include "support/numbers.hpp"
 #include "units/quantity.hpp"
 
+namespace fw::unit_test {
 namespace {
 
 using fw::exact::Number;
@@ -146,3 +147,4 @@ TEST(Units, KnowWhatTheyConvertTo) {
 }
 
 }  // namespace
+}  // namespace fw::unit_test

@@ -80,7 +80,9 @@ class Blocks {
   }
 
   void draw(Ui& ui, WidgetId id, const Rect& rect, Commands& out) const {
-    const Rect content = ui.begin_scroll(id, rect, height(), in_view(rect.h));
+    const std::optional<Span> view = from_a_block(in_view(rect.h), rect.h);
+    const double content_height = std::max(height(), view ? view->top + view->height : 0);
+    const Rect content = ui.begin_scroll(id, rect, content_height, view);
     double top = content.y;
     for (const Block& block : blocks_) {
       const Rect place{content.x, top, width_, block.height};
@@ -98,6 +100,21 @@ class Blocks {
   }
 
  private:
+  /// The whole view, begun where a block begins, so that none is cut at its upper edge.
+  [[nodiscard]] std::optional<Span> from_a_block(std::optional<Span> wanted, double room) const {
+    if (!wanted || wanted->height > room || wanted->top + wanted->height <= room) {
+      return wanted;
+    }
+    double top = 0;
+    for (const Block& block : blocks_) {
+      if (top + room >= wanted->top + wanted->height) {
+        break;
+      }
+      top += block.height;
+    }
+    return Span{std::min(top, wanted->top), room};
+  }
+
   const Ui* ui_;
   figures::Canvas* canvas_;
   const Shown* shown_;

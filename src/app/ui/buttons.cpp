@@ -7,8 +7,6 @@
 namespace fw::app {
 namespace {
 
-constexpr float disabled_opacity = 0.4F;
-
 struct Colors {
   std::optional<Color> fill;
   Color front{};

@@ -7,8 +7,6 @@
 namespace fw::app {
 namespace {
 
-constexpr float disabled_opacity = 0.4F;
-
 /// The fill under a plain widget that the pointer is over; a rim where the theme has no fill for it.
 void draw_hover(figures::Canvas& canvas, const Theme& theme, const Rect& rect) {
   const bool fill_shows = contrast(theme.hover, theme.panel) > 1.05;

@@ -8,6 +8,9 @@
 
 namespace fw::app {
 
+/// Of what cannot be used at present.
+inline constexpr float disabled_opacity = 0.4F;
+
 enum class ThemeName { Paper, Slate, BrightRoom };
 [[nodiscard]] const std::vector<ThemeName>& theme_names();
 /// "Paper", "Slate", "Bright room".

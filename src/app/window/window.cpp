@@ -27,6 +27,11 @@ std::string last_glfw_error() {
   return text == nullptr ? std::string("no reason was given") : std::string(text);
 }
 
+}  // namespace
+
+// What a window consists of, named since Window::Parts holds it.
+namespace window_parts {
+
 /// The library itself, started and ended once.
 struct Glfw {
   bool started = glfwInit() == GLFW_TRUE;
@@ -90,7 +95,9 @@ class GlfwBackend {
   std::vector<KeyEvent> waiting_;  ///< in the order that they came
 };
 
-}  // namespace
+}  // namespace window_parts
+
+using namespace window_parts;
 
 // Members in the order in which they must come to life; they go in the reverse one.
 struct Window::Parts {

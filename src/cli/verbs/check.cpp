@@ -13,7 +13,7 @@ namespace {
 
 using lessons::Finding;
 
-struct Options {
+struct CheckOptions {
   std::vector<std::string> lessons;
   bool json = false;
 };
@@ -69,7 +69,7 @@ void print_findings(const std::string& file, const std::vector<Finding>& finding
             << '\n';
 }
 
-ExitStatus check(const Options& options) {
+ExitStatus check(const CheckOptions& options) {
   ExitStatus status = ExitStatus::Done;
   Json list = Json::array();
   for (const std::string& file : options.lessons) {
@@ -97,7 +97,7 @@ ExitStatus check(const Options& options) {
 }  // namespace
 
 void add_check(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<CheckOptions>();
   CLI::App* verb = app.add_subcommand("check", "Says what cannot be, what is missing and what only fits by rounding");
   verb->add_option("LESSON", options->lessons, "The lesson files")->required();
   verb->add_flag("--json", options->json, "Print JSON for programs");

@@ -17,7 +17,7 @@ using practice::AnswerVerdict;
 using practice::Cause;
 using practice::Diagnosis;
 
-struct Options {
+struct DiagnoseOptions {
   std::string lesson;
   std::string problem;
   std::string answer;
@@ -181,7 +181,7 @@ class Counts {
 
 // ---- the verb ----
 
-std::optional<Diagnosis> diagnosis_of(const Options& options, const lessons::Lesson& lesson, const Row& row,
+std::optional<Diagnosis> diagnosis_of(const DiagnoseOptions& options, const lessons::Lesson& lesson, const Row& row,
                                       ExitStatus& status) {
   const std::vector<lessons::Problem> problems = chosen_problems(lesson, options.lesson, row.problem, status);
   if (problems.empty()) {
@@ -196,7 +196,7 @@ std::optional<Diagnosis> diagnosis_of(const Options& options, const lessons::Les
   return std::move(diagnosis).value();
 }
 
-ExitStatus diagnose_one(const Options& options, const lessons::Lesson& lesson) {
+ExitStatus diagnose_one(const DiagnoseOptions& options, const lessons::Lesson& lesson) {
   ExitStatus status = ExitStatus::Done;
   const Row row{options.problem, options.answer, 0};
   const std::optional<Diagnosis> diagnosis = diagnosis_of(options, lesson, row, status);
@@ -211,7 +211,7 @@ ExitStatus diagnose_one(const Options& options, const lessons::Lesson& lesson) {
   return diagnosis->verdict == AnswerVerdict::Right ? ExitStatus::Done : ExitStatus::LessonAtFault;
 }
 
-ExitStatus diagnose_batch(const Options& options, const lessons::Lesson& lesson) {
+ExitStatus diagnose_batch(const DiagnoseOptions& options, const lessons::Lesson& lesson) {
   ExitStatus status = ExitStatus::Done;
   const auto rows = rows_of(options.batch, status);
   if (!rows) {
@@ -239,7 +239,7 @@ ExitStatus diagnose_batch(const Options& options, const lessons::Lesson& lesson)
   return status;
 }
 
-ExitStatus diagnose(const Options& options) {
+ExitStatus diagnose(const DiagnoseOptions& options) {
   const bool is_single = !options.problem.empty() && !options.answer.empty();
   if (options.batch.empty() && !is_single) {
     std::cerr << "foldwright: diagnose needs --problem and --answer, or --batch with a file of both\n";
@@ -256,7 +256,7 @@ ExitStatus diagnose(const Options& options) {
 }  // namespace
 
 void add_diagnose(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<DiagnoseOptions>();
   CLI::App* verb = app.add_subcommand("diagnose", "Says what a typed answer shows, and what to ask next");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   CLI::Option* problem = verb->add_option("--problem", options->problem, "The id of the problem");

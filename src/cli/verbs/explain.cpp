@@ -17,7 +17,7 @@ using reasoning::Step;
 
 constexpr int most_places = 9;
 
-struct Options {
+struct ExplainOptions {
   std::string lesson;
   std::string problem;
   std::string route = "formula";
@@ -105,11 +105,11 @@ bool is_area(const std::string& find) {
   return find == "surface_area" || find == "lateral_area" || find == "base_area";
 }
 
-void tell(const Options& options, const lessons::Problem& problem, const std::string& message) {
+void tell(const ExplainOptions& options, const lessons::Problem& problem, const std::string& message) {
   std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << message << '\n';
 }
 
-ExitStatus explain(const Options& options) {
+ExitStatus explain(const ExplainOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
@@ -167,7 +167,7 @@ ExitStatus explain(const Options& options) {
 }  // namespace
 
 void add_explain(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<ExplainOptions>();
   CLI::App* verb = app.add_subcommand("explain", "Works every problem out, step by step");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem to explain");

@@ -17,7 +17,7 @@ namespace {
 
 constexpr int places = 2;
 
-struct Options {
+struct MeasureOptions {
   std::string lesson;
   std::string problem;
   bool json = false;
@@ -136,7 +136,7 @@ std::string problem_text(const lessons::Problem& problem) {
          totals_text(problem);
 }
 
-ExitStatus measure(const Options& options) {
+ExitStatus measure(const MeasureOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
@@ -164,7 +164,7 @@ ExitStatus measure(const Options& options) {
 }  // namespace
 
 void add_measure(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<MeasureOptions>();
   CLI::App* verb = app.add_subcommand("measure", "Names each solid and lists its faces, areas and volume");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem to measure");

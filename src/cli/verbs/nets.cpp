@@ -11,7 +11,7 @@
 namespace fw::cli {
 namespace {
 
-struct Options {
+struct NetsOptions {
   std::string lesson;
   std::string problem;
   bool count = false;
@@ -104,7 +104,7 @@ std::string problem_text(const lessons::Problem& problem, bool count) {
   return text;
 }
 
-ExitStatus list_nets(const Options& options) {
+ExitStatus list_nets(const NetsOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
@@ -132,7 +132,7 @@ ExitStatus list_nets(const Options& options) {
 }  // namespace
 
 void add_nets(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<NetsOptions>();
   CLI::App* verb = app.add_subcommand("nets", "Lists or counts the distinct nets of each solid");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem");

@@ -10,7 +10,7 @@
 namespace fw::cli {
 namespace {
 
-struct Options {
+struct PictureOptions {
   std::string lesson;
   std::string problem;
   std::string output;
@@ -28,7 +28,7 @@ app::ThemeName theme_named(const std::string& word) {
   return word == "bright" ? app::ThemeName::BrightRoom : app::ThemeName::Paper;
 }
 
-ExitStatus picture(const Options& options) {
+ExitStatus picture(const PictureOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<PictureSize> size = picture_size(options.size);
   if (!size) {
@@ -70,7 +70,7 @@ ExitStatus picture(const Options& options) {
 }  // namespace
 
 void add_picture(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<PictureOptions>();
   CLI::App* verb = app.add_subcommand("picture", "Draws the bench as a PNG file; no window is needed");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the problem; the first one otherwise");

@@ -18,7 +18,7 @@ using practice::PracticeRequest;
 constexpr std::size_t most_problems = 200;
 constexpr std::size_t most_versions = 12;
 
-struct Options {
+struct PracticeOptions {
   PracticeRequest request;
   std::string output;
 };
@@ -63,7 +63,7 @@ void print_key(const std::vector<lessons::Lesson>& versions) {
   std::cout << text_table(rows, aligns, 0);
 }
 
-ExitStatus practice_verb(const Options& options) {
+ExitStatus practice_verb(const PracticeOptions& options) {
   const auto lessons = practice::generated(options.request);
   if (!lessons) {
     std::cerr << "foldwright: " << lessons.error() << '\n';
@@ -93,7 +93,7 @@ std::string known_types() {
 }  // namespace
 
 void add_practice(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<PracticeOptions>();
   CLI::App* verb = app.add_subcommand("practice", "Writes a lesson of new problems, mixed, in parallel versions");
   verb->add_option("--types", options->request.types, "Types of problems, parted by commas: " + known_types())
       ->delimiter(',');

@@ -16,7 +16,7 @@ namespace {
 
 constexpr const char* demo_lesson = "lantern_fair.json";
 
-struct Options {
+struct ShowOptions {
   std::string lesson;
   std::string size = "1280x720";
 };
@@ -51,11 +51,11 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
 ExitStatus show_demo() {
   auto lesson = lessons::read_lesson(platform::asset(demo_lesson));
   ensure(lesson.has_value(), "the demo lesson inside the program is a lesson");
-  return show(std::move(lesson).value(), "", Options{}.size);
+  return show(std::move(lesson).value(), "", ShowOptions{}.size);
 }
 
 void add_show(CLI::App& app, ExitStatus& status) {
-  const auto options = std::make_shared<Options>();
+  const auto options = std::make_shared<ShowOptions>();
   CLI::App* verb = app.add_subcommand("show", "Opens the window on a lesson");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--size", options->size, "Size of the window, WIDTHxHEIGHT")->capture_default_str();

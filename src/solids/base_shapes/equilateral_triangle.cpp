@@ -5,7 +5,7 @@ namespace {
 
 using algebra::Expression;
 
-Stated state(const Description&) {
+Stated stated_equilateral_triangle(const Description&) {
   const algebra::Symbol s = base_symbol("side", "s");
   const algebra::Symbol t = base_symbol("height", "t");
   ShapeStatement shape;
@@ -47,7 +47,7 @@ Stated state(const Description&) {
 ShapeKind equilateral_triangle() {
   return {"equilateral triangle",
           {length_field("side", "side", "base.side"), length_field("height", "height", "base.height")},
-          &state,
+          &stated_equilateral_triangle,
           example("equilateral triangle", {{"side", length_entry("12 cm")}}),
           {}};
 }

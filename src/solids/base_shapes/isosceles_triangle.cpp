@@ -5,7 +5,7 @@ namespace {
 
 using algebra::Expression;
 
-Stated state(const Description&) {
+Stated stated_isosceles_triangle(const Description&) {
   const algebra::Symbol b = base_symbol("base", "b");
   const algebra::Symbol c = base_symbol("leg", "c");
   const algebra::Symbol t = base_symbol("height", "t");
@@ -48,7 +48,7 @@ ShapeKind isosceles_triangle() {
   return {"isosceles triangle",
           {length_field("base", "base", "base.base"), length_field("leg", "leg", "base.leg"),
            length_field("height", "height", "base.height")},
-          &state,
+          &stated_isosceles_triangle,
           example("isosceles triangle", {{"base", length_entry("10 cm")}, {"height", length_entry("12 cm")}}),
           {}};
 }

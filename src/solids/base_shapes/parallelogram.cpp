@@ -5,7 +5,7 @@ namespace {
 
 using algebra::Expression;
 
-Stated state(const Description&) {
+Stated stated_parallelogram(const Description&) {
   const algebra::Symbol b = base_symbol("base", "b");
   const algebra::Symbol c = base_symbol("side", "c");
   const algebra::Symbol t = base_symbol("height", "t");
@@ -50,7 +50,7 @@ ShapeKind parallelogram() {
   return {"parallelogram",
           {length_field("base", "base", "base.base"), length_field("side", "side", "base.side"),
            length_field("height", "height", "base.height")},
-          &state,
+          &stated_parallelogram,
           example("parallelogram",
                   {{"base", length_entry("14 cm")}, {"side", length_entry("10 cm")}, {"height", length_entry("8 cm")}}),
           {}};

@@ -60,7 +60,7 @@ bool is_convex(const std::vector<ExactPoint>& corners) {
   return true;
 }
 
-Stated state(const Description& description) {
+Stated stated_polygon(const Description& description) {
   std::vector<ExactPoint> corners = corners_of(description);
   const std::vector<Fault> faults = faults_of(corners);
   if (!faults.empty()) {
@@ -126,7 +126,7 @@ ShapeKind polygon() {
                                       point("5", "5"), point("5", "11"), point("0", "11")};
   return {"polygon",
           {vertices, unit},
-          &state,
+          &stated_polygon,
           example("polygon", {{"vertices", house}, {"unit", std::string("cm")}}),
           {example("polygon", {{"vertices", angle}, {"unit", std::string("cm")}})}};
 }

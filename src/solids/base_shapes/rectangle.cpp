@@ -3,7 +3,7 @@
 namespace fw::solids::shape {
 namespace {
 
-Stated state(const Description&) {
+Stated stated_rectangle(const Description&) {
   const algebra::Symbol l = base_symbol("length", "l");
   const algebra::Symbol w = base_symbol("width", "w");
   ShapeStatement shape;
@@ -38,7 +38,7 @@ Stated state(const Description&) {
 ShapeKind rectangle() {
   return {"rectangle",
           {length_field("length", "length", "base.length"), length_field("width", "width", "base.width")},
-          &state,
+          &stated_rectangle,
           example("rectangle", {{"length", length_entry("18 cm")}, {"width", length_entry("10 cm")}}),
           {}};
 }

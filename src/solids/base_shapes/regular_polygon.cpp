@@ -77,7 +77,7 @@ ShapeStatement stated(int count) {
   return shape;
 }
 
-Stated state(const Description& description) {
+Stated stated_regular_polygon(const Description& description) {
   const auto count = count_of(description, "count");
   if (!count) {
     return failure(std::vector<Fault>{missing("base.count", "the number of sides of the regular polygon is needed")});
@@ -101,7 +101,7 @@ ShapeKind regular_polygon() {
   count.most = most_count;
   return {"regular polygon",
           {count, length_field("side", "side", "base.side"), length_field("apothem", "apothem", "base.apothem")},
-          &state,
+          &stated_regular_polygon,
           example("regular polygon", {{"count", 6}, {"side", length_entry("6 cm")}}),
           {example("regular polygon", {{"count", 5}, {"side", length_entry("7 cm")}}),
            example("regular polygon", {{"count", 8}, {"side", length_entry("5 cm")}})}};

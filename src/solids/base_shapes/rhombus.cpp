@@ -6,14 +6,14 @@ namespace {
 using algebra::Expression;
 using algebra::Symbol;
 
-struct Letters {
+struct RhombusLetters {
   Symbol s = base_symbol("side", "s");
   Symbol t = base_symbol("height", "t");
   Symbol d = base_symbol("diagonals.1", "d₁");
   Symbol e = base_symbol("diagonals.2", "d₂");
 };
 
-ShapeBody on_its_side(const Letters& n, const algebra::Bindings& bindings) {
+ShapeBody on_its_side(const RhombusLetters& n, const algebra::Bindings& bindings) {
   const exact::Number side = value_of(bindings, n.s);
   const exact::Number height = value_of(bindings, n.t);
   const exact::Number lean = square_root(side * side - height * height);
@@ -26,7 +26,7 @@ ShapeBody on_its_side(const Letters& n, const algebra::Bindings& bindings) {
   return body;
 }
 
-ShapeBody on_its_corner(const Letters& n, const algebra::Bindings& bindings) {
+ShapeBody on_its_corner(const RhombusLetters& n, const algebra::Bindings& bindings) {
   const exact::Number across = value_of(bindings, n.d) / whole(2);
   const exact::Number along = value_of(bindings, n.e) / whole(2);
   const exact::Number zero;
@@ -38,7 +38,7 @@ ShapeBody on_its_corner(const Letters& n, const algebra::Bindings& bindings) {
   return body;
 }
 
-void state_by_diagonals(ShapeStatement& shape, const Letters& n) {
+void state_by_diagonals(ShapeStatement& shape, const RhombusLetters& n) {
   shape.measures = {base_measure(n.d, "diagonal", "diagonals", 0), base_measure(n.e, "diagonal", "diagonals", 1),
                     base_measure(n.s, "side of the rhombus", "side"),
                     base_measure(n.t, "height of the rhombus", "height")};
@@ -50,15 +50,15 @@ void state_by_diagonals(ShapeStatement& shape, const Letters& n) {
   shape.body = [n](const algebra::Bindings& bindings) { return on_its_corner(n, bindings); };
 }
 
-void state_by_height(ShapeStatement& shape, const Letters& n) {
+void state_by_height(ShapeStatement& shape, const RhombusLetters& n) {
   shape.measures = {base_measure(n.s, "side of the rhombus", "side"),
                     base_measure(n.t, "height of the rhombus", "height")};
   shape.area = Expression(n.s) * n.t;
   shape.body = [n](const algebra::Bindings& bindings) { return on_its_side(n, bindings); };
 }
 
-Stated state(const Description& description) {
-  const Letters n;
+Stated stated_rhombus(const Description& description) {
+  const RhombusLetters n;
   ShapeStatement shape;
   shape.noun = "rhombus";
   shape.adjective = "rhombic";
@@ -90,7 +90,7 @@ ShapeKind rhombus() {
   return {"rhombus",
           {length_field("side", "side", "base.side"), length_field("height", "height", "base.height"),
            lengths_field("diagonals", "diagonals", {"base.diagonals.1", "base.diagonals.2"}, 2, 2)},
-          &state,
+          &stated_rhombus,
           example("rhombus", {{"diagonals", length_entries({"24 cm", "10 cm"})}}),
           {example("rhombus", {{"side", length_entry("10 cm")}, {"height", length_entry("8 cm")}})}};
 }

@@ -16,7 +16,7 @@ void add_relations(ShapeStatement& shape, const algebra::Symbol& a, const algebr
   }
 }
 
-Stated state(const Description&) {
+Stated stated_right_triangle(const Description&) {
   const algebra::Symbol a = base_symbol("legs.1", "a");
   const algebra::Symbol b = base_symbol("legs.2", "b");
   const algebra::Symbol c = base_symbol("hypotenuse", "c");
@@ -52,7 +52,7 @@ ShapeKind right_triangle() {
   return {"right triangle",
           {lengths_field("legs", "legs", {"base.legs.1", "base.legs.2"}, 2, 2),
            length_field("hypotenuse", "hypotenuse", "base.hypotenuse")},
-          &state,
+          &stated_right_triangle,
           example("right triangle", {{"legs", length_entries({"8 cm", "15 cm"})}}),
           {}};
 }

@@ -3,7 +3,7 @@
 namespace fw::solids::shape {
 namespace {
 
-Stated state(const Description&) {
+Stated stated_square(const Description&) {
   const algebra::Symbol s = base_symbol("side", "s");
   ShapeStatement shape;
   shape.noun = "square";
@@ -39,7 +39,7 @@ Stated state(const Description&) {
 ShapeKind square() {
   return {"square",
           {length_field("side", "side", "base.side")},
-          &state,
+          &stated_square,
           example("square", {{"side", length_entry("10 cm")}}),
           {}};
 }

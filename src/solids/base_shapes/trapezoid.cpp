@@ -7,7 +7,7 @@ using algebra::Expression;
 using algebra::Symbol;
 
 /// b₁ is the longer base, drawn at the bottom; c is the leg on its right, d the one on its left.
-struct Letters {
+struct TrapezoidLetters {
   Symbol p = base_symbol("bases.1", "b₁");
   Symbol q = base_symbol("bases.2", "b₂");
   Symbol t = base_symbol("height", "t");
@@ -29,7 +29,7 @@ bool states_equal_legs(const Description& description) {
   return legs.size() == 1 || (legs.size() == 2 && legs[0] && legs[1] && *legs[0] == *legs[1]);
 }
 
-void add_leg_relations(ShapeStatement& shape, const Letters& n, const Description& description) {
+void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const Description& description) {
   const Expression difference = Expression(n.p) - n.q;
   const Expression c = n.c;
   const Expression d = n.d;
@@ -60,7 +60,7 @@ void add_leg_relations(ShapeStatement& shape, const Letters& n, const Descriptio
        "each end of the trapezoid is a right triangle with the height"});
 }
 
-void add_conditions(ShapeStatement& shape, const Letters& n, bool equal_legs) {
+void add_conditions(ShapeStatement& shape, const TrapezoidLetters& n, bool equal_legs) {
   shape.conditions.push_back({n.p, n.q, n.q.name, "the bases of a trapezoid must be of different lengths"});
   const std::vector<Symbol> legs = equal_legs ? std::vector<Symbol>{n.c} : std::vector<Symbol>{n.c, n.d};
   for (const Symbol& leg : legs) {
@@ -70,7 +70,7 @@ void add_conditions(ShapeStatement& shape, const Letters& n, bool equal_legs) {
   }
 }
 
-ShapeBody body_of(const Letters& n, const Symbol& left_leg, const algebra::Bindings& bindings) {
+ShapeBody body_of(const TrapezoidLetters& n, const Symbol& left_leg, const algebra::Bindings& bindings) {
   const exact::Number p = value_of(bindings, n.p);
   const exact::Number q = value_of(bindings, n.q);
   const exact::Number t = value_of(bindings, n.t);
@@ -89,7 +89,7 @@ ShapeBody body_of(const Letters& n, const Symbol& left_leg, const algebra::Bindi
   return body;
 }
 
-void add_measures(ShapeStatement& shape, const Letters& n, const Description& description) {
+void add_measures(ShapeStatement& shape, const TrapezoidLetters& n, const Description& description) {
   const auto bases = written_lengths(description, "bases");
   const bool turned = bases.size() == 2 && bases[0] && bases[1] && *bases[0] < *bases[1];
   const Symbol left_leg = has_equal_legs(description) ? n.c : n.d;
@@ -99,8 +99,8 @@ void add_measures(ShapeStatement& shape, const Letters& n, const Description& de
                     base_measure(n.t, "height of the trapezoid", "height")};
 }
 
-Stated state(const Description& description) {
-  const Letters n;
+Stated stated_trapezoid(const Description& description) {
+  const TrapezoidLetters n;
   const bool equal_legs = has_equal_legs(description);
   const Symbol left_leg = equal_legs ? n.c : n.d;
   ShapeStatement shape;
@@ -132,7 +132,7 @@ ShapeKind trapezoid() {
           {lengths_field("bases", "bases", {"base.bases.1", "base.bases.2"}, 2, 2),
            length_field("height", "height", "base.height"),
            lengths_field("legs", "legs", {"base.legs.1", "base.legs.2"}, 1, 2)},
-          &state,
+          &stated_trapezoid,
           example("trapezoid", {{"bases", length_entries({"16 cm", "10 cm"})},
                                 {"height", length_entry("4 cm")},
                                 {"legs", length_entries({"5 cm"})}}),

@@ -6,7 +6,7 @@ namespace {
 using algebra::Expression;
 using algebra::Symbol;
 
-struct Letters {
+struct TriangleLetters {
   Symbol b = base_symbol("base", "b");
   Symbol a = base_symbol("sides.2", "a");
   Symbol c = base_symbol("sides.3", "c");
@@ -39,7 +39,7 @@ Result<std::size_t, std::vector<Fault>> base_side(const Description& description
   return std::size_t{0};
 }
 
-void add_heron(ShapeStatement& shape, const Letters& n) {
+void add_heron(ShapeStatement& shape, const TriangleLetters& n) {
   // Sixteen times the square of the area, two ways. Source: Heron, Metrica I.8.
   const Expression b = n.b;
   const Expression a = n.a;
@@ -53,7 +53,7 @@ void add_heron(ShapeStatement& shape, const Letters& n) {
   shape.conditions.push_back({a + b, c, n.c.name, sentence});
 }
 
-void add_measures(ShapeStatement& shape, const Letters& n, std::size_t base_item, bool has_sides) {
+void add_measures(ShapeStatement& shape, const TriangleLetters& n, std::size_t base_item, bool has_sides) {
   const std::vector<Symbol> others{n.a, n.c};
   if (has_sides) {
     for (std::size_t item = 0; item < 3; ++item) {
@@ -68,7 +68,7 @@ void add_measures(ShapeStatement& shape, const Letters& n, std::size_t base_item
   shape.measures.push_back(base_measure(n.t, "height of the triangle", "height"));
 }
 
-ShapeBody body_of(const Letters& n, const algebra::Bindings& bindings) {
+ShapeBody body_of(const TriangleLetters& n, const algebra::Bindings& bindings) {
   const exact::Number b = value_of(bindings, n.b);
   const exact::Number a = value_of(bindings, n.a);
   const exact::Number c = value_of(bindings, n.c);
@@ -83,8 +83,8 @@ ShapeBody body_of(const Letters& n, const algebra::Bindings& bindings) {
   return body;
 }
 
-Stated state(const Description& description) {
-  const Letters n;
+Stated stated_triangle(const Description& description) {
+  const TriangleLetters n;
   const bool has_sides = has_field(description, "sides");
   const auto base_item = base_side(description);
   if (!base_item) {
@@ -125,7 +125,7 @@ ShapeKind triangle() {
   return {"triangle",
           {lengths_field("sides", "sides", {"base.base", "base.sides.2", "base.sides.3"}, 3, 3),
            length_field("base", "base", "base.base"), length_field("height", "height", "base.height")},
-          &state,
+          &stated_triangle,
           example("triangle", {{"sides", length_entries({"15 cm", "13 cm", "4 cm"})}}),
           {}};
 }

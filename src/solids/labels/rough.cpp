@@ -13,7 +13,7 @@ using algebra::Operation;
 
 namespace {
 
-constexpr double none = std::numeric_limits<double>::quiet_NaN();
+constexpr double no_root = std::numeric_limits<double>::quiet_NaN();
 
 double combined(Operation operation, double a, double b) {
   switch (operation) {
@@ -199,7 +199,7 @@ struct Form {
 };
 using PossibleForm = std::optional<Form>;
 
-bool same(const RoughPolynomial& a, const RoughPolynomial& b) {
+bool same_polynomial(const RoughPolynomial& a, const RoughPolynomial& b) {
   return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(),
                                             [](const RoughTerm& x, const RoughTerm& y) { return x.value == y.value; });
 }
@@ -208,7 +208,7 @@ std::optional<RoughPolynomial> shared_radicand(const Form& a, const Form& b) {
   if (a.rooted.empty()) {
     return b.radicand;
   }
-  return b.rooted.empty() || same(a.radicand, b.radicand) ? std::optional(a.radicand) : std::nullopt;
+  return b.rooted.empty() || same_polynomial(a.radicand, b.radicand) ? std::optional(a.radicand) : std::nullopt;
 }
 
 PossibleForm sum_of_forms(const Form& a, const Form& b) {
@@ -216,7 +216,7 @@ PossibleForm sum_of_forms(const Form& a, const Form& b) {
   if (!radicand) {
     return std::nullopt;
   }
-  if (same(a.below, b.below)) {
+  if (same_polynomial(a.below, b.below)) {
     return Form{sum(a.plain, b.plain), sum(a.rooted, b.rooted), *radicand, a.below};
   }
   return Form{sum(product(a.plain, b.below), product(b.plain, a.below)),
@@ -389,7 +389,7 @@ std::vector<double> RoughEquation::by_search(std::size_t unknown, const std::vec
     }
     found.push_back((low + high) / 2);
   };
-  double two_before = none;
+  double two_before = no_root;
   double before = at(least);
   for (double x = least * stride; x < most; x *= stride) {
     const double here = at(x);
