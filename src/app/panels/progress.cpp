@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "app/panels/ids.hpp"
 #include "app/panels/panels.hpp"
 #include "app/ui/layout.hpp"
@@ -25,7 +27,9 @@ struct Columns {
 };
 
 Columns columns_of(const Ui& ui) {
-  return {ui.text_width("99999 of 99999", TextSize::Small), ui.text_width("in 21 days", TextSize::Small)};
+  const double back =
+      std::max(ui.text_width("in 21 days", TextSize::Small), ui.text_width("tomorrow", TextSize::Small));
+  return {ui.text_width("99999 of 99999", TextSize::Small), back + 2 * ui.sizes().space};
 }
 
 double title_width(const Ui& ui, double width) {
@@ -57,7 +61,7 @@ void table(Ui& ui, const std::vector<SkillSummary>& rows, const Rect& rect) {
   Column whole(rect, sizes.space);
   const Rect head = whole.take(ui.line(TextSize::Small));
   cells(ui, {head.x, head.y, width, head.h}, "kind of problem", "right", "again", false);
-  ui.rule_across(head.x, head.bottom(), rect.w, true);
+  ui.rule_across(head.x, head.bottom(), width, true);
   double height = 0;
   for (const SkillSummary& row : rows) {
     height += row_height(ui, row, width);
