@@ -203,16 +203,17 @@ TEST(ProgressKeeper, SaysWhatCannotBeErasedAndKeepsIt) {
 constexpr int kills = 200;
 
 /// A process that answers as fast as it can, and says so of each answer once it is kept.
-pid_t start_answering(int acknowledge) {
+pid_t start_answering(const std::array<int, 2>& pipe) {
   const pid_t child = ::fork();
   if (child != 0) {
     return child;
   }
+  ::close(pipe[0]);  // so that it ends with the test, should that be ended
   const auto files = platform::desktop_files();
   ProgressKeeper keeper(*files);
   for (int i = 0;; ++i) {
     keeper.record({{i % 3 == 0 ? "surface" : "volume", "A1", i % 2 == 0}}, today + i % 50);
-    if (::write(acknowledge, "k", 1) != 1) {
+    if (::write(pipe[1], "k", 1) != 1) {
       ::_exit(1);
     }
   }
@@ -230,7 +231,7 @@ std::uint32_t answers_in(const Progress& progress) {
 std::uint32_t answers_until_killed(fw::test::Dice& dice, bool under_way) {
   std::array<int, 2> pipe{};
   EXPECT_EQ(::pipe(pipe.data()), 0);
-  const pid_t child = start_answering(pipe[1]);
+  const pid_t child = start_answering(pipe);
   ::close(pipe[1]);
   std::array<char, 4096> block{};
   std::uint32_t answers = 0;
