@@ -1,5 +1,6 @@
 #include "app/apply.hpp"
 
+#include <optional>
 #include <utility>
 
 #include "app/apply/parts.hpp"
@@ -28,6 +29,16 @@ std::vector<Effect> effects_between(const Model& before, const Model& after) {
     effects.push_back(Effect::SavePlace);
   }
   return effects;
+}
+
+/// What a command asks of the world outside, without a change of the model that would tell it.
+std::optional<Effect> asked_outside(const Model& before, const Command& command) {
+  if (std::holds_alternative<ExportProgress>(command)) {
+    return Effect::ExportProgress;
+  }
+  const auto* erase = std::get_if<EraseProgress>(&command);
+  const bool is_sure = erase != nullptr && erase->sure && before.view.progress.asks;
+  return is_sure ? std::optional(Effect::EraseProgress) : std::nullopt;
 }
 
 /// What the view remembers of a solid is void when another one stands there.
@@ -74,6 +85,9 @@ Outcome apply(Model model, const Command& command) {
   }
   mend_view(before, model);
   std::vector<Effect> effects = effects_between(before, model);
+  if (const auto effect = asked_outside(before, command)) {
+    effects.push_back(*effect);
+  }
   return {std::move(model), std::move(effects)};
 }
 

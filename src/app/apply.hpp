@@ -8,7 +8,7 @@
 namespace fw::app {
 
 /// What the world outside must do after a command.
-enum class Effect { SaveSettings, SavePlace, EnterFullScreen, LeaveFullScreen };
+enum class Effect { SaveSettings, SavePlace, EnterFullScreen, LeaveFullScreen, ExportProgress, EraseProgress };
 
 /// Everything the window shows: the state, the way it is looked at, and the way back.
 struct Model {

@@ -189,16 +189,31 @@ struct Tick {
   double seconds;
 };  ///< time passes
 
+// What is kept of practice
+struct ShowProgress {
+  bool on;
+};
+struct ExportProgress {};
+struct EraseProgress {
+  bool sure;
+};  ///< asks; being sure counts only when it was asked
+struct TakeProgress {
+  std::shared_ptr<const practice::Progress> kept;
+  int today;
+  std::string message;
+};  ///< from outside: what is kept now, and what became of an export or an erasing
+
 struct Undo {};
 struct Redo {};
 
-using Command = std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast,
-                             ClearCount, SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder,
-                             StepNet, MoveFace, MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem,
-                             TakeRemedy, DismissNotice, SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer,
-                             NextQuestion, ReseedQuiz, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
-                             ShowBlank, SetRoute, AskFor, Decide, ShowDecision, PointNumber, StepNumber, ShowWorkPanel,
-                             Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen,
-                             SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick, Undo, Redo>;
+using Command =
+    std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
+                 SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
+                 MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
+                 SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer, NextQuestion, ReseedQuiz, StepWork,
+                 SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide, ShowDecision,
+                 PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion,
+                 SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick,
+                 ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
 
 }  // namespace fw::app

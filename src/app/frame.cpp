@@ -35,6 +35,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   panels::fold_bar(ui, shown, result.commands);
   panels::side(ui, shown, result.commands);
   panels::keys_sheet(ui, shown, result.commands);
+  panels::progress_sheet(ui, shown, result.commands);
   shortcuts(ui, model, result.commands);
   ui.end();
   return result;

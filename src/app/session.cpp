@@ -8,16 +8,18 @@ constexpr const char* settings_file = "/settings.json";
 constexpr const char* place_file = "/place.json";
 }  // namespace
 
-Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path) : files_(files) {
+Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)())
+    : files_(files), today_(today), progress_(files) {
   State fresh = opened(std::move(lesson), std::move(path));
   const auto folder = files_.config_folder();
   if (!folder) {
     messages_.push_back(folder.error().message);
     model_.state = std::move(fresh);
-    return;
+  } else {
+    folder_ = folder.value();
+    load(folder_, std::move(fresh));
   }
-  folder_ = folder.value();
-  load(folder_, std::move(fresh));
+  show_progress("");
 }
 
 void Session::load(const std::string& folder, State fresh) {
@@ -55,23 +57,49 @@ bool Session::dispatch(const Commands& commands) {
     Outcome outcome = apply(std::move(model_), command);
     model_ = std::move(outcome.model);
     for (const Effect effect : outcome.effects) {
-      switch (effect) {
-        case Effect::SaveSettings:
-          settings_changed_ = true;
-          break;
-        case Effect::SavePlace:
-          place_changed_ = true;
-          break;
-        case Effect::EnterFullScreen:
-        case Effect::LeaveFullScreen:
-          if (full_screen_) {
-            full_screen_(effect == Effect::EnterFullScreen);
-          }
-          break;
-      }
+      carry_out(effect);
     }
   }
+  if (today_() != model_.view.progress.today) {
+    show_progress(model_.view.progress.message);  // a new day began
+  }
   return !(before.state == model_.state) || !(before.view == model_.view);
+}
+
+void Session::carry_out(Effect effect) {
+  switch (effect) {
+    case Effect::SaveSettings:
+      settings_changed_ = true;
+      break;
+    case Effect::SavePlace:
+      place_changed_ = true;
+      break;
+    case Effect::EnterFullScreen:
+    case Effect::LeaveFullScreen:
+      if (full_screen_) {
+        full_screen_(effect == Effect::EnterFullScreen);
+      }
+      break;
+    case Effect::ExportProgress:
+      show_progress(progress_.export_table());
+      break;
+    case Effect::EraseProgress:
+      show_progress(progress_.erase());
+      break;
+  }
+}
+
+void Session::record(const std::vector<practice::Attempt>& attempts) {
+  progress_.record(attempts, today_());
+  show_progress("");
+}
+
+void Session::show_progress(std::string message) {
+  for (std::string& said : progress_.take_messages()) {
+    messages_.push_back(std::move(said));
+  }
+  auto kept = std::make_shared<const practice::Progress>(progress_.progress());
+  model_ = apply(std::move(model_), TakeProgress{std::move(kept), today_(), std::move(message)}).model;
 }
 
 void Session::write(const std::string& name, const std::string& text) {

@@ -6,6 +6,8 @@
 
 #include "app/derived.hpp"
 #include "app/panels/panels.hpp"
+#include "app/progress_keeper.hpp"
+#include "platform/clock.hpp"
 #include "platform/files.hpp"
 
 namespace fw::app {
@@ -13,12 +15,14 @@ namespace fw::app {
 /// The model of a running program, its commands and their effects on files. Without a window.
 class Session {
  public:
-  /// Opens the lesson where it was left, with the settings of the last run. A damaged settings or place file is
-  /// set aside; messages() says so.
-  Session(platform::Files& files, lessons::Lesson lesson, std::string path);
+  /// Opens the lesson where it was left, with the settings of the last run and what is kept of practice. A damaged file
+  /// is set aside; messages() says so. `today`: the day, in days since January 1, 1970.
+  Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)() = platform::local_day);
 
   /// Applies the commands in order. Returns whether anything changed that is shown.
   bool dispatch(const Commands& commands);
+  /// Keeps answers that were just given; they are on the disk when it returns.
+  void record(const std::vector<practice::Attempt>& attempts);
   /// Called with true or false when full screen is entered or left.
   void on_full_screen(std::function<void(bool)> hook) { full_screen_ = std::move(hook); }
   /// Writes what is to be kept, if it changed since the last time.
@@ -31,10 +35,14 @@ class Session {
 
  private:
   void load(const std::string& folder, State fresh);
+  void carry_out(Effect effect);
+  void show_progress(std::string message);
   void write(const std::string& name, const std::string& text);
   [[nodiscard]] std::string set_aside(const std::string& path, const std::string& reason);
 
   platform::Files& files_;
+  int (*today_)();
+  ProgressKeeper progress_;
   Model model_;
   DerivedMemo memo_;
   std::string folder_;  ///< empty: there is none, and nothing is kept

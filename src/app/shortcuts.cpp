@@ -48,6 +48,8 @@ void escape(Ui& ui, const Model& model, Commands& out) {
   }
   if (model.view.keys_shown) {
     out.push_back(ShowKeys{false});
+  } else if (model.view.progress.shown) {
+    out.push_back(ShowProgress{false});
   } else if (model.view.notice) {
     out.push_back(DismissNotice{});
   } else if (model.view.dragged) {

@@ -1,11 +1,14 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "app/state.hpp"
 #include "app/ui/theme.hpp"
 #include "nets/folding.hpp"
+#include "practice/progress.hpp"
 #include "render/camera.hpp"
 
 namespace fw::app {
@@ -42,6 +45,20 @@ struct Settings {
 inline constexpr double turn_step_rad = 0.2617993877991494;  ///< 15 degrees
 inline constexpr double zoom_step = 1.15;
 
+/// What is kept of practice, and the page that shows it.
+struct ProgressPage {
+  std::shared_ptr<const practice::Progress> kept;  ///< none: nothing yet
+  int today = 0;                                   ///< in days since January 1, 1970
+  bool shown = false;
+  bool asks = false;    ///< whether really all is to be erased
+  std::string message;  ///< what became of the last export or erasing
+  friend bool operator==(const ProgressPage&, const ProgressPage&) = default;
+
+  [[nodiscard]] std::vector<practice::SkillSummary> rows() const {
+    return kept ? practice::summary(*kept, today) : std::vector<practice::SkillSummary>{};
+  }
+};
+
 /// How the state is looked at; undo leaves it alone.
 struct View {
   Settings settings;
@@ -61,6 +78,7 @@ struct View {
   bool blank = false;       ///< screen blanked
   bool prompt_shown = true;
   bool keys_shown = false;  ///< the page of keys
+  ProgressPage progress;
   std::optional<Notice> notice;
   friend bool operator==(const View&, const View&) = default;
 };

@@ -37,7 +37,8 @@ class Files {
   }
 
   /// Puts `text` in place of the file whole: a reader, or a power cut, finds the old text or the new one.
-  /// Folders that are missing on the way are made; a link is followed and stays a link.
+  /// Folders that are missing on the way are made; a link is followed and stays a link. What an interrupted writing of
+  /// the same file left long ago is removed.
   /// Returns what went wrong, nothing when it is written.
   [[nodiscard]] virtual std::optional<FileError> write_atomically(const std::string& path, const std::string& text) = 0;
 
@@ -47,9 +48,17 @@ class Files {
   /// of it is lost. Returns the new path.
   [[nodiscard]] virtual Result<std::string, FileError> move_aside(const std::string& path) = 0;
 
+  /// Removes the file with everything that was set aside of it and that an interrupted writing left; a link stays.
+  /// Returns what went wrong, nothing when none of it is there any more.
+  [[nodiscard]] virtual std::optional<FileError> erase(const std::string& path) = 0;
+
   /// Where settings belong; it need not exist yet. Source: XDG Base Directory Specification 0.8
   /// ($XDG_CONFIG_HOME when it is an absolute path, else $HOME/.config), with our folder's name added.
   [[nodiscard]] virtual Result<std::string, FileError> config_folder() const = 0;
+
+  /// Where what the user does is kept; it need not exist yet. Source: the same, $XDG_DATA_HOME when it is an absolute
+  /// path, else $HOME/.local/share.
+  [[nodiscard]] virtual Result<std::string, FileError> data_folder() const = 0;
 };
 
 /// The system's files.
@@ -66,7 +75,9 @@ class MemoryFiles final : public Files {
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
+  [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;
+  [[nodiscard]] Result<std::string, FileError> data_folder() const override;
 
   [[nodiscard]] const std::map<std::string, std::string>& texts() const { return texts_; }
   /// From now on writing and moving fail, as on a full or write-protected disk.

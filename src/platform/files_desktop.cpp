@@ -4,10 +4,12 @@
 
 #include <array>
 #include <cerrno>
+#include <chrono>
 #include <cstring>
 #include <filesystem>
 #include <system_error>
 #include <utility>
+#include <vector>
 
 #include "platform/environment.hpp"
 #include "platform/files.hpp"
@@ -85,6 +87,50 @@ void flush_folder(const std::string& folder) {
   if (descriptor.is_open()) ::fsync(descriptor.number());
 }
 
+/// Makes the folders that are missing, each name to last in the folder above it.
+std::error_code make_folders(const std::string& folder) {
+  std::error_code error;
+  std::vector<std::string> missing;
+  for (std::string on_the_way = folder; !std::filesystem::exists(on_the_way, error) && !error;
+       on_the_way = folder_of(on_the_way)) {
+    missing.push_back(on_the_way);
+  }
+  std::filesystem::create_directories(folder, error);
+  for (auto made = missing.rbegin(); !error && made != missing.rend(); ++made) {
+    flush_folder(folder_of(*made));
+  }
+  return error;
+}
+
+constexpr const char* part_mark = ".part-";
+constexpr const char* aside_mark = ".damaged";
+
+/// The files beside `path` whose names are its own, one of the marks, and anything.
+std::vector<std::filesystem::path> beside(const std::string& path, const char* mark) {
+  const std::string begin = std::filesystem::path(path).filename().string() + mark;
+  std::vector<std::filesystem::path> found;
+  std::error_code error;
+  for (std::filesystem::directory_iterator entry(folder_of(path), error), end; !error && entry != end;
+       entry.increment(error)) {
+    if (entry->path().filename().string().rfind(begin, 0) == 0 && !entry->is_directory(error)) {
+      found.push_back(entry->path());
+    }
+  }
+  return found;
+}
+
+/// Removes what writings that were interrupted left; no writing takes as long as these are old.
+void remove_old_parts(const std::string& target) {
+  constexpr auto old = std::chrono::minutes(10);
+  std::error_code error;
+  for (const std::filesystem::path& part : beside(target, part_mark)) {
+    const auto written = std::filesystem::last_write_time(part, error);
+    if (!error && std::filesystem::file_time_type::clock::now() - written > old) {
+      std::filesystem::remove(part, error);
+    }
+  }
+}
+
 /// The rights of the file that is replaced; those that the system gives a new one where there is none.
 mode_t rights_for(const std::string& path) {
   struct stat found {};
@@ -109,7 +155,9 @@ class DesktopFiles final : public Files {
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
+  [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;
+  [[nodiscard]] Result<std::string, FileError> data_folder() const override;
 };
 
 Result<std::string, FileError> DesktopFiles::read(const std::string& path, std::size_t byte_limit) const {
@@ -139,9 +187,9 @@ std::optional<FileError> DesktopFiles::write_atomically(const std::string& path,
   const std::string folder = folder_of(target);
   std::error_code error;
   if (std::filesystem::is_directory(target, error)) return cannot_write(path, reason_of(EISDIR));
-  std::filesystem::create_directories(folder, error);
-  if (error) return cannot_write(path, error.message());
-  std::string temporary = target + ".XXXXXX";
+  if (const std::error_code fault = make_folders(folder)) return cannot_write(path, fault.message());
+  remove_old_parts(target);
+  std::string temporary = target + part_mark + "XXXXXX";
   Descriptor descriptor(::mkstemp(temporary.data()));
   if (!descriptor.is_open()) return cannot_write(path, reason_of(errno));
   std::string reason = fill_temporary(descriptor, text, rights_for(target));
@@ -162,9 +210,9 @@ bool DesktopFiles::exists(const std::string& path) const {
 Result<std::string, FileError> DesktopFiles::move_aside(const std::string& path) {
   std::error_code error;
   if (!std::filesystem::exists(path, error)) return failure(cannot_read(path, ENOENT));
-  std::string aside = path + ".damaged";
+  std::string aside = path + aside_mark;
   for (int number = 2; std::filesystem::exists(aside, error); ++number) {
-    aside = path + ".damaged-" + std::to_string(number);
+    aside = path + aside_mark + "-" + std::to_string(number);
   }
   std::filesystem::rename(path, aside, error);
   if (error) {
@@ -174,12 +222,39 @@ Result<std::string, FileError> DesktopFiles::move_aside(const std::string& path)
   return aside;
 }
 
-Result<std::string, FileError> DesktopFiles::config_folder() const {
-  const auto given = environment_variable("XDG_CONFIG_HOME");
+std::optional<FileError> DesktopFiles::erase(const std::string& path) {
+  const std::string target = followed(path);
+  std::vector<std::filesystem::path> all = beside(target, part_mark);
+  for (const std::filesystem::path& aside : beside(path, aside_mark)) all.push_back(aside);
+  all.emplace_back(target);
+  for (const std::filesystem::path& one : all) {
+    std::error_code error;
+    std::filesystem::remove(one, error);
+    if (error) {
+      return FileError{FileFault::NotWritable,
+                       "The file \"" + one.string() + "\" cannot be erased: " + error.message() + "."};
+    }
+  }
+  flush_folder(folder_of(target));
+  if (folder_of(path) != folder_of(target)) flush_folder(folder_of(path));
+  return std::nullopt;
+}
+
+/// Our folder where the variable says, when it holds an absolute path, else in the home folder.
+Result<std::string, FileError> own_folder(const char* variable, const std::string& in_home, const std::string& what) {
+  const auto given = environment_variable(variable);
   if (given && given->front() == '/') return *given + "/foldwright";
-  if (const auto home = environment_variable("HOME")) return *home + "/.config/foldwright";
+  if (const auto home = environment_variable("HOME")) return *home + in_home + "/foldwright";
   return failure(FileError{FileFault::NotFound,
-                           "There is no place for settings: neither XDG_CONFIG_HOME nor HOME names a folder."});
+                           "There is no place for " + what + ": neither " + variable + " nor HOME names a folder."});
+}
+
+Result<std::string, FileError> DesktopFiles::config_folder() const {
+  return own_folder("XDG_CONFIG_HOME", "/.config", "settings");
+}
+
+Result<std::string, FileError> DesktopFiles::data_folder() const {
+  return own_folder("XDG_DATA_HOME", "/.local/share", "what is kept of practice");
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "platform/files.hpp"
 
+#include <iterator>
+
 namespace fw::platform {
 
 Result<std::string, FileError> MemoryFiles::read(const std::string& path, std::size_t byte_limit) const {
@@ -36,6 +38,20 @@ Result<std::string, FileError> MemoryFiles::move_aside(const std::string& path) 
   return aside;
 }
 
+std::optional<FileError> MemoryFiles::erase(const std::string& path) {
+  const std::string aside = path + ".damaged";
+  for (auto text = texts_.begin(); text != texts_.end();) {
+    const bool is_of_it = text->first == path || text->first == aside || text->first.rfind(aside + "-", 0) == 0;
+    if (is_of_it && refuses_writing_) {
+      return FileError{FileFault::NotWritable, "The file \"" + text->first + "\" cannot be erased."};
+    }
+    text = is_of_it ? texts_.erase(text) : std::next(text);
+  }
+  return std::nullopt;
+}
+
 Result<std::string, FileError> MemoryFiles::config_folder() const { return std::string("config/foldwright"); }
+
+Result<std::string, FileError> MemoryFiles::data_folder() const { return std::string("data/foldwright"); }
 
 }  // namespace fw::platform

@@ -3,6 +3,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -100,6 +101,55 @@ TEST_P(FilesContract, DamagedFilesAreAllKept) {
   EXPECT_EQ(files_->read(path + ".damaged-3").value(), "third");
 }
 
+TEST_P(FilesContract, ErasingTakesWhatWasSetAsideToo) {
+  const std::string path = folder_.at("progress.json");
+  EXPECT_EQ(files_->erase(path), std::nullopt) << "nothing is there yet";
+  for (const std::string text : {"first", "second", "third"}) {
+    ASSERT_EQ(files_->write_atomically(path, text), std::nullopt);
+    ASSERT_TRUE(files_->move_aside(path).has_value());
+  }
+  ASSERT_EQ(files_->write_atomically(path, "fourth"), std::nullopt);
+  ASSERT_EQ(files_->write_atomically(folder_.at("progress.json5"), "another"), std::nullopt);
+  EXPECT_EQ(files_->erase(path), std::nullopt);
+  for (const char* end : {"", ".damaged", ".damaged-2", ".damaged-3"}) {
+    EXPECT_FALSE(files_->exists(path + end)) << end;
+  }
+  EXPECT_EQ(files_->read(folder_.at("progress.json5")).value(), "another");
+}
+
+TEST(DesktopFiles, ErasingTakesWhatAnInterruptedWritingLeft) {
+  const TemporaryFolder folder;
+  ASSERT_EQ(desktop_files()->write_atomically(folder.at("real"), "text"), std::nullopt);
+  fs::create_symlink("real", folder.at("link"));
+  std::ofstream(folder.at("real.part-a1B2c3")) << "half a te";
+  EXPECT_EQ(desktop_files()->erase(folder.at("link")), std::nullopt);
+  EXPECT_TRUE(fs::is_symlink(folder.at("link")));
+  EXPECT_EQ(folder.entries(), 1U);
+}
+
+TEST(DesktopFiles, WhatCannotBeErasedIsSaid) {
+  const TemporaryFolder folder;
+  fs::create_directories(folder.at("progress.json/full"));  // a folder with something in it stands in its place
+  const auto error = desktop_files()->erase(folder.at("progress.json"));
+  ASSERT_TRUE(error.has_value());
+  EXPECT_EQ(error->fault, FileFault::NotWritable);
+  EXPECT_THAT(error->message, HasSubstr("progress.json\" cannot be erased: "));
+}
+
+TEST(DesktopFiles, WritingRemovesOldRemainsAndLeavesThoseOfAnotherWriter) {
+  const TemporaryFolder folder;
+  std::ofstream(folder.at("place.json.part-old111")) << "half";
+  std::ofstream(folder.at("place.json.part-new222")) << "half";
+  std::ofstream(folder.at("other.json.part-old333")) << "half";
+  for (const char* name : {"place.json.part-old111", "other.json.part-old333"}) {
+    fs::last_write_time(folder.at(name), fs::file_time_type::clock::now() - std::chrono::minutes(11));
+  }
+  ASSERT_EQ(desktop_files()->write_atomically(folder.at("place.json"), "text"), std::nullopt);
+  EXPECT_FALSE(fs::exists(folder.at("place.json.part-old111")));
+  EXPECT_TRUE(fs::exists(folder.at("place.json.part-new222")));
+  EXPECT_TRUE(fs::exists(folder.at("other.json.part-old333")));
+}
+
 TEST(DesktopFiles, HugeFileIsRefusedUnread) {
   const TemporaryFolder folder;
   std::ofstream(folder.at("huge")).put('x');
@@ -173,11 +223,27 @@ TEST(DesktopFiles, ConfigFolderFollowsTheSpecification) {
   EXPECT_THAT(files->config_folder().error().message, HasSubstr("no place for settings"));
 }
 
+// Source of the expectations: XDG Base Directory Specification 0.8.
+TEST(DesktopFiles, DataFolderFollowsTheSpecification) {
+  const auto files = desktop_files();
+  ::setenv("HOME", "/home/pupil", 1);
+  ::setenv("XDG_DATA_HOME", "/elsewhere/data", 1);
+  EXPECT_EQ(files->data_folder().value(), "/elsewhere/data/foldwright");
+  ::setenv("XDG_DATA_HOME", "", 1);
+  EXPECT_EQ(files->data_folder().value(), "/home/pupil/.local/share/foldwright");
+  ::setenv("XDG_DATA_HOME", "relative/paths/are/invalid", 1);
+  EXPECT_EQ(files->data_folder().value(), "/home/pupil/.local/share/foldwright");
+  ::unsetenv("HOME");
+  EXPECT_EQ(files->data_folder().error().message,
+            "There is no place for what is kept of practice: neither XDG_DATA_HOME nor HOME names a folder.");
+}
+
 TEST(MemoryFiles, CanRefuseToWrite) {
   MemoryFiles files(std::map<std::string, std::string>{{"settings.json", "{}"}});
   files.refuse_writing();
   EXPECT_EQ(files.write_atomically("settings.json", "new")->fault, FileFault::NotWritable);
   EXPECT_EQ(files.move_aside("settings.json").error().fault, FileFault::NotWritable);
+  EXPECT_EQ(files.erase("settings.json")->fault, FileFault::NotWritable);
   EXPECT_EQ(files.texts().at("settings.json"), "{}");
 }
 
@@ -232,6 +298,38 @@ TEST(Clock, NeverRunsBackward) {
   }
   ::usleep(20000);
   EXPECT_GE(monotonic_seconds() - start, 0.019);
+}
+
+// Source: the second 1,000,000,000 is 2001-09-09T01:46:40Z and the second 0 is 1970-01-01T00:00:00Z (POSIX.1-2017,
+// section 4.16, seconds since the Epoch); the form of TZ is that of section 8.3.
+TEST(Clock, DayIsThatOfTheZone) {
+  const char* before = std::getenv("TZ");
+  const std::string zone = before == nullptr ? "" : before;
+  ::setenv("TZ", "UTC0", 1);
+  EXPECT_EQ(local_day_at(0), 0);
+  EXPECT_EQ(local_day_at(-1), -1);
+  EXPECT_EQ(date_text(local_day_at(1'000'000'000)), "2001-09-09");
+  ::setenv("TZ", "WEST2", 1);  // two hours behind
+  EXPECT_EQ(local_day_at(0), -1);
+  EXPECT_EQ(date_text(local_day_at(1'000'000'000)), "2001-09-08");
+  ::setenv("TZ", "EAST-14", 1);
+  EXPECT_EQ(date_text(local_day_at(1'000'000'000)), "2001-09-09");
+  EXPECT_EQ(date_text(local_day_at(1'000'000'000 + 9 * 3600)), "2001-09-10");
+  if (before == nullptr) {
+    ::unsetenv("TZ");
+  } else {
+    ::setenv("TZ", zone.c_str(), 1);
+  }
+  EXPECT_GT(local_day(), 20000);
+}
+
+// Source of the leap days: ISO 8601, the Gregorian calendar.
+TEST(Clock, DatesHaveLeapDays) {
+  EXPECT_EQ(date_text(0), "1970-01-01");
+  EXPECT_EQ(date_text(-1), "1969-12-31");
+  EXPECT_EQ(date_text(365 + 365 + 31 + 28), "1972-02-29");
+  EXPECT_EQ(date_text(10957), "2000-01-01");  // 30 years with 7 leap days
+  EXPECT_EQ(date_text(10957 + 59), "2000-02-29");
 }
 
 TEST(Environment, EmptyIsAsGoodAsNotSet) {

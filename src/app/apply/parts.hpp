@@ -77,6 +77,11 @@ std::string on(Model& model, const ShowKeys& command);
 std::string on(Model& model, const ShowPrompt& command);
 std::string on(Model& model, const Hover& command);
 
+std::string on(Model& model, const ShowProgress& command);
+std::string on(Model& model, const ExportProgress& command);
+std::string on(Model& model, const EraseProgress& command);
+std::string on(Model& model, const TakeProgress& command);
+
 /// The desk of the problem in view, to be changed.
 [[nodiscard]] Desk& desk(Model& model);
 /// Lays a desk for the problem in view if none is there, and brings the view back to the closed solid.

@@ -9,7 +9,7 @@ using figures::Rect;
 void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Settings& settings = shown.view().settings;
-  const double rows = static_cast<double>(theme_names().size()) + 5;
+  const double rows = static_cast<double>(theme_names().size()) + 6;
   const double whole = ui.line(TextSize::Small) + rows * (sizes.field + sizes.space);
   const Rect content = ui.begin_scroll(ids::display_rows, rect, whole);
   Column column(content, sizes.space);
@@ -41,6 +41,9 @@ void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   if (ui.button(ids::blank, "blank the screen", column.take(sizes.field),
                 {.icon = Icon::Blank, .size = TextSize::Small})) {
     out.push_back(SetBlank{true});
+  }
+  if (ui.button(ids::show_progress, "practice so far", column.take(sizes.field), {.size = TextSize::Small})) {
+    out.push_back(ShowProgress{true});
   }
   ui.end_scroll();
 }

@@ -104,4 +104,13 @@ inline constexpr WidgetId keys_sheet{"keys_sheet"};
 inline constexpr WidgetId keys_close{"keys_close"};
 inline constexpr WidgetId blank_sheet{"blank_sheet"};
 
+inline constexpr WidgetId show_progress{"show_progress"};
+inline constexpr WidgetId progress_sheet{"progress_sheet"};
+inline constexpr WidgetId progress_rows{"progress_rows"};
+inline constexpr WidgetId progress_close{"progress_close"};
+inline constexpr WidgetId progress_export{"progress_export"};
+inline constexpr WidgetId progress_erase{"progress_erase"};
+inline constexpr WidgetId progress_sure{"progress_sure"};
+inline constexpr WidgetId progress_keep{"progress_keep"};
+
 }  // namespace fw::app::ids

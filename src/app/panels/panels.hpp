@@ -59,6 +59,7 @@ void ask(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void missing(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void work_options(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
+void progress_sheet(Ui& ui, const Shown& shown, Commands& out);
 void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
 
 /// A click on a face: counts it the first time, lays it back when it is lifted out, else lifts it out.

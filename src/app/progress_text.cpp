@@ -1,0 +1,97 @@
+#include "app/progress_text.hpp"
+
+#include <nlohmann/json.hpp>
+#include <optional>
+
+namespace fw::app {
+namespace {
+
+using nlohmann::json;
+using practice::SkillRecord;
+
+constexpr int version = 1;
+
+auto damaged(const std::string& what) { return failure("The file of your practice is damaged: " + what + "."); }
+
+/// A whole number within these bounds; nothing for anything else, so that no number is bent.
+std::optional<std::int64_t> number_at(const json& entry, const char* key, std::int64_t low, std::int64_t high) {
+  const auto found = entry.find(key);
+  if (found == entry.end() || !found->is_number_integer()) {
+    return std::nullopt;
+  }
+  if (found->is_number_unsigned() && found->get<std::uint64_t>() > static_cast<std::uint64_t>(high)) {
+    return std::nullopt;
+  }
+  const auto number = found->get<std::int64_t>();
+  return number < low || number > high ? std::nullopt : std::optional(number);
+}
+
+std::optional<SkillRecord> record_from(const json& entry) {
+  constexpr std::int64_t day_most = 100'000'000;
+  if (!entry.is_object()) {
+    return std::nullopt;
+  }
+  const auto seen = number_at(entry, "seen", 0, practice::most_answers);
+  const auto right = number_at(entry, "right", 0, practice::most_answers);
+  const auto box = number_at(entry, "box", 0, static_cast<std::int64_t>(practice::days_in_box.size()) - 1);
+  const auto back = number_at(entry, "back", -day_most, day_most);
+  const auto causes = entry.find("causes");
+  if (!seen || !right || !box || !back || causes == entry.end() || !causes->is_object()) {
+    return std::nullopt;
+  }
+  SkillRecord record;
+  record.seen = static_cast<std::uint32_t>(*seen);
+  record.right = static_cast<std::uint32_t>(*right);
+  record.box = static_cast<int>(*box);
+  record.back = static_cast<int>(*back);
+  for (const auto& [cause, count] : causes->items()) {
+    const auto number = number_at(*causes, cause.c_str(), 1, practice::most_answers);
+    if (!number) {
+      return std::nullopt;
+    }
+    record.causes[cause] = static_cast<std::uint32_t>(*number);
+  }
+  return record;
+}
+
+}  // namespace
+
+std::string progress_text(const practice::Progress& progress) {
+  json skills = json::object();
+  for (const auto& [skill, record] : progress.skills) {
+    skills[skill] = {{"seen", record.seen},
+                     {"right", record.right},
+                     {"causes", record.causes},
+                     {"box", record.box},
+                     {"back", record.back}};
+  }
+  return json{{"progress", version}, {"skills", skills}}.dump(2) + "\n";
+}
+
+Result<practice::Progress, std::string> read_progress(std::string_view text) {
+  if (text.size() > progress_byte_limit) {
+    return damaged("it is too large");
+  }
+  const json read = json::parse(text, nullptr, false);
+  if (!read.is_object() || !read.contains("progress") || !read.contains("skills") || !read.at("skills").is_object()) {
+    return damaged("it should be a JSON object with \"progress\" and \"skills\"");
+  }
+  constexpr std::int64_t any_version = 1'000'000;
+  if (!number_at(read, "progress", 1, any_version)) {
+    return damaged("\"progress\" should be the number of a version");
+  }
+  practice::Progress progress;
+  for (const auto& [skill, entry] : read.at("skills").items()) {
+    const std::optional<SkillRecord> record = record_from(entry);
+    if (!record || !practice::is_key(skill)) {
+      return damaged("an entry of its skills is missing or no whole number");
+    }
+    progress.skills[skill] = *record;
+  }
+  if (!practice::is_sound(progress)) {
+    return damaged("its counts do not fit each other");
+  }
+  return progress;
+}
+
+}  // namespace fw::app

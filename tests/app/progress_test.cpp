@@ -1,0 +1,280 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <csignal>
+#include <cstdlib>
+#include <filesystem>
+
+#include "app/progress_keeper.hpp"
+#include "app/progress_text.hpp"
+#include "support/random.hpp"
+
+namespace fw::app::test {
+namespace {
+
+namespace fs = std::filesystem;
+using practice::Attempt;
+using practice::Progress;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+
+constexpr int today = 20782;
+
+std::string error_of(const std::string& text) {
+  const auto read = read_progress(text);
+  return read ? "" : read.error();
+}
+
+TEST(ProgressText, IsAsDocumented) {
+  Progress progress = practice::recorded({}, {"surface", "B10", false}, today);
+  progress = practice::recorded(progress, {"surface", "", true}, today);
+  EXPECT_EQ(progress_text(progress), R"({
+  "progress": 1,
+  "skills": {
+    "surface": {
+      "back": 20783,
+      "box": 1,
+      "causes": {
+        "B10": 1
+      },
+      "right": 1,
+      "seen": 2
+    }
+  }
+}
+)");
+}
+
+RC_GTEST_PROP(ProgressText, IsReadBackAsItWas, ()) {
+  Progress progress;
+  const int count = *rc::gen::inRange(0, 40);
+  for (int i = 0; i < count; ++i) {
+    const Attempt attempt{*rc::gen::element<std::string>("name", "surface", "edge-from-volume"),
+                          *rc::gen::element<std::string>("A1", "B", "M2", ""), *rc::gen::arbitrary<bool>()};
+    progress = practice::recorded(std::move(progress), attempt, today + *rc::gen::inRange(-900, 900));
+  }
+  RC_ASSERT(read_progress(progress_text(progress)).value() == progress);
+}
+
+TEST(ProgressText, FitsItsLimitsWhenAllAreReached) {
+  Progress progress;
+  const auto key = [](std::size_t i) { return std::string(practice::longest_key - 3, 'k') + std::to_string(100 + i); };
+  for (std::size_t skill = 0; skill < practice::most_skills; ++skill) {
+    practice::SkillRecord& record = progress.skills[key(skill)];
+    for (std::size_t cause = 0; cause < practice::most_causes; ++cause) {
+      record.causes[key(cause)] = 10'000;
+      record.seen += 10'000;
+    }
+  }
+  ASSERT_TRUE(practice::is_sound(progress));
+  EXPECT_LE(progress_text(progress).size(), progress_byte_limit);
+  EXPECT_EQ(read_progress(progress_text(progress)).value(), progress);
+}
+
+TEST(ProgressText, OfALaterVersionIsReadWithoutWhatIsNew) {
+  const auto read = read_progress(
+      R"({"progress": 7, "mood": "calm", "skills": {"volume":
+          {"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 20782, "speed": [1, 2]}}})");
+  ASSERT_TRUE(read.has_value()) << read.error();
+  EXPECT_EQ(read->skills.at("volume").causes.at("A2"), 1U);
+}
+
+TEST(ProgressText, ThatIsDamagedIsToldInASentence) {
+  const std::string begin = "The file of your practice is damaged: ";
+  const std::string shape = begin + "it should be a JSON object with \"progress\" and \"skills\".";
+  for (const char* text : {"", "{broken", "[]", "{}", R"({"progress": 1})", R"({"progress": 1, "skills": []})"}) {
+    EXPECT_EQ(error_of(text), shape) << text;
+  }
+  for (const char* number : {"0", "-1", "1.5", "\"1\"", "99999999999999999999"}) {
+    EXPECT_EQ(error_of(R"({"skills": {}, "progress": )" + std::string(number) + "}"),
+              begin + "\"progress\" should be the number of a version.")
+        << number;
+  }
+  const auto with = [](const std::string& skill, const std::string& record) {
+    return R"({"progress": 1, "skills": {")" + skill + "\": " + record + "}}";
+  };
+  const std::string good = R"({"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 20782})";
+  EXPECT_EQ(error_of(with("volume", good)), "");
+  EXPECT_EQ(error_of(with("two words", good)), begin + "an entry of its skills is missing or no whole number.");
+  for (const char* record : {"3", "{}", R"({"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0})",
+                             R"({"seen": -2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 1})",
+                             R"({"seen": 2, "right": 1.0, "causes": {"A2": 1}, "box": 0, "back": 1})",
+                             R"({"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 5, "back": 1})",
+                             R"({"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 18446744073709551615})",
+                             R"({"seen": 2, "right": 1, "causes": [1], "box": 0, "back": 1})",
+                             R"({"seen": 2, "right": 2, "causes": {"A2": 0}, "box": 0, "back": 1})"}) {
+    EXPECT_EQ(error_of(with("volume", record)), begin + "an entry of its skills is missing or no whole number.")
+        << record;
+  }
+  EXPECT_EQ(error_of(with("volume", R"({"seen": 5, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 1})")),
+            begin + "its counts do not fit each other.");
+  EXPECT_EQ(error_of(std::string(progress_byte_limit + 1, ' ')), begin + "it is too large.");
+}
+
+// However a file is cut off, it is refused or read whole; it is never half.
+TEST(ProgressText, CutOffIsRefused) {
+  const std::string text = progress_text(practice::recorded({}, {"surface", "B10", false}, today));
+  for (std::size_t size = 0; size + 2 < text.size(); ++size) {
+    EXPECT_FALSE(read_progress(text.substr(0, size)).has_value()) << size;
+  }
+}
+
+TEST(ProgressKeeper, KeepsEveryAnswerAtOnce) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  keeper.record({{"surface", "B10", false}, {"volume", "", true}}, today);
+  EXPECT_EQ(ProgressKeeper(files).progress(), keeper.progress());
+  EXPECT_EQ(keeper.progress().skills.size(), 2U);
+  keeper.record({}, today);
+  EXPECT_THAT(keeper.take_messages(), IsEmpty());
+}
+
+TEST(ProgressKeeper, SetsADamagedFileAsideAndGoesOn) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"}});
+  ProgressKeeper keeper(files);
+  EXPECT_THAT(keeper.take_messages(),
+              ElementsAre("The file of your practice is damaged: it should be a JSON object with \"progress\" and "
+                          "\"skills\". It was set aside as data/foldwright/progress.json.damaged."));
+  EXPECT_THAT(keeper.take_messages(), IsEmpty()) << "said once";
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.json.damaged"), "{broken");
+  EXPECT_EQ(ProgressKeeper(files).progress().skills.count("volume"), 1U);
+}
+
+TEST(ProgressKeeper, WritesNothingOverADamagedFileThatStays) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"}});
+  files.refuse_writing();
+  ProgressKeeper keeper(files);
+  const auto messages = keeper.take_messages();
+  ASSERT_EQ(messages.size(), 1U);
+  EXPECT_THAT(messages[0], HasSubstr("cannot be renamed. Answers of this run are not kept."));
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_THAT(keeper.take_messages(), IsEmpty());
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.json"), "{broken");
+  EXPECT_EQ(keeper.progress().skills.at("volume").seen, 1U) << "the run itself goes on";
+}
+
+TEST(ProgressKeeper, SaysOnceThatWritingIsRefused) {
+  platform::MemoryFiles files;
+  files.refuse_writing();
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "", true}}, today);
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_THAT(keeper.take_messages(),
+              ElementsAre("The file \"data/foldwright/progress.json\" cannot be written: no space is left."));
+  EXPECT_EQ(keeper.progress().skills.at("volume").seen, 2U);
+  EXPECT_EQ(keeper.export_table(), "The file \"data/foldwright/progress.csv\" cannot be written: no space is left.");
+}
+
+TEST(ProgressKeeper, ExportsAndErasesAll) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"},
+                                                                 {"config/foldwright/settings.json", "{}"}});
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "A2", false}}, today);
+  EXPECT_EQ(keeper.export_table(), "The table is in data/foldwright/progress.csv");
+  // Day 20,782 is 2026-11-25: GNU date prints it for "@1795564800" (20,782 days of 86,400 seconds) in UTC.
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.csv"),
+            "skill,seen,right,cause,count,comes back\r\nvolume,1,0,A2,1,2026-11-25\r\n");
+  EXPECT_EQ(files.texts().size(), 4U);
+  EXPECT_EQ(keeper.erase(), "All is erased.");
+  EXPECT_EQ(files.texts().size(), 1U) << "only the settings are left";
+  EXPECT_EQ(keeper.progress(), Progress{});
+  files.refuse_writing();
+  EXPECT_EQ(keeper.erase(), "All is erased.") << "there is nothing to erase";
+}
+
+TEST(ProgressKeeper, SaysWhatCannotBeErasedAndKeepsIt) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "A2", false}}, today);
+  files.refuse_writing();
+  EXPECT_EQ(keeper.erase(), "The file \"data/foldwright/progress.json\" cannot be erased.");
+  EXPECT_EQ(keeper.progress().skills.size(), 1U);
+}
+
+// --- killed at any moment -------------------------------------------------------------------------------------------
+
+constexpr int kills = 200;
+
+/// A process that answers as fast as it can, and says so of each answer once it is kept.
+pid_t start_answering(const std::array<int, 2>& pipe) {
+  const pid_t child = ::fork();
+  if (child != 0) {
+    return child;
+  }
+  ::close(pipe[0]);  // so that it ends with the test, should that be ended
+  const auto files = platform::desktop_files();
+  ProgressKeeper keeper(*files);
+  for (int i = 0;; ++i) {
+    keeper.record({{i % 3 == 0 ? "surface" : "volume", "A1", i % 2 == 0}}, today + i % 50);
+    if (::write(pipe[1], "k", 1) != 1) {
+      ::_exit(1);
+    }
+  }
+}
+
+std::uint32_t answers_in(const Progress& progress) {
+  std::uint32_t count = 0;
+  for (const auto& [skill, record] : progress.skills) {
+    count += record.seen;
+  }
+  return count;
+}
+
+/// Kills it after a while and returns how many answers it had acknowledged.
+std::uint32_t answers_until_killed(fw::test::Dice& dice, bool under_way) {
+  std::array<int, 2> pipe{};
+  EXPECT_EQ(::pipe(pipe.data()), 0);
+  const pid_t child = start_answering(pipe);
+  ::close(pipe[1]);
+  std::array<char, 4096> block{};
+  std::uint32_t answers = 0;
+  if (under_way) {
+    answers += static_cast<std::uint32_t>(std::max<ssize_t>(0, ::read(pipe[0], block.data(), 1)));
+  }
+  ::usleep(static_cast<unsigned>(dice.below(5000)));
+  ::kill(child, SIGKILL);
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  EXPECT_TRUE(WIFSIGNALED(status));
+  for (ssize_t count = 1; count > 0; answers += static_cast<std::uint32_t>(std::max<ssize_t>(0, count))) {
+    count = ::read(pipe[0], block.data(), block.size());
+  }
+  ::close(pipe[0]);
+  return answers;
+}
+
+TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
+  std::string folder = ::testing::TempDir() + "foldwright.XXXXXX";
+  ASSERT_NE(::mkdtemp(folder.data()), nullptr);
+  ::setenv("XDG_DATA_HOME", folder.c_str(), 1);
+  const auto files = platform::desktop_files();
+  fw::test::Dice dice(20261125);
+  std::uint32_t kept = 0;
+  for (int round = 0; round < kills; ++round) {
+    const std::uint32_t answers = answers_until_killed(dice, round % 2 == 0);
+    ProgressKeeper after(*files);
+    ASSERT_THAT(after.take_messages(), IsEmpty()) << "round " << round;
+    const std::uint32_t found = answers_in(after.progress()) - kept;
+    // One more can be on the disk whose acknowledgment did not get out.
+    ASSERT_TRUE(found == answers || found == answers + 1) << found << " of " << answers << " in round " << round;
+    kept += found;
+  }
+  EXPECT_GE(kept, static_cast<std::uint32_t>(kills) / 2);
+  const auto count = [&] {
+    return std::distance(fs::directory_iterator(folder + "/foldwright"), fs::directory_iterator());
+  };
+  EXPECT_GT(count(), 1) << "no writing was hit while it was under way";
+  EXPECT_EQ(ProgressKeeper(*files).erase(), "All is erased.");
+  EXPECT_EQ(count(), 0);
+  fs::remove_all(folder);
+}
+
+}  // namespace
+}  // namespace fw::app::test
