@@ -5,7 +5,7 @@
 #include "frame_driver.hpp"
 #include "practice/generate/generate.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::progress_page_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -173,4 +173,4 @@ TEST(ProgressPage, HoldsItsLayout) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::progress_page_test

@@ -14,7 +14,7 @@
 #include "app/progress_text.hpp"
 #include "support/random.hpp"
 
-namespace fw::app::test {
+namespace fw::app::test::progress_test {
 namespace {
 
 namespace fs = std::filesystem;
@@ -277,4 +277,4 @@ TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
 }
 
 }  // namespace
-}  // namespace fw::app::test
+}  // namespace fw::app::test::progress_test

@@ -9,7 +9,7 @@
 
 #include "practice/generate/generate.hpp"
 
-namespace fw::practice {
+namespace fw::practice::progress_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -259,4 +259,4 @@ TEST(ProgressSummary, HasAMessageForEveryCause) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::progress_test
