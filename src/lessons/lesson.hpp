@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "lessons/net_task.hpp"
 #include "solids/solid.hpp"
 
 namespace fw::lessons {
@@ -45,8 +46,9 @@ struct Problem {
   solids::Known known;
   std::vector<std::string> find;  ///< "surface_area", "volume", "height", "name", ...
   std::optional<Supply> supply;
-  solids::Solid solid;               ///< made from the description and what is known
-  std::vector<OpenFaces> open = {};  ///< left out of the "surface_area" that this problem asks for
+  solids::Solid solid;                        ///< made from the description and what is known
+  std::vector<OpenFaces> open = {};           ///< left out of the "surface_area" that this problem asks for
+  std::optional<NetTask> net = std::nullopt;  ///< a question about nets; then nothing else is asked
   friend bool operator==(const Problem&, const Problem&) = default;
 };
 

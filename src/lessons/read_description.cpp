@@ -104,6 +104,8 @@ std::optional<FieldValue> read_word(const JsonNode& node, const Field& field, co
   return FieldValue(*word);
 }
 
+}  // namespace
+
 std::optional<FieldValue> read_field(const JsonNode& node, const Field& field, const Context& context) {
   switch (field.type) {
     case FieldType::Length: {
@@ -121,6 +123,8 @@ std::optional<FieldValue> read_field(const JsonNode& node, const Field& field, c
   }
   return std::nullopt;
 }
+
+namespace {
 
 // The values of all fields that stand in the object; faults leave theirs out.
 void read_fields(const JsonNode& node, const std::vector<Field>& fields, solids::Description& description,

@@ -11,6 +11,10 @@ namespace fw::lessons {
 /// Errors: told to the context; nothing is returned then.
 [[nodiscard]] std::optional<solids::Description> read_description(const JsonNode& node, const Context& context);
 
+/// The value of one field. Errors: told to the context; nothing is returned then.
+[[nodiscard]] std::optional<solids::FieldValue> read_field(const JsonNode& node, const solids::Field& field,
+                                                           const Context& context);
+
 /// "a prism", "an equilateral triangle".
 [[nodiscard]] std::string with_article(std::string_view noun);
 

@@ -30,6 +30,9 @@ inline constexpr std::size_t bytes = 4U << 20U;  ///< of the file
 inline constexpr std::size_t nesting = 16;
 inline constexpr std::size_t problems = 1000;
 inline constexpr std::size_t polygon_corners = 40;
+inline constexpr std::size_t net_pieces = 60;
+inline constexpr std::size_t net_choices = 6;        ///< cut-outs to choose from
+inline constexpr std::size_t net_places = 12;        ///< for a missing piece
 inline constexpr double length_meters_least = 1e-6;  ///< of a measure
 inline constexpr double length_meters_most = 1e6;
 }  // namespace limits

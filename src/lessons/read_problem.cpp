@@ -8,6 +8,7 @@
 #include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
+#include "lessons/read_net.hpp"
 #include "lessons/read_supply.hpp"
 
 namespace fw::lessons {
@@ -181,7 +182,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
-  check_keys(node, {"id", "prompt", "solid", "open", "known", "find", "supply"}, "a problem", context);
+  check_keys(node, {"id", "prompt", "solid", "open", "known", "find", "supply", "net"}, "a problem", context);
   std::string id = read_id(node, ids, context);
   std::string prompt = read_prompt(node, context);
   const std::size_t errors_before_solid = report.errors();
@@ -222,6 +223,10 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     check_open(node, problem, context);
   }
   check_asked(node, problem, context);
+  if (const JsonNode* net = node.find("net")) {
+    check_alone(node, context);
+    problem.net = read_net(*net, problem.solid, context.at("net"));
+  }
   for (const std::string& hint : masking_hints(problem)) {
     Finding finding;
     finding.kind = Finding::Kind::Masking;

@@ -5,6 +5,7 @@
 
 #include "base/overload.hpp"
 #include "lessons/asked.hpp"
+#include "lessons/write_net.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::lessons {
@@ -43,12 +44,6 @@ std::string object_in_lines(const Members& members, std::size_t indent) {
 
 std::string length_text(const solids::LengthEntry& length) {
   return quote(length.written ? length.written->text : "?");
-}
-
-// As a number where JSON has a number of that form, so that nothing of what was written is lost.
-std::string coordinate_text(const exact::Written& coordinate) {
-  const nlohmann::json parsed = nlohmann::json::parse(coordinate.text, nullptr, false);
-  return parsed.is_number() ? coordinate.text : quote(coordinate.text);
 }
 
 std::string value_text(const solids::FieldValue& value) {
@@ -159,6 +154,9 @@ std::string problem_text(const Problem& problem) {
   }
   if (problem.supply) {
     members.emplace_back("supply", supply_text(*problem.supply));
+  }
+  if (problem.net) {
+    members.emplace_back("net", net_text(*problem.net));
   }
   return object_in_lines(members, 4);
 }

@@ -17,7 +17,20 @@ std::size_t side_of(const Polyhedron& polyhedron, FaceId face, EdgeId edge) {
 
 Vec2 turned(Vec2 point, Vec2 by) { return {point.x * by.x - point.y * by.y, point.x * by.y + point.y * by.x}; }
 
-/// `polygon` turned and shifted so that its side comes to lie from `from` to `to`.
+struct FlatBox {
+  Vec2 lowest, highest;
+};
+FlatBox flat_box(const Polygon& polygon) {
+  FlatBox box{polygon.front(), polygon.front()};
+  for (const Vec2& corner : polygon) {
+    box.lowest = {std::min(box.lowest.x, corner.x), std::min(box.lowest.y, corner.y)};
+    box.highest = {std::max(box.highest.x, corner.x), std::max(box.highest.y, corner.y)};
+  }
+  return box;
+}
+
+}  // namespace
+
 Polygon laid_on(const Polygon& polygon, std::size_t side, Vec2 from, Vec2 to) {
   const Vec2 start = polygon[side];
   const Vec2 along = polygon[(side + 1) % polygon.size()] - start;
@@ -32,20 +45,6 @@ Polygon laid_on(const Polygon& polygon, std::size_t side, Vec2 from, Vec2 to) {
   }
   return laid;
 }
-
-struct FlatBox {
-  Vec2 lowest, highest;
-};
-FlatBox flat_box(const Polygon& polygon) {
-  FlatBox box{polygon.front(), polygon.front()};
-  for (const Vec2& corner : polygon) {
-    box.lowest = {std::min(box.lowest.x, corner.x), std::min(box.lowest.y, corner.y)};
-    box.highest = {std::max(box.highest.x, corner.x), std::max(box.highest.y, corner.y)};
-  }
-  return box;
-}
-
-}  // namespace
 
 Layout unfolded(const Polyhedron& polyhedron, const HingeTree& tree) {
   ensure(tree.order().size() == polyhedron.faces().size(), "a net was laid flat that belongs to another solid");
@@ -66,20 +65,28 @@ Layout unfolded(const Polyhedron& polyhedron, const HingeTree& tree) {
   return layout;
 }
 
-std::vector<std::pair<FaceId, FaceId>> overlapping(const Layout& layout) {
+std::vector<std::pair<std::size_t, std::size_t>> overlapping_pairs(const std::vector<Polygon>& polygons) {
   std::vector<FlatBox> boxes;
-  for (const Polygon& polygon : layout) {
+  for (const Polygon& polygon : polygons) {
     boxes.push_back(flat_box(polygon));
   }
-  std::vector<std::pair<FaceId, FaceId>> pairs;
-  for (std::size_t a = 0; a < layout.size(); ++a) {
-    for (std::size_t b = a + 1; b < layout.size(); ++b) {
+  std::vector<std::pair<std::size_t, std::size_t>> pairs;
+  for (std::size_t a = 0; a < polygons.size(); ++a) {
+    for (std::size_t b = a + 1; b < polygons.size(); ++b) {
       const bool near = boxes[a].lowest.x < boxes[b].highest.x && boxes[b].lowest.x < boxes[a].highest.x &&
                         boxes[a].lowest.y < boxes[b].highest.y && boxes[b].lowest.y < boxes[a].highest.y;
-      if (near && geometry::overlap(layout[FaceId::at(a)], layout[FaceId::at(b)])) {
-        pairs.push_back({FaceId::at(a), FaceId::at(b)});
+      if (near && geometry::overlap(polygons[a], polygons[b])) {
+        pairs.push_back({a, b});
       }
     }
+  }
+  return pairs;
+}
+
+std::vector<std::pair<FaceId, FaceId>> overlapping(const Layout& layout) {
+  std::vector<std::pair<FaceId, FaceId>> pairs;
+  for (const auto& [a, b] : overlapping_pairs({layout.begin(), layout.end()})) {
+    pairs.push_back({FaceId::at(a), FaceId::at(b)});
   }
   return pairs;
 }

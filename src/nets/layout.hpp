@@ -22,4 +22,13 @@ using Layout = IdVector<FaceId, geometry::Polygon>;
 /// The pairs of faces whose insides meet in the plane; empty for a net that can be cut from card.
 [[nodiscard]] std::vector<std::pair<FaceId, FaceId>> overlapping(const Layout& layout);
 
+/// The same for any polygons, as pairs of their places in the list.
+[[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> overlapping_pairs(
+    const std::vector<geometry::Polygon>& polygons);
+
+/// `polygon` turned and shifted so that the middle of its side comes to lie on the middle of `from` and `to`, running
+/// that way.
+[[nodiscard]] geometry::Polygon laid_on(const geometry::Polygon& polygon, std::size_t side, geometry::Vec2 from,
+                                        geometry::Vec2 to);
+
 }  // namespace fw::nets

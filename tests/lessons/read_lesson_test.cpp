@@ -94,7 +94,7 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:147: problem p: \"promt\" is no key of a problem; did you mean \"prompt\"?"},
         Fault{"Note", lesson_with(R"(, "note": "x")"),
               "a.json:1:147: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
-              "\"solid\", \"open\", \"known\", \"find\" or \"supply\""},
+              "\"solid\", \"open\", \"known\", \"find\", \"supply\" or \"net\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},
         Fault{"EmptyFind", lesson_with(R"(, "find": [])"),

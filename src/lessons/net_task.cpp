@@ -1,0 +1,26 @@
+#include "lessons/net_task.hpp"
+
+#include "base/ensure.hpp"
+
+namespace fw::lessons {
+
+geometry::Polygon shape_of(const PieceEntry& piece, const solids::Solid& solid) {
+  if (piece.face) {
+    return geometry::flat_face(solid.polyhedron(), *piece.face);
+  }
+  const auto unit = units::Unit::find(piece.unit);
+  const double factor = unit ? units::conversion(*unit, solid.unit()).to_double() : 1;
+  geometry::Polygon shape;
+  for (const solids::PointEntry& corner : piece.corners) {
+    shape.emplace_back(corner.x.value.to_double() * factor, corner.y.value.to_double() * factor);
+  }
+  return shape;
+}
+
+nets::Cutout completed(const NetTask& task, const solids::Solid& solid, std::size_t place) {
+  ensure(task.missing && place < task.places.size(), "a net was completed that misses no piece");
+  return nets::with(task.sheets.front().cutout,
+                    {shape_of(*task.missing, solid), task.missing->face, task.places[place]});
+}
+
+}  // namespace fw::lessons
