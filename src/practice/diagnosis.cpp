@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "exact/print_number.hpp"
+#include "practice/choice_parts.hpp"
 #include "practice/face_account.hpp"
 #include "practice/quiz.hpp"
 #include "practice/slips.hpp"
@@ -11,13 +12,6 @@ namespace fw::practice {
 namespace {
 
 using exact::Number;
-
-std::string filled_in(std::string message, const std::string& number) {
-  for (std::size_t at = message.find("{n}"); at != std::string::npos; at = message.find("{n}", at + number.size())) {
-    message.replace(at, 3, number);
-  }
-  return message;
-}
 
 // The same number in the unit of the question, where another unit of its kind was written.
 std::optional<exact::Written> in_unit_of(const Question& question, const TypedAnswer& typed) {

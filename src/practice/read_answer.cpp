@@ -50,13 +50,16 @@ bool begins_alike(std::string_view word, std::string_view item) {
          });
 }
 
-// The number before the first letter that is none of a number's: "4" of "4 rolls".
-std::optional<exact::Written> number_before_word(std::string_view text, std::string_view& word) {
+std::string_view word_after_number(std::string_view text) {
   const auto letter =
       std::find_if(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
-  const auto at = static_cast<std::size_t>(letter - text.begin());
-  const auto number = exact::parse_number(trimmed(text.substr(0, at)));
-  word = text.substr(at);
+  return text.substr(static_cast<std::size_t>(letter - text.begin()));
+}
+
+// The number before the first letter that is none of a number's: "4" of "4 rolls".
+std::optional<exact::Written> number_before_word(std::string_view text, std::string_view& word) {
+  word = word_after_number(text);
+  const auto number = exact::parse_number(trimmed(text.substr(0, text.size() - word.size())));
   return number && !word.empty() ? std::optional(*number) : std::nullopt;
 }
 
@@ -74,6 +77,12 @@ Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string
     }
   }
   const auto quantity = units::parse_quantity(text);
+  // A cup that is filled is an item, though it is a unit elsewhere.
+  const bool is_item = quantity && quantity->has_unit && begins_alike(word_after_number(text), item);
+  if (is_item) {
+    answer.number = quantity->number;
+    return answer;
+  }
   if (quantity) {
     answer.number = quantity->number;
     answer.unit = quantity->has_unit ? std::optional(quantity->unit) : std::nullopt;

@@ -14,7 +14,7 @@ const std::vector<Signature>& signatures() {
   static const std::vector<Signature> table = [] {
     std::vector<Signature> all;
     for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
-                             unknown_signatures(), supply_signatures(), unit_signatures()}) {
+                             base_area_signatures(), unknown_signatures(), supply_signatures(), unit_signatures()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;

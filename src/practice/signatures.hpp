@@ -50,12 +50,13 @@ struct WrongNumber {
 [[nodiscard]] std::vector<WrongNumber> all_wrong_numbers(const Figure& figure);
 
 // The table's parts, each in a file of its own.
-[[nodiscard]] std::vector<Signature> quantity_signatures();  ///< A
-[[nodiscard]] std::vector<Signature> factor_signatures();    ///< C, F
-[[nodiscard]] std::vector<Signature> height_signatures();    ///< D, E
-[[nodiscard]] std::vector<Signature> face_signatures();      ///< B
-[[nodiscard]] std::vector<Signature> unknown_signatures();   ///< K
-[[nodiscard]] std::vector<Signature> supply_signatures();    ///< L
-[[nodiscard]] std::vector<Signature> unit_signatures();      ///< G, of labels
+[[nodiscard]] std::vector<Signature> quantity_signatures();   ///< A
+[[nodiscard]] std::vector<Signature> factor_signatures();     ///< C, F
+[[nodiscard]] std::vector<Signature> height_signatures();     ///< D, E
+[[nodiscard]] std::vector<Signature> face_signatures();       ///< B
+[[nodiscard]] std::vector<Signature> base_area_signatures();  ///< A, B, C of one base
+[[nodiscard]] std::vector<Signature> unknown_signatures();    ///< K
+[[nodiscard]] std::vector<Signature> supply_signatures();     ///< L
+[[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels
 
 }  // namespace fw::practice

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "base/result.hpp"
+#include "lessons/lesson.hpp"
+
+namespace fw::practice {
+
+/// One of the options that an answer is chosen from.
+struct Choice {
+  std::string text;  ///< "286 cm²", "yes", "between 200 cm² and 400 cm²"
+  bool is_right = false;
+  std::string cause;  ///< id of the mistake that leads there: "A1"; empty of the right one
+  std::string
+      message;  ///< what to say when it is chosen, in the conditional and with one action; "Right." of the right one
+  std::vector<geometry::FaceId> faces;  ///< that the message speaks of
+};
+
+/// The options of a question, A first, in an order drawn from the seed; the same on every machine.
+///   a number: the right one and three that a mistake each leads to, written as a student would, with their unit; no
+///   two
+///             of them are near each other, and no message comes twice
+///   a name:   the right one and others with as many faces
+///   else:     what can be chosen by the problem: yes or no, an interval, a mistake, what is measured
+/// An empty `find` is the first thing that is asked.
+/// Errors: a sentence, when the problem does not ask for it, or its numbers leave fewer than two options.
+[[nodiscard]] Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& problem, std::uint64_t seed,
+                                                                  const std::string& find = "");
+
+/// "A" of the first option.
+[[nodiscard]] std::string letter(std::size_t option);
+
+}  // namespace fw::practice

@@ -1,0 +1,188 @@
+#include "practice/hints.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "practice/figure.hpp"
+#include "reasoning/explanation.hpp"
+#include "reasoning/nouns.hpp"
+#include "reasoning/unknown.hpp"
+
+namespace fw::practice {
+namespace {
+
+using reasoning::Explanation;
+using reasoning::Step;
+using reasoning::StepKind;
+
+Hint hint_of(const Step& step) { return {step.reason, step.line, step.faces, step.marks}; }
+
+Hint without_line(const Step& step) { return {step.reason, std::nullopt, step.faces, step.marks}; }
+
+const Step* first_of(const std::vector<Step>& steps, StepKind kind) {
+  const auto found = std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.kind == kind; });
+  return found == steps.end() ? nullptr : &*found;
+}
+
+std::string joined(const std::vector<std::string>& parts) {
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
+  }
+  return text;
+}
+
+// The relation that leads to what is asked: the last one that speaks of it.
+const Step* relation_of(const std::vector<Step>& steps, const std::string& asked) {
+  const Step* found = nullptr;
+  for (const Step& step : steps) {
+    if (step.kind != StepKind::Relation || !step.equation) {
+      continue;
+    }
+    const std::vector<algebra::Symbol> letters = algebra::symbols_of(step.equation->left - step.equation->right);
+    if (std::any_of(letters.begin(), letters.end(), [&](const algebra::Symbol& one) { return one.name == asked; })) {
+      found = &step;
+    }
+  }
+  return found;
+}
+
+// "For it you need: base area B and height h."
+std::string needed(const Step& relation, const solids::Solid& solid, const std::string& asked) {
+  std::vector<std::string> parts;
+  for (const algebra::Symbol& letter : algebra::symbols_of(relation.equation->left - relation.equation->right)) {
+    for (const reasoning::Askable& one : reasoning::askable_measures(solid)) {
+      if (letter.letter == one.letter && letter.name != asked) {
+        const std::string part = one.title + " " + one.letter;
+        if (std::find(parts.begin(), parts.end(), part) == parts.end()) {
+          parts.push_back(part);
+        }
+      }
+    }
+  }
+  return parts.empty() ? "" : "For it you need: " + joined(parts) + ".";
+}
+
+std::string symbol_named(const solids::Solid& solid, const std::string& find) {
+  for (const solids::Measure& measure : solid.statement().measures) {
+    const std::string key = measure.in_base ? "base." + measure.key : measure.key;
+    if (!measure.key.empty() && key == find) {
+      return measure.symbol.name;
+    }
+  }
+  return find;
+}
+
+// By formula: what the formula needs, the formula, and the first numbers put in.
+bool push_by_formula(const std::vector<Step>& steps, const solids::Solid& solid, const std::string& find,
+                     std::vector<Hint>& hints) {
+  const std::string asked = symbol_named(solid, find);
+  const Step* relation = relation_of(steps, asked);
+  const Step* numbers = first_of(steps, StepKind::PutIn);
+  if (relation == nullptr || numbers == nullptr) {
+    return false;
+  }
+  const std::string made_of = needed(*relation, solid, asked);
+  if (!made_of.empty()) {
+    hints.push_back({made_of, std::nullopt, relation->faces, relation->marks});
+  }
+  hints.push_back(hint_of(*relation));
+  hints.push_back(hint_of(*numbers));
+  return true;
+}
+
+// Face by face: which faces count, the first of them with its lengths, and its area in numbers.
+void push_by_faces(const std::vector<Step>& steps, std::vector<Hint>& hints) {
+  const Step* named = nullptr;
+  const Step* face = nullptr;
+  for (const Step& step : steps) {
+    if (step.kind == StepKind::Name) {
+      named = &step;
+    } else if (face == nullptr && step.line) {
+      face = &step;
+    }
+  }
+  if (named != nullptr) {
+    hints.push_back(hint_of(*named));
+  }
+  if (face != nullptr) {
+    hints.push_back(without_line(*face));
+    hints.push_back(hint_of(*face));
+  }
+}
+
+std::vector<Hint> hints_to_name(const solids::Solid& solid) {
+  std::map<std::string, std::size_t> shapes;
+  for (const solids::Face& face : solid.faces()) {
+    ++shapes[face.shape];
+  }
+  std::vector<std::string> parts;
+  for (const auto& [shape, count] : shapes) {
+    parts.push_back(reasoning::counted(std::to_string(count), shape));
+  }
+  return {{"Asked is a name: it tells the family and, for most, the shape of the base.", std::nullopt, {}, {}},
+          {"Its faces are " + joined(parts) + ".", std::nullopt, {}, {}},
+          {"A pair of matching ends makes one family, one point makes another. Which is it?", std::nullopt, {}, {}}};
+}
+
+std::vector<Hint> hints_to_faces(const solids::Solid& solid) {
+  std::vector<FaceId> bases;
+  for (const solids::Face& face : solid.faces()) {
+    if (face.role == solids::FaceRole::Base) {
+      bases.push_back(face.id);
+    }
+  }
+  std::vector<Hint> hints{{"Asked is a number of faces: a plain count, without a unit.", std::nullopt, {}, {}}};
+  if (!bases.empty()) {
+    hints.push_back({reasoning::counted(std::to_string(bases.size()), "base") + " to begin with: find the rest.",
+                     std::nullopt,
+                     bases,
+                     {}});
+    hints.push_back(
+        {"On each side of a base stands one more face. How many sides has a base?", std::nullopt, bases, {}});
+  }
+  return hints;
+}
+
+}  // namespace
+
+Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem, const std::string& find) {
+  const auto question = question_of(problem, find);
+  if (!question) {
+    return failure(question.error());
+  }
+  if (question->asked == Asked::Name) {
+    return hints_to_name(problem.solid);
+  }
+  if (question->asked == Asked::Faces) {
+    return hints_to_faces(problem.solid);
+  }
+  lessons::Problem one = problem;
+  const bool is_count = question->packs.has_value();
+  const std::string measure = is_count ? problem.supply->measure : question->find;
+  one.find = {measure};
+  if (is_count && measure == "edges") {
+    one.find.clear();
+  } else if (!is_count) {
+    one.supply.reset();
+  }
+  const auto explained = reasoning::explained(one);
+  if (!explained) {
+    return failure(explained.error());
+  }
+  const Explanation& explanation = explained->front();
+  std::vector<Hint> hints;
+  const std::vector<Step> all = reasoning::all_steps(explanation);
+  if (const Step* ask = first_of(all, StepKind::Ask)) {
+    hints.push_back(hint_of(*ask));
+  }
+  if (explanation.packs && explanation.packs->amount_step && explanation.solution.values.empty()) {
+    hints.push_back(without_line(*explanation.packs->amount_step));
+    hints.push_back(hint_of(*explanation.packs->amount_step));
+  } else if (!push_by_formula(explanation.solution.steps, problem.solid, measure, hints)) {
+    push_by_faces(explanation.solution.steps, hints);
+  }
+  return hints;
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "algebra/notation.hpp"
+#include "base/result.hpp"
+#include "lessons/lesson.hpp"
+
+namespace fw::practice {
+
+/// A rung of the ladder of hints.
+struct Hint {
+  std::string text;                           ///< a sentence or two
+  std::optional<algebra::NotationLine> line;  ///< set under the text
+  std::vector<geometry::FaceId> faces;        ///< that it speaks of
+  std::vector<solids::MarkId> marks;          ///< lengths that it speaks of
+};
+
+/// The hints to a question of a problem, each saying more than the one before:
+///   1 what kind of quantity is asked, and its unit
+///   2 which faces or lengths it is made of
+///   3 the relation written down
+///   4 the first line with numbers
+/// All of them are lines of the worked solution, and none of them holds its answer. Fewer where nothing is worked out.
+/// An empty `find` is the first thing that is asked.
+/// Errors: a sentence, when the problem does not ask for it, or it cannot be worked out.
+[[nodiscard]] Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
+                                                              const std::string& find = "");
+
+}  // namespace fw::practice

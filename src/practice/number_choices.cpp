@@ -1,0 +1,190 @@
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "exact/print_number.hpp"
+#include "practice/choice_parts.hpp"
+#include "practice/signatures.hpp"
+#include "reasoning/nouns.hpp"
+
+// Options that are numbers: the right one, and wrong ones from the table of mistakes.
+namespace fw::practice {
+namespace {
+
+using exact::Number;
+
+constexpr std::size_t wrong_options = 3;
+constexpr double too_near = 0.02;     // of the larger: such options would look like one number, rounded
+constexpr double most_apart = 12;     // times the right number: farther off is guessed to be wrong
+constexpr double shown_alike = 1e-3;  // of one: rounded, they are written alike
+constexpr int most_places = 6;
+
+struct Candidate {
+  double value = 0;
+  std::string id, message;
+  std::vector<FaceId> faces;
+  bool is_shared = false;  ///< another mistake leads near it
+};
+
+bool is_near(double a, double b) { return std::abs(a - b) <= too_near * std::max(std::abs(a), std::abs(b)); }
+
+std::vector<Candidate> table_candidates(const Figure& figure) {
+  std::vector<Candidate> all;
+  for (WrongNumber& wrong : wrong_numbers(figure)) {
+    all.push_back({wrong.value, wrong.signature->id, wrong.signature->message, std::move(wrong.faces), false});
+  }
+  for (Candidate& one : all) {
+    one.is_shared = std::any_of(all.begin(), all.end(), [&](const Candidate& other) {
+      return other.id != one.id && std::abs(other.value - one.value) <= shown_alike * one.value;
+    });
+  }
+  return all;
+}
+
+// Two neighboring digits of a whole number exchanged; 0 where that leaves the number as it is.
+double exchanged(double value) {
+  const Number number = as_written_down(value);
+  std::string digits = number.is_whole() ? exact::shown(number, 0).text : "";
+  for (std::size_t i = digits.size(); i > 1; --i) {
+    const bool leads_with_zero = i == 2 && digits[1] == '0';
+    if (digits[i - 1] != digits[i - 2] && !leads_with_zero) {
+      std::swap(digits[i - 1], digits[i - 2]);
+      return std::stod(digits);
+    }
+  }
+  return 0;
+}
+
+// Where the table has too little for a question.
+std::vector<Candidate> slip_candidates(const Figure& figure) {
+  if (figure.question->asked == Asked::Faces) {
+    return {{figure.truth + 1, "B14", "{n} would count one face twice. Touch each flat part once.", {}, false},
+            {figure.truth - 1, "B2", "{n} would leave one face out. Which part can you not see?", {}, false}};
+  }
+  return {
+      {figure.truth * 10, "M1", "{n} would be ten times too much. Estimate: about how large should it be?", {}, false},
+      {figure.truth / 10, "M1", "{n} would be a tenth of it. Look at the place of each digit.", {}, false},
+      {exchanged(figure.truth), "M2", "{n} is close. Look at the order of your digits.", {}, false}};
+}
+
+class Picking {
+ public:
+  Picking(const lessons::Problem& problem, const Question& question) : problem_(&problem), question_(&question) {
+    Choice right;
+    right.text = answer_text(problem, question, written_down(question.truth->to_double()));
+    right.is_right = true;
+    right.message = "Right.";
+    choices_.push_back(std::move(right));
+    values_.push_back(question.truth->to_double());
+  }
+
+  [[nodiscard]] bool is_full() const { return choices_.size() == wrong_options + 1; }
+
+  void take(const Candidate& one) {
+    const Number number = written_down(one.value);
+    const double value = number.to_double();
+    const bool is_new =
+        std::none_of(values_.begin(), values_.end(), [&](double other) { return is_near(other, value); });
+    Choice choice;
+    choice.text = answer_text(*problem_, *question_, number);
+    choice.cause = one.id;
+    choice.message = filled_in(one.message, exact::shown(number, most_places).text);
+    choice.faces = one.faces;
+    if (!is_full() && is_new && value > 0 && messages_.count(one.message) == 0) {
+      choices_.push_back(std::move(choice));
+      values_.push_back(value);
+      messages_.insert(one.message);
+    }
+  }
+
+  [[nodiscard]] bool has_family(const std::string& id) const {
+    return std::any_of(choices_.begin(), choices_.end(),
+                       [&](const Choice& one) { return !one.cause.empty() && one.cause.front() == id.front(); });
+  }
+  [[nodiscard]] std::vector<Choice> taken() && { return std::move(choices_); }
+
+ private:
+  // Counts of things are whole where the problem rounds them.
+  [[nodiscard]] Number written_down(double value) const {
+    return question_->asked == Asked::Faces ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
+  }
+
+  const lessons::Problem* problem_;
+  const Question* question_;
+  std::vector<Choice> choices_;
+  std::vector<double> values_;
+  std::set<std::string> messages_;
+};
+
+}  // namespace
+
+exact::Number as_written_down(double value) {
+  constexpr double smallest_share = 1e-9;
+  const double size = std::abs(value);
+  const int usual = size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : most_places;
+  int places = 0;
+  const int most = std::max(2, usual);
+  for (; places < most; ++places) {
+    const double scale = std::pow(10.0, places);
+    if (std::abs(std::round(value * scale) / scale - value) <= smallest_share * size) {
+      break;
+    }
+  }
+  const double scale = std::pow(10.0, places);
+  const bool ends = std::abs(std::round(value * scale) / scale - value) <= smallest_share * size;
+  const auto tens = std::llround(std::pow(10.0, ends ? places : usual));
+  return Number::ratio(std::llround(value * static_cast<double>(tens)), tens);
+}
+
+std::string answer_text(const lessons::Problem& problem, const Question& question, const exact::Number& number) {
+  const std::string digits = exact::shown(number, most_places).text;
+  if (question.unit) {
+    return digits + " " + question.unit->text();
+  }
+  if (question.asked == Asked::Faces) {
+    return digits + " faces";
+  }
+  return problem.supply && !problem.supply->item.empty() ? reasoning::counted(digits, problem.supply->item) : digits;
+}
+
+std::string filled_in(std::string message, const std::string& number) {
+  for (std::size_t at = message.find("{n}"); at != std::string::npos; at = message.find("{n}", at + number.size())) {
+    message.replace(at, 3, number);
+  }
+  return message;
+}
+
+std::vector<Choice> number_choices(const lessons::Problem& problem, const Question& question, Seed& seed) {
+  const Figure figure = figure_of(problem, question);
+  std::vector<Candidate> all = table_candidates(figure);
+  Picking picking(problem, question);
+  const auto is_far = [&](const Candidate& one) {
+    return one.value > most_apart * figure.truth || one.value * most_apart < figure.truth;
+  };
+  const auto is_good = [&](const Candidate& one) { return !one.is_shared && !is_far(one); };
+  // The likeliest mistake always comes, then one of another family; the others are drawn.
+  const auto likeliest = std::find_if(all.begin(), all.end(), is_good);
+  if (likeliest != all.end()) {
+    picking.take(*likeliest);
+  }
+  shuffle(all, seed);
+  const auto other_family = std::find_if(
+      all.begin(), all.end(), [&](const Candidate& one) { return is_good(one) && !picking.has_family(one.id); });
+  if (other_family != all.end()) {
+    picking.take(*other_family);
+  }
+  for (const Candidate& one : all) {
+    if (is_good(one)) {
+      picking.take(one);
+    }
+  }
+  for (const Candidate& one : all) {
+    picking.take(one);
+  }
+  for (const Candidate& one : slip_candidates(figure)) {
+    picking.take(one);
+  }
+  return std::move(picking).taken();
+}
+
+}  // namespace fw::practice
