@@ -7,7 +7,7 @@
 #include "nets/fold_test.hpp"
 #include "solids/catalog.hpp"
 
-namespace fw::lessons {
+namespace fw::lessons::net_test {
 namespace {
 
 using testing::ElementsAre;
@@ -214,4 +214,4 @@ RC_GTEST_PROP(NetTask, ReadsBackAsTheSameLesson, ()) {
 }
 
 }  // namespace
-}  // namespace fw::lessons
+}  // namespace fw::lessons::net_test

@@ -7,7 +7,7 @@
 #include "nets/layout.hpp"
 #include "nets/random_tree.hpp"
 
-namespace fw::nets {
+namespace fw::nets::cutout_test {
 namespace {
 
 using geometry::Polygon;
@@ -137,4 +137,4 @@ RC_GTEST_PROP(CutoutPoseGuarantees, guarantees_1_and_3_hold_for_what_is_no_net_t
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::cutout_test

@@ -10,7 +10,7 @@
 #include "nets/layout.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::nets {
+namespace fw::nets::fold_test_test {
 namespace {
 
 using geometry::Polygon;
@@ -288,4 +288,4 @@ TEST(FoldTest, a_piece_of_another_shape_is_said_to_be_wrong) {
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::fold_test_test

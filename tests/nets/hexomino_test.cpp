@@ -9,7 +9,7 @@
 #include "nets/fold_test.hpp"
 #include "support/polyhedra.hpp"
 
-namespace fw::nets {
+namespace fw::nets::hexomino_test {
 namespace {
 
 using Cell = std::pair<int, int>;
@@ -215,4 +215,4 @@ TEST(Hexominoes, the_other_twenty_four_have_two_squares_on_one_side_and_a_side_o
 }
 
 }  // namespace
-}  // namespace fw::nets
+}  // namespace fw::nets::hexomino_test

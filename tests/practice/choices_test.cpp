@@ -11,7 +11,7 @@
 #include "practice/generate/generate.hpp"
 #include "practice/read_answer.hpp"
 
-namespace fw::practice {
+namespace fw::practice::choices_test {
 namespace {
 
 std::vector<lessons::Problem> mixed_problems(std::size_t count) {
@@ -136,4 +136,4 @@ TEST(Choices, SayWhenNothingIsAsked) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::choices_test

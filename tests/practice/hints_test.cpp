@@ -8,7 +8,7 @@
 #include "practice/generate/generate.hpp"
 #include "reasoning/explanation.hpp"
 
-namespace fw::practice {
+namespace fw::practice::hints_test {
 namespace {
 
 using testing::ElementsAre;
@@ -88,4 +88,4 @@ TEST(Hints, OfGeneratedProblemsAreFourAndKeepTheAnswerBack) {
 }
 
 }  // namespace
-}  // namespace fw::practice
+}  // namespace fw::practice::hints_test
