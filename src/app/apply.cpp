@@ -47,7 +47,7 @@ void mend_view(const Model& before, Model& after) {
   const bool same_mode = before.state.mode == after.state.mode || !in_quiz;
   const bool same_place = before.state.problem == after.state.problem && same_mode &&
                           before.state.quiz.number == after.state.quiz.number &&
-                          before.state.quiz.seed == after.state.quiz.seed;
+                          before.state.quiz.set == after.state.quiz.set;
   const std::size_t faces = after.state.desk().solid.faces().size();
   const bool same_faces = faces == before.state.desk().solid.faces().size();
   if (!same_place || !(before.state.desk().work == after.state.desk().work)) {
@@ -57,7 +57,7 @@ void mend_view(const Model& before, Model& after) {
     after.view.hovered.reset();
     after.view.dragged.reset();
     after.view.motion = Motion::Still;
-    after.view.fold = after.state.mode == Mode::Quiz && !after.state.quiz.revealed ? 1.0 : 0.0;
+    after.view.fold = asks_from_net(after.state) && after.state.is_asking() ? 1.0 : 0.0;
   }
 }
 

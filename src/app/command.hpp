@@ -85,7 +85,30 @@ struct ResetProblem {};  ///< back to the lesson's numbers
 struct TakeRemedy {};    ///< the value that the notice offers
 struct DismissNotice {};
 
-// The quiz
+// The quiz: its start page
+struct SetAudience {
+  Audience audience;
+};
+struct SetQuizSource {
+  QuizSource source;
+};
+struct SetQuizLevel {
+  int level;
+};
+struct ToggleQuizType {
+  std::string key;
+};  ///< empty: every type, mixed
+struct NewNumbers {};
+struct StartQuiz {};
+struct EndQuiz {};
+
+// The quiz: an item
+struct StepItem {
+  int by;
+};  ///< past the last one to the start page
+struct StepQuiz {
+  int by;
+};  ///< what a remote does: a hint, the solution, the next item; or question, options, answer
 struct SetAnswerStyle {
   AnswerStyle style;
 };
@@ -95,10 +118,15 @@ struct AnswerTyped {
 struct AnswerOption {
   std::size_t index;
 };
-struct RevealAnswer {};
-struct NextQuestion {};
-struct ReseedQuiz {
-  std::uint64_t seed;
+struct ShowHint {};
+struct RevealAnswer {};  ///< with its worked solution
+struct SetHands {
+  std::size_t option;
+  std::string text;
+};
+struct StepHands {
+  std::size_t option;
+  int by;
 };
 
 // Working a problem out
@@ -210,10 +238,11 @@ using Command =
     std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
                  SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
                  MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
-                 SetAnswerStyle, AnswerTyped, AnswerOption, RevealAnswer, NextQuestion, ReseedQuiz, StepWork,
-                 SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide, ShowDecision,
-                 PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion,
-                 SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick,
-                 ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
+                 SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, StepItem,
+                 StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer, SetHands, StepHands,
+                 StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide,
+                 ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme,
+                 SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt,
+                 Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
 
 }  // namespace fw::app

@@ -5,16 +5,33 @@
 
 #include "app/apply.hpp"
 #include "app/measures.hpp"
+#include "app/quiz_help.hpp"
 #include "app/worked.hpp"
 
 namespace fw::app {
+
+/// What follows from an item of the quiz.
+struct ItemShown {
+  AnswerForm form = AnswerForm::Number;
+  std::vector<practice::Hint> hints;  ///< those that are shown
+  std::size_t hints_left = 0;
+  std::vector<practice::Choice> choices;  ///< for a class, from its second stage on
+  std::vector<std::string> names;         ///< to choose from, where a name is asked
+  std::size_t right_name = 0;
+  std::vector<std::string> solution;   ///< in words, where it is no work and is shown
+  std::string answer;                  ///< once it is out
+  std::vector<FaceId> faces;           ///< that the last reply or hint, or the idea to take up again, speaks of
+  std::vector<solids::MarkId> marks;   ///< lengths that the last hint speaks of
+  std::optional<std::size_t> take_up;  ///< the wrong option that most hands chose
+};
 
 /// What follows from a state and is shown in several places: worked out once a change, not once a frame.
 struct Derived {
   reasoning::Ledger ledger;
   NetChoice nets;
-  std::optional<practice::NetQuestion> question;  ///< in the quiz
-  std::optional<Worked> worked;                   ///< while it is worked out
+  std::optional<ItemShown> item;                  ///< in the quiz
+  std::optional<practice::NetQuestion> question;  ///< of an item that lies there as a net
+  std::optional<Worked> worked;                   ///< while it is worked out, and of an item with a number
   std::vector<EditableMeasure> measures;
   std::vector<units::Unit> units;
   std::vector<FaceId> open;  ///< faces that do not count

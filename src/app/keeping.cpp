@@ -133,7 +133,7 @@ std::string place_text(const State& state) {
   const json place = {{"place", version},
                       {"lesson", state.lesson_path},
                       {"title", state.lesson->title},
-                      {"problem", state.current().id},
+                      {"problem", state.lesson->problems[state.problem].id},
                       {"desks", desks}};
   return place.dump(2) + "\n";
 }

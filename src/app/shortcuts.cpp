@@ -8,10 +8,8 @@ void go_on(const Model& model, Commands& out) {
     out.push_back(StepWork{1});
   } else if (model.state.mode == Mode::Explore) {
     out.push_back(CountNext{});
-  } else if (model.state.quiz.revealed) {
-    out.push_back(NextQuestion{});
   } else {
-    out.push_back(RevealAnswer{});
+    out.push_back(StepQuiz{1});
   }
 }
 
@@ -21,7 +19,22 @@ void go_back(const Model& model, Commands& out) {
   } else if (model.state.mode == Mode::Explore) {
     out.push_back(UncountLast{});
   } else {
-    out.push_back(Undo{});
+    out.push_back(StepQuiz{-1});
+  }
+}
+
+/// Home and End.
+void go_far(const Model& model, int by, Commands& out) {
+  switch (model.state.mode) {
+    case Mode::Explore:
+      out.push_back(StepProblem{by});
+      break;
+    case Mode::Work:
+      out.push_back(by < 0 ? Command(SelectStep{0}) : Command(LastStep{}));
+      break;
+    case Mode::Quiz:
+      out.push_back(StepItem{by});
+      break;
   }
 }
 
@@ -54,7 +67,7 @@ void escape(Ui& ui, const Model& model, Commands& out) {
     out.push_back(DismissNotice{});
   } else if (model.view.dragged) {
     out.push_back(DragFace{std::nullopt});
-  } else if (model.state.mode == Mode::Work && model.view.pointed) {
+  } else if (model.state.mode != Mode::Explore && model.view.pointed) {
     out.push_back(PointNumber{std::nullopt});
   } else if (model.state.mode != Mode::Quiz && model.state.desk().picked) {
     out.push_back(PickFace{std::nullopt});
@@ -194,10 +207,10 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
   }
   const bool works = model.state.mode == Mode::Work;
   if (ui.shortcut(Key::Home)) {
-    out.push_back(works ? Command(SelectStep{0}) : Command(StepProblem{-1}));
+    go_far(model, -1, out);
   }
   if (ui.shortcut(Key::End)) {
-    out.push_back(works ? Command(LastStep{}) : Command(StepProblem{1}));
+    go_far(model, 1, out);
   }
   if (ui.shortcut(Key::F1)) {
     out.push_back(ShowKeys{!model.view.keys_shown});

@@ -11,19 +11,6 @@ namespace {
 constexpr std::size_t nets_listed = 400;
 constexpr std::size_t edges_for_listing = 64;
 
-/// One solid for each name of the lesson, so that a quiz does not favor what the lesson has often.
-std::vector<solids::Solid> quiz_pool(const lessons::Lesson& lesson) {
-  std::vector<solids::Solid> pool;
-  for (const lessons::Problem& problem : lesson.problems) {
-    const bool known = std::any_of(pool.begin(), pool.end(),
-                                   [&](const solids::Solid& solid) { return solid.name() == problem.solid.name(); });
-    if (!known) {
-      pool.push_back(problem.solid);
-    }
-  }
-  return pool;
-}
-
 }  // namespace
 
 Desk fresh_desk(solids::Solid solid) {
@@ -50,8 +37,12 @@ std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& de
   return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
 }
 
+bool asks_from_net(const State& state) {
+  return state.in_item() && answer_form(state.quiz.item()) == AnswerForm::NetName;
+}
+
 practice::NetQuestion question(const State& state) {
-  return practice::net_question(quiz_pool(*state.lesson), state.quiz.seed, state.quiz.number);
+  return net_question_of(state.quiz.item(), state.quiz.setup.seed, state.quiz.number);
 }
 
 NetChoice net_choice(const Desk& desk) {

@@ -6,10 +6,13 @@
 #include <string>
 #include <vector>
 
+#include "app/quiz_set.hpp"
 #include "app/work_state.hpp"
 #include "lessons/lesson.hpp"
 #include "nets/enumerate.hpp"
 #include "nets/hinge_tree.hpp"
+#include "practice/attempt.hpp"
+#include "practice/diagnosis.hpp"
 #include "practice/quiz.hpp"
 #include "reasoning/ledger.hpp"
 #include "solids/solid.hpp"
@@ -36,15 +39,49 @@ struct Desk {
 
 enum class AnswerStyle { Typed, Options };
 
-/// The quiz: which question of which seed, and what was answered. No score is kept.
+/// What was said to a typed or chosen answer.
+struct Reply {
+  std::string typed;
+  practice::AnswerVerdict verdict = practice::AnswerVerdict::Unrecognized;
+  std::string message;
+  std::string cause;          ///< id of the mistake that it shows; empty where it shows none
+  std::vector<FaceId> faces;  ///< that the message speaks of
+  bool is_try = false;        ///< wrong, and not for its unit or its spelling alone
+  friend bool operator==(const Reply&, const Reply&) = default;
+};
+
+/// How far an item has come before a class.
+enum class ClassStage { Question, Options, Answer };
+
+/// What was done with an item of the set.
+struct ItemWork {
+  std::optional<Desk> desk;        ///< laid when the item is first opened
+  std::vector<Reply> replies;      ///< in order
+  std::vector<std::size_t> tried;  ///< options of a name, in order
+  std::size_t hints = 0;           ///< that are shown
+  bool done = false;               ///< answered rightly, or the answer was shown
+  bool solution_shown = false;
+  std::optional<std::size_t> failing;  ///< step of the solution that a wrong answer points to
+  ClassStage stage = ClassStage::Question;
+  std::vector<int> hands;             ///< for each option
+  std::optional<std::size_t> spoken;  ///< the option that is spoken of; none: the wrong one that most chose
+  friend bool operator==(const ItemWork&, const ItemWork&) = default;
+};
+
+/// The quiz: its start page, or a set and what was answered. No score and no name is kept.
 struct Quiz {
-  std::uint64_t seed = 1;
-  std::size_t number = 0;
+  QuizSetup setup;
+  std::shared_ptr<const QuizSet> set;  ///< none: the start page
+  std::size_t number = 0;              ///< of the item
+  std::vector<ItemWork> items;         ///< one an item
   AnswerStyle style = AnswerStyle::Typed;
-  std::optional<practice::NameFeedback> feedback;  ///< to the last typed answer
-  std::vector<std::size_t> tried_options;          ///< options chosen, in order
-  bool revealed = false;                           ///< the name was found or shown; the net may fold
+  std::string refusal;                      ///< why no set could be made
+  std::size_t finished = 0;                 ///< items of the set that was just gone through
+  std::vector<practice::Attempt> attempts;  ///< of one student, in order
   friend bool operator==(const Quiz&, const Quiz&) = default;
+
+  [[nodiscard]] const QuizItem& item() const { return (*set)[number]; }
+  [[nodiscard]] const ItemWork& work() const { return items[number]; }
 };
 
 /// All that the program knows and undo brings back: a value.
@@ -57,8 +94,15 @@ struct State {
   Quiz quiz;
   friend bool operator==(const State&, const State&) = default;
 
-  [[nodiscard]] const Desk& desk() const { return *desks[problem]; }
-  [[nodiscard]] const lessons::Problem& current() const { return lesson->problems[problem]; }
+  /// An item of the quiz is in view.
+  [[nodiscard]] bool in_item() const { return mode == Mode::Quiz && quiz.set != nullptr; }
+  /// The desk and the problem in view: the lesson's or, in the quiz, those of its item.
+  [[nodiscard]] const Desk& desk() const { return in_item() ? *quiz.work().desk : *desks[problem]; }
+  [[nodiscard]] const lessons::Problem& current() const {
+    return in_item() ? quiz.item().problem : lesson->problems[problem];
+  }
+  /// The answer of the item in view is yet to be found: nothing may give it away.
+  [[nodiscard]] bool is_asking() const { return in_item() && !quiz.work().done; }
 };
 
 /// The state that a lesson opens in. Requires: the lesson has a problem.
@@ -71,7 +115,8 @@ struct State {
 [[nodiscard]] std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk);
 [[nodiscard]] std::vector<FaceId> open_on_desk(const State& state);  ///< of the problem in view
 
-/// The question that the quiz stands at. The pool is the lesson's solids, each kind of name once.
+/// A net lies on the bench to be named. Requires for question(): an item is in view.
+[[nodiscard]] bool asks_from_net(const State& state);
 [[nodiscard]] practice::NetQuestion question(const State& state);
 
 /// The distinct nets of the solid on the desk, and which of them lies there; the usual net is number 0.

@@ -225,7 +225,15 @@ Worked worked_for(const State& state) {
 
 const Worked& WorkedMemo::of(const State& state) {
   const Work& work = state.desk().work;
-  Key key{state.lesson, state.problem, state.desk().solid, work.asked, work.instead, work.route};
+  const bool in_item = state.in_item();
+  Key key{state.lesson,
+          state.problem,
+          in_item ? state.quiz.set : nullptr,
+          in_item ? state.quiz.number : 0,
+          state.desk().solid,
+          work.asked,
+          work.instead,
+          work.route};
   if (!key_ || !(*key_ == key)) {
     worked_ = worked_for(state);
     key_ = std::move(key);

@@ -51,6 +51,8 @@ class WorkedMemo {
   struct Key {
     std::shared_ptr<const lessons::Lesson> lesson;
     std::size_t problem = 0;
+    std::shared_ptr<const QuizSet> set;  ///< none: outside the quiz
+    std::size_t item = 0;
     solids::Solid solid;
     std::string asked;
     std::optional<std::string> instead;

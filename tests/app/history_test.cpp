@@ -26,10 +26,11 @@ rc::Gen<Command> any_command() {
                      return Command(SetMeasure{"base.side", n, true});
                    }),
       rc::gen::just(Command(SetMode{Mode::Quiz})), rc::gen::just(Command(SetMode{Mode::Explore})),
-      rc::gen::just(Command(NextQuestion{})), rc::gen::just(Command(AnswerTyped{"cube"})),
-      rc::gen::just(Command(RevealAnswer{})), rc::gen::just(Command(ShowTotal{true})),
-      rc::gen::just(Command(SetGrouping{reasoning::Grouping::AlikeTogether})), rc::gen::just(Command(ResetProblem{})),
-      rc::gen::just(Command(PlayFold{Motion::Opening})), rc::gen::just(Command(Tick{0.05})));
+      rc::gen::just(Command(StartQuiz{})), rc::gen::just(Command(StepQuiz{1})), rc::gen::just(Command(StepItem{-1})),
+      rc::gen::just(Command(AnswerTyped{"cube"})), rc::gen::just(Command(RevealAnswer{})),
+      rc::gen::just(Command(ShowTotal{true})), rc::gen::just(Command(SetGrouping{reasoning::Grouping::AlikeTogether})),
+      rc::gen::just(Command(ResetProblem{})), rc::gen::just(Command(PlayFold{Motion::Opening})),
+      rc::gen::just(Command(Tick{0.05})));
 }
 
 // A step of undo brings back the state before it. What is picked is no step of its own, and is looked past here.

@@ -29,8 +29,6 @@ std::vector<Scene> scenes() {
       {"refused measure", {ShowPanel{SidePanel::Measures}, SetMeasure{"slant_height", "1", false}}},
       {"solids", {ShowPanel{SidePanel::Solids}}},
       {"display", {ShowPanel{SidePanel::Display}}},
-      {"quiz, typed", {SetMode{Mode::Quiz}, AnswerTyped{"pyramid"}}},
-      {"quiz, options", {SetMode{Mode::Quiz}, SetAnswerStyle{AnswerStyle::Options}, RevealAnswer{}}},
       {"keys", {ShowKeys{true}}},
       {"presenting", {SetPresenting{true}, CountNext{}}},
   };

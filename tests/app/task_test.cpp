@@ -101,37 +101,10 @@ TEST(Task, TakeASolidFromTheShelf) {
   EXPECT_EQ(program.state().desk().solid.description(), solids::shelf().front());
 }
 
-TEST(Task, AnswerTheQuizByTyping) {
-  ProgramDriver program(demo_model("shade"), 1280, 720);
-  program.user().click(ids::modes.at(2));
-  ASSERT_EQ(program.state().mode, Mode::Quiz);
-  const std::string name = question(program.state()).solid.name();
-  program.user().type_into(ids::answer_field, "banana");
-  program.user().press(Key::Enter);
-  EXPECT_FALSE(program.state().quiz.revealed);
-  program.user().type_into(ids::answer_field, name);
-  program.user().press(Key::Enter);
-  EXPECT_TRUE(program.state().quiz.revealed);
-  program.user().click(ids::next_question);
-  EXPECT_EQ(program.state().quiz.number, 1U);
-}
-
-TEST(Task, RunTheQuizFromTheRemote) {
-  ProgramDriver program(demo_model("shade"), 1280, 720);
-  const figures::Rect quiz = program.user().rect(ids::modes.at(2));
-  program.user().click(ids::modes.at(2));
-  ASSERT_EQ(program.state().mode, Mode::Quiz);
-  EXPECT_EQ(program.user().rect(ids::modes.at(2)).x, quiz.x) << "a second click must not hit the other mode";
-  program.user().press(Key::PageDown);
-  EXPECT_TRUE(program.state().quiz.revealed);
-  program.user().press(Key::PageDown);
-  EXPECT_EQ(program.state().quiz.number, 1U);
-  EXPECT_FALSE(program.state().quiz.revealed);
-}
-
 TEST(Task, LettersTypedIntoAFieldAreNoShortcuts) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
   program.user().click(ids::modes.at(2));
+  program.user().click(ids::quiz_start);
   program.user().click(ids::answer_field);
   program.user().press(Key::B);
   EXPECT_FALSE(program.model().view.blank);

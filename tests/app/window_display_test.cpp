@@ -87,10 +87,12 @@ TEST_F(WindowDisplay, CountsToTheSurfaceAreaUnfoldsUndoesAndResizes) {
 TEST_F(WindowDisplay, AnswersTheQuizFromTheKeyboard) {
   click(ids::modes.at(2));
   ASSERT_EQ(state().mode, Mode::Quiz);
-  click(ids::answer_field);
+  click(ids::quiz_source.at(1));
+  click(ids::quiz_start);
+  ASSERT_TRUE(state().in_item());
   x("type --delay 30 '" + question(state()).solid.name() + "'");
   x("key Return");
-  EXPECT_TRUE(state().quiz.revealed);
+  EXPECT_TRUE(state().quiz.work().done);
   window_->wait(2.5);
   EXPECT_EQ(session_->model().view.fold, 0.0);
 }

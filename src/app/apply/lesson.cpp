@@ -4,12 +4,15 @@
 
 namespace fw::app::parts {
 
-Desk& desk(Model& model) { return *model.state.desks[model.state.problem]; }
+Desk& desk(Model& model) {
+  State& state = model.state;
+  return state.in_item() ? *state.quiz.items[state.quiz.number].desk : *state.desks[state.problem];
+}
 
 void come_to_problem(Model& model) {
   std::optional<Desk>& place = model.state.desks[model.state.problem];
   if (!place) {
-    place = fresh_desk(model.state.current().solid);
+    place = fresh_desk(model.state.lesson->problems[model.state.problem].solid);
   }
   model.view.notice.reset();
   model.view.turn = 0;

@@ -18,11 +18,12 @@ double eased_speed(double place) {
 }
 
 std::size_t hinge_count(const Model& model) {
-  return model.state.mode == Mode::Quiz ? question(model.state).net.hinges().size()
-                                        : model.state.desk().net.hinges().size();
+  return asks_from_net(model.state) ? question(model.state).net.hinges().size()
+                                    : model.state.desk().net.hinges().size();
 }
 
-bool net_is_hidden(const Model& model) { return model.state.mode == Mode::Quiz && !model.state.quiz.revealed; }
+/// Neither opening a solid nor closing a net may give an answer away.
+bool net_is_hidden(const Model& model) { return model.state.is_asking(); }
 
 }  // namespace
 

@@ -40,12 +40,23 @@ std::string on(Model& model, const ResetProblem& command);
 std::string on(Model& model, const TakeRemedy& command);
 std::string on(Model& model, const DismissNotice& command);
 
+std::string on(Model& model, const SetAudience& command);
+std::string on(Model& model, const SetQuizSource& command);
+std::string on(Model& model, const SetQuizLevel& command);
+std::string on(Model& model, const ToggleQuizType& command);
+std::string on(Model& model, const NewNumbers& command);
+std::string on(Model& model, const StartQuiz& command);
+std::string on(Model& model, const EndQuiz& command);
+
+std::string on(Model& model, const StepItem& command);
+std::string on(Model& model, const StepQuiz& command);
 std::string on(Model& model, const SetAnswerStyle& command);
 std::string on(Model& model, const AnswerTyped& command);
 std::string on(Model& model, const AnswerOption& command);
+std::string on(Model& model, const ShowHint& command);
 std::string on(Model& model, const RevealAnswer& command);
-std::string on(Model& model, const NextQuestion& command);
-std::string on(Model& model, const ReseedQuiz& command);
+std::string on(Model& model, const SetHands& command);
+std::string on(Model& model, const StepHands& command);
 
 std::string on(Model& model, const StepWork& command);
 std::string on(Model& model, const SelectStep& command);
@@ -84,6 +95,16 @@ std::string on(Model& model, const TakeProgress& command);
 
 /// The desk of the problem in view, to be changed.
 [[nodiscard]] Desk& desk(Model& model);
+/// What was done with the item in view, to be changed. Requires: one is in view.
+[[nodiscard]] ItemWork& item_work(Model& model);
+/// The answer is out: a net folds up, at once where motion is reduced.
+void finish_item(Model& model);
+/// Shows the worked solution, its step that a wrong answer points to marked by being the present one.
+void show_solution(Model& model);
+/// Stages of a class: forward or back by one. Returns what undo would be called.
+std::string step_class(Model& model, int by);
+/// An option of a class: another hand for it or, once the answer is out, the one that is spoken of.
+std::string choose_in_class(Model& model, std::size_t option);
 /// Lays a desk for the problem in view if none is there, and brings the view back to the closed solid.
 void come_to_problem(Model& model);
 /// The quarter, or the hinge, that the fold stands at or just passed, stepped by one.

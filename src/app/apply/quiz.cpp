@@ -1,81 +1,147 @@
 #include <algorithm>
+#include <tuple>
 
 #include "app/apply/parts.hpp"
+#include "practice/generate/generate.hpp"
 
+// The start page of the quiz, and the way from item to item.
 namespace fw::app::parts {
 namespace {
 
-/// The name is out: the net folds up, at once where motion is reduced.
-void reveal(Model& model) {
-  model.state.quiz.revealed = true;
-  if (model.view.settings.reduced_motion) {
-    model.view.fold = 0;
-  } else {
-    model.view.motion = Motion::Closing;
+constexpr int highest_level = 3;
+
+/// Another solid or net lies there: its desk is laid, and it is looked at from the front.
+void come_to_item(Model& model) {
+  ItemWork& place = item_work(model);
+  if (!place.desk) {
+    place.desk = fresh_desk(model.state.quiz.item().problem.solid);
   }
+  model.view.notice.reset();
+  model.view.turn = 0;
+  model.view.tilt = 0;
+  model.view.nearness = 1;
 }
 
-void clear_answers(Quiz& quiz) {
-  quiz.feedback.reset();
-  quiz.tried_options.clear();
-  quiz.revealed = false;
+std::string go_forward(Model& model) {
+  Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return on(model, StartQuiz{});
+  }
+  if (quiz.setup.audience == Audience::Class) {
+    return step_class(model, 1);
+  }
+  if (quiz.work().done) {
+    return on(model, StepItem{1});
+  }
+  std::string hint = on(model, ShowHint{});
+  return hint.empty() ? on(model, RevealAnswer{}) : hint;
+}
+
+std::string go_back(Model& model) {
+  const Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return {};
+  }
+  return quiz.setup.audience == Audience::Class ? step_class(model, -1) : on(model, StepItem{-1});
 }
 
 }  // namespace
 
-std::string on(Model& model, const SetAnswerStyle& command) {
-  model.state.quiz.style = command.style;
-  return command.style == AnswerStyle::Typed ? "answer by typing" : "answer by choosing";
+ItemWork& item_work(Model& model) { return model.state.quiz.items[model.state.quiz.number]; }
+
+std::string on(Model& model, const SetAudience& command) {
+  model.state.quiz.setup.audience = command.audience;
+  return command.audience == Audience::Class ? "ask the class" : "ask one student";
 }
 
-std::string on(Model& model, const AnswerTyped& command) {
+std::string on(Model& model, const SetQuizSource& command) {
+  model.state.quiz.setup.source = command.source;
+  model.state.quiz.refusal.clear();
+  return "choose where the problems come from";
+}
+
+std::string on(Model& model, const SetQuizLevel& command) {
+  model.state.quiz.setup.level = std::clamp(command.level, 1, highest_level);
+  model.state.quiz.refusal.clear();
+  return "choose the level";
+}
+
+std::string on(Model& model, const ToggleQuizType& command) {
+  std::vector<std::string>& types = model.state.quiz.setup.types;
+  model.state.quiz.refusal.clear();
+  if (command.key.empty()) {
+    types.clear();
+    return "mix every type";
+  }
+  const auto place = std::find(types.begin(), types.end(), command.key);
+  if (place != types.end()) {
+    types.erase(place);
+  } else {
+    types.push_back(command.key);
+  }
+  return "choose the types";
+}
+
+std::string on(Model& model, const NewNumbers&) {
+  ++model.state.quiz.setup.seed;
+  model.state.quiz.refusal.clear();
+  return "new numbers";
+}
+
+std::string on(Model& model, const StartQuiz&) {
   Quiz& quiz = model.state.quiz;
-  if (quiz.revealed || command.text.find_first_not_of(' ') == std::string::npos) {
-    return {};
+  auto set = quiz_set(quiz.setup, *model.state.lesson);
+  quiz.finished = 0;
+  if (!set) {
+    quiz.refusal = set.error();
+    return "start the quiz";
   }
-  quiz.feedback = practice::name_feedback(question(model.state).solid, command.text);
-  if (quiz.feedback->verdict == solids::NameVerdict::Right) {
-    reveal(model);
-  }
-  return "answer";
+  quiz.refusal.clear();
+  quiz.set = std::make_shared<const QuizSet>(std::move(set).value());
+  quiz.number = 0;
+  quiz.items.assign(quiz.set->size(), ItemWork{});
+  come_to_item(model);
+  return "start the quiz";
 }
 
-std::string on(Model& model, const AnswerOption& command) {
+std::string on(Model& model, const EndQuiz&) {
   Quiz& quiz = model.state.quiz;
-  const practice::NetQuestion asked = question(model.state);
-  if (quiz.revealed || command.index >= asked.options.size()) {
+  if (!quiz.set) {
     return {};
   }
-  quiz.tried_options.push_back(command.index);
-  quiz.feedback = practice::name_feedback(asked.solid, asked.options[command.index]);
-  if (command.index == asked.right_option) {
-    reveal(model);
-  }
-  return "answer";
+  quiz.set.reset();
+  quiz.items.clear();
+  quiz.number = 0;
+  ++quiz.setup.seed;
+  model.view.notice.reset();
+  return "end the quiz";
 }
 
-std::string on(Model& model, const RevealAnswer&) {
-  if (model.state.quiz.revealed) {
+std::string on(Model& model, const StepItem& command) {
+  Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
     return {};
   }
-  reveal(model);
-  return "show the answer";
+  const std::size_t count = quiz.set->size();
+  if (command.by > 0 && quiz.number + 1 == count) {
+    std::ignore = on(model, EndQuiz{});
+    quiz.finished = count;
+    return "end the quiz";
+  }
+  const bool at_first = command.by < 0 && quiz.number == 0;
+  if (command.by == 0 || at_first) {
+    return {};
+  }
+  quiz.number = command.by > 0 ? quiz.number + 1 : quiz.number - 1;
+  come_to_item(model);
+  return "go to item " + std::to_string(quiz.number + 1);
 }
 
-std::string on(Model& model, const NextQuestion&) {
-  ++model.state.quiz.number;
-  clear_answers(model.state.quiz);
-  model.view.turn = 0;
-  model.view.tilt = 0;
-  model.view.nearness = 1;
-  return "next question";
-}
-
-std::string on(Model& model, const ReseedQuiz& command) {
-  model.state.quiz.seed = command.seed;
-  model.state.quiz.number = 0;
-  clear_answers(model.state.quiz);
-  return {};
+std::string on(Model& model, const StepQuiz& command) {
+  if (model.state.mode != Mode::Quiz) {
+    return {};
+  }
+  return command.by > 0 ? go_forward(model) : go_back(model);
 }
 
 }  // namespace fw::app::parts

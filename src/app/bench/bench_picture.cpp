@@ -78,7 +78,7 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
 render::Camera turned_camera(const Model& model) {
   render::Camera camera;
   camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
-  if (model.state.mode == Mode::Quiz) {
+  if (asks_from_net(model.state)) {
     camera.yaw_rad = 0;
     camera.pitch_rad = quiz_pitch_rad;
   }
@@ -115,10 +115,15 @@ Lit told_apart(const Model& model, const Derived& derived) {
   if (derived.question) {
     return {};
   }
-  if (derived.worked) {
+  const bool is_worked = !derived.item || model.state.quiz.work().solution_shown;
+  if (derived.worked && is_worked) {
     return lit(model, *derived.worked);
   }
   Lit told;
+  if (derived.item) {
+    told.faces = derived.item->faces;
+    told.marks = derived.item->marks;
+  }
   told.open = derived.open;
   return told;
 }
@@ -133,7 +138,7 @@ float face_opacity(const Model& model, const Derived& derived, const Lit& told, 
   if (contains(told.open, face)) {
     return 0;
   }
-  if (derived.worked) {
+  if (derived.worked || derived.item) {
     const bool speaks = !told.faces.empty() || !told.marks.empty();
     return !speaks || contains(told.faces, face) ? 0.92F : (told.faces.empty() ? 0.55F : 0.28F);
   }
@@ -225,7 +230,9 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     if (derived.worked && derived.worked->solid) {
       desk.solid = *derived.worked->solid;  // with the measure that is asked for as its unknown
     }
-    add_numbers(picture, desk, told, derived.worked.has_value(), theme);
+    if (!model.state.is_asking()) {  // how many faces there are is not given away
+      add_numbers(picture, desk, told, derived.worked || derived.item, theme);
+    }
     add_marks(picture, desk, model.view.fold, mark_words(derived, desk, told), theme, measure);
   }
   return picture;

@@ -113,7 +113,8 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
   if (shown.screen.tools.h > 0) {
     view_buttons(ui, shown.screen.tools, out);
   }
-  const std::string about = shown.state().mode == Mode::Quiz ? "the net" : "the " + shown.desk().solid.name();
+  const bool is_hidden = shown.state().is_asking();
+  const std::string about = "the " + (shown.derived.question ? "net" : is_hidden ? "solid" : shown.desk().solid.name());
   const Interaction action = ui.region(ids::bench, about, rect, Ui::RegionFocus::Ring);
   const std::optional<FaceId> under = action.hovered ? face_at(picture, action.pointer) : std::nullopt;
   const bool picks = shown.state().mode != Mode::Quiz;

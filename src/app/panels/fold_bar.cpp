@@ -40,7 +40,7 @@ void fold_bar(Ui& ui, const Shown& shown, Commands& out) {
   const Rect& bar = shown.screen.bar;
   ui.rule_across(bar.x + sizes.space, bar.y, bar.w - 2 * sizes.space);
   Row row(bar.inset(2 * sizes.space, sizes.space), sizes.space);
-  const bool waits = shown.state().mode == Mode::Quiz && !shown.state().quiz.revealed;
+  const bool waits = shown.state().is_asking();
   const auto icon = [&](WidgetId id, Icon picture, const char* text, bool current) {
     return ui.icon_button(id, picture, text, row.take(sizes.icon).middle(sizes.icon, sizes.icon),
                           {.look = ButtonLook::Plain, .enabled = !waits, .current = current});

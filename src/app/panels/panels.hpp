@@ -41,7 +41,11 @@ void ledger(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out
 void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void solids(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void display(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// The quiz: its start page, or the item in view for whom it is asked.
 void quiz(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void quiz_start(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void quiz_student(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+void quiz_class(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 /// The mode "Work it out": its tabs and the one that is open.
 void work(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void steps(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);

@@ -1,117 +1,110 @@
+#include "app/panels/quiz.hpp"
+
 #include <algorithm>
 
 #include "app/panels/ids.hpp"
-#include "app/panels/panels.hpp"
 #include "app/ui/layout.hpp"
 
 namespace fw::app::panels {
-namespace {
 
 using figures::Rect;
 
-void typed_answer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const Sizes& sizes = ui.sizes();
-  Row row(column.take(sizes.button), sizes.space);
-  const Rect enter = row.take_right(ui.button_width("OK"));
-  const FieldEvent typed = ui.field(ids::answer_field, "name of the solid", "", row.rest(),
-                                    {.enabled = !shown.state().quiz.revealed, .hint = "name of the solid"});
-  const bool pressed =
-      ui.button(ids::answer_enter, "OK", enter, {.look = ButtonLook::Primary, .enabled = !shown.state().quiz.revealed});
-  if (typed.entered || pressed) {
-    out.push_back(AnswerTyped{typed.text});
-  }
-}
+double page_width(const Ui& ui, const Rect& rect) { return rect.w - ui.sizes().scroll_bar - ui.sizes().space; }
 
-void option_answer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const practice::NetQuestion& question = *shown.derived.question;
-  const Quiz& quiz = shown.state().quiz;
-  const Sizes& sizes = ui.sizes();
-  // Two beside each other where height is short.
-  const std::size_t in_row = shown.screen.side_below ? 2 : 1;
-  Row row({}, 0);
-  for (std::size_t i = 0; i < question.options.size(); ++i) {
-    if (i % in_row == 0) {
-      row = Row(column.take(sizes.field), sizes.space);
-    }
-    const bool tried = std::find(quiz.tried_options.begin(), quiz.tried_options.end(), i) != quiz.tried_options.end();
-    const bool right = quiz.revealed && i == question.right_option;
-    const std::string letter(1, static_cast<char>('A' + i));
-    const Rect place = in_row == 1 ? row.rest() : row.take((column.rest().w - sizes.space) / 2);
-    if (ui.button(ids::answer_option.at(i), letter + "  " + question.options[i], place,
-                  {.icon = right ? Icon::Check : (tried ? Icon::Cross : Icon::None),
-                   .enabled = !quiz.revealed && !tried,
-                   .current = right,
-                   .size = TextSize::Small,
-                   .h = HAlign::Left})) {
-      out.push_back(AnswerOption{i});
-    }
-  }
-}
+namespace {
 
-void answer_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const Sizes& sizes = ui.sizes();
-  const Quiz& quiz = shown.state().quiz;
-  const double width = column.rest().w;
-  Row buttons(column.take_bottom(sizes.button), sizes.space);
-  const Rect reveal = buttons.take((width - sizes.space) * 0.5);
-  if (ui.button(ids::reveal, "show", reveal, {.enabled = !quiz.revealed})) {
-    out.push_back(RevealAnswer{});
-  }
-  if (ui.button(ids::next_question, "next net", buttons.rest(),
-                {.look = quiz.revealed ? ButtonLook::Primary : ButtonLook::Outline})) {
-    out.push_back(NextQuestion{});
-  }
-}
-
-/// What the last answer deserves, and the name once it is out.
-void verdict(Ui& ui, const Shown& shown, Column& column) {
-  const Quiz& quiz = shown.state().quiz;
-  const practice::NetQuestion& question = *shown.derived.question;
-  const auto say = [&](const std::string& text, bool bold, const Color& color) {
-    const double height = ui.wrapped_height(text, column.rest().w, TextSize::Label, bold);
-    ui.text(text, column.take(std::min(height, std::max(0.0, column.rest().h))),
-            {.bold = bold, .v = figures::VAlign::Top, .wrap = true, .color = color, .shrink = true});
-  };
-  const bool right = quiz.feedback && quiz.feedback->verdict == fw::solids::NameVerdict::Right;
-  if (quiz.revealed) {
-    const std::string faces = std::to_string(question.solid.faces().size()) + " faces";
-    say((right ? "Yes: " : "") + question.solid.name() + ", " + faces, true, right ? ui.theme().good : ui.theme().ink);
-  } else if (quiz.feedback) {
-    say(quiz.feedback->message, false, ui.theme().ink);
-  }
+double height_of(const Ui& ui, const PageText& one, double width) {
+  return ui.wrapped_height(one.text, width, one.size, one.bold) + (one.line ? one.line->size().y : 0);
 }
 
 }  // namespace
 
-void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+PageText hint_text(Ui& ui, const practice::Hint& hint, double width) {
+  PageText text{hint.text, TextSize::Small, false, ui.theme().ink};
+  if (hint.line) {
+    const double em = ui.em(TextSize::Small);
+    text.line = figures::FormulaLayout(ui.canvas(), *hint.line, em, width);
+    if (text.line->size().x > width) {  // a single term wider than the page: smaller rather than cut off
+      text.line = figures::FormulaLayout(ui.canvas(), *hint.line, em * width / text.line->size().x, width);
+    }
+  }
+  return text;
+}
+
+double texts_height(const Ui& ui, const std::vector<PageText>& texts, double width) {
+  double height = 0;
+  for (const PageText& one : texts) {
+    height += height_of(ui, one, width) + ui.sizes().space;
+  }
+  return height;
+}
+
+void draw_texts(Ui& ui, const std::vector<PageText>& texts, const Rect& rect) {
+  Column column(rect, ui.sizes().space);
+  for (const PageText& one : texts) {
+    const Rect place = column.take(height_of(ui, one, rect.w));
+    const double height = ui.wrapped_height(one.text, rect.w, one.size, one.bold);
+    if (one.line) {
+      one.line->draw(ui.canvas(), {place.x, place.y + height}, ui.theme().panel_palette());
+    }
+    ui.text(one.text, {place.x, place.y, place.w, height},
+            {.size = one.size, .bold = one.bold, .v = figures::VAlign::Top, .wrap = true, .color = one.color});
+  }
+}
+
+void text_page(Ui& ui, WidgetId id, const std::vector<PageText>& texts, const Rect& rect) {
+  const double width = page_width(ui, rect);
+  const double height = texts_height(ui, texts, width);
+  std::optional<Span> last;
+  if (!texts.empty()) {
+    const double newest = texts_height(ui, {texts.back()}, width);
+    last = Span{height - newest, newest};
+  }
+  const Rect content = ui.begin_scroll(id, rect, height, last);
+  draw_texts(ui, texts, {content.x, content.y, width, content.h});
+  ui.end_scroll();
+}
+
+void item_head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  Rect left = rect;
-  Rect right = rect;
-  if (shown.screen.side_below) {
-    Row halves(rect, 3 * sizes.space);
-    left = halves.take(rect.w * 0.64);
-    right = halves.rest();
+  const Quiz& quiz = shown.state().quiz;
+  Row row(rect, sizes.space * 0.5);
+  const auto icon = [&](WidgetId id, Icon picture, const char* text, bool right, bool enabled) {
+    const Rect place = right ? row.take_right(sizes.icon) : row.take(sizes.icon);
+    return ui.icon_button(id, picture, text, place.middle(sizes.icon, sizes.icon),
+                          {.look = ButtonLook::Plain, .enabled = enabled});
+  };
+  if (icon(ids::quiz_end, Icon::Close, "end the quiz", true, true)) {
+    out.push_back(EndQuiz{});
   }
-  Column asked(left, sizes.space);
-  const std::vector<std::string> styles{"type", "choose"};
-  const std::size_t style = shown.state().quiz.style == AnswerStyle::Typed ? 0 : 1;
-  if (const auto chosen = ui.tabs(ids::answer_style, styles, style, asked.take(sizes.field), HAlign::Left)) {
-    out.push_back(SetAnswerStyle{*chosen == 0 ? AnswerStyle::Typed : AnswerStyle::Options});
+  if (!shown.view().presenting) {
+    const History& history = shown.model.history;
+    if (icon(ids::item_redo, Icon::Redo, "redo", true, history.can_redo())) {
+      out.push_back(Redo{});
+    }
+    if (icon(ids::item_undo, Icon::Undo, "undo", true, history.can_undo())) {
+      out.push_back(Undo{});
+    }
   }
-  const std::string ask = "Which solid folds from this net?";
-  ui.text(ask, asked.take(ui.wrapped_height(ask, left.w, TextSize::Label, true)), {.bold = true, .wrap = true});
-  Column answered(right, sizes.space);
-  answer_buttons(ui, shown, answered, out);
-  if (style == 0) {
-    typed_answer(ui, shown, asked, out);
+  if (icon(ids::item_before, Icon::Previous, "item before", false, quiz.number > 0)) {
+    out.push_back(StepItem{-1});
+  }
+  const std::string place = std::to_string(quiz.number + 1) + " of " + std::to_string(quiz.set->size());
+  ui.text(place, row.take(ui.text_width(place, TextSize::Label, true) + sizes.space),
+          {.bold = true, .h = HAlign::Center});
+  if (icon(ids::item_next, Icon::Next, "next item", false, quiz.number + 1 < quiz.set->size())) {
+    out.push_back(StepItem{1});
+  }
+}
+
+void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  if (!shown.derived.item) {
+    quiz_start(ui, shown, rect, out);
+  } else if (shown.state().quiz.setup.audience == Audience::Class) {
+    quiz_class(ui, shown, rect, out);
   } else {
-    option_answer(ui, shown, asked, out);
+    quiz_student(ui, shown, rect, out);
   }
-  Column below(shown.screen.side_below
-                   ? answered.rest()
-                   : Rect{asked.rest().x, asked.rest().y, asked.rest().w, answered.rest().bottom() - asked.rest().y},
-               sizes.space);
-  verdict(ui, shown, below);
 }
 
 }  // namespace fw::app::panels

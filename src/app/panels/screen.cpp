@@ -14,6 +14,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   Screen screen;
   screen.side_below = window.w < narrow_width_px;
   const bool is_quiz = model.state.mode == Mode::Quiz;
+  const bool has_work = model.state.mode != Mode::Explore;
   const bool two_ways = model.state.mode == Mode::Work && model.state.desk().work.route == RouteChoice::Both;
   Column whole(window);
   screen.title = whole.take(sizes.button + 2 * sizes.space);
@@ -21,7 +22,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   if (!screen.side_below) {
     // About a third of the width, and never narrower than its text needs.
     double side_width = std::clamp(window.w / 3.0, 13.2 * sizes.label, window.w * 0.42);
-    if (model.state.mode == Mode::Work) {  // lines of work are longer than a ledger is wide
+    if (has_work) {  // lines of work are longer than a ledger is wide
       side_width = window.w * (two_ways ? 0.6 : 0.48);
     }
     Row row(rest);
@@ -29,7 +30,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
     rest = row.rest();
   } else {
     Column column(rest);
-    screen.side = column.take_bottom(window.h * (model.state.mode == Mode::Work ? 0.48 : 0.42));
+    screen.side = column.take_bottom(window.h * (has_work ? 0.48 : 0.42));
     rest = column.rest();
   }
   if (model.view.rail_open && !model.view.presenting && !is_quiz && !two_ways && !screen.side_below) {

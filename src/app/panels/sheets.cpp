@@ -28,6 +28,21 @@ constexpr KeyRow work_rows[] = {
     {"F5  F11", "present, full screen"},
     {"Tab  Enter", "walk the buttons, press one"},
 };
+constexpr KeyRow quiz_rows[] = {
+    {"PgDn  →  Space", "a hint, the solution, the next one"},
+    {"", "a class: options, answer, the next"},
+    {"PgUp  ←", "the one before; a class: a stage back"},
+    {"Home  End", "the one before, the next one"},
+    {"Enter", "answer; after the answer the next one"},
+    {"U  F  P", "after the answer: unfold, fold, play"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
 constexpr KeyRow key_rows[] = {
     {"PgDn  →  Space", "count the next face"},
     {"PgUp  ←", "take the last face back"},
@@ -45,6 +60,18 @@ constexpr KeyRow key_rows[] = {
     {"Tab  Enter", "walk the buttons, press one"},
 };
 
+std::vector<KeyRow> rows_of(Mode mode) {
+  switch (mode) {
+    case Mode::Explore:
+      break;
+    case Mode::Work:
+      return {std::begin(work_rows), std::end(work_rows)};
+    case Mode::Quiz:
+      return {std::begin(quiz_rows), std::end(quiz_rows)};
+  }
+  return {std::begin(key_rows), std::end(key_rows)};
+}
+
 }  // namespace
 
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
@@ -61,9 +88,7 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(ShowKeys{false});
   }
   ui.text("Keys", head.rest(), {.size = TextSize::Heading, .bold = true});
-  const std::vector<KeyRow> rows = shown.state().mode == Mode::Work
-                                       ? std::vector<KeyRow>(std::begin(work_rows), std::end(work_rows))
-                                       : std::vector<KeyRow>(std::begin(key_rows), std::end(key_rows));
+  const std::vector<KeyRow> rows = rows_of(shown.state().mode);
   const double pitch = column.rest().h / (static_cast<double>(rows.size()) + 1.2);
   for (const KeyRow& row : rows) {
     Row parts({column.rest().x, column.rest().y, column.rest().w, pitch}, sizes.space);

@@ -104,6 +104,12 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
   const double inside = width - left;
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
   card.height = gap(ui);
+  const bool is_failing = shown.derived.item && shown.state().quiz.work().failing == index;
+  if (is_failing) {
+    card.remark = "Compare this step with yours.";
+    card.remark_height = ui.wrapped_height(card.remark, inside, TextSize::Small, true);
+    card.height += card.remark_height;
+  }
   if (!card.reason.empty()) {
     card.reason_height = ui.wrapped_height(card.reason, inside, size);
     card.height += card.reason_height;
@@ -183,10 +189,15 @@ void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const Rect& rec
   }
   const double left = margin(ui);
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
-  ui.text(card.number, {rect.x + sizes.space, rect.y + gap(ui), left - 2.6 * sizes.space, ui.line(size)},
+  const double top = rect.y + gap(ui) + card.remark_height;
+  if (card.remark_height > 0) {
+    ui.text(card.remark, {rect.x + left, rect.y + gap(ui), rect.w - left, card.remark_height},
+            {.size = TextSize::Small, .bold = true, .v = figures::VAlign::Top, .wrap = true, .color = ui.theme().bad});
+  }
+  ui.text(card.number, {rect.x + sizes.space, top, left - 2.6 * sizes.space, ui.line(size)},
           {.size = TextSize::Small, .h = HAlign::Right, .color = ui.theme().quiet_ink});
   if (card.reason_height > 0) {
-    ui.text(card.reason, {rect.x + left, rect.y + gap(ui), rect.w - left, card.reason_height},
+    ui.text(card.reason, {rect.x + left, top, rect.w - left, card.reason_height},
             {.size = size,
              .v = figures::VAlign::Top,
              .wrap = true,

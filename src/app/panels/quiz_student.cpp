@@ -1,0 +1,209 @@
+#include <algorithm>
+
+#include "app/panels/ids.hpp"
+#include "app/panels/quiz.hpp"
+#include "app/ui/layout.hpp"
+
+// An item before one student: the question, the answer in its form, hints, the reply, the worked solution.
+namespace fw::app::panels {
+namespace {
+
+using figures::Rect;
+
+bool is_name(const Shown& shown) {
+  const AnswerForm form = shown.derived.item->form;
+  return form == AnswerForm::NetName || form == AnswerForm::Name;
+}
+
+bool chooses(const Shown& shown) { return is_name(shown) && shown.state().quiz.style == AnswerStyle::Options; }
+
+const ItemWork& item(const Shown& shown) { return shown.state().quiz.work(); }
+
+bool shows_steps(const Shown& shown) {
+  return item(shown).solution_shown && shown.derived.worked && shown.derived.worked->count > 0;
+}
+
+// --- the answer, one function a form ---------------------------------------------------------------------
+
+/// A field that is typed into as a student writes; after the answer Enter goes on.
+void typed_answer(Ui& ui, const Shown& shown, const Rect& rect, const char* hint, Commands& out) {
+  const ItemWork& work = item(shown);
+  Row row(rect, ui.sizes().space);
+  const Rect enter = row.take_right(ui.button_width("OK"));
+  const bool is_wrong = !work.done && !work.replies.empty();
+  const std::string before = work.replies.empty() ? "" : work.replies.back().typed;
+  const FieldEvent typed = ui.field(ids::answer_field, hint, before, row.rest(), {.bad = is_wrong, .hint = hint});
+  const ButtonLook look = work.done ? ButtonLook::Outline : ButtonLook::Primary;
+  const bool pressed = ui.button(ids::answer_enter, "OK", enter, {.look = look, .enabled = !work.done});
+  if (typed.entered && work.done) {
+    out.push_back(StepItem{1});
+  } else if (typed.entered || pressed) {
+    out.push_back(AnswerTyped{typed.text});
+  }
+}
+
+void option_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const ItemShown& about = *shown.derived.item;
+  const ItemWork& work = item(shown);
+  const Sizes& sizes = ui.sizes();
+  Column column(rect, sizes.space);
+  for (std::size_t i = 0; i < about.names.size(); ++i) {
+    const bool tried = std::find(work.tried.begin(), work.tried.end(), i) != work.tried.end();
+    const bool right = work.done && i == about.right_name;
+    const std::string letter(1, static_cast<char>('A' + i));
+    if (ui.button(ids::answer_option.at(i), letter + "  " + about.names[i], column.take(sizes.field),
+                  {.icon = right ? Icon::Check : (tried ? Icon::Cross : Icon::None),
+                   .enabled = !work.done && !tried,
+                   .current = right,
+                   .size = TextSize::Small,
+                   .h = HAlign::Left})) {
+      out.push_back(AnswerOption{i});
+    }
+  }
+}
+
+double options_height(const Ui& ui, const Shown& shown) {
+  const double rows = static_cast<double>(shown.derived.item->names.size());
+  return rows * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
+}
+
+void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  Column column(rect, ui.sizes().space);
+  const std::vector<std::string> styles{"type", "choose"};
+  const std::size_t style = chooses(shown) ? 1 : 0;
+  if (const auto chosen = ui.tabs(ids::answer_style, styles, style, column.take(ui.sizes().field), HAlign::Left)) {
+    out.push_back(SetAnswerStyle{*chosen == 0 ? AnswerStyle::Typed : AnswerStyle::Options});
+  }
+  if (style == 1 && !shown.screen.side_below) {
+    option_answer(ui, shown, column.rest(), out);
+  } else if (style == 0) {
+    typed_answer(ui, shown, column.rest(), "name of the solid", out);
+  }
+}
+
+double answer_height(const Ui& ui, const Shown& shown) {
+  const Sizes& sizes = ui.sizes();
+  if (!is_name(shown)) {
+    return sizes.button;
+  }
+  const double options = shown.screen.side_below ? 0 : options_height(ui, shown);
+  return sizes.field + sizes.space + (chooses(shown) ? options : sizes.button);
+}
+
+void answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  switch (shown.derived.item->form) {
+    case AnswerForm::NetName:
+    case AnswerForm::Name:
+      name_answer(ui, shown, rect, out);
+      break;
+    case AnswerForm::Count:
+      typed_answer(ui, shown, rect, "how many", out);
+      break;
+    case AnswerForm::Number:
+      typed_answer(ui, shown, rect, "number and unit", out);
+      break;
+  }
+}
+
+// --- what is read ----------------------------------------------------------------------------------------
+
+/// What the last answer deserves, and the answer itself once it is out.
+std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
+  const ItemWork& work = item(shown);
+  const ItemShown& about = *shown.derived.item;
+  std::vector<PageText> texts;
+  const bool is_right = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
+  if (!work.replies.empty() && !(work.done && !is_right && is_name(shown))) {
+    texts.push_back(
+        {work.replies.back().message, TextSize::Label, is_right, is_right ? ui.theme().good : ui.theme().ink});
+  }
+  if (work.done && !(is_right && is_name(shown))) {
+    texts.push_back({"Answer: " + about.answer, TextSize::Label, true, ui.theme().ink});
+  }
+  return texts;
+}
+
+std::vector<PageText> page_texts(Ui& ui, const Shown& shown, double width) {
+  const ItemShown& about = *shown.derived.item;
+  std::vector<PageText> texts{{shown.state().current().prompt, TextSize::Label, true, ui.theme().ink}};
+  for (const practice::Hint& hint : about.hints) {
+    texts.push_back(hint_text(ui, hint, width));
+  }
+  for (const PageText& reply : reply_texts(ui, shown)) {
+    texts.push_back(reply);
+  }
+  for (const std::string& sentence : about.solution) {
+    texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
+  }
+  return texts;
+}
+
+void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const ItemWork& work = item(shown);
+  const double width = (rect.w - 2 * sizes.space) / 3;
+  Row row(rect, sizes.space);
+  const bool has_hint = !work.done && shown.derived.item->hints_left > 0;
+  if (ui.button(ids::hint, "hint", row.take(width), {.enabled = has_hint})) {
+    out.push_back(ShowHint{});
+  }
+  if (ui.button(ids::reveal, "solution", row.take(width), {.enabled = !work.solution_shown})) {
+    out.push_back(RevealAnswer{});
+  }
+  const bool is_last = shown.state().quiz.number + 1 == shown.state().quiz.set->size();
+  if (ui.button(ids::go_on, is_last ? "end" : "next", row.rest(),
+                {.look = work.done ? ButtonLook::Primary : ButtonLook::Outline})) {
+    out.push_back(StepItem{1});
+    ui.set_focus(ids::answer_field);
+  }
+}
+
+/// Under the steps: where the pointed number comes from, or what was said to the last answer.
+void under_steps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  const double most = column.rest().h * (shown.screen.side_below ? 1.0 : 0.34);
+  const double origin = reply_height(ui, shown, column.rest().w);
+  if (origin > 0) {
+    const double height = std::min(origin, most);
+    reply(ui, shown, shown.screen.side_below ? column.take(height) : column.take_bottom(height), out);
+    return;
+  }
+  std::vector<PageText> texts = reply_texts(ui, shown);
+  for (PageText& text : texts) {
+    text.size = TextSize::Small;
+  }
+  const double height = std::min(most, texts_height(ui, texts, page_width(ui, column.rest())));
+  const Rect place = shown.screen.side_below ? column.take(height) : column.take_bottom(height);
+  text_page(ui, ids::item_reply.at(shown.state().quiz.number), texts, place);
+}
+
+}  // namespace
+
+void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  Rect left = rect;
+  Rect right = rect;
+  const bool low = shown.screen.side_below;
+  if (low) {  // what is read on the left, what is done on the right
+    Row halves(rect, 2 * sizes.space);
+    left = halves.take(rect.w * 0.56);
+    right = halves.rest();
+  }
+  Column does(right, sizes.space);
+  item_head(ui, shown, does.take(sizes.field), out);
+  buttons(ui, shown, does.take_bottom(sizes.button), out);
+  const double height = answer_height(ui, shown);
+  answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);
+  if (!shows_steps(shown)) {
+    Column reads(low ? left : does.rest(), sizes.space);
+    if (low && chooses(shown)) {  // names need a whole column's width
+      option_answer(ui, shown, reads.take_bottom(options_height(ui, shown)), out);
+    }
+    const double width = page_width(ui, reads.rest());
+    text_page(ui, ids::item_page.at(shown.state().quiz.number), page_texts(ui, shown, width), reads.rest());
+    return;
+  }
+  under_steps(ui, shown, does, out);
+  step_list(ui, shown, low ? left : does.rest(), out);
+}
+
+}  // namespace fw::app::panels

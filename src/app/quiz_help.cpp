@@ -1,0 +1,80 @@
+#include "app/quiz_help.hpp"
+
+#include <algorithm>
+
+#include "reasoning/explanation.hpp"
+
+namespace fw::app {
+namespace {
+
+using reasoning::Step;
+using reasoning::StepKind;
+
+std::optional<reasoning::Explanation> explanation_of(const QuizItem& item) {
+  const auto all = reasoning::explained(item.problem);
+  return all && !all->empty() ? std::optional(all->front()) : std::nullopt;
+}
+
+/// A step as one sentence with its line.
+std::string told(const Step& step) {
+  const std::string line = step.line ? algebra::plain_text(*step.line) : "";
+  if (step.reason.empty() || line.empty()) {
+    return step.reason + line;
+  }
+  return step.reason + "  " + line;
+}
+
+/// How well a step's faces are those of a cause: 1 the same, 0 none of them.
+double likeness(const std::vector<FaceId>& step, const std::vector<FaceId>& faces) {
+  const auto both = std::count_if(step.begin(), step.end(), [&](FaceId face) {
+    return std::find(faces.begin(), faces.end(), face) != faces.end();
+  });
+  const double all = static_cast<double>(step.size() + faces.size()) - static_cast<double>(both);
+  return all > 0 ? static_cast<double>(both) / all : 0;
+}
+
+}  // namespace
+
+std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+  constexpr std::uint64_t apart = 0x9E3779B97F4A7C15ULL;
+  auto choices = practice::choices_of(item.problem, seed ^ (apart * (number + 1)));
+  return choices ? std::move(choices).value() : std::vector<practice::Choice>{};
+}
+
+std::vector<practice::Hint> hints_for(const QuizItem& item) {
+  auto hints = practice::hints_of(item.problem);
+  return hints ? std::move(hints).value() : std::vector<practice::Hint>{};
+}
+
+std::vector<std::string> told_solution(const QuizItem& item) {
+  std::vector<std::string> sentences;
+  if (const auto explanation = explanation_of(item)) {
+    for (const Step& step : reasoning::all_steps(*explanation)) {
+      sentences.push_back(told(step));
+    }
+  }
+  return sentences;
+}
+
+std::string answer_text(const QuizItem& item) {
+  const auto explanation = explanation_of(item);
+  return explanation ? explanation->answer : "";
+}
+
+std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces) {
+  double best = 0;
+  std::optional<std::size_t> found;
+  std::size_t relation = worked.count - 1;
+  for (std::size_t i = 0; i < worked.count; ++i) {
+    const Step& step = worked.step(i);
+    const double like = step.kind == StepKind::Name ? 0 : likeness(step.faces, faces);
+    if (like > best) {
+      best = like;
+      found = i;
+    }
+    relation = step.kind == StepKind::Relation ? i : relation;
+  }
+  return found.value_or(relation);
+}
+
+}  // namespace fw::app

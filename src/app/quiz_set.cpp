@@ -1,0 +1,210 @@
+#include "app/quiz_set.hpp"
+
+#include <algorithm>
+
+#include "practice/figure.hpp"
+#include "practice/generate/generate.hpp"
+#include "reasoning/unknown.hpp"
+
+namespace fw::app {
+namespace {
+
+using lessons::Problem;
+using practice::Asked;
+
+constexpr std::size_t items_in_a_set = 10;
+constexpr const char* ask_net = "Which solid folds from this net?";
+constexpr const char* ask_name = "What is the name of this solid?";
+
+QuizItem item_of(Problem problem) {
+  std::string skill = skill_of(problem);
+  return {std::move(problem), std::move(skill), false};
+}
+
+/// What is asked, in words.
+std::string asked_text(const Problem& problem) {
+  if (problem.find.front() == "name") {
+    return ask_name;
+  }
+  std::string title = problem.find.front();
+  for (const reasoning::Askable& one : reasoning::askable_measures(problem.solid)) {
+    title = one.name == problem.find.front() ? one.title : title;
+  }
+  return title == "faces" ? "How many faces are there?" : "What is the " + title + "?";
+}
+
+/// A problem that asks for several things, once for each of them.
+void add_items(QuizSet& set, const Problem& problem) {
+  if (problem.supply || (problem.find.size() < 2 && !problem.prompt.empty())) {
+    if (practice::question_of(problem)) {
+      set.push_back(item_of(problem));
+    }
+    return;
+  }
+  for (const std::string& find : problem.find) {
+    Problem one = problem;
+    one.find = {find};
+    if (practice::question_of(one)) {
+      one.prompt += (one.prompt.empty() ? "" : " ") + asked_text(one);
+      set.push_back(item_of(std::move(one)));
+    }
+  }
+}
+
+QuizSet set_of_lesson(const lessons::Lesson& lesson) {
+  QuizSet set;
+  for (const Problem& problem : lesson.problems) {
+    add_items(set, problem);
+  }
+  return set;
+}
+
+QuizItem net_item(Problem problem) {
+  problem.find = {"name"};
+  problem.prompt = ask_net;
+  problem.supply.reset();
+  problem.open.clear();
+  QuizItem item = item_of(std::move(problem));
+  item.from_net = true;
+  return item;
+}
+
+/// One problem for each name of the lesson, so that a set does not favor what the lesson has often.
+std::vector<const Problem*> one_a_name(const lessons::Lesson& lesson) {
+  std::vector<const Problem*> pool;
+  for (const Problem& problem : lesson.problems) {
+    const bool known = std::any_of(pool.begin(), pool.end(),
+                                   [&](const Problem* other) { return other->solid.name() == problem.solid.name(); });
+    if (!known) {
+      pool.push_back(&problem);
+    }
+  }
+  return pool;
+}
+
+QuizSet set_of_nets(const lessons::Lesson& lesson, std::uint64_t seed) {
+  const std::vector<const Problem*> pool = one_a_name(lesson);
+  std::vector<solids::Solid> solids;
+  for (const Problem* problem : pool) {
+    solids.push_back(problem->solid);
+  }
+  QuizSet set;
+  for (std::size_t number = 0; number < items_in_a_set; ++number) {
+    const solids::Solid drawn = practice::net_question(solids, seed, number).solid;
+    const auto found = std::find_if(pool.begin(), pool.end(), [&](const Problem* one) { return one->solid == drawn; });
+    set.push_back(net_item(**found));
+  }
+  return set;
+}
+
+std::vector<std::string> types_of_level(const QuizSetup& setup) {
+  std::vector<std::string> keys;
+  for (const practice::TypeName& type : practice::type_names()) {
+    const bool is_chosen = std::find(setup.types.begin(), setup.types.end(), type.key) != setup.types.end();
+    if (is_chosen && type.level <= setup.level) {
+      keys.push_back(type.key);
+    }
+  }
+  return keys;
+}
+
+Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
+  practice::PracticeRequest request;
+  request.types = types_of_level(setup);
+  request.level = setup.level;
+  request.seed = setup.seed;
+  request.count = items_in_a_set;
+  const auto lessons = practice::generated(request);
+  if (!lessons) {
+    return failure("No set of these: " + lessons.error() + ".");
+  }
+  QuizSet set;
+  bool from_net = setup.seed % 2 == 1;
+  for (const Problem& problem : lessons->front().problems) {
+    if (problem.find != std::vector<std::string>{"name"}) {
+      add_items(set, problem);
+      continue;
+    }
+    set.push_back(from_net ? net_item(problem) : item_of(problem));
+    if (!from_net) {  // a story may speak of a net, and here the solid stands closed
+      set.back().problem.prompt = ask_name;
+    }
+    from_net = !from_net;
+  }
+  return set;
+}
+
+std::string skill_of_supply(const Problem& problem) {
+  const lessons::Supply& supply = *problem.supply;
+  if (supply.price) {
+    return "cost";
+  }
+  if (supply.purpose == "cover") {
+    return "cover";
+  }
+  if (supply.purpose == "edge") {
+    return "edging";
+  }
+  return supply.rounding == lessons::Rounding::Down ? "pour" : "fill";
+}
+
+std::string skill_of_measure(const Problem& problem, Asked asked) {
+  const bool from_surface = problem.known.count("surface_area") > 0;
+  switch (asked) {
+    case Asked::Surface:
+      return problem.open.empty() ? "surface" : "open";
+    case Asked::Lateral:
+      return "lateral";
+    case Asked::BaseArea:
+      return "base-area";
+    case Asked::Volume:
+      return from_surface ? "chain" : "volume";
+    case Asked::Length:
+      return from_surface ? "edge-from-surface" : "edge-from-volume";
+    case Asked::Faces:
+      return "faces";
+    default:
+      return "name";
+  }
+}
+
+}  // namespace
+
+AnswerForm answer_form(const QuizItem& item) {
+  const auto question = practice::question_of(item.problem);
+  if (!question || question->asked == Asked::Name) {
+    return item.from_net ? AnswerForm::NetName : AnswerForm::Name;
+  }
+  return question->asked == Asked::Faces ? AnswerForm::Count : AnswerForm::Number;
+}
+
+std::string skill_of(const Problem& problem) {
+  if (problem.supply && problem.supply->each) {
+    return skill_of_supply(problem);
+  }
+  const auto question = practice::question_of(problem);
+  return question ? skill_of_measure(problem, question->asked) : "";
+}
+
+Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson) {
+  switch (setup.source) {
+    case QuizSource::Lesson: {
+      QuizSet set = set_of_lesson(lesson);
+      if (set.empty()) {
+        return failure(std::string("This lesson asks for nothing. Choose its nets, or made up."));
+      }
+      return set;
+    }
+    case QuizSource::Nets:
+      return set_of_nets(lesson, setup.seed);
+    case QuizSource::MadeUp:
+      break;
+  }
+  return made_up_set(setup);
+}
+
+practice::NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+  return practice::net_question({item.problem.solid}, seed, number);
+}
+
+}  // namespace fw::app

@@ -1,0 +1,135 @@
+#include <gmock/gmock.h>
+
+#include <set>
+
+#include "app/derived.hpp"
+#include "quiz_support.hpp"
+
+// The quiz for a class, on the state alone.
+namespace fw::app::test::quiz_class_test {
+namespace {
+
+using testing::SizeIs;
+
+constexpr QuizSetup of_class{Audience::Class, QuizSource::Lesson, {}, 1, 1};
+
+ItemShown shown(const Model& model) {
+  WorkedMemo memo;
+  return *derived_from(model.state, memo).item;
+}
+
+std::size_t right_of(const std::vector<practice::Choice>& choices) {
+  const auto right =
+      std::find_if(choices.begin(), choices.end(), [](const practice::Choice& one) { return one.is_right; });
+  return static_cast<std::size_t>(right - choices.begin());
+}
+
+TEST(QuizClass, GoesFromTheQuestionToOptionsToTheAnswerToTheNextAndBack) {
+  Model model = at_item("shade", of_class);
+  const std::size_t number = model.state.quiz.number;
+  EXPECT_TRUE(shown(model).choices.empty()) << "the question stands alone";
+  model = after(model, {StepQuiz{1}});
+  EXPECT_EQ(item(model).stage, ClassStage::Options);
+  EXPECT_THAT(shown(model).choices, SizeIs(4));
+  EXPECT_FALSE(item(model).done);
+  model = after(model, {StepQuiz{1}});
+  EXPECT_EQ(item(model).stage, ClassStage::Answer);
+  EXPECT_TRUE(item(model).done);
+  EXPECT_EQ(after(model, {StepQuiz{1}}).state.quiz.number, number + 1);
+  model = after(model, {StepQuiz{-1}});
+  EXPECT_EQ(item(model).stage, ClassStage::Options);
+  EXPECT_FALSE(item(model).done);
+  model = after(model, {StepQuiz{-1}});
+  EXPECT_EQ(item(model).stage, ClassStage::Question);
+  EXPECT_EQ(after(model, {StepQuiz{-1}}).state.quiz.number, number - 1);
+}
+
+TEST(QuizClass, EachWrongOptionIsOneMistakeAndOneIsRight) {
+  const lessons::Lesson lesson = *demo_model("shade").state.lesson;
+  for (std::uint64_t seed = 1; seed <= 4; ++seed) {
+    const auto set = quiz_set(made_up(seed, Audience::Class, 3), lesson);
+    ASSERT_TRUE(set.has_value());
+    for (std::size_t i = 0; i < set->size(); ++i) {
+      const std::vector<practice::Choice> choices = choices_for((*set)[i], seed, i);
+      ASSERT_GE(choices.size(), 2U) << (*set)[i].problem.prompt;
+      std::set<std::string> texts;
+      for (const practice::Choice& one : choices) {
+        texts.insert(one.text);
+        EXPECT_FALSE(one.message.empty());
+        EXPECT_EQ(one.cause.empty(), one.is_right) << one.text;
+        // What the diagnosis says of an option is not another thing than the option says of itself.
+        const auto diagnosis = practice::diagnosed((*set)[i].problem, one.text);
+        ASSERT_TRUE(diagnosis.has_value());
+        EXPECT_EQ(diagnosis->verdict == practice::AnswerVerdict::Right, one.is_right) << one.text;
+      }
+      EXPECT_EQ(texts.size(), choices.size());
+      EXPECT_EQ(std::count_if(choices.begin(), choices.end(), [](const practice::Choice& one) { return one.is_right; }),
+                1);
+    }
+  }
+}
+
+TEST(QuizClass, CountsHandsAndSaysWhichIdeaToTakeUp) {
+  Model model = after(at_item("shade", of_class), {StepHands{0, 1}});
+  EXPECT_TRUE(item(model).hands.empty()) << "no hands before there are options";
+  model = after(model, {StepQuiz{1}});
+  const std::size_t right = right_of(shown(model).choices);
+  const std::size_t wrong = right == 0 ? 1 : 0;
+  const std::size_t other = right == 3 ? 2 : 3;
+  model = after(model, {SetHands{right, "12"}, SetHands{wrong, "5"}, StepHands{other, 1}, StepHands{other, 1},
+                        StepHands{other, -1}, StepHands{other, -1}, StepHands{other, -1}, SetHands{wrong, "x"}});
+  EXPECT_EQ(item(model).hands[right], 12);
+  EXPECT_EQ(item(model).hands[wrong], 5);
+  EXPECT_EQ(item(model).hands[other], 0);
+  EXPECT_FALSE(shown(model).take_up.has_value()) << "the answer is not out yet";
+  model = after(model, {StepQuiz{1}});
+  EXPECT_EQ(shown(model).take_up, wrong);
+  EXPECT_EQ(shown(model).faces, shown(model).choices[wrong].faces);
+  EXPECT_EQ(after(model, {Undo{}, Undo{}, Undo{}}).state.quiz.items[model.state.quiz.number].hands[wrong], 5);
+}
+
+TEST(QuizClass, WithoutHandsNothingIsTakenUp) {
+  const Model model = after(at_item("shade", of_class), {StepQuiz{1}, StepQuiz{1}});
+  EXPECT_FALSE(shown(model).take_up.has_value());
+  EXPECT_TRUE(shown(model).faces.empty());
+}
+
+TEST(QuizClass, AnOptionCanBeSpokenOf) {
+  Model model = after(at_item("shade", of_class), {StepQuiz{1}, AnswerOption{2}});
+  EXPECT_EQ(item(model).hands[2], 1) << "a press is a hand while they are counted";
+  model = after(model, {StepQuiz{1}, AnswerOption{1}});
+  EXPECT_EQ(item(model).spoken, 1U);
+  EXPECT_EQ(shown(model).faces, shown(model).choices[1].faces);
+  EXPECT_FALSE(item(after(model, {AnswerOption{1}})).spoken.has_value());
+}
+
+TEST(QuizClass, KeepsNoAnswerOfAnyone) {
+  const Model model = after(at_item("shade", of_class), {StepQuiz{1}, SetHands{0, "9"}, StepQuiz{1}});
+  EXPECT_TRUE(model.state.quiz.attempts.empty());
+  EXPECT_TRUE(after(model, {AnswerTyped{"7"}}).state.quiz.attempts.empty());
+}
+
+TEST(QuizClass, AMixedSetOfTenIsRunThroughFromTheRemote) {
+  Model model = after(at_start(made_up(5, Audience::Class)), {StepQuiz{1}});
+  std::size_t presses = 0;
+  while (model.state.in_item() && presses < 60) {
+    model = after(model, {StepQuiz{1}});
+    ++presses;
+  }
+  EXPECT_EQ(presses, 30U) << "three for each of ten items";
+}
+
+TEST(QuizClass, ANetFoldsUpWithTheAnswerAndLiesOpenAgainOneStageBack) {
+  QuizSetup setup = of_class;
+  setup.source = QuizSource::Nets;
+  Model model = after(at_start(setup), {StartQuiz{}, StepQuiz{1}});
+  EXPECT_EQ(model.view.fold, 1.0);
+  model = after(model, {StepQuiz{1}});
+  EXPECT_EQ(model.view.motion, Motion::Closing);
+  model = after(model, {Tick{0.3}, StepQuiz{-1}});
+  EXPECT_EQ(model.view.fold, 1.0);
+  EXPECT_EQ(model.view.motion, Motion::Still);
+}
+
+}  // namespace
+}  // namespace fw::app::test::quiz_class_test
