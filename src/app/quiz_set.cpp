@@ -12,7 +12,6 @@ namespace {
 using lessons::Problem;
 using practice::Asked;
 
-constexpr std::size_t items_in_a_set = 10;
 constexpr const char* ask_net = "Which solid folds from this net?";
 constexpr const char* ask_name = "What is the name of this solid?";
 
@@ -198,6 +197,7 @@ Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Les
     case QuizSource::Nets:
       return set_of_nets(lesson, setup.seed);
     case QuizSource::MadeUp:
+    case QuizSource::Due:
       break;
   }
   return made_up_set(setup);

@@ -14,7 +14,7 @@ namespace fw::app {
 enum class Audience { Student, Class };
 
 /// Where the items of a set come from.
-enum class QuizSource { Lesson, Nets, MadeUp };
+enum class QuizSource { Lesson, Nets, MadeUp, Due };
 
 /// What the start page of the quiz says.
 struct QuizSetup {
@@ -25,6 +25,9 @@ struct QuizSetup {
   std::uint64_t seed = 1;          ///< other numbers, other nets
   friend bool operator==(const QuizSetup&, const QuizSetup&) = default;
 };
+
+/// Questions in a set that is made up.
+inline constexpr std::size_t items_in_a_set = 10;
 
 /// One question of a set.
 struct QuizItem {
@@ -50,6 +53,7 @@ enum class AnswerForm {
 ///   Lesson: what the lesson's problems ask for, one item each
 ///   Nets:   ten nets of the lesson's solids, never one solid twice in a row where there is another
 ///   MadeUp: ten problems of the types; every other name is asked from a net
+///   Due:    the same; the types are those that come back today
 /// Errors: a sentence that says what to choose instead.
 [[nodiscard]] Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson);
 

@@ -54,8 +54,13 @@ std::string Session::set_aside(const std::string& path, const std::string& reaso
 bool Session::dispatch(const Commands& commands) {
   const Model before = model_;
   for (const Command& command : commands.list()) {
+    const std::size_t answered = model_.state.quiz.attempts.size();
     Outcome outcome = apply(std::move(model_), command);
     model_ = std::move(outcome.model);
+    // An answer that is done again was counted when it was given.
+    if (!std::holds_alternative<Redo>(command)) {
+      record_from(answered);
+    }
     for (const Effect effect : outcome.effects) {
       carry_out(effect);
     }
@@ -86,6 +91,13 @@ void Session::carry_out(Effect effect) {
     case Effect::EraseProgress:
       show_progress(progress_.erase());
       break;
+  }
+}
+
+void Session::record_from(std::size_t first) {
+  const std::vector<practice::Attempt>& all = model_.state.quiz.attempts;
+  if (all.size() > first) {
+    record({all.begin() + static_cast<std::ptrdiff_t>(first), all.end()});
   }
 }
 

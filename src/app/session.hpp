@@ -36,6 +36,7 @@ class Session {
  private:
   void load(const std::string& folder, State fresh);
   void carry_out(Effect effect);
+  void record_from(std::size_t first);  ///< of the quiz's attempts
   void show_progress(std::string message);
   void write(const std::string& name, const std::string& text);
   [[nodiscard]] std::string set_aside(const std::string& path, const std::string& reason);

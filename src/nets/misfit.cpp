@@ -206,7 +206,7 @@ class Search {
 
   // ---- collisions ----
 
-  // Whether two faces are the ends of a strip: alike, apart, and every other face touches both.
+  // Whether two faces are the ends of a strip: alike, apart, and every other face is one of four corners between them.
   [[nodiscard]] bool are_ends(FaceId a, FaceId b) const {
     if (polyhedron_->faces()[a].size() != polyhedron_->faces()[b].size() || polyhedron_->edge_between(a, b) ||
         polyhedron_->faces()[a].size() + 2 != polyhedron_->faces().size()) {
@@ -214,7 +214,9 @@ class Search {
     }
     for (std::size_t f = 0; f < polyhedron_->faces().size(); ++f) {
       const FaceId face = FaceId::at(f);
-      if (face != a && face != b && (!polyhedron_->edge_between(a, face) || !polyhedron_->edge_between(b, face))) {
+      const bool is_between = polyhedron_->faces()[face].size() == 4 && polyhedron_->edge_between(a, face) &&
+                              polyhedron_->edge_between(b, face);
+      if (face != a && face != b && !is_between) {
         return false;
       }
     }

@@ -5,6 +5,7 @@
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
 #include "practice/face_account.hpp"
+#include "practice/net_tasks.hpp"
 #include "practice/quiz.hpp"
 #include "practice/slips.hpp"
 
@@ -98,20 +99,6 @@ std::string first_step(const Question& question) {
   }
 }
 
-Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
-  const NameFeedback feedback = name_feedback(problem.solid, typed);
-  Diagnosis diagnosis;
-  diagnosis.message = feedback.message;
-  diagnosis.verdict = feedback.verdict == solids::NameVerdict::Right     ? AnswerVerdict::Right
-                      : feedback.verdict == solids::NameVerdict::AskBase ? AnswerVerdict::Ask
-                      : feedback.verdict == solids::NameVerdict::Unknown ? AnswerVerdict::Unrecognized
-                                                                         : AnswerVerdict::Recognized;
-  if (feedback.verdict == solids::NameVerdict::WrongFamily || feedback.verdict == solids::NameVerdict::WrongBase) {
-    diagnosis.causes.push_back({"N9", feedback.message, {}, false});
-  }
-  return diagnosis;
-}
-
 Diagnosis judged_number(const lessons::Problem& problem, const Question& question, const TypedAnswer& typed) {
   std::vector<Number> roots;
   if (!is_right(typed, question, roots)) {
@@ -164,11 +151,28 @@ std::string text(AnswerVerdict verdict) {
   return "unrecognized";
 }
 
+Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
+  const NameFeedback feedback = name_feedback(problem.solid, typed);
+  Diagnosis diagnosis;
+  diagnosis.message = feedback.message;
+  diagnosis.verdict = feedback.verdict == solids::NameVerdict::Right     ? AnswerVerdict::Right
+                      : feedback.verdict == solids::NameVerdict::AskBase ? AnswerVerdict::Ask
+                      : feedback.verdict == solids::NameVerdict::Unknown ? AnswerVerdict::Unrecognized
+                                                                         : AnswerVerdict::Recognized;
+  if (feedback.verdict == solids::NameVerdict::WrongFamily || feedback.verdict == solids::NameVerdict::WrongBase) {
+    diagnosis.causes.push_back({"N9", feedback.message, {}, false});
+  }
+  return diagnosis;
+}
+
 Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
                                          const std::string& find) {
   const auto question = question_of(problem, find);
   if (!question) {
     return failure(question.error());
+  }
+  if (question->asked == Asked::Net) {
+    return judged_net(problem, typed);
   }
   if (question->asked == Asked::Name) {
     return judged_name(problem, typed);

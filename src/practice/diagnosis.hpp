@@ -43,4 +43,7 @@ struct Diagnosis {
 [[nodiscard]] Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
                                                        const std::string& find = "");
 
+/// Judges a typed name of the problem's solid, as name_feedback() does.
+[[nodiscard]] Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed);
+
 }  // namespace fw::practice

@@ -100,6 +100,11 @@ Result<Question, std::string> question_of(const lessons::Problem& problem, const
     question.truth = work->answer->count;
     return question;
   }
+  if (problem.net && (find.empty() || find == "net")) {
+    question.find = "net";
+    question.asked = Asked::Net;
+    return question;
+  }
   if (problem.find.empty() && find.empty()) {
     return failure(std::string("the problem asks for nothing, so no answer can be judged"));
   }

@@ -13,13 +13,13 @@ namespace fw::practice {
 using geometry::FaceId;
 
 /// What a problem asks for, as far as mistakes differ by it.
-enum class Asked { Surface, Lateral, BaseArea, Volume, Length, Count, Faces, Name };
+enum class Asked { Surface, Lateral, BaseArea, Volume, Length, Count, Faces, Name, Net };
 
 /// One thing that a problem asks for, with its answer.
 struct Question {
-  std::string find;  ///< "surface_area", "height", "name"; "count" of a word problem
+  std::string find;  ///< "surface_area", "height", "name"; "count" of a word problem, "net" of a net
   Asked asked = Asked::Surface;
-  std::optional<exact::Number> truth;  ///< none: the answer is a name
+  std::optional<exact::Number> truth;  ///< none: the answer is a name, or a choice about nets
   std::optional<units::Unit> unit;     ///< none: a plain count, or a name
   std::optional<reasoning::SupplyAnswer> packs;
 };

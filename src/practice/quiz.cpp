@@ -41,18 +41,6 @@ std::vector<EdgeId> random_hinges(const Polyhedron& polyhedron, Seed& seed) {
   return hinges;
 }
 
-std::vector<std::string> options_for(const solids::Solid& solid, Seed& seed) {
-  std::vector<std::string> options;
-  for (const std::string& name : solids::names_with_face_count(solid.faces().size())) {
-    if (options.size() + 1 < option_count && solids::judge_name(solid, name) != solids::NameVerdict::Right) {
-      options.push_back(name);
-    }
-  }
-  const std::size_t place = seed.below(options.size() + 1);
-  options.insert(options.begin() + static_cast<std::ptrdiff_t>(place), solid.name());
-  return options;
-}
-
 std::size_t pool_index(std::size_t pool_size, std::uint64_t seed, std::size_t number) {
   // A new shuffle of the pool for each round, so that every solid has its turn before one comes again.
   Seed stream{seed + number / pool_size};
@@ -65,6 +53,18 @@ std::size_t pool_index(std::size_t pool_size, std::uint64_t seed, std::size_t nu
 }
 
 }  // namespace
+
+std::vector<std::string> name_options(const solids::Solid& solid, Seed& seed) {
+  std::vector<std::string> options;
+  for (const std::string& name : solids::names_with_face_count(solid.faces().size())) {
+    if (options.size() + 1 < option_count && solids::judge_name(solid, name) != solids::NameVerdict::Right) {
+      options.push_back(name);
+    }
+  }
+  const std::size_t place = seed.below(options.size() + 1);
+  options.insert(options.begin() + static_cast<std::ptrdiff_t>(place), solid.name());
+  return options;
+}
 
 nets::HingeTree random_net(const Polyhedron& polyhedron, FaceId root, Seed& seed) {
   constexpr int tries = 1000;
@@ -106,7 +106,7 @@ NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t s
   const FaceId root = FaceId::at(stream.below(polyhedron.faces().size()));
   nets::HingeTree net = random_net(polyhedron, root, stream);
   const double turn_rad = 2.0 * pi * static_cast<double>(stream.below(24)) / 24.0;
-  std::vector<std::string> options = options_for(solid, stream);
+  std::vector<std::string> options = name_options(solid, stream);
   const auto right = std::find(options.begin(), options.end(), solid.name());
   const auto right_option = static_cast<std::size_t>(right - options.begin());
   return {solid, std::move(polyhedron), std::move(net), turn_rad, flipped, std::move(options), right_option};

@@ -33,6 +33,9 @@ struct NetQuestion {
 /// The mirror image in the plane x = 0, its faces in the same order.
 [[nodiscard]] geometry::Polyhedron mirrored(const geometry::Polyhedron& polyhedron);
 
+/// The solid's name among names of other solids with as many faces, four at most, the right one at a place by chance.
+[[nodiscard]] std::vector<std::string> name_options(const solids::Solid& solid, Seed& seed);
+
 /// What a typed name deserves: its verdict and what to say, in one or two short sentences with one thing to do.
 struct NameFeedback {
   solids::NameVerdict verdict = solids::NameVerdict::Unknown;

@@ -7,6 +7,7 @@
 #include "exact/print_number.hpp"
 #include "practice/diagnosis.hpp"
 #include "practice/generate/generate.hpp"
+#include "practice/net_tasks.hpp"
 #include "practice/seed.hpp"
 
 namespace fw::practice::diagnosis_rates_test {
@@ -62,7 +63,8 @@ void judge_right_answers(std::size_t count) {
     const auto question = question_of(problem);
     ASSERT_TRUE(question.has_value()) << question.error();
     if (!question->truth) {
-      EXPECT_EQ(diagnosed(problem, problem.solid.name())->verdict, AnswerVerdict::Right) << problem.solid.name();
+      const std::string answer = problem.net ? net_answer(problem) : problem.solid.name();
+      EXPECT_EQ(diagnosed(problem, answer)->verdict, AnswerVerdict::Right) << problem.solid.name() << ": " << answer;
       continue;
     }
     for (const std::string& typed : right_forms(*question)) {

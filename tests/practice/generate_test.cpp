@@ -115,12 +115,12 @@ TEST(Generator, GivesTheSameProblemsForTheSameSeed) {
             (question->truth ? exact::shown(*question->truth, 2).text : "") + "\n";
   }
   EXPECT_EQ(told,
-            "cube, count: 4\n"
-            "triangular prism, surface_area: 1120\n"
-            "rectangular pyramid, base_area: 280\n"
-            "rectangular prism, volume: 3520\n"
-            "rectangular prism, name: \n"
-            "rectangular prism, surface_area: 792\n");
+            "rectangular prism, surface_area: 358\n"
+            "square pyramid, count: 4\n"
+            "triangular prism, volume: 420\n"
+            "rectangular prism, surface_area: 920\n"
+            "cube, net: \n"
+            "trapezoidal prism, base_area: 80\n");
   EXPECT_EQ(lessons_of(request_of(2026, 2, 6)).at(0), lesson);
 }
 

@@ -22,6 +22,24 @@ void come_to_item(Model& model) {
   model.view.nearness = 1;
 }
 
+/// The setup with its types filled in where progress says which come back today.
+QuizSetup full_setup(const Model& model) {
+  QuizSetup setup = model.state.quiz.setup;
+  const ProgressPage& page = model.view.progress;
+  if (setup.source != QuizSource::Due) {
+    return setup;
+  }
+  std::vector<std::string> types;
+  for (const practice::TypeName& type : practice::type_names()) {
+    if (type.level <= setup.level) {
+      types.push_back(type.key);
+    }
+  }
+  const practice::Progress kept = page.kept ? *page.kept : practice::Progress{};
+  setup.types = practice::spaced_set(kept, page.today, types, items_in_a_set);
+  return setup;
+}
+
 std::string go_forward(Model& model) {
   Quiz& quiz = model.state.quiz;
   if (!quiz.set) {
@@ -90,7 +108,7 @@ std::string on(Model& model, const NewNumbers&) {
 
 std::string on(Model& model, const StartQuiz&) {
   Quiz& quiz = model.state.quiz;
-  auto set = quiz_set(quiz.setup, *model.state.lesson);
+  auto set = quiz_set(full_setup(model), *model.state.lesson);
   quiz.finished = 0;
   if (!set) {
     quiz.refusal = set.error();

@@ -127,6 +127,7 @@ inline constexpr WidgetId keys_close{"keys_close"};
 inline constexpr WidgetId blank_sheet{"blank_sheet"};
 
 inline constexpr WidgetId show_progress{"show_progress"};
+inline constexpr WidgetId quiz_progress{"quiz_progress"};
 inline constexpr WidgetId progress_sheet{"progress_sheet"};
 inline constexpr WidgetId progress_rows{"progress_rows"};
 inline constexpr WidgetId progress_close{"progress_close"};

@@ -105,14 +105,14 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
                               static_cast<std::size_t>(setup.audience), column.take(sizes.field), low)) {
     out.push_back(SetAudience{static_cast<Audience>(*who)});
   }
-  if (const auto from = choice(ui, ids::quiz_source, "From", {"this lesson", "its nets", "made up"},
+  if (const auto from = choice(ui, ids::quiz_source, "From", {"this lesson", "its nets", "made up", "due today"},
                                static_cast<std::size_t>(setup.source), column.take(sizes.field), low)) {
     out.push_back(SetQuizSource{static_cast<QuizSource>(*from)});
   }
   if (setup.source == QuizSource::Lesson) {
     return;
   }
-  if (setup.source == QuizSource::MadeUp) {
+  if (setup.source != QuizSource::Nets) {
     if (const auto level =
             choice(ui, ids::quiz_level, "Level",
                    low ? std::vector<std::string>{"level 1", "2", "3"} : std::vector<std::string>{"1", "2", "3"},
@@ -129,6 +129,11 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   if (ui.button(ids::quiz_numbers, fresh, row.take(ui.button_width(fresh, small)), small)) {
     out.push_back(NewNumbers{});
   }
+  const std::string so_far = "so far";
+  if (setup.source == QuizSource::Due &&
+      ui.button(ids::quiz_progress, so_far, row.take(ui.button_width(so_far, small)), small)) {
+    out.push_back(ShowProgress{true});
+  }
 }
 
 /// What is to be known before the start: why there is no set, that one is done, or what will come.
@@ -144,6 +149,9 @@ std::string about_set(const Quiz& quiz) {
       return "The problems of this lesson, in its order.";
     case QuizSource::Nets:
       return "Ten nets of the lesson's solids, turned and flipped. Which solid folds from each?";
+    case QuizSource::Due:
+      return "Ten problems of what comes back today, then of what was not asked yet. What went wrong comes back the "
+             "same day, what went right after 1, 3, 7 and 21 days.";
     case QuizSource::MadeUp:
       break;
   }

@@ -5,6 +5,7 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
 
 namespace fw::cli {
@@ -109,6 +110,22 @@ void tell(const ExplainOptions& options, const lessons::Problem& problem, const 
   std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << message << '\n';
 }
 
+void print_heading(const lessons::Problem& problem, const std::string& route) {
+  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : problem.prompt) << route << '\n';
+}
+
+// A question about nets has one way to its answer: folding.
+void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
+  const std::vector<Step> steps = practice::net_steps(problem);
+  const std::string answer = practice::net_answer(problem);
+  if (as_json) {
+    list.push_back({{"id", problem.id}, {"find", "net"}, {"answer", {{"text", answer}}}, {"steps", steps_json(steps)}});
+    return;
+  }
+  print_heading(problem, "");
+  std::cout << reasoning::steps_text(steps) << "  Answer: " << answer << "\n\n";
+}
+
 ExitStatus explain(const ExplainOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
@@ -122,6 +139,10 @@ ExitStatus explain(const ExplainOptions& options) {
   }
   Json list = Json::array();
   for (const lessons::Problem& whole : chosen_problems(*lesson, options.lesson, options.problem, status)) {
+    if (whole.net) {
+      explain_net(whole, options.json, list);
+      continue;
+    }
     bool told = false;
     for (const NamedRoute& named : routes_of(options.route)) {
       lessons::Problem problem = whole;
@@ -147,8 +168,7 @@ ExitStatus explain(const ExplainOptions& options) {
           list.push_back(explanation_json(problem.id, named.name, one));
           continue;
         }
-        std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : problem.prompt)
-                  << (options.route == "both" ? " (" + named.name + ")" : "") << '\n';
+        print_heading(problem, options.route == "both" ? " (" + named.name + ")" : "");
         print_text(one);
         std::cout << '\n';
       }

@@ -9,6 +9,7 @@
 #include "platform/files.hpp"
 #include "practice/figure.hpp"
 #include "practice/generate/generate.hpp"
+#include "practice/net_tasks.hpp"
 
 namespace fw::cli {
 namespace {
@@ -36,6 +37,9 @@ std::string path_of(const std::string& output, std::size_t version, std::size_t 
 }
 
 std::string answer_of(const lessons::Problem& problem) {
+  if (problem.net) {
+    return practice::net_answer(problem);
+  }
   const auto question = practice::question_of(problem);
   if (!question || !question->truth) {
     return problem.solid.name();

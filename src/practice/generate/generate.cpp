@@ -6,6 +6,7 @@
 #include <set>
 
 #include "exact/print_number.hpp"
+#include "lessons/masking.hpp"
 #include "practice/generate/types.hpp"
 #include "practice/signatures.hpp"
 
@@ -17,7 +18,7 @@ using lessons::Problem;
 const std::vector<ProblemType>& types() {
   static const std::vector<ProblemType> table = [] {
     std::vector<ProblemType> all;
-    for (const auto& part : {measure_types(), unknown_types(), supply_types()}) {
+    for (const auto& part : {measure_types(), unknown_types(), supply_types(), net_types()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;
@@ -153,6 +154,7 @@ class Maker {
     blueprint.unit = plan_.below(2) == 0 ? "cm" : "in";
     blueprint.story = plan_.below(12);
     blueprint.thing = plan_.below(12);
+    blueprint.trap = plan_.below(120);
     return blueprint;
   }
 
@@ -218,7 +220,7 @@ class Maker {
       return;
     }
     const bool ends = !is_number || exact::shown(*question->truth, 1).exact;
-    if (ends && number != "1" && !hides_a_mistake(problem, *question)) {
+    if (ends && number != "1" && !hides_a_mistake(problem, *question) && lessons::masking_hints(problem).empty()) {
       row.push_back({problem, answer, value});
     }
   }
