@@ -1,6 +1,7 @@
 #include "nets/cutout.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "base/ensure.hpp"
@@ -192,26 +193,38 @@ Cutout with(const Cutout& cutout, Piece piece) {
   return checked(std::move(pieces));
 }
 
-std::vector<Cutout> with_one_piece_moved(const Cutout& cutout) {
-  std::vector<Cutout> found;
+std::vector<Move> possible_moves(const Cutout& cutout) {
+  std::vector<Move> moves;
+  const auto place_of = [](PieceId piece, PieceId leaf) {
+    return piece > leaf ? PieceId::at(piece.index() - 1) : piece;
+  };
   for (const PieceId leaf : leaves(cutout)) {
-    const Piece& piece = cutout.pieces()[leaf];
-    const Cutout rest = without(cutout, leaf);
-    // Where it hangs now, as the rest counts its pieces.
-    Joint now = *piece.joint;
-    now.on = now.on > leaf ? PieceId::at(now.on.index() - 1) : now.on;
-    for (const PieceEdge& edge : free_edges(rest)) {
-      for (std::size_t by = 0; by < piece.shape.size(); ++by) {
+    const Joint& now = *cutout.pieces()[leaf].joint;
+    std::vector<PieceEdge> edges = free_edges(cutout);
+    edges.push_back({now.on, now.edge});
+    for (const PieceEdge& edge : edges) {
+      for (std::size_t by = 0; by < edge_count(cutout, leaf); ++by) {
         const Joint joint{edge.piece, edge.edge, by};
-        if (joint == now) {
-          continue;
-        }
-        Cutout moved = with(rest, {piece.shape, piece.copy_of, joint});
-        const PieceId last = PieceId::at(moved.pieces().size() - 1);
-        if (equally_long(moved, edge, {last, by}) && overlapping(moved).empty()) {
-          found.push_back(std::move(moved));
+        if (edge.piece != leaf && joint != now && equally_long(cutout, edge, {leaf, by})) {
+          moves.push_back({leaf, {place_of(edge.piece, leaf), edge.edge, by}});
         }
       }
+    }
+  }
+  return moves;
+}
+
+Cutout moved(const Cutout& cutout, const Move& move) {
+  const Piece& piece = cutout.pieces()[move.leaf];
+  return with(without(cutout, move.leaf), {piece.shape, piece.copy_of, move.joint});
+}
+
+std::vector<Cutout> with_one_piece_moved(const Cutout& cutout) {
+  std::vector<Cutout> found;
+  for (const Move& move : possible_moves(cutout)) {
+    Cutout other = moved(cutout, move);
+    if (overlapping(other).empty()) {
+      found.push_back(std::move(other));
     }
   }
   return found;
@@ -230,6 +243,20 @@ IdVector<PieceId, Polygon> laid_flat(const Cutout& cutout) {
                            holder[piece.joint->edge]));
   }
   return laid;
+}
+
+std::vector<Polygon> lying(const Cutout& cutout, double turn_rad, bool flipped) {
+  const double along = std::cos(turn_rad);
+  const double across = std::sin(turn_rad);
+  std::vector<Polygon> pieces;
+  for (Polygon polygon : laid_flat(cutout)) {
+    for (Vec2& corner : polygon) {
+      const Vec2 seen{flipped ? -corner.x : corner.x, corner.y};
+      corner = {seen.x * along - seen.y * across, seen.x * across + seen.y * along};
+    }
+    pieces.push_back(std::move(polygon));
+  }
+  return pieces;
 }
 
 std::vector<std::pair<PieceId, PieceId>> overlapping(const Cutout& cutout) {

@@ -78,12 +78,24 @@ class Cutout {
 [[nodiscard]] Cutout without(const Cutout& cutout, PieceId leaf);
 /// With one more piece at the end. Requires: the joint's edge is free.
 [[nodiscard]] Cutout with(const Cutout& cutout, Piece piece);
-/// Every cut-out that comes about when one leaf is hung on another free edge of equal length, where no pieces lie on
-/// each other; the moved piece is the last one.
+/// One leaf taken off and hung elsewhere; `joint` counts the pieces as they are without it.
+struct Move {
+  PieceId leaf;
+  Joint joint;
+  friend bool operator==(const Move&, const Move&) = default;
+};
+/// Every other place where a leaf can hang by an edge as long as the free edge there.
+[[nodiscard]] std::vector<Move> possible_moves(const Cutout& cutout);
+/// The moved piece is the last one then. Requires: the move is one of possible_moves().
+[[nodiscard]] Cutout moved(const Cutout& cutout, const Move& move);
+/// Every cut-out that comes about by one move, where no pieces lie on each other.
 [[nodiscard]] std::vector<Cutout> with_one_piece_moved(const Cutout& cutout);
 
 /// The pieces where they lie on the table, the first one as its corners are given.
 [[nodiscard]] IdVector<PieceId, geometry::Polygon> laid_flat(const Cutout& cutout);
+/// As laid_flat(), turned over left to right where `flipped`, then turned counterclockwise by `turn_rad`. Corners keep
+/// their numbers, so that flipped pieces run clockwise. Shape: [piece][corner], y up.
+[[nodiscard]] std::vector<geometry::Polygon> lying(const Cutout& cutout, double turn_rad, bool flipped);
 /// The pairs of pieces whose insides meet on the table, by more than the card's tolerance.
 [[nodiscard]] std::vector<std::pair<PieceId, PieceId>> overlapping(const Cutout& cutout);
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
 
 #include "base/ensure.hpp"
 #include "nets/misfit.hpp"
@@ -105,14 +104,16 @@ class Walker {
   [[nodiscard]] FoldTest walked(FaceId start, std::size_t turn, bool flipped) const {
     FoldTest test;
     test.flipped = flipped;
-    for (const Piece& piece : cutout_->pieces()) {
+    test.landings = IdVector<PieceId, std::optional<Landing>>(cutout_->pieces().size());
+    for (std::size_t p = 0; p < cutout_->pieces().size(); ++p) {
+      const Piece& piece = cutout_->pieces()[PieceId::at(p)];
+      std::optional<Landing>& landing = test.landings[PieceId::at(p)];
       if (!piece.joint) {
-        test.landings.push_back(landed(piece, start, turn, flipped));
+        landing = landed(piece, start, turn, flipped);
         continue;
       }
       const std::optional<Landing>& holder = test.landings[piece.joint->on];
       if (!holder || !holder->is_walked) {
-        test.landings.push_back(std::nullopt);
         continue;
       }
       const std::vector<EdgeId>& sides = polyhedron_->edges_of(holder->face);
@@ -122,13 +123,13 @@ class Walker {
       const auto side = static_cast<std::size_t>(std::find(theirs.begin(), theirs.end(), hinge) - theirs.begin());
       const std::size_t corners = theirs.size();
       const std::size_t by = std::min(piece.joint->by, corners - 1);
-      test.landings.push_back(landed(piece, next, turn_for(flipped, by, side, corners), flipped));
+      landing = landed(piece, next, turn_for(flipped, by, side, corners), flipped);
     }
     return test;
   }
 
   [[nodiscard]] Score score_of(const FoldTest& test) const {
-    std::set<FaceId> covered;
+    std::vector<char> is_covered(corners_.size(), 0);
     Score score{};
     for (std::size_t p = 0; p < test.landings.size(); ++p) {
       const std::optional<Landing>& landing = test.landings[PieceId::at(p)];
@@ -137,7 +138,8 @@ class Walker {
         continue;
       }
       if (landing->fits) {
-        covered.insert(landing->face);
+        score[0] += is_covered[landing->face.index()] == 0 ? 1U : 0U;
+        is_covered[landing->face.index()] = 1;
         ++score[1];
       }
       score[2] += landing->is_walked ? 1U : 0U;
@@ -146,7 +148,6 @@ class Walker {
       }
       score[4] += piece.copy_of == landing->face && !test.flipped ? 1U : 0U;
     }
-    score[0] = covered.size();
     return score;
   }
 

@@ -140,7 +140,12 @@ TEST(Schema, RefusesWhatTheReaderRefusesInForm) {
   const fs::path path = fs::path(testing::TempDir()) / "refused_lesson.json";
   for (const std::string& bad :
        {lesson_with(R"(, "note": "x")"), lesson_with(R"(, "find": [])"), lesson_with_solid(R"({"kind": "piramid"})"),
-        lesson_with_solid(R"({"kind": "cube", "edge": 7})"),
+        lesson_with_solid(R"({"kind": "cube", "edge": 7})"), lesson_with(R"(, "net": {"ask": "is_it"})"),
+        lesson_with(R"(, "net": {"ask": "is_it", "pieces": [{"face": 1}, 2]})"),
+        lesson_with(R"(, "net": {"ask": "is_it", "pieces": [{"face": 1}, {"face": 3}]})"),
+        lesson_with(R"(, "net": {"ask": "is_it", "pieces": [{"face": 1, "unit": "cm"}]})"),
+        lesson_with(R"(, "find": ["volume"], "net": {"ask": "is_it", "pieces": [{"face": 1}]})"),
+        lesson_with(R"(, "net": {"ask": "is_it", "pieces": [{"face": 1}], "places": []})"),
         std::string(R"({"lesson": 2, "title": "T", "problems": []})")}) {
     std::ofstream(path) << bad;
     EXPECT_NE(breaks_of_schema(path), "") << bad;

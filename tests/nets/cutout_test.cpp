@@ -56,6 +56,17 @@ TEST(Cutout, knows_its_outline_and_its_leaves) {
   EXPECT_EQ(with_one_piece_moved(row).size(), 6U * 4U - 1U);
 }
 
+TEST(Cutout, lies_as_it_is_turned_and_flipped) {
+  const Cutout pair = Cutout::make({{square}, hung(square, 0, 1, 3)}).value();
+  const auto is_at = [](Vec2 corner, Vec2 place) { return glm::length(corner - place) < 1e-12; };
+  const auto quarter = lying(pair, test::pi / 2, false);
+  EXPECT_TRUE(is_at(quarter[1][1], {0, 2}));  // (2, 0) a quarter turn on
+  const auto other_side = lying(pair, test::pi / 2, true);
+  EXPECT_TRUE(is_at(other_side[1][1], {0, -2}));
+  EXPECT_GT(geometry::signed_area(quarter[1]), 0);
+  EXPECT_LT(geometry::signed_area(other_side[1]), 0);
+}
+
 TEST(Cutout, pieces_that_lie_on_each_other_are_found) {
   const Cutout ring =
       Cutout::make(

@@ -189,6 +189,20 @@ TEST(FoldTest, finds_both_ends_on_one_side_of_the_strip) {
   EXPECT_EQ(test.finding->pieces.size(), 2U);
 }
 
+TEST(FoldTest, speaks_of_a_strip_only_where_there_are_two_ends) {
+  // Opposite triangles of a pyramid are no ends: the square between them is no strip with its other two triangles.
+  const Polyhedron solid = test::pyramid(4, 1.2);
+  std::size_t collisions = 0;
+  for (const HingeTree& tree : distinct_nets(solid, FaceId::at(0), 8).nets) {
+    for (const Cutout& cutout : with_one_piece_moved(cutout_of(solid, tree))) {
+      const FoldTest test = fold_test(solid, cutout);
+      collisions += test.finding && test.finding->misfit == Misfit::Collision ? 1U : 0U;
+      EXPECT_FALSE(test.finding && test.finding->misfit == Misfit::SameSide);
+    }
+  }
+  EXPECT_GT(collisions, 0U);
+}
+
 // The star of a pyramid with side 10 and triangles of another height on it.
 Cutout star_with(const Polyhedron& solid, const std::vector<double>& heights) {
   const Cutout net = cutout_of(solid, star(solid));

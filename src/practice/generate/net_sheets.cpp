@@ -1,7 +1,6 @@
 #include "practice/generate/net_sheets.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <set>
 
@@ -54,22 +53,29 @@ bool shows_at_a_glance(const Cutout& cutout) {
 }
 
 std::optional<Cutout> with_moved_piece(const solids::Solid& solid, bool hard, Seed& seed) {
-  std::vector<Cutout> moved = nets::with_one_piece_moved(drawn_net(solid, seed));
-  shuffle(moved, seed);
-  constexpr std::size_t looked_at = 40;
-  for (std::size_t i = 0; i < std::min(moved.size(), looked_at); ++i) {
-    const nets::FoldTest test = nets::fold_test(solid.polyhedron(), moved[i]);
-    const bool is_told = !test.is_net() && (test.finding->misfit == nets::Misfit::Collision ||
-                                            test.finding->misfit == nets::Misfit::SameSide);
-    const bool is_plain = hard && solid.group_count() == 1 && shows_at_a_glance(moved[i]);
-    if (is_told && !is_plain) {
-      return moved[i];
+  const Cutout net = drawn_net(solid, seed);
+  std::vector<nets::Move> moves = nets::possible_moves(net);
+  shuffle(moves, seed);
+  constexpr std::size_t looked_at = 20;
+  std::optional<Cutout> other;  // where no two pieces meet on one face, since none has two places that are alike
+  for (std::size_t i = 0; i < std::min(moves.size(), looked_at); ++i) {
+    Cutout cutout = nets::moved(net, moves[i]);
+    if (!nets::overlapping(cutout).empty() || (hard && solid.group_count() == 1 && shows_at_a_glance(cutout))) {
+      continue;
+    }
+    const auto finding = nets::fold_test(solid.polyhedron(), cutout).finding;
+    if (finding && (finding->misfit == nets::Misfit::Collision || finding->misfit == nets::Misfit::SameSide)) {
+      return cutout;
+    }
+    if (finding && finding->misfit == nets::Misfit::EdgesDiffer) {
+      other = std::move(cutout);
     }
   }
-  return std::nullopt;
+  return other;
 }
 
-std::optional<Cutout> with_stretched_piece(const solids::Solid& solid, Seed& seed) {
+// By half where it shows at once, else by a quarter.
+std::optional<Cutout> with_stretched_piece(const solids::Solid& solid, bool hard, Seed& seed) {
   const Cutout net = drawn_net(solid, seed);
   const std::vector<PieceId> leaves = nets::leaves(net);
   const PieceId leaf = leaves[seed.below(leaves.size())];
@@ -79,8 +85,8 @@ std::optional<Cutout> with_stretched_piece(const solids::Solid& solid, Seed& see
   const Vec2 start = piece.shape[by];
   const Vec2 along = glm::normalize(piece.shape[(by + 1) % piece.shape.size()] - start);
   const Vec2 across{-along.y, along.x};
-  static constexpr std::array<double, 4> factors{0.5, 0.75, 1.25, 1.5};
-  const double factor = factors[seed.below(factors.size())];
+  const double share = hard ? 0.25 : 0.5;
+  const double factor = seed.below(2) == 0 ? 1 - share : 1 + share;
   for (Vec2& corner : piece.shape) {
     corner += across * (glm::dot(corner - start, across) * (factor - 1));
   }
@@ -201,6 +207,9 @@ Cutout drawn_net(const solids::Solid& solid, Seed& seed) {
 
 std::optional<Cutout> drawn_trap(const solids::Solid& solid, Trap trap, bool hard, Seed& seed) {
   constexpr int draws = 12;
+  if (trap == Trap::Short && !face_below_apex(solid.polyhedron())) {
+    return std::nullopt;
+  }
   for (int i = 0; i < draws; ++i) {
     std::optional<Cutout> cutout;
     switch (trap) {
@@ -208,7 +217,7 @@ std::optional<Cutout> drawn_trap(const solids::Solid& solid, Trap trap, bool har
         cutout = with_moved_piece(solid, hard, seed);
         break;
       case Trap::Stretched:
-        cutout = with_stretched_piece(solid, seed);
+        cutout = with_stretched_piece(solid, hard, seed);
         break;
       case Trap::Count:
         cutout = with_wrong_count(solid, seed);
@@ -224,7 +233,7 @@ std::optional<Cutout> drawn_trap(const solids::Solid& solid, Trap trap, bool har
   return std::nullopt;
 }
 
-std::optional<lessons::NetSheet> drawn_sheet(const solids::Solid& solid, const Cutout& cutout, Seed& seed) {
+std::optional<lessons::NetSheet> drawn_sheet(const solids::Solid& solid, const Cutout& cutout, int level, Seed& seed) {
   std::vector<lessons::PieceEntry> entries;
   std::vector<Piece> pieces;
   for (const Piece& piece : cutout.pieces()) {
@@ -235,8 +244,9 @@ std::optional<lessons::NetSheet> drawn_sheet(const solids::Solid& solid, const C
     pieces.push_back({lessons::shape_of(entry, solid), entry.face, entry.joint});
     entries.push_back(std::move(entry));
   }
-  const int turn_degrees = 15 * static_cast<int>(seed.below(24));
-  const bool flipped = seed.below(2) == 1;
+  const int step_degrees = level == 1 ? 90 : 15;
+  const int turn_degrees = step_degrees * static_cast<int>(seed.below(static_cast<std::size_t>(360 / step_degrees)));
+  const bool flipped = seed.below(2) == 1 && level > 1;
   auto written = Cutout::make(std::move(pieces));
   if (!written || !nets::overlapping(*written).empty()) {
     return std::nullopt;

@@ -21,13 +21,13 @@ enum class Trap {
   Short,      ///< triangles as high as the apex, or shorter: only where all of them stand on the base
 };
 /// Nothing where the solid has none of that sort, or none was found in a few draws.
-/// `hard`: where all faces are alike, one that holds no block of four and no five in a row.
+/// `hard`: stretched by little; where all faces are alike, one that holds no block of four and no five in a row.
 [[nodiscard]] std::optional<nets::Cutout> drawn_trap(const solids::Solid& solid, Trap trap, bool hard, Seed& seed);
 
-/// As a lesson writes it, lying turned and flipped by chance; pieces that are no copy of a face of this solid by
-/// corners with four decimals at most.
+/// As a lesson writes it, lying turned by chance, from level 2 on by odd angles and flipped; pieces that are no copy of
+/// a face of this solid by corners with four decimals at most.
 [[nodiscard]] std::optional<lessons::NetSheet> drawn_sheet(const solids::Solid& solid, const nets::Cutout& cutout,
-                                                           Seed& seed);
+                                                           int level, Seed& seed);
 /// The pieces without the word that they are copies of faces: for a net of another solid.
 [[nodiscard]] nets::Cutout unmarked(const nets::Cutout& cutout);
 

@@ -34,7 +34,8 @@ std::optional<Problem> net_name(const Blueprint& blueprint, Seed& seed) {
   auto problem = on_solid(blueprint, seed,
                           {"A net for the fair lies on the table. Which solid does it fold into?",
                            "Somebody cut out this net and did not say what for. Name the solid."});
-  auto sheet = problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), seed) : std::nullopt;
+  auto sheet =
+      problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), blueprint.level, seed) : std::nullopt;
   if (!sheet) {
     return std::nullopt;
   }
@@ -42,19 +43,34 @@ std::optional<Problem> net_name(const Blueprint& blueprint, Seed& seed) {
   return problem;
 }
 
+// Of each family, in their order.
+const std::vector<std::size_t>& face_counts() {
+  static const std::vector<std::size_t> counts = [] {
+    std::vector<std::size_t> all;
+    for (const Family& family : families()) {
+      Seed seed{1};
+      const auto solid = solids::Solid::make(family.draw(seed, 1, Labels::All, "cm"));
+      all.push_back(solid ? solid->faces().size() : 0);
+    }
+    return all;
+  }();
+  return counts;
+}
+
 // A net of another solid with as many faces, its pieces given by their corners.
 std::optional<Cutout> look_alike(const Problem& problem, const Blueprint& blueprint, Seed& seed) {
   std::vector<const Family*> others;
-  for (const Family& family : families()) {
-    if (family.level <= blueprint.level && family.key != blueprint.family->key) {
+  for (std::size_t i = 0; i < families().size(); ++i) {
+    const Family& family = families()[i];
+    if (family.level <= blueprint.level && &family != blueprint.family &&
+        face_counts()[i] == problem.solid.faces().size()) {
       others.push_back(&family);
     }
   }
   shuffle(others, seed);
   for (const Family* family : others) {
     const auto other = made_problem(family->draw(seed, blueprint.level, Labels::All, blueprint.unit), {}, "name", "");
-    if (other && other->solid.faces().size() == problem.solid.faces().size() &&
-        other->solid.name() != problem.solid.name()) {
+    if (other && other->solid.name() != problem.solid.name()) {
       return unmarked(drawn_net(other->solid, seed));
     }
   }
@@ -79,10 +95,10 @@ std::vector<NetSheet> wrong_sheets(const Problem& problem, const Blueprint& blue
     const bool is_pointed = seed.below(2) == 0;
     std::optional<Cutout> cutout =
         sort == 0   ? drawn_trap(problem.solid, Trap::Moved, blueprint.level > 1, seed)
-        : sort == 1 ? drawn_trap(problem.solid, is_pointed ? Trap::Short : Trap::Stretched, false, seed)
+        : sort == 1 ? drawn_trap(problem.solid, is_pointed ? Trap::Short : Trap::Stretched, blueprint.level > 1, seed)
         : sort == 2 ? look_alike(problem, blueprint, seed)
                     : drawn_trap(problem.solid, Trap::Count, false, seed);
-    auto sheet = cutout ? drawn_sheet(problem.solid, *cutout, seed) : std::nullopt;
+    auto sheet = cutout ? drawn_sheet(problem.solid, *cutout, blueprint.level, seed) : std::nullopt;
     const auto finding =
         sheet ? nets::fold_test(problem.solid.polyhedron(), sheet->cutout).finding : std::optional<nets::Finding>{};
     if (finding && std::count(misfits.begin(), misfits.end(), finding->misfit) < most_of_one_sort) {
@@ -97,7 +113,8 @@ std::optional<Problem> choose_net(const Blueprint& blueprint, Seed& seed) {
   auto problem = on_solid(blueprint, seed,
                           {"Four pieces of card lie ready for {a thing}. Which one folds into the solid shown?",
                            "Only one of these cut-outs makes {a thing} like the one shown. Which one?"});
-  auto right = problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), seed) : std::nullopt;
+  auto right =
+      problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), blueprint.level, seed) : std::nullopt;
   if (!right) {
     return std::nullopt;
   }
@@ -124,10 +141,12 @@ std::optional<Problem> is_it_a_net(const Blueprint& blueprint, Seed& seed) {
   if (blueprint.trap % 2 == 0) {
     cutout = drawn_net(problem->solid, seed);
   } else {
-    static const std::vector<Trap> traps{Trap::Moved, Trap::Stretched, Trap::Moved, Trap::Short, Trap::Count};
-    cutout = drawn_trap(problem->solid, traps[blueprint.trap / 2 % traps.size()], blueprint.level > 1, seed);
+    static const std::vector<Trap> traps{Trap::Moved, Trap::Stretched, Trap::Short, Trap::Count};
+    const bool hard = blueprint.level > 1;
+    cutout = drawn_trap(problem->solid, traps[blueprint.trap / 2 % traps.size()], hard, seed);
+    cutout = cutout ? cutout : drawn_trap(problem->solid, Trap::Moved, hard, seed);
   }
-  auto sheet = cutout ? drawn_sheet(problem->solid, *cutout, seed) : std::nullopt;
+  auto sheet = cutout ? drawn_sheet(problem->solid, *cutout, blueprint.level, seed) : std::nullopt;
   if (!sheet || is_net(*problem, sheet->cutout) != (blueprint.trap % 2 == 0)) {
     return std::nullopt;
   }
@@ -175,7 +194,7 @@ std::optional<Problem> complete_net(const Blueprint& blueprint, Seed& seed) {
     if (places.right.size() < 2 || places.right.size() > 4 || places.wrong.size() < 2) {
       continue;
     }
-    auto sheet = drawn_sheet(problem->solid, rest, seed);
+    auto sheet = drawn_sheet(problem->solid, rest, blueprint.level, seed);
     if (!sheet) {
       continue;
     }
