@@ -76,10 +76,14 @@ void add_amount(Worked& worked, const reasoning::SupplyWork& work) {
   add_part(worked, {}, {*work.amount_step}, work.sources);
 }
 
-void work_out(Worked& worked, const Work& work) {
+void work_out(Worked& worked, const lessons::Problem& problem, const Work& work) {
   const solids::Solid& solid = *worked.solid;
+  reasoning::SolutionOptions options;
+  options.open = worked.open;
+  const bool is_by_lesson = std::find(problem.find.begin(), problem.find.end(), worked.asked) != problem.find.end();
+  options.unit = is_by_lesson ? problem.unit : std::nullopt;
   if (work.route == RouteChoice::Both && worked.has_two_routes) {
-    auto routes = reasoning::two_routes(solid, worked.asked);
+    auto routes = reasoning::two_routes(solid, worked.asked, options);
     if (routes) {
       add_solution(worked, std::move(routes->by_formula), "by formula");
       add_solution(worked, std::move(routes->by_faces), "face by face");
@@ -87,8 +91,6 @@ void work_out(Worked& worked, const Work& work) {
       return;
     }
   }
-  reasoning::SolutionOptions options;
-  options.open = worked.open;
   if (work.route == RouteChoice::Faces && worked.has_two_routes) {
     options.route = Route::FaceByFace;
   }
@@ -108,6 +110,9 @@ bool has_two_routes(const solids::Solid& solid, const std::string& asked) {
 
 /// What is asked first: by the word problem, by the lesson, or else the surface area.
 std::string first_asked(const lessons::Problem& problem, const Worked& worked, bool is_lesson) {
+  if (worked.task) {
+    return worked.task->measure;
+  }
   if (worked.supply) {
     return measure_of_supply(*problem.supply, *worked.supply);
   }
@@ -129,7 +134,9 @@ void ask_by_lesson(Worked& worked, const lessons::Problem& problem) {
 
 void find_parts(Worked& worked, const lessons::Problem& problem, const Work& work) {
   if (worked.asked.empty()) {
-    add_amount(worked, *worked.supply);
+    if (worked.supply) {
+      add_amount(worked, *worked.supply);
+    }
     return;
   }
   if (worked.asked == surface_area) {
@@ -143,7 +150,7 @@ void find_parts(Worked& worked, const lessons::Problem& problem, const Work& wor
   }
   worked.solid = std::move(asked).value();
   worked.has_two_routes = worked.open.empty() && has_two_routes(*worked.solid, worked.asked);
-  work_out(worked, work);
+  work_out(worked, problem, work);
 }
 
 /// Puts a gap in the place of what a side comes out with: all of it, or what follows its last sign of equality.
@@ -209,7 +216,8 @@ Worked worked_for(const State& state) {
   worked.askable = reasoning::askable_measures(problem.solid);
   if (is_lesson) {
     ask_by_lesson(worked, problem);
-    worked.supply = work.asked.empty() ? reasoning::supply_work(problem) : std::nullopt;
+    worked.task = work.asked.empty() ? reasoning::task_work(problem) : std::nullopt;
+    worked.supply = work.asked.empty() && !worked.task ? reasoning::supply_work(problem) : std::nullopt;
   }
   worked.asked = work.asked.empty() ? first_asked(problem, worked, is_lesson) : work.asked;
   const reasoning::Askable about = named(worked, worked.asked);
@@ -217,6 +225,12 @@ Worked worked_for(const State& state) {
   worked.letter = about.letter;
   worked.solid = problem.solid;
   find_parts(worked, problem, work);
+  if (worked.task) {
+    // Where no formula leads to the measure that the task rests on, the task tells its value.
+    worked.missing.clear();
+    worked.title = worked.asked.empty() ? worked.task->name : worked.title;
+    add_part(worked, worked.parts.empty() ? "" : worked.task->title, worked.task->steps, worked.task->sources);
+  }
   if (worked.supply && worked.missing.empty()) {
     add_part(worked, worked.parts.empty() ? "" : "then the count", worked.supply->steps, worked.supply->sources);
   }

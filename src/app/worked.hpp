@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/apply.hpp"
+#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 #include "solids/solid.hpp"
 
@@ -34,6 +35,7 @@ struct Worked {
   std::vector<reasoning::Askable> by_lesson;  ///< those that the lesson asks for
   bool has_two_routes = false;
   std::optional<reasoning::SupplyWork> supply;  ///< of a word problem
+  std::optional<reasoning::TaskWork> task;      ///< what is asked in another way than by a measure
   std::vector<FaceId> open;                     ///< faces that do not count
 
   [[nodiscard]] const WorkPart& part_of(std::size_t step) const;

@@ -181,9 +181,29 @@ std::optional<std::string> count_hint(const Problem& problem) {
          ": rounding to the nearest gives the right number too, so other numbers would show who rounds the wrong way";
 }
 
+// Factors for which taking the exponent as a factor gives the right number.
+std::vector<std::string> scale_hints(const Problem& problem) {
+  std::vector<std::string> hints;
+  if (!problem.scale || !problem.scale->factor) {
+    return hints;
+  }
+  const bool asks_area = asks_for(problem, s) || asks_for(problem, l) || asks_for(problem, "base_area");
+  for (const auto& [dimension, is_asked] : {std::pair(2, asks_area), std::pair(3, asks_for(problem, v))}) {
+    const Number by_power = exact::power(*problem.scale->factor, dimension);
+    if (is_asked && by_power == Number::whole(dimension) * *problem.scale->factor) {
+      hints.push_back("with a factor of " + problem.scale->text + ", taking it times " + std::to_string(dimension) +
+                      " gives the right number too: another factor would show the mistake");
+    }
+  }
+  return hints;
+}
+
 }  // namespace
 
 std::vector<std::string> masking_hints(const Problem& problem) {
+  if (problem.scale) {
+    return scale_hints(problem);
+  }
   std::vector<std::string> hints;
   for (const Rule& rule : rules()) {
     const bool is_asked = std::any_of(rule.asked.begin(), rule.asked.end(),

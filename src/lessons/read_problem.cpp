@@ -10,6 +10,7 @@
 #include "lessons/read_measure.hpp"
 #include "lessons/read_net.hpp"
 #include "lessons/read_supply.hpp"
+#include "lessons/read_task.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -153,7 +154,13 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
 
 // What can only be judged once the solid stands: whether what is asked for and supplied exists on it.
 void check_asked(const JsonNode& node, const Problem& problem, const Context& context) {
-  const std::vector<std::string> names = askable(problem.solid);
+  if (problem.scale) {
+    return;  // asked of the copy
+  }
+  std::vector<std::string> names = askable(problem.solid);
+  if (problem.supply && problem.supply->purpose != "pack") {
+    names.emplace_back("purpose");
+  }
   const JsonNode* find = node.find("find");
   for (std::size_t i = 0; i < problem.find.size(); ++i) {
     if (std::find(names.begin(), names.end(), problem.find[i]) == names.end()) {
@@ -162,7 +169,7 @@ void check_asked(const JsonNode& node, const Problem& problem, const Context& co
     }
   }
   if (problem.supply) {
-    check_supply(*node.find("supply"), *problem.supply, problem.solid, context);
+    check_supply(*node.find("supply"), problem, context);
   }
 }
 
@@ -182,7 +189,9 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
-  check_keys(node, {"id", "prompt", "solid", "open", "known", "find", "supply", "net"}, "a problem", context);
+  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find", "supply", "net"};
+  keys.insert(keys.end(), task_keys().begin(), task_keys().end());
+  check_keys(node, keys, "a problem", context);
   std::string id = read_id(node, ids, context);
   std::string prompt = read_prompt(node, context);
   const std::size_t errors_before_solid = report.errors();
@@ -222,6 +231,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     problem.open = read_open(*open, problem.solid, context.at("open"));
     check_open(node, problem, context);
   }
+  read_task(node, problem, context);
   check_asked(node, problem, context);
   if (const JsonNode* net = node.find("net")) {
     check_alone(node, context);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "lessons/asked.hpp"
+#include "lessons/asked_value.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
 
@@ -14,13 +15,13 @@ constexpr const char* example = R"({"cover": "surface_area", "each": "40 ft^2", 
 
 // Which of cover, fill and edge stands there, and for what measure.
 void read_purpose(const JsonNode& node, Supply& supply, const Context& context) {
-  for (const char* purpose : {"cover", "fill", "edge"}) {
+  for (const char* purpose : {"cover", "fill", "edge", "pack"}) {
     const JsonNode* measure = node.find(purpose);
     if (measure == nullptr) {
       continue;
     }
     if (!supply.purpose.empty()) {
-      context.fault(*measure, "a supply has one of \"cover\", \"fill\" and \"edge\"; found a second one");
+      context.fault(*measure, "a supply has one of \"cover\", \"fill\", \"edge\" and \"pack\"; found a second one");
       continue;
     }
     supply.purpose = purpose;
@@ -28,15 +29,20 @@ void read_purpose(const JsonNode& node, Supply& supply, const Context& context) 
     supply.measure = name == nullptr ? "" : *name;
   }
   if (supply.purpose.empty()) {
-    context.fault(node, "a supply says what it is for: \"cover\", \"fill\" or \"edge\", as in " + std::string(example));
+    context.fault(
+        node, "a supply says what it is for: \"cover\", \"fill\", \"edge\" or \"pack\", as in " + std::string(example));
   }
 }
 
-void read_each(const JsonNode& node, Supply& supply, const Context& context) {
+void read_item(const JsonNode& node, Supply& supply, const Context& context) {
   if (const JsonNode* item = node.find("item")) {
     const std::string* name = text_at(*item, "an item", context.at("item"));
     supply.item = name == nullptr ? "" : *name;
   }
+}
+
+void read_each(const JsonNode& node, Supply& supply, const Context& context) {
+  read_item(node, supply, context);
   const JsonNode* each = node.find("each");
   if (each != nullptr && !supply.purpose.empty()) {
     supply.each = read_quantity(*each, dimension_of_purpose(supply.purpose), context.at("each"));
@@ -113,6 +119,68 @@ void read_coats(const JsonNode& node, Supply& supply, const Context& context) {
   supply.coats = coats;
 }
 
+// What is packed: the edges of one item, and nothing that belongs to other purposes.
+void read_pack(const JsonNode& node, Supply& supply, const Context& context) {
+  for (const char* key : {"each", "round", "price", "coats"}) {
+    if (const JsonNode* part = node.find(key)) {
+      context.at(key).fault(*part,
+                            in_quotes(key) + " does not go with \"pack\": whole items are counted along each edge");
+    }
+  }
+  if (supply.item.empty()) {
+    context.fault(node, "a supply that packs also says what is packed: \"item\": \"candle\"");
+  }
+  const JsonNode* box = node.find("box");
+  if (box == nullptr || !box->is(JsonNode::Kind::Object)) {
+    context.fault(box == nullptr ? node : *box,
+                  "a supply that packs says how large one item is: \"box\": {\"length\": \"5 cm\", \"width\": "
+                  "\"3 cm\", \"height\": \"2 cm\"}");
+    return;
+  }
+  check_keys(*box, {"length", "width", "height"}, "\"box\"", context);
+  std::vector<units::WrittenQuantity> edges;
+  for (const char* key : {"length", "width", "height"}) {
+    const Context here = context.at("box").at(key);
+    const JsonNode* edge = box->find(key);
+    if (edge == nullptr) {
+      here.fault(*box, "the key " + in_quotes(key) + " of what is packed is missing: write a length such as \"5 cm\"");
+    } else if (const auto quantity = read_quantity(*edge, 1, here)) {
+      edges.push_back(*quantity);
+    }
+  }
+  if (edges.size() == 3) {
+    supply.box = ItemBox{edges[0], edges[1], edges[2]};
+  }
+}
+
+void check_pack(const JsonNode& node, const Supply& supply, const Problem& problem, const Context& context) {
+  const solids::Solid& solid = problem.solid;
+  if (supply.measure != "volume") {
+    context.at("pack").fault(*node.find("pack"), in_quotes(supply.measure) + " cannot be packed: write \"volume\"");
+    return;
+  }
+  if (!edges_of_box(solid)) {
+    context.at("pack").fault(*node.find("pack"),
+                             with_article(solid.name()) +
+                                 " has no length, width and height of its own, so nothing can be packed into it in "
+                                 "rows: describe a solid by these three");
+    return;
+  }
+  const JsonNode& box = *node.find("box");
+  for (const auto& [key, edge] : {std::pair("length", &supply.box->length), std::pair("width", &supply.box->width),
+                                  std::pair("height", &supply.box->height)}) {
+    if (!edge->unit.converts_to(solid.unit())) {
+      context.at("box").at(key).fault(
+          *box.find(key),
+          in_quotes(edge->text) + " cannot be compared with a solid measured in " + solid.unit().text());
+      return;
+    }
+  }
+  if (packings(problem).front().count == 0) {
+    context.at("box").fault(box, "not even one " + supply.item + " fits into this solid: make the item smaller");
+  }
+}
+
 }  // namespace
 
 std::optional<Supply> read_supply(const JsonNode& node, const Context& context) {
@@ -120,9 +188,18 @@ std::optional<Supply> read_supply(const JsonNode& node, const Context& context) 
     context.fault(node, "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(node));
     return std::nullopt;
   }
-  check_keys(node, {"cover", "fill", "edge", "each", "item", "round", "price", "coats"}, "\"supply\"", context);
+  check_keys(node, {"cover", "fill", "edge", "pack", "each", "box", "item", "round", "price", "coats"}, "\"supply\"",
+             context);
   Supply supply;
   read_purpose(node, supply, context);
+  if (supply.purpose == "pack") {
+    read_item(node, supply, context);
+    read_pack(node, supply, context);
+    return supply;
+  }
+  if (const JsonNode* box = node.find("box")) {
+    context.at("box").fault(*box, "\"box\" goes with \"pack\": elsewhere \"each\" says how much one item is for");
+  }
   read_each(node, supply, context);
   if (const JsonNode* rounding = node.find("round")) {
     read_rounding(*rounding, supply, context.at("round"));
@@ -144,7 +221,13 @@ std::optional<Supply> read_supply(const JsonNode& node, const Context& context) 
   return supply;
 }
 
-void check_supply(const JsonNode& node, const Supply& supply, const solids::Solid& solid, const Context& context) {
+void check_supply(const JsonNode& node, const Problem& problem, const Context& context) {
+  const Supply& supply = *problem.supply;
+  const solids::Solid& solid = problem.solid;
+  if (supply.purpose == "pack") {
+    check_pack(node, supply, problem, context);
+    return;
+  }
   const int dimension = dimension_of_purpose(supply.purpose);
   const std::vector<std::string> measures = measures_of_dimension(solid, dimension);
   if (std::find(measures.begin(), measures.end(), supply.measure) == measures.end()) {

@@ -12,6 +12,7 @@ namespace fw::lessons {
 [[nodiscard]] std::optional<Supply> read_supply(const JsonNode& node, const Context& context);
 
 /// What can only be judged once the solid stands: whether it has what the supply is for, and in units that compare.
-void check_supply(const JsonNode& node, const Supply& supply, const solids::Solid& solid, const Context& context);
+/// Requires: the problem has a supply, which was read without a fault.
+void check_supply(const JsonNode& node, const Problem& problem, const Context& context);
 
 }  // namespace fw::lessons

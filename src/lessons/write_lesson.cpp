@@ -112,6 +112,11 @@ std::string supply_text(const Supply& supply) {
   if (!supply.item.empty()) {
     members.emplace_back("item", quote(supply.item));
   }
+  if (supply.box) {
+    members.emplace_back("box", object_in_line({{"length", quote(supply.box->length.text)},
+                                                {"width", quote(supply.box->width.text)},
+                                                {"height", quote(supply.box->height.text)}}));
+  }
   if (supply.rounding != Rounding::Up) {
     members.emplace_back("round", quote(supply.rounding == Rounding::Down ? "down" : "none"));
   }
@@ -131,6 +136,32 @@ std::string open_text(const std::vector<OpenFaces>& open) {
     names.push_back(is_number ? entry.name : quote(entry.name));
   }
   return in_line(names, '[', ']');
+}
+
+// What is asked in another way than by "find" alone.
+void push_task(const Problem& problem, Members& members) {
+  if (problem.scale) {
+    members.emplace_back("scale", quote(problem.scale->text));
+    if (!problem.scale->copy.empty()) {
+      members.emplace_back("copy", known_text(problem.scale->copy));
+    }
+  }
+  if (problem.unit) {
+    members.emplace_back("unit", quote(problem.unit->ascii()));
+  }
+  if (problem.claim) {
+    members.emplace_back("claim", object_in_line({{problem.claim->measure, quote(problem.claim->value.text)}}));
+  }
+  if (problem.wrong) {
+    members.emplace_back("wrong", object_in_line({{"answer", quote(problem.wrong->text)}}));
+  }
+  if (!problem.between.empty()) {
+    std::vector<std::string> bounds;
+    for (const units::WrittenQuantity& bound : problem.between) {
+      bounds.push_back(quote(bound.text));
+    }
+    members.emplace_back("between", in_line(bounds, '[', ']'));
+  }
 }
 
 std::string problem_text(const Problem& problem) {
@@ -155,6 +186,7 @@ std::string problem_text(const Problem& problem) {
   if (problem.supply) {
     members.emplace_back("supply", supply_text(*problem.supply));
   }
+  push_task(problem, members);
   if (problem.net) {
     members.emplace_back("net", net_text(*problem.net));
   }

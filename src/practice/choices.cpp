@@ -35,8 +35,11 @@ Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& prob
     return failure(question.error());
   }
   Seed stream{seed};
+  if (question->form != Form::Number && question->form != Form::Name) {
+    return task_choices(problem, *question, stream);
+  }
   std::vector<Choice> choices =
-      question->asked == Asked::Name ? name_choices(problem, stream) : number_choices(problem, *question, stream);
+      question->form == Form::Name ? name_choices(problem, stream) : number_choices(problem, *question, stream);
   if (choices.size() < 2) {
     return failure(std::string("these numbers leave nothing to choose from"));
   }

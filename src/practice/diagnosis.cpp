@@ -1,6 +1,7 @@
 #include "practice/diagnosis.hpp"
 
 #include <algorithm>
+#include <cctype>
 
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
@@ -42,6 +43,9 @@ std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) 
 
 std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figure) {
   const Asked asked = figure.question->asked;
+  if (figure.question->is_converted) {
+    return std::nullopt;
+  }
   if (asked != Asked::Surface && asked != Asked::Lateral) {
     return std::nullopt;
   }
@@ -90,6 +94,13 @@ std::string first_step(const Question& question) {
       return "Begin with one face: which is it, and what is its area?";
     case Asked::Count:
       return "Begin with the amount: is something covered, or filled?";
+    case Asked::Packed:
+      return "Begin with one row: how many whole ones fit along the length?";
+    case Asked::CopyArea:
+    case Asked::CopyVolume:
+      return "Begin with one edge of the copy: how long is it?";
+    case Asked::Scale:
+      return "Begin with the sizes: how many times as large did it get?";
     case Asked::Faces:
       return "Touch each flat part once and count again.";
     case Asked::Length:
@@ -97,6 +108,14 @@ std::string first_step(const Question& question) {
     default:
       return "Begin with the base: what is its area?";
   }
+}
+
+// The question in the solid's own unit, where the problem asks for another one.
+std::optional<Question> measured_as(const lessons::Problem& problem, const Question& question) {
+  lessons::Problem own = problem;
+  own.unit.reset();
+  const auto same = question_of(own, question.find);
+  return same ? std::optional(*same) : std::nullopt;
 }
 
 Diagnosis judged_number(const lessons::Problem& problem, const Question& question, const TypedAnswer& typed) {
@@ -107,11 +126,24 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
   if (is_right(typed, question, roots)) {
     return {AnswerVerdict::Right, {}, "Right."};
   }
+  if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
+      has_right_number(typed, *measured_as(problem, question), {})) {
+    const Cause cause{"G9",
+                      "That is right in " + typed.unit->text() + ". The answer is asked in " + question.unit->text() +
+                          ": convert it.",
+                      {},
+                      false};
+    return {AnswerVerdict::RightNumber, {cause}, cause.message};
+  }
   if (question.unit && has_right_number(typed, question, roots)) {
     const Cause cause = wrong_unit(typed, question);
     return {AnswerVerdict::RightNumber, {cause}, cause.message};
   }
   const Figure figure = figure_of(problem, question);
+  const bool has_unit = !typed.unit || (question.unit && *typed.unit == *question.unit);
+  if (question.is_converted && has_unit && stands_for(typed.number, *question.truth)) {
+    return told({rounded_too_far(typed)}, typed.number.text);
+  }
   std::vector<Cause> causes = named_causes(typed, figure);
   const std::vector<Cause> conversions = wrong_conversions(typed, figure);
   causes.insert(causes.end(), conversions.begin(), conversions.end());
@@ -131,6 +163,42 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
     unknown.causes = {*account};
   }
   return unknown;
+}
+
+bool is_letter(std::string_view typed) {
+  return typed.size() == 1 && std::isalpha(static_cast<unsigned char>(typed.front())) != 0;
+}
+
+std::string options_told(const std::vector<Choice>& choices) {
+  std::string text = "Choose one:";
+  for (const Choice& one : choices) {
+    text += (&one == &choices.front() ? " " : "; ") + one.text;
+  }
+  return text + ".";
+}
+
+// A length in what was typed beside "no": "no, 13 cm".
+std::optional<TypedAnswer> value_beside(std::string_view typed) {
+  const std::size_t digit = typed.find_first_of("0123456789");
+  if (digit == std::string_view::npos) {
+    return std::nullopt;
+  }
+  const auto read = read_answer(typed.substr(digit));
+  return read ? std::optional(*read) : std::nullopt;
+}
+
+Diagnosis judged_option(const Choice& choice, const lessons::Problem& problem, const Question& question,
+                        std::string_view typed) {
+  if (!choice.is_right) {
+    return {AnswerVerdict::Recognized, {{choice.cause, choice.message, choice.faces, false}}, choice.message};
+  }
+  const std::optional<TypedAnswer> value = question.form == Form::YesNo ? value_beside(typed) : std::nullopt;
+  if (value && !has_right_number(*value, question, answers_from_roots(problem, question))) {
+    const std::string message =
+        "The choice is right, but " + value->number.text + " would not fit. What do the other labels fix?";
+    return {AnswerVerdict::Recognized, {{"P3", message, {}, false}}, message};
+  }
+  return {AnswerVerdict::Right, {}, choice.message};
 }
 
 }  // namespace
@@ -166,7 +234,7 @@ Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
 }
 
 Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
-                                         const std::string& find) {
+                                         const std::string& find, std::uint64_t seed) {
   const auto question = question_of(problem, find);
   if (!question) {
     return failure(question.error());
@@ -174,10 +242,25 @@ Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::s
   if (question->asked == Asked::Net) {
     return judged_net(problem, typed);
   }
-  if (question->asked == Asked::Name) {
+  const bool is_task = question->form != Form::Number && question->form != Form::Name;
+  if (is_task || is_letter(typed)) {
+    const auto choices = choices_of(problem, seed, find);
+    if (!choices && is_task) {
+      return failure(choices.error());
+    }
+    const auto option = choices ? option_typed(problem, *question, *choices, typed) : std::nullopt;
+    if (option) {
+      return judged_option((*choices)[*option], problem, *question, typed);
+    }
+    if (is_task && question->form != Form::Mistake) {
+      return Diagnosis{AnswerVerdict::Unrecognized, {}, "Not recognized. " + options_told(*choices)};
+    }
+  }
+  if (question->form == Form::Name) {
     return judged_name(problem, typed);
   }
-  const auto read = read_answer(typed, problem.supply ? problem.supply->item : "");
+  const std::string item = problem.supply ? problem.supply->item : question->asked == Asked::Scale ? "times" : "";
+  const auto read = read_answer(typed, item);
   if (!read) {
     return Diagnosis{AnswerVerdict::Unrecognized, {}, read.error()};
   }

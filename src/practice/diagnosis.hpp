@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -39,9 +40,13 @@ struct Diagnosis {
 ///           a number is written in; where a label is rounded, from the label or from the exact root
 ///   unit:   judged apart from the number (G); a conversion by a wrong factor is recognized
 ///   causes: the table of mistakes in its order, then a sum of faces with one change, then slips of the pen (M)
-/// Errors: a sentence, when the problem does not ask for it.
+///   choice: a letter, or the text of an option, of those that choices_of() gives for this seed
+///   claim:  "yes", "no", "no, 13 cm"; mistake: an option, or the right value; interval: "100 to 200", an estimate, or
+///   the
+///           value; purpose: "cover", "volume", "one face"
+/// Errors: a sentence, when the problem does not ask for it, or its wrong answer is no single mistake.
 [[nodiscard]] Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
-                                                       const std::string& find = "");
+                                                       const std::string& find = "", std::uint64_t seed = 0);
 
 /// Judges a typed name of the problem's solid, as name_feedback() does.
 [[nodiscard]] Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed);

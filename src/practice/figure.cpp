@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <numeric>
 
+#include "lessons/asked_value.hpp"
 #include "lessons/open_faces.hpp"
+#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
@@ -12,6 +14,7 @@ namespace {
 using exact::Number;
 using solids::FaceRole;
 using solids::Solid;
+using units::Unit;
 
 std::optional<Asked> asked_whole(const std::string& find) {
   return find == "surface_area"   ? std::optional(Asked::Surface)
@@ -21,16 +24,6 @@ std::optional<Asked> asked_whole(const std::string& find) {
          : find == "faces"        ? std::optional(Asked::Faces)
          : find == "name"         ? std::optional(Asked::Name)
                                   : std::nullopt;
-}
-
-const algebra::Symbol* length_named(const Solid& solid, const std::string& name) {
-  for (const solids::Measure& measure : solid.statement().measures) {
-    const std::string key = measure.in_base ? "base." + measure.key : measure.key;
-    if (measure.symbol.name == name || (!measure.key.empty() && key == name)) {
-      return &measure.symbol;
-    }
-  }
-  return nullptr;
 }
 
 bool counts_in(const lessons::Problem& problem, const solids::Face& face, Asked asked,
@@ -47,38 +40,78 @@ bool counts_in(const lessons::Problem& problem, const solids::Face& face, Asked 
   }
 }
 
-std::optional<Number> whole_of(const lessons::Problem& problem, const Solid& solid, Asked asked) {
-  switch (asked) {
-    case Asked::Surface: {
-      if (problem.open.empty()) {
-        return solid.surface_area().amount();
-      }
-      const std::vector<FaceId> open = lessons::open_faces(problem);
-      Number sum;
-      for (const solids::Face& face : solid.faces()) {
-        sum = counts_in(problem, face, asked, open) ? sum + face.area.amount() : sum;
-      }
-      return sum;
-    }
-    case Asked::Lateral:
-      return solid.lateral_area() ? std::optional(solid.lateral_area()->amount()) : std::nullopt;
-    case Asked::BaseArea:
-      return solid.base_area() ? std::optional(solid.base_area()->amount()) : std::nullopt;
-    case Asked::Volume:
-      return solid.volume().amount();
-    case Asked::Faces:
-      return Number::whole(static_cast<long long>(solid.faces().size()));
-    default:
-      return std::nullopt;
-  }
-}
-
 int dimension_of(Asked asked) { return asked == Asked::Volume ? 3 : asked == Asked::Length ? 1 : 2; }
 
-std::optional<Number> length_of(const Solid& solid, const std::string& find) {
-  const algebra::Symbol* symbol = length_named(solid, find);
-  const auto value = symbol == nullptr ? solid.values().end() : solid.values().find(symbol->name);
-  return value == solid.values().end() ? std::nullopt : std::optional(value->second);
+Number faces_of(const Solid& solid) { return Number::whole(static_cast<long long>(solid.faces().size())); }
+
+// A measure of the solid, in the unit in which it is asked.
+Result<Question, std::string> measure_question(const lessons::Problem& problem, const std::string& find) {
+  Question question;
+  question.find = find;
+  const std::optional<Asked> asked = asked_whole(find);
+  question.asked = asked.value_or(Asked::Length);
+  if (question.asked == Asked::Name || question.asked == Asked::Faces) {
+    question.form = question.asked == Asked::Name ? Form::Name : Form::Number;
+    question.truth = question.asked == Asked::Name ? std::nullopt : std::optional(faces_of(problem.solid));
+    return question;
+  }
+  question.truth = lessons::asked_value(problem, problem.solid, find);
+  if (!question.truth) {
+    return failure("a " + problem.solid.name() + " has no measure \"" + find + "\"");
+  }
+  const Unit own = problem.solid.unit().to_the(dimension_of(question.asked));
+  question.unit = own;
+  if (problem.unit && problem.unit->converts_to(own) && !(*problem.unit == own)) {
+    question.unit = problem.unit;
+    question.is_converted = true;
+    question.truth = *question.truth * units::conversion(own, *problem.unit);
+  }
+  return question;
+}
+
+Number copied(const lessons::Problem& problem, const Number& amount, int dimension) {
+  return problem.scale && problem.scale->factor ? amount * exact::power(*problem.scale->factor, dimension) : amount;
+}
+
+Result<Question, std::string> copy_question(const lessons::Problem& problem, const std::string& find) {
+  const auto original = measure_question(problem, find);
+  if (!original || !original->unit) {
+    return original;
+  }
+  Question question = *original;
+  const int dimension = question.unit->dimension();
+  question.asked = dimension == 3 ? Asked::CopyVolume : Asked::CopyArea;
+  question.truth = copied(problem, *question.truth, dimension);
+  return question;
+}
+
+// What is asked in another way than by a measure alone.
+Result<Question, std::string> task_question(const lessons::Problem& problem, const std::string& task,
+                                            const std::string& find) {
+  Question question;
+  question.find = task;
+  if (task == "copy") {
+    return copy_question(problem, find.empty() ? problem.find.front() : find);
+  }
+  if (task == "count") {
+    question.asked = Asked::Packed;
+    question.truth = Number::whole(lessons::packings(problem).front().count);
+  } else if (task == "scale") {
+    question.asked = Asked::Scale;
+    question.truth = problem.scale->factor;
+  } else if (task == "purpose") {
+    question.asked = Asked::Purpose;
+    question.form = Form::Purpose;
+  } else {
+    const auto measure = measure_question(problem, task == "claim" ? problem.claim->measure : problem.find.front());
+    if (!measure) {
+      return measure;
+    }
+    question = *measure;
+    question.find = task;
+    question.form = task == "claim" ? Form::YesNo : task == "mistake" ? Form::Mistake : Form::Interval;
+  }
+  return question;
 }
 
 bool is_halved(const algebra::Expression& work) {
@@ -90,9 +123,13 @@ bool is_halved(const algebra::Expression& work) {
 }  // namespace
 
 Result<Question, std::string> question_of(const lessons::Problem& problem, const std::string& find) {
-  Question question;
+  const std::string task = find == "purpose" && problem.supply ? find : reasoning::task_of(problem);
+  if (!task.empty() && (find.empty() || find == task || problem.scale)) {
+    return task_question(problem, task, find);
+  }
   const bool is_word_problem = problem.supply && problem.supply->each;
   if (is_word_problem && (find.empty() || find == "count")) {
+    Question question;
     const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem);
     question.find = "count";
     question.asked = Asked::Count;
@@ -108,22 +145,7 @@ Result<Question, std::string> question_of(const lessons::Problem& problem, const
   if (problem.find.empty() && find.empty()) {
     return failure(std::string("the problem asks for nothing, so no answer can be judged"));
   }
-  question.find = find.empty() ? problem.find.front() : find;
-  if (const std::optional<Asked> asked = asked_whole(question.find)) {
-    question.asked = *asked;
-    question.truth = whole_of(problem, problem.solid, *asked);
-    if (*asked == Asked::Faces || *asked == Asked::Name) {
-      return question;
-    }
-  } else {
-    question.asked = Asked::Length;
-    question.truth = length_of(problem.solid, question.find);
-  }
-  if (!question.truth) {
-    return failure("a " + problem.solid.name() + " has no measure \"" + question.find + "\"");
-  }
-  question.unit = problem.solid.unit().to_the(dimension_of(question.asked));
-  return question;
+  return measure_question(problem, find.empty() ? problem.find.front() : find);
 }
 
 std::vector<Number> answers_from_roots(const lessons::Problem& problem, const Question& question) {
@@ -143,10 +165,14 @@ std::vector<Number> answers_from_roots(const lessons::Problem& problem, const Qu
     if (!without) {
       continue;
     }
-    const std::optional<Number> answer = question.asked == Asked::Length ? length_of(*without, question.find)
-                                                                         : whole_of(problem, *without, question.asked);
-    if (answer) {
-      answers.push_back(*answer);
+    const bool is_task = question.form != Form::Number || question.asked == Asked::Scale;
+    const std::string find = !is_task ? question.find : problem.find.empty() ? "" : problem.find.front();
+    const std::optional<Number> answer = lessons::asked_value(problem, *without, find);
+    if (answer && question.is_converted) {
+      answers.push_back(*answer *
+                        units::conversion(problem.solid.unit().to_the(question.unit->dimension()), *question.unit));
+    } else if (answer) {
+      answers.push_back(copied(problem, *answer, question.unit->dimension()));
     }
   }
   return answers;
@@ -190,7 +216,10 @@ Figure figure_of(const lessons::Problem& problem, const Question& question) {
   Figure figure;
   figure.problem = &problem;
   figure.question = &question;
-  figure.truth = question.truth ? question.truth->to_double() : 0;
+  if (question.is_converted) {
+    figure.to_asked = units::conversion(solid.unit().to_the(question.unit->dimension()), *question.unit).to_double();
+  }
+  figure.truth = question.truth ? question.truth->to_double() / figure.to_asked : 0;
   for (const auto& [name, number] : solid.values()) {
     figure.values.emplace(name, number.to_double());
   }

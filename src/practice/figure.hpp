@@ -13,15 +13,43 @@ namespace fw::practice {
 using geometry::FaceId;
 
 /// What a problem asks for, as far as mistakes differ by it.
-enum class Asked { Surface, Lateral, BaseArea, Volume, Length, Count, Faces, Name, Net };
+enum class Asked {
+  Surface,
+  Lateral,
+  BaseArea,
+  Volume,
+  Length,
+  Count,       ///< of packs
+  Packed,      ///< of items that are packed into the solid
+  CopyArea,    ///< of a copy
+  CopyVolume,  ///< the same
+  Scale,       ///< how many times as long the edges of a copy are
+  Faces,
+  Name,
+  Purpose,
+  Net,  ///< a question about nets, which has answers of its own
+};
+
+/// How the answer is given.
+enum class Form {
+  Number,
+  Name,
+  YesNo,     ///< whether a claimed label can be true; `truth` is the value that would fit
+  Mistake,   ///< which mistake leads to a wrong answer, or the right value
+  Interval,  ///< between which bounds `truth` lies
+  Purpose,   ///< cover, fill, edge or one face
+};
 
 /// One thing that a problem asks for, with its answer.
 struct Question {
-  std::string find;  ///< "surface_area", "height", "name"; "count" of a word problem, "net" of a net
+  std::string
+      find;  ///< "surface_area", "height", "name"; "count" of a word problem; a task: "claim", "interval", "net"
   Asked asked = Asked::Surface;
   std::optional<exact::Number> truth;  ///< none: the answer is a name, or a choice about nets
   std::optional<units::Unit> unit;     ///< none: a plain count, or a name
-  std::optional<reasoning::SupplyAnswer> packs;
+  std::optional<reasoning::SupplyAnswer> packs = std::nullopt;
+  Form form = Form::Number;
+  bool is_converted = false;  ///< `unit` is asked for by the problem and is not the solid's own
 };
 /// Errors: a sentence, when the problem does not ask for it. An empty `find` is the first thing that is asked; a word
 /// problem's count comes before the measure that it needs.
@@ -46,8 +74,9 @@ struct Figure {
 
   const lessons::Problem* problem = nullptr;
   const Question* question = nullptr;
-  double truth = 0;  ///< 0 where the answer is a name
-  Values values;     ///< every measure of the solid
+  double truth = 0;     ///< in the solid's own unit; 0 where the answer is a name
+  double to_asked = 1;  ///< from that unit to the one in which the answer is asked
+  Values values;        ///< every measure of the solid
   std::vector<FigureFace> faces;
   std::size_t bases = 0;
   double closed = 0;  ///< surface area with every face

@@ -6,6 +6,7 @@
 #include "practice/figure.hpp"
 #include "reasoning/explanation.hpp"
 #include "reasoning/nouns.hpp"
+#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
@@ -144,6 +145,30 @@ std::vector<Hint> hints_to_faces(const solids::Solid& solid) {
   return hints;
 }
 
+std::vector<Hint> hints_to_purpose() {
+  return {{"Asked is a kind of quantity. Nothing has to be worked out.", std::nullopt, {}, {}},
+          {"Think of the real thing: does it lie on faces, go inside, or run along a line?", std::nullopt, {}, {}},
+          {"Does it touch all faces that count, or a single one?", std::nullopt, {}, {}}};
+}
+
+// The first steps of a task: what is asked, what it starts from, and the first line, told before it is shown.
+std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
+  std::vector<Hint> hints;
+  for (const Step& step : work.steps) {
+    if (!step.line) {
+      hints.push_back(hint_of(step));
+      continue;
+    }
+    Step told = step;
+    told.reason = step.reason.substr(0, step.reason.find('?') + 1);
+    told.reason = told.reason.empty() ? step.reason : told.reason;
+    hints.push_back(without_line(told));
+    hints.push_back(hint_of(step));
+    break;
+  }
+  return hints;
+}
+
 }  // namespace
 
 Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem, const std::string& find) {
@@ -157,9 +182,22 @@ Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
   if (question->asked == Asked::Faces) {
     return hints_to_faces(problem.solid);
   }
+  if (question->form == Form::Purpose) {
+    return hints_to_purpose();
+  }
+  if (question->asked == Asked::Packed || question->asked == Asked::Scale || question->asked == Asked::CopyArea ||
+      question->asked == Asked::CopyVolume) {
+    return hints_to_task(*reasoning::task_work(problem, 2, question->find));
+  }
   lessons::Problem one = problem;
+  one.claim.reset();
+  one.wrong.reset();
+  one.between.clear();
   const bool is_count = question->packs.has_value();
-  const std::string measure = is_count ? problem.supply->measure : question->find;
+  const std::string measure = is_count                         ? problem.supply->measure
+                              : question->form == Form::Number ? question->find
+                              : question->form == Form::YesNo  ? problem.claim->measure
+                                                               : problem.find.front();
   one.find = {measure};
   if (is_count && measure == "edges") {
     one.find.clear();

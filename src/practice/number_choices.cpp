@@ -17,7 +17,7 @@ constexpr std::size_t wrong_options = 3;
 constexpr double too_near = 0.02;     // of the larger: such options would look like one number, rounded
 constexpr double most_apart = 12;     // times the right number: farther off is guessed to be wrong
 constexpr double shown_alike = 1e-3;  // of one: rounded, they are written alike
-constexpr int most_places = 6;
+constexpr int most_places = 9;
 
 struct Candidate {
   double value = 0;
@@ -61,10 +61,10 @@ std::vector<Candidate> slip_candidates(const Figure& figure) {
     return {{figure.truth + 1, "B14", "{n} would count one face twice. Touch each flat part once.", {}, false},
             {figure.truth - 1, "B2", "{n} would leave one face out. Which part can you not see?", {}, false}};
   }
-  return {
-      {figure.truth * 10, "M1", "{n} would be ten times too much. Estimate: about how large should it be?", {}, false},
-      {figure.truth / 10, "M1", "{n} would be a tenth of it. Look at the place of each digit.", {}, false},
-      {exchanged(figure.truth), "M2", "{n} is close. Look at the order of your digits.", {}, false}};
+  const double truth = figure.question->truth->to_double();
+  return {{truth * 10, "M1", "{n} would be ten times too much. Estimate: about how large should it be?", {}, false},
+          {truth / 10, "M1", "{n} would be a tenth of it. Look at the place of each digit.", {}, false},
+          {exchanged(truth), "M2", "{n} is close. Look at the order of your digits.", {}, false}};
 }
 
 class Picking {
@@ -121,7 +121,7 @@ class Picking {
 exact::Number as_written_down(double value) {
   constexpr double smallest_share = 1e-9;
   const double size = std::abs(value);
-  const int usual = size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : most_places;
+  const int usual = size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : size >= 0.001 ? 5 : most_places;
   int places = 0;
   const int most = std::max(2, usual);
   for (; places < most; ++places) {
@@ -144,6 +144,9 @@ std::string answer_text(const lessons::Problem& problem, const Question& questio
   if (question.asked == Asked::Faces) {
     return digits + " faces";
   }
+  if (question.asked == Asked::Scale) {
+    return digits + " times";
+  }
   return problem.supply && !problem.supply->item.empty() ? reasoning::counted(digits, problem.supply->item) : digits;
 }
 
@@ -158,8 +161,9 @@ std::vector<Choice> number_choices(const lessons::Problem& problem, const Questi
   const Figure figure = figure_of(problem, question);
   std::vector<Candidate> all = table_candidates(figure);
   Picking picking(problem, question);
+  const double truth = question.truth->to_double();
   const auto is_far = [&](const Candidate& one) {
-    return one.value > most_apart * figure.truth || one.value * most_apart < figure.truth;
+    return one.value > most_apart * truth || one.value * most_apart < truth;
   };
   const auto is_good = [&](const Candidate& one) { return !one.is_shared && !is_far(one); };
   // The likeliest mistake always comes, then one of another family; the others are drawn.

@@ -13,8 +13,9 @@ bool is_near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std
 const std::vector<Signature>& signatures() {
   static const std::vector<Signature> table = [] {
     std::vector<Signature> all;
-    for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
-                             base_area_signatures(), unknown_signatures(), supply_signatures(), unit_signatures()}) {
+    for (const auto& part :
+         {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(), base_area_signatures(),
+          unknown_signatures(), supply_signatures(), packing_signatures(), scaling_signatures(), unit_signatures()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;
@@ -53,14 +54,17 @@ std::vector<WrongNumber> all_wrong_numbers(const Figure& figure) {
       }
     }
   }
+  for (WrongNumber& one : all) {
+    one.value *= figure.to_asked;
+  }
   return all;
 }
 
 std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
   std::vector<WrongNumber> all = all_wrong_numbers(figure);
-  all.erase(
-      std::remove_if(all.begin(), all.end(), [&](const WrongNumber& one) { return is_near(one.value, figure.truth); }),
-      all.end());
+  all.erase(std::remove_if(all.begin(), all.end(),
+                           [&](const WrongNumber& one) { return is_near(one.value, figure.truth * figure.to_asked); }),
+            all.end());
   return all;
 }
 

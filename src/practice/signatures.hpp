@@ -27,7 +27,7 @@ struct Signature {
 };
 
 /// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
-/// (B), missing measures (K), word problems (L), units (G).
+/// (B), missing measures (K), word problems (L), copies (H), units (G).
 [[nodiscard]] const std::vector<Signature>& signatures();
 
 /// Mistakes that always lead to one number, and the question that tells them apart.
@@ -40,7 +40,7 @@ struct SharedNumber {
 /// A wrong number of a problem with the mistake that leads to it.
 struct WrongNumber {
   const Signature* signature = nullptr;
-  double value = 0;
+  double value = 0;  ///< in the unit in which the answer is asked
   std::vector<FaceId> faces;
 };
 /// Every wrong number that the table finds, in the table's order; never the truth itself (nearer than one part in a
@@ -57,6 +57,8 @@ struct WrongNumber {
 [[nodiscard]] std::vector<Signature> base_area_signatures();  ///< A, B, C of one base
 [[nodiscard]] std::vector<Signature> unknown_signatures();    ///< K
 [[nodiscard]] std::vector<Signature> supply_signatures();     ///< L
-[[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels
+[[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed
+[[nodiscard]] std::vector<Signature> scaling_signatures();    ///< H
+[[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels and of the unit asked
 
 }  // namespace fw::practice

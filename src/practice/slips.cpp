@@ -22,6 +22,8 @@ Cause cause(const std::string& id, const TypedAnswer& typed, const std::string& 
   return {id, typed.number.text + message, {}, false};
 }
 
+constexpr double roughest = 0.01;  // rounding of a converted answer, as a part of it
+
 bool is_power_of_ten_apart(double a, double b) { return std::abs(a / b - 10) < 1e-9 || std::abs(b / a - 10) < 1e-9; }
 
 // The digits of a number as it is printed, in rising order, and whether two neighbors alone have changed places.
@@ -67,12 +69,24 @@ std::vector<double> next_rows(const Figure& figure) {
 }  // namespace
 
 bool has_right_number(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {
+  // A small number that is converted has few digits before it ends: rounded like a larger one, nothing is left of it.
+  const double apart = std::abs(typed.number.value.to_double() / question.truth->to_double() - 1);
+  if (question.is_converted && apart > roughest) {
+    return false;
+  }
   return stands_for(typed.number, *question.truth) ||
          std::any_of(from_roots.begin(), from_roots.end(),
                      [&](const Number& answer) { return stands_for(typed.number, answer); });
 }
 
 bool is_right(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {
+  if (question.is_converted) {
+    const bool is_asked_unit = typed.unit && question.unit->converts_to(*typed.unit) &&
+                               units::conversion(*question.unit, *typed.unit) == Number::whole(1);
+    if (!is_asked_unit) {
+      return false;
+    }
+  }
   if (!question.unit) {
     const bool is_cost = question.packs && question.packs->cost && typed.number.value == *question.packs->cost;
     return is_cost || (!typed.unit && has_right_number(typed, question, from_roots));
@@ -124,18 +138,19 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
   if (!question.unit || !typed.unit || *typed.unit == *question.unit || !question.unit->converts_to(*typed.unit)) {
     return causes;
   }
+  const double truth = question.truth->to_double();
   const double factor = length_factor(*question.unit, *typed.unit);
   const int dimension = question.unit->dimension();
   const double whole_factor = std::pow(factor, dimension);
   if (typed.unit->is_capacity()) {
-    if (is_power_of_ten_apart(typed.number.value.to_double(), figure.truth * whole_factor)) {
+    if (is_power_of_ten_apart(typed.number.value.to_double(), truth * whole_factor)) {
       causes.push_back(cause(
           "G7", typed, " is what another step of ten would give. How many cubes fill one " + typed.unit->name() + "?"));
     }
     return causes;
   }
   for (int power = 1; power < dimension; ++power) {
-    if (fits(typed, figure.truth * std::pow(factor, power))) {
+    if (fits(typed, truth * std::pow(factor, power))) {
       const bool is_customary =
           typed.unit->root() && std::abs(std::log10(factor) - std::round(std::log10(factor))) > 1e-6;
       causes.push_back(cause(is_customary     ? "G8"
@@ -145,7 +160,7 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
                              " is what the factor of a length would give. In how many directions do you convert?"));
     }
   }
-  if (fits(typed, figure.truth / whole_factor)) {
+  if (fits(typed, truth / whole_factor)) {
     causes.push_back(cause("G5", typed,
                            " is what converting the other way would give. Does a larger unit need more of "
                            "them, or fewer?"));
@@ -153,10 +168,15 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
   return causes;
 }
 
+Cause rounded_too_far(const TypedAnswer& typed) {
+  return cause("M4", typed, " is rounded too far. Keep three digits that count.");
+}
+
 std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
   std::vector<Cause> causes;
   const double number = typed.number.value.to_double();
-  if (is_power_of_ten_apart(number, figure.truth)) {
+  const double truth = figure.question->truth->to_double();
+  if (is_power_of_ten_apart(number, truth)) {
     causes.push_back(cause("M1", typed, " has the right digits. Estimate: about how large should it be?"));
   }
   const exact::Shown shown = exact::shown(*figure.question->truth, 2);
@@ -168,7 +188,7 @@ std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
     causes.push_back(cause("M3", typed, " could come from one product. Check the multiplication of each face."));
   }
   constexpr double early = 0.01;
-  if (!shown.exact && std::abs(number - figure.truth) < early * figure.truth) {
+  if (!shown.exact && std::abs(number - truth) < early * truth) {
     causes.push_back(cause("M4", typed, " is very close. Keep more digits until the end."));
   }
   return causes;

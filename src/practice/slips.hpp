@@ -19,6 +19,9 @@ namespace fw::practice {
 /// Conversions by a wrong factor (G3 to G8). `number`: what was typed, as shown to the student.
 [[nodiscard]] std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& figure);
 
+/// A converted answer of which too few digits are left.
+[[nodiscard]] Cause rounded_too_far(const TypedAnswer& typed);
+
 /// Place value, exchanged digits, a product from the next row of the times table, rounding on the way (M1 to M4).
 [[nodiscard]] std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure);
 

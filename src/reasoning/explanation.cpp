@@ -15,10 +15,23 @@ Explanation looked_at(const lessons::Problem& problem, const std::string& find) 
   Worksheet sheet(solid);
   const auto count = static_cast<long long>(solid.faces().size());
   sheet.say(StepKind::Name, name_sentence(solid)).outcome = Outcome{exact::Number::whole(count), std::nullopt};
-  Explanation explanation{find, std::move(sheet).finished(find, find, {}), std::nullopt, solid.name()};
+  Explanation explanation{find, std::move(sheet).finished(find, find, {}), std::nullopt, std::nullopt, solid.name()};
   if (find == "faces") {
     explanation.answer = std::to_string(count) + " faces";
   }
+  return explanation;
+}
+
+// A task with the measure that it rests on. Where no formula leads to this measure, the task tells its value.
+Explanation task_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
+  TaskWork task = *task_work(problem, options.places, find);
+  auto solution = worked_solution(problem.solid, task.measure, options);
+  Explanation explanation = looked_at(problem, task.task == "copy" ? find : task.task);
+  if (!task.measure.empty() && solution) {
+    explanation.solution = std::move(solution).value();
+  }
+  explanation.answer = task.answer;
+  explanation.task = std::move(task);
   return explanation;
 }
 
@@ -37,6 +50,15 @@ std::string indented(const std::string& text, std::size_t by) {
 
 std::vector<Step> all_steps(const Explanation& explanation) {
   std::vector<Step> steps = explanation.solution.steps;
+  if (explanation.task) {
+    // What is asked comes first of all.
+    const std::vector<Step>& task = explanation.task->steps;
+    const bool asks = task.front().kind == StepKind::Ask;
+    steps.insert(steps.end(), task.begin() + (asks ? 1 : 0), task.end());
+    if (asks) {
+      steps.insert(steps.begin(), task.front());
+    }
+  }
   if (!explanation.packs) {
     return steps;
   }
@@ -78,16 +100,26 @@ Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& 
   const std::optional<SupplyWork> packs = supply_work(problem, options.places);
   std::vector<Explanation> all;
   bool packs_told = false;
+  const std::string task = task_of(problem);
+  if (task == "count" || task == "claim") {
+    all.push_back(task_explained(problem, task, with_open));
+  }
   for (const std::string& find : problem.find) {
+    const bool is_task = task == "mistake" || task == "interval" || problem.scale || find == "purpose";
+    if (is_task) {
+      all.push_back(task_explained(problem, find, with_open));
+      continue;
+    }
     if (!measure_named(problem.solid, find)) {
       all.push_back(looked_at(problem, find));
       continue;
     }
+    with_open.unit = options.unit ? options.unit : problem.unit;
     auto solution = worked_solution(problem.solid, find, with_open);
     if (!solution) {
       return failure(solution.error());
     }
-    Explanation explanation{find, std::move(solution).value(), std::nullopt, ""};
+    Explanation explanation{find, std::move(solution).value(), std::nullopt, std::nullopt, ""};
     explanation.answer = explanation.solution.answer.text;
     if (packs && problem.supply->measure == find) {
       explanation.packs = packs;
@@ -95,11 +127,13 @@ Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& 
     }
     all.push_back(std::move(explanation));
   }
-  if (packs && !packs_told) {  // an amount that is no measure of the solid, as all its edges together
+  const bool is_judged_only = problem.supply && task == "purpose" && !problem.supply->each;
+  if (packs && !packs_told &&
+      !is_judged_only) {  // an amount that is no measure of the solid, as all its edges together
     Worksheet sheet(problem.solid);
     sheet.say(StepKind::Name, name_sentence(problem.solid));
     all.push_back({problem.supply->measure, std::move(sheet).finished(problem.supply->measure, packs->title, {}), packs,
-                   amount_text(packs->amount, options.places)});
+                   std::nullopt, amount_text(packs->amount, options.places)});
   }
   for (Explanation& one : all) {
     if (one.packs && one.packs->answer) {

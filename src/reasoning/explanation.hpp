@@ -3,6 +3,7 @@
 #include "lessons/lesson.hpp"
 #include "reasoning/solution.hpp"
 #include "reasoning/supply.hpp"
+#include "reasoning/tasks/task.hpp"
 
 namespace fw::reasoning {
 
@@ -11,6 +12,7 @@ struct Explanation {
   std::string find;                 ///< "surface_area", "base.side", "name", "faces", "edges"
   Solution solution;                ///< of "name" and "faces": the steps that say so, with no answer
   std::optional<SupplyWork> packs;  ///< of a word problem: from the amount on
+  std::optional<TaskWork> task;     ///< what is asked in another way: from the measure on
   std::string answer;               ///< all in one text: "144 cm²", "square pyramid", "5 faces", "4 rolls"
 };
 

@@ -311,7 +311,7 @@ class Answering {
 }  // namespace
 
 std::optional<SupplyWork> supply_work(const lessons::Problem& problem, int places) {
-  if (!problem.supply) {
+  if (!problem.supply || problem.supply->box) {
     return std::nullopt;
   }
   SupplyWork work;

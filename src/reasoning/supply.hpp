@@ -53,8 +53,8 @@ struct SupplyWork {
   std::optional<SupplyAnswer> answer;  ///< none: the supply does not say how much an item is for
 };
 
-/// The word problem of a lesson worked; nothing for a problem without a supply. Exact all the way; `places` are the
-/// decimals that are shown of a number that does not end.
+/// The word problem of a lesson worked; nothing for a problem without a supply, and for items that are packed. Exact
+/// all the way; `places` are the decimals that are shown of a number that does not end.
 [[nodiscard]] std::optional<SupplyWork> supply_work(const lessons::Problem& problem, int places = 2);
 
 [[nodiscard]] exact::Number amount_number(const Amount& amount);

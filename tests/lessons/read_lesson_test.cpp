@@ -92,9 +92,11 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:42: problem p: the key \"solid\" is missing: it says what stands on the bench"},
         Fault{"MisspeltKey", lesson_with(R"(, "promt": "How much?")"),
               "a.json:1:147: problem p: \"promt\" is no key of a problem; did you mean \"prompt\"?"},
-        Fault{"Note", lesson_with(R"(, "note": "x")"),
-              "a.json:1:147: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
-              "\"solid\", \"open\", \"known\", \"find\", \"supply\" or \"net\""},
+        Fault{
+            "Note", lesson_with(R"(, "note": "x")"),
+            "a.json:1:147: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
+            "\"solid\", \"open\", \"known\", \"find\", \"supply\", \"net\", \"scale\", \"copy\", \"unit\", \"claim\", "
+            "\"wrong\" or \"between\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},
         Fault{"EmptyFind", lesson_with(R"(, "find": [])"),
@@ -193,14 +195,15 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     OfSupplies, Malformed,
     testing::Values(
-        Fault{
-            "NoPurpose", lesson_with(R"(, "supply": {"each": "40 cm^2", "item": "roll"})"),
-            "a.json:1:157: problem p: a supply says what it is for: \"cover\", \"fill\" or \"edge\", as in {\"cover\": "
-            "\"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}"},
+        Fault{"NoPurpose", lesson_with(R"(, "supply": {"each": "40 cm^2", "item": "roll"})"),
+              "a.json:1:157: problem p: a supply says what it is for: \"cover\", \"fill\", \"edge\" or \"pack\", as in "
+              "{\"cover\": "
+              "\"surface_area\", \"each\": \"40 ft^2\", \"item\": \"roll\"}"},
         Fault{"TwoPurposes",
               lesson_with(
                   R"(, "supply": {"cover": "surface_area", "fill": "volume", "each": "40 cm^2", "item": "roll"})"),
-              "a.json:1:191: problem p: a supply has one of \"cover\", \"fill\" and \"edge\"; found a second one"},
+              "a.json:1:191: problem p: a supply has one of \"cover\", \"fill\", \"edge\" and \"pack\"; found a second "
+              "one"},
         Fault{"WrongDimension",
               lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^3", "item": "roll"})"),
               "a.json:1:191: problem p, each: \"40 cm^3\" is a volume; an area was expected, such as \"36 cm^2\""},

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "exact/print_number.hpp"
+#include "practice/choices.hpp"
 #include "practice/diagnosis.hpp"
 #include "practice/generate/generate.hpp"
 #include "practice/net_tasks.hpp"
@@ -57,14 +58,31 @@ std::vector<std::string> right_forms(const Question& question) {
   return forms;
 }
 
+std::string right_option(const lessons::Problem& problem) {
+  const auto choices = choices_of(problem, 1);
+  EXPECT_TRUE(choices.has_value()) << problem.prompt << (choices ? "" : ": " + choices.error());
+  for (const Choice& one : choices ? *choices : std::vector<Choice>{}) {
+    if (one.is_right) {
+      return one.text;
+    }
+  }
+  ADD_FAILURE() << "no option is right: " << problem.prompt;
+  return "";
+}
+
 void judge_right_answers(std::size_t count) {
   std::size_t judged = 0;
   for (const lessons::Problem& problem : many_problems(count)) {
     const auto question = question_of(problem);
     ASSERT_TRUE(question.has_value()) << question.error();
-    if (!question->truth) {
-      const std::string answer = problem.net ? net_answer(problem) : problem.solid.name();
-      EXPECT_EQ(diagnosed(problem, answer)->verdict, AnswerVerdict::Right) << problem.solid.name() << ": " << answer;
+    if (problem.net) {
+      EXPECT_EQ(diagnosed(problem, net_answer(problem))->verdict, AnswerVerdict::Right) << problem.solid.name();
+      continue;
+    }
+    if (question->form != Form::Number) {
+      const std::string typed = right_option(problem);
+      ++judged;
+      EXPECT_EQ(diagnosed(problem, typed)->verdict, AnswerVerdict::Right) << problem.prompt << "\n" << typed;
       continue;
     }
     for (const std::string& typed : right_forms(*question)) {
@@ -93,7 +111,7 @@ TEST(DiagnosisRatesSlow, ANumberOfOneMistakeIsNamedFirst) {
   std::size_t first = 0;
   for (const lessons::Problem& problem : many_problems(600)) {
     const auto question = question_of(problem);
-    if (!question->truth) {
+    if (!question->truth || question->form != Form::Number) {
       continue;
     }
     const std::vector<WrongNumber> all = wrong_numbers(figure_of(problem, *question));
@@ -122,7 +140,8 @@ TEST(DiagnosisRatesSlow, ARandomNumberIsSeldomRecognized) {
   Seed seed{77};
   for (const lessons::Problem& problem : many_problems(600)) {
     const auto question = question_of(problem);
-    if (!question->truth || !question->unit || *question->truth < exact::Number::whole(100)) {
+    if (!question->truth || !question->unit || question->form != Form::Number ||
+        *question->truth < exact::Number::whole(100)) {
       continue;
     }
     const auto truth = static_cast<std::size_t>(question->truth->to_double());

@@ -7,6 +7,7 @@
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "lessons/read_lesson.hpp"
+#include "practice/choices.hpp"
 
 namespace fw::cli {
 namespace {
@@ -69,6 +70,45 @@ void print_findings(const std::string& file, const std::vector<Finding>& finding
             << '\n';
 }
 
+// Where the key of this text stands for the n-th time, from 0.
+std::size_t offset_of_key(const std::string& text, const std::string& key, std::size_t n) {
+  const std::string quoted = '"' + key + '"';
+  std::size_t at = text.find(quoted);
+  while (at != std::string::npos) {
+    const std::size_t next = text.find_first_not_of(" \t\r\n", at + quoted.size());
+    const bool is_key = next != std::string::npos && text[next] == ':';
+    if (is_key && n == 0) {
+      return at;
+    }
+    n -= is_key ? 1U : 0U;
+    at = text.find(quoted, at + 1);
+  }
+  return 0;
+}
+
+// Wrong answers whose mistake is asked for, and that no single mistake leads to. Of a lesson without errors.
+std::vector<Finding> unclear_mistakes(const std::string& text) {
+  std::vector<Finding> findings;
+  const auto lesson = lessons::read_lesson(text);
+  std::size_t count = 0;
+  for (const lessons::Problem& problem : lesson ? lesson->problems : std::vector<lessons::Problem>{}) {
+    if (!problem.wrong) {
+      continue;
+    }
+    const auto choices = practice::choices_of(problem, 0);
+    const std::size_t offset = offset_of_key(text, "wrong", count++);
+    if (!choices) {
+      Finding finding;
+      finding.place = place_of(text, offset);
+      finding.problem = problem.id;
+      finding.measure = "wrong";
+      finding.message = choices.error();
+      findings.push_back(std::move(finding));
+    }
+  }
+  return findings;
+}
+
 ExitStatus check(const CheckOptions& options) {
   ExitStatus status = ExitStatus::Done;
   Json list = Json::array();
@@ -77,7 +117,9 @@ ExitStatus check(const CheckOptions& options) {
     if (!text) {
       continue;
     }
-    const std::vector<Finding> findings = lessons::findings_of(*text);
+    std::vector<Finding> findings = lessons::findings_of(*text);
+    const std::vector<Finding> unclear = unclear_mistakes(*text);
+    findings.insert(findings.end(), unclear.begin(), unclear.end());
     if (!std::all_of(findings.begin(), findings.end(), is_remark)) {
       status = worse(status, ExitStatus::LessonAtFault);
     }

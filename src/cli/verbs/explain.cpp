@@ -31,9 +31,9 @@ struct ExplainOptions {
 
 void print_text(const Explanation& one) {
   std::cout << reasoning::steps_text(reasoning::all_steps(one));
+  const bool tells_exactly = !one.task && !one.solution.answer.exact_text.empty();
   std::cout << "  Answer: " << one.answer
-            << (one.solution.answer.exact_text.empty() ? "" : "  (exactly " + one.solution.answer.exact_text + ")")
-            << '\n';
+            << (!tells_exactly ? "" : "  (exactly " + one.solution.answer.exact_text + ")") << '\n';
 }
 
 // ---- JSON ----
@@ -69,7 +69,10 @@ Json steps_json(const std::vector<Step>& steps) {
 Json explanation_json(const std::string& id, const std::string& route, const Explanation& one) {
   Json json{{"id", id}, {"find", one.find}, {"route", route}};
   const reasoning::Answer& answer = one.solution.answer;
-  if (answer.text.empty()) {
+  if (one.task && one.task->outcome && one.task->outcome->unit) {
+    json["answer"] = quantity_json(one.task->outcome->amount, *one.task->outcome->unit);
+    json["answer"]["text"] = one.answer;
+  } else if (answer.text.empty() || one.task) {
     json["answer"] = {{"text", one.answer}};
   } else {
     json["answer"] = quantity_json(answer.amount, answer.unit);
@@ -77,6 +80,9 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
     json["answer"]["notes"] = answer.notes;
   }
   json["steps"] = steps_json(one.solution.steps);
+  if (one.task) {
+    json["task"] = {{"name", one.task->task}, {"steps", steps_json(one.task->steps)}};
+  }
   if (one.packs) {
     json["supply"] = {{"decision", one.packs->decision.word},
                       {"reason", one.packs->decision.sentence},

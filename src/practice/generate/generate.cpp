@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <set>
 
@@ -18,7 +19,7 @@ using lessons::Problem;
 const std::vector<ProblemType>& types() {
   static const std::vector<ProblemType> table = [] {
     std::vector<ProblemType> all;
-    for (const auto& part : {measure_types(), unknown_types(), supply_types(), net_types()}) {
+    for (const auto& part : {measure_types(), unknown_types(), supply_types(), task_types(), net_types()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;
@@ -36,6 +37,11 @@ std::string shape_of(const Problem& problem, const std::string& answer) {
   for (const solids::Measure& measure : problem.solid.statement().measures) {
     const units::WrittenQuantity* written = problem.solid.written(measure.symbol);
     shape += written == nullptr ? "" : "," + std::to_string(written->number.text.size());
+  }
+  for (const std::string& text :
+       {problem.scale ? problem.scale->text : "", problem.claim ? problem.claim->value.text : "",
+        problem.wrong ? problem.wrong->text : ""}) {
+    shape += "," + std::to_string(text.size());
   }
   return shape + "," + std::to_string(problem.solid.group_count());
 }
@@ -70,19 +76,34 @@ struct Made {
 bool hides_a_mistake(const Problem& problem, const Question& question) {
   constexpr double too_near = 0.01;
   constexpr double too_near_for_the_other_measure = 0.03;
-  if (!question.truth || question.asked == Asked::Faces) {
+  if (!question.truth || question.asked == Asked::Faces || question.form == Form::YesNo) {
     return false;
   }
   const double truth = question.truth->to_double();
   const Figure figure = figure_of(problem, question);
   const bool is_area = question.asked == Asked::Surface || question.asked == Asked::Lateral;
   const double other = question.asked == Asked::Volume ? figure.closed : figure.volume;
-  const bool is_blurred =
-      (is_area || question.asked == Asked::Volume) && std::abs(other - truth) <= too_near_for_the_other_measure * truth;
+  const bool is_blurred = (is_area || question.asked == Asked::Volume) &&
+                          std::abs(other - figure.truth) <= too_near_for_the_other_measure * figure.truth;
   const std::vector<WrongNumber> wrong = all_wrong_numbers(figure);
   return is_blurred || std::any_of(wrong.begin(), wrong.end(), [&](const WrongNumber& one) {
            return std::abs(one.value - truth) <= too_near * truth;
          });
+}
+
+// Whether the answer can be written out: with one decimal or, where it is converted, with four digits that count.
+bool ends_soon(const Question& question) {
+  if (!question.is_converted) {
+    return exact::shown(*question.truth, 1).exact;
+  }
+  constexpr int most_places = 6;
+  constexpr std::size_t most_digits = 4;
+  const exact::Shown shown = exact::shown(*question.truth, most_places);
+  std::string digits = shown.text;
+  digits.erase(std::remove(digits.begin(), digits.end(), '.'), digits.end());
+  const std::size_t first = std::min(digits.find_first_not_of('0'), digits.size());
+  const std::size_t last = digits.find_last_not_of('0');
+  return shown.exact && last != std::string::npos && last - first < most_digits;
 }
 
 class Maker {
@@ -155,6 +176,8 @@ class Maker {
     blueprint.story = plan_.below(12);
     blueprint.thing = plan_.below(12);
     blueprint.trap = plan_.below(120);
+    const auto turn = turns_.find(type.key);
+    blueprint.turn = request_->seed % 12 + (turn == turns_.end() ? 0 : turn->second);
     return blueprint;
   }
 
@@ -184,6 +207,7 @@ class Maker {
       }
       if (row.size() == request_->versions) {
         before_ = type.method;
+        ++turns_[type.key];
         std::vector<Problem> problems;
         for (const Made& one : row) {
           figures_.insert(figure_key(one.problem));
@@ -204,7 +228,8 @@ class Maker {
     const bool is_number = question->truth && question->asked != Asked::Faces;
     const std::string number = is_number ? exact::shown(*question->truth, 3).text : "";
     const std::optional<double> value = is_number ? std::optional(question->truth->to_double()) : std::nullopt;
-    const bool is_told = question->asked == Asked::Length || question->asked == Asked::Count;
+    const bool is_told = question->asked == Asked::Length || question->asked == Asked::Count ||
+                         question->asked == Asked::Packed || question->asked == Asked::Scale;
     const std::string answer = is_number && !is_told ? number + " " + question->find : "";
     const std::string figure = figure_key(problem);
     if (figures_.count(figure) != 0 || (!answer.empty() && answers_.count(answer) != 0)) {
@@ -216,10 +241,10 @@ class Maker {
         return;
       }
     }
-    if (question->asked == Asked::Length && is_a_label(problem, *question->truth)) {
+    if (question->asked == Asked::Length && question->form == Form::Number && is_a_label(problem, *question->truth)) {
       return;
     }
-    const bool ends = !is_number || exact::shown(*question->truth, 1).exact;
+    const bool ends = !is_number || ends_soon(*question);
     if (ends && number != "1" && !hides_a_mistake(problem, *question) && lessons::masking_hints(problem).empty()) {
       row.push_back({problem, answer, value});
     }
@@ -230,6 +255,7 @@ class Maker {
   std::vector<const ProblemType*> types_;
   std::vector<const ProblemType*> bag_;
   std::string before_;
+  std::map<std::string, std::size_t> turns_;  ///< problems made of each type
   std::set<std::string> figures_, answers_;
 };
 

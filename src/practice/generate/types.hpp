@@ -18,6 +18,7 @@ struct Blueprint {
   std::size_t story = 0;  ///< which of the type's sentences
   std::size_t thing = 0;  ///< which of the family's things
   std::size_t trap = 0;   ///< which wrong turn the problem offers, where its type has several
+  std::size_t turn = 0;   ///< how many of this type were made before: what is to be balanced goes by it
 };
 
 /// A type of problem: a row of the table.
@@ -34,6 +35,7 @@ struct ProblemType {
 [[nodiscard]] std::vector<ProblemType> unknown_types();  ///< missing measures
 [[nodiscard]] std::vector<ProblemType> supply_types();   ///< word problems with a count
 [[nodiscard]] std::vector<ProblemType> net_types();      ///< nets that are and are not
+[[nodiscard]] std::vector<ProblemType> task_types();     ///< what is asked in another way than by a measure
 
 /// The problem that this description and these known quantities make; nothing where they make no solid, or one whose
 /// labels fit only by rounding.

@@ -1,6 +1,8 @@
+#include <cmath>
+
 #include "practice/signatures.hpp"
 
-// Labels in unlike units, taken as if they were in one.
+// Labels in unlike units, taken as if they were in one; an answer converted by a wrong factor, or not at all.
 // Source: common practice, no source.
 namespace fw::practice {
 namespace {
@@ -41,13 +43,83 @@ void unlike_units(const Figure& figure, Finds& finds) {
   finds.push_back({statement.volume ? algebra::rough_value(statement.volume->right, *values) : 0, {}});
 }
 
+// ---- the answer is asked in another unit; numbers that a student would give in that unit ----
+
+int dimension_of(const Figure& figure) { return figure.question->unit->dimension(); }
+
+// How many of the asked unit's lengths make one of the solid's: 0.01 from cm to m.
+double length_factor(const Figure& figure) { return std::pow(figure.to_asked, 1.0 / dimension_of(figure)); }
+
+bool is_converted(const Figure& figure) { return figure.question->is_converted; }
+bool is_capacity(const Figure& figure) { return figure.question->unit->is_capacity(); }
+bool is_decimal(const Figure& figure) {
+  const double tens = std::log10(length_factor(figure));
+  return std::abs(tens - std::round(tens)) < 1e-6;
+}
+
+void push_asked(const Figure& figure, double number, Finds& finds) { finds.push_back({number / figure.to_asked, {}}); }
+
+void lower_powers(const Figure& figure, Finds& finds) {
+  for (int power = 1; power < dimension_of(figure); ++power) {
+    push_asked(figure, figure.truth * std::pow(length_factor(figure), power), finds);
+  }
+}
+void area_by_length_factor(const Figure& figure, Finds& finds) {
+  if (is_converted(figure) && is_decimal(figure) && dimension_of(figure) == 2) {
+    lower_powers(figure, finds);
+  }
+}
+void volume_by_lower_power(const Figure& figure, Finds& finds) {
+  if (is_converted(figure) && is_decimal(figure) && dimension_of(figure) == 3 && !is_capacity(figure)) {
+    lower_powers(figure, finds);
+  }
+}
+void customary_by_lower_power(const Figure& figure, Finds& finds) {
+  if (is_converted(figure) && !is_decimal(figure) && !is_capacity(figure)) {
+    lower_powers(figure, finds);
+  }
+}
+void the_other_way(const Figure& figure, Finds& finds) {
+  if (is_converted(figure)) {
+    push_asked(figure, figure.truth / figure.to_asked, finds);
+  }
+}
+void capacity_by_other_ten(const Figure& figure, Finds& finds) {
+  if (is_converted(figure) && is_capacity(figure)) {
+    for (const double step : {10.0, 100.0, 0.1}) {
+      push_asked(figure, figure.truth * figure.to_asked * step, finds);
+    }
+  }
+}
+void not_converted(const Figure& figure, Finds& finds) {
+  if (is_converted(figure)) {
+    push_asked(figure, figure.truth, finds);
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> unit_signatures() {
-  return {{"G6",
-           {Asked::Surface, Asked::Lateral, Asked::Volume},
-           unlike_units,
-           "{n} is what the bare numbers would give. Which labels are in another unit? Convert those first."}};
+  const std::vector<Asked> areas{Asked::Surface, Asked::Lateral, Asked::BaseArea};
+  const std::vector<Asked> volume{Asked::Volume};
+  const std::vector<Asked> all{Asked::Surface, Asked::Lateral, Asked::BaseArea, Asked::Volume};
+  const std::string directions =
+      "{n} is what a lower power of the factor would give. In how many directions do you convert?";
+  return {
+      {"G3", areas, area_by_length_factor,
+       "{n} is what the factor of a length would give. How many rows of squares make one large square?"},
+      {"G4", volume, volume_by_lower_power, directions},
+      {"G8", all, customary_by_lower_power, directions},
+      {"G5", all, the_other_way,
+       "{n} is what converting the other way would give. Does a larger unit need more of them, or fewer?"},
+      {"G7", volume, capacity_by_other_ten,
+       "{n} is what another step of ten would give. How many cubes fill one of the larger unit?"},
+      {"G9", all, not_converted, "{n} is the number before it is converted. In which unit is the answer asked?"},
+      {"G6",
+       {Asked::Surface, Asked::Lateral, Asked::Volume},
+       unlike_units,
+       "{n} is what the bare numbers would give. Which labels are in another unit? Convert those first."},
+  };
 }
 
 }  // namespace fw::practice

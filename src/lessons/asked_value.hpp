@@ -1,0 +1,33 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+
+#include "lessons/lesson.hpp"
+
+namespace fw::lessons {
+
+/// 2 for areas, 3 for the volume, 1 for a length of the solid ("height", "base.side"); nothing for other names.
+[[nodiscard]] std::optional<int> dimension_of_asked(const solids::Solid& solid, const std::string& find);
+
+/// What is asked of a solid by this name, in the solid's own unit; open faces of the problem do not count in its
+/// surface area. Nothing where the solid has no such measure. `solid`: the problem's, or one that stands for it.
+[[nodiscard]] std::optional<exact::Number> asked_value(const Problem& problem, const solids::Solid& solid,
+                                                       const std::string& find);
+
+/// The three edges of a solid that has a length, a width and a height and stands on no base shape; nothing for others.
+[[nodiscard]] std::optional<std::array<exact::Number, 3>> edges_of_box(const solids::Solid& solid);
+
+/// How many times items fit along the edges of a solid, all the same way round: the best of the six ways.
+struct Packing {
+  std::array<exact::Number, 3> edges;  ///< of the solid, in its unit
+  std::array<exact::Number, 3> item;   ///< of one item, the one along each edge
+  std::array<long long, 3> rows{};     ///< how many fit along each edge
+  long long count = 0;                 ///< all together
+};
+/// All ways round, the best first; of equal ones the one nearest to how the item is written. Two ways that turn equal
+/// edges into each other are one. Requires: the problem packs a solid of the above kind.
+[[nodiscard]] std::vector<Packing> packings(const Problem& problem);
+
+}  // namespace fw::lessons

@@ -1,0 +1,66 @@
+#include <cmath>
+
+#include "lessons/asked_value.hpp"
+#include "practice/signatures.hpp"
+
+// Equal items are packed into a solid in rows.
+// Source: common practice, no source.
+namespace fw::practice {
+namespace {
+
+using lessons::Packing;
+
+std::vector<Packing> ways_of(const Figure& figure) { return lessons::packings(*figure.problem); }
+
+double fits_along(const Packing& way, std::size_t edge) { return (way.edges[edge] / way.item[edge]).to_double(); }
+
+void volumes_divided(const Figure& figure, Finds& finds) {
+  const Packing best = ways_of(figure).front();
+  const double quotient = fits_along(best, 0) * fits_along(best, 1) * fits_along(best, 2);
+  finds.push_back({std::floor(quotient + 1e-9), {}});
+  finds.push_back({std::round(quotient), {}});
+  finds.push_back({quotient, {}});
+}
+void one_row_or_layer(const Figure& figure, Finds& finds) {
+  const Packing best = ways_of(figure).front();
+  for (std::size_t edge = 0; edge < best.rows.size(); ++edge) {
+    const auto row = static_cast<double>(best.rows[edge]);
+    finds.push_back({row, {}});
+    finds.push_back({row * static_cast<double>(best.rows[(edge + 1) % best.rows.size()]), {}});
+  }
+}
+void rounded_up_along(const Figure& figure, Finds& finds) {
+  const Packing best = ways_of(figure).front();
+  double up = 1;
+  for (std::size_t edge = 0; edge < best.rows.size(); ++edge) {
+    up *= std::ceil(fits_along(best, edge) - 1e-9);
+  }
+  finds.push_back({up, {}});
+}
+void rows_added(const Figure& figure, Finds& finds) {
+  const Packing best = ways_of(figure).front();
+  finds.push_back({static_cast<double>(best.rows[0] + best.rows[1] + best.rows[2]), {}});
+}
+void another_way_round(const Figure& figure, Finds& finds) {
+  const std::vector<Packing> ways = ways_of(figure);
+  for (const Packing& way : ways) {
+    finds.push_back({way.count < ways.front().count ? static_cast<double>(way.count) : 0, {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Signature> packing_signatures() {
+  const std::vector<Asked> packed{Asked::Packed};
+  return {
+      {"L7", packed, volumes_divided,
+       "{n} is what dividing the volumes would give. Try one row: how many whole ones fit along each edge?"},
+      {"L8", packed, one_row_or_layer, "{n} would be one row or one layer. How many of those are there?"},
+      {"L3", packed, rounded_up_along, "{n} is what rounding up would give. Can a part of one be packed?"},
+      {"L10", packed, another_way_round, "{n} is what another way round would hold. Turn it: do more fit?"},
+      {"L11", packed, rows_added,
+       "{n} would be rows added up. How many are in a layer, and how many layers are there?"},
+  };
+}
+
+}  // namespace fw::practice

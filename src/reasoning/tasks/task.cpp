@@ -1,0 +1,92 @@
+#include "reasoning/tasks/task.hpp"
+
+#include "reasoning/nouns.hpp"
+#include "reasoning/tasks/task_parts.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Notation;
+
+}  // namespace
+
+SupplyNumber TaskSheet::number(const exact::Number& value, const std::optional<units::Unit>& unit, Source::Kind kind,
+                               const std::string& sentence, const std::string& text) {
+  return {value, unit, steps_.add_source(kind, sentence), text};
+}
+
+SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<SupplyNumber>& factors,
+                                 SupplyNumber result) {
+  std::vector<Notation> parts;
+  bool exact = true;
+  for (const SupplyNumber& factor : factors) {
+    if (!parts.empty()) {
+      parts.push_back(algebra::leaf(Notation::Kind::Sign, "×"));
+    }
+    parts.push_back(steps_.notation(factor));
+    exact = exact && (!factor.text.empty() || shown_apart(factor.value, steps_.places()).exact);
+  }
+  const SupplyNumber shown =
+      steps_.state(StepKind::Count, reason, algebra::row(std::move(parts)), exact, std::move(result));
+  if (factors.size() == 2 && exact) {
+    steps_.add_aside(aside_of(factors[0].value, "×", factors[1].value, steps_.places()));
+  }
+  return shown;
+}
+
+TaskWork TaskSheet::finished(TaskWork task, const std::string& sentence) && {
+  steps_.say(StepKind::Answer, sentence);
+  task.steps = std::move(work_.steps);
+  task.sources = std::move(work_.sources);
+  return task;
+}
+
+std::string task_of(const lessons::Problem& problem) {
+  const std::string asked = problem.find.empty() ? "" : problem.find.front();
+  if (problem.scale) {
+    return asked == "scale" ? "scale" : "copy";
+  }
+  if (problem.supply && asked == "purpose") {
+    return "purpose";
+  }
+  return problem.supply && problem.supply->box ? "count"
+         : problem.claim                       ? "claim"
+         : problem.wrong                       ? "mistake"
+         : !problem.between.empty()            ? "interval"
+                                               : "";
+}
+
+std::optional<TaskWork> task_work(const lessons::Problem& problem, int places, const std::string& find) {
+  const std::string task = task_of(problem);
+  if (task.empty()) {
+    return std::nullopt;
+  }
+  return task == "count"      ? packing_work(problem, places)
+         : task == "scale"    ? factor_work(problem, places)
+         : task == "copy"     ? copy_work(problem, places, find.empty() ? problem.find.front() : find)
+         : task == "claim"    ? claim_work(problem, places)
+         : task == "mistake"  ? mistake_work(problem, places)
+         : task == "interval" ? interval_work(problem, places)
+                              : purpose_work(problem);
+}
+
+std::string purpose_of(const lessons::Supply& supply) {
+  return supply.purpose == "cover" && supply.measure == "base_area" ? "one face" : supply.purpose;
+}
+
+TaskWork purpose_work(const lessons::Problem& problem) {
+  const lessons::Supply& supply = *problem.supply;
+  const std::string purpose = purpose_of(supply);
+  const std::string thing = supply.item.empty() ? "What is asked for" : sentence_case(one(supply.item));
+  TaskSheet sheet(2);
+  sheet.steps().say(StepKind::Ask, "Nothing is worked out yet: is an area, a space or a length needed?");
+  sheet.steps().say(StepKind::Name,
+                    purpose == "one face" ? thing + " lies on a single face, so one area is enough, in square units."
+                    : purpose == "cover"  ? thing + " covers faces, so their areas are added up, in square units."
+                    : purpose == "fill"   ? thing + " fills the space inside, so a volume is needed, in cubic units."
+                                          : thing + " runs along edges, so a length is needed.");
+  return std::move(sheet).finished({"purpose", "", "", "kind of measure", {}, {}, std::nullopt, purpose},
+                                   "It is a question of: " + purpose + ".");
+}
+
+}  // namespace fw::reasoning

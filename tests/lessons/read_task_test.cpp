@@ -1,0 +1,225 @@
+#include "lessons/read_task.hpp"
+
+#include <gmock/gmock.h>
+
+#include "lesson_texts.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/write_lesson.hpp"
+
+namespace fw::lessons::read_task_test {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+struct Bad {
+  std::string members, message;
+};
+class BadTask : public testing::TestWithParam<Bad> {};
+TEST_P(BadTask, IsToldWithItsPlaceAndARemedy) {
+  EXPECT_THAT(errors_of(lesson_with(GetParam().members)), ElementsAre(GetParam().message));
+}
+
+const std::string pyramid = R"({"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"})";
+
+std::string written_back(const std::string& lesson_text) {
+  const auto lesson = read_lesson(lesson_text);
+  EXPECT_TRUE(lesson.has_value()) << (lesson ? "" : told(lesson.error()).front());
+  const std::string written = lesson ? write_lesson(*lesson) : "";
+  const auto again = read_lesson(written);
+  EXPECT_TRUE(again.has_value() && lesson && *again == *lesson) << written;
+  return written;
+}
+
+TEST(Task, IsWrittenAsItIsRead) {
+  EXPECT_THAT(written_back(lesson_with(R"(, "find": ["volume"], "scale": "1/2")")), HasSubstr(R"("scale": "1/2")"));
+  EXPECT_THAT(written_back(lesson_with(R"(, "scale": "?", "copy": {"surface_area": "4576 cm^2"}, "find": ["scale"])")),
+              HasSubstr(R"(      "find": ["scale"],
+      "scale": "?",
+      "copy": {"surface_area": "4576 cm^2"}
+)"));
+  EXPECT_THAT(written_back(lesson_with(R"(, "find": ["volume"], "unit": "L")")), HasSubstr(R"("unit": "L")"));
+  EXPECT_THAT(written_back(lesson_with_solid(pyramid, R"(, "claim": {"slant_height": "9 cm"})")),
+              HasSubstr(R"("claim": {"slant_height": "9 cm"})"));
+  EXPECT_THAT(written_back(lesson_with(R"(, "find": ["volume"], "wrong": {"answer": "286 cm^3"})")),
+              HasSubstr(R"("wrong": {"answer": "286 cm^3"})"));
+  EXPECT_THAT(
+      written_back(lesson_with(R"(, "find": ["surface_area"], "between": ["100 cm^2", "200 cm^2", "0.04 m^2"])")),
+      HasSubstr(R"("between": ["100 cm^2", "200 cm^2", "0.04 m^2"])"));
+  EXPECT_THAT(written_back(lesson_with(
+                  R"(, "supply": {"item": "candle", "pack": "volume",
+                      "box": {"height": "30 mm", "length": "3 cm", "width": "3 cm"}})")),
+              HasSubstr(R"("supply": {"pack": "volume", "item": "candle", "box": {"length": "3 cm", "width": "3 cm", )"
+                        R"("height": "30 mm"}})"));
+  EXPECT_THAT(written_back(lesson_with(R"(, "find": ["purpose"], "supply": {"cover": "surface_area"})")),
+              HasSubstr(R"("find": ["purpose"])"));
+}
+
+TEST(Task, FindsTheFactorOfACopy) {
+  const auto lesson =
+      read_lesson(lesson_with(R"(, "scale": "?", "copy": {"surface_area": "0.4576 m^2"}, "find": ["scale"])"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  // Source: the box of 9, 7 and 5 has a surface of 286; 286 · 16 = 4576.
+  EXPECT_EQ(*lesson->problems.front().scale->factor, exact::Number::whole(4));
+}
+
+// Source: a box of 10 by 8 by 7 holds 3 · 2 · 2 = 12 cubes of edge 3, though 560 / 27 is more than 20.
+TEST(Task, CountsWhatIsPackedAlongTheEdges) {
+  const auto lesson = read_lesson(
+      lesson_with_solid(R"({"kind": "rectangular prism", "length": "10 cm", "width": "8 cm", "height": "7 cm"})",
+                        R"(, "supply": {"pack": "volume", "item": "candle",
+          "box": {"length": "3 cm", "width": "3 cm", "height": "3 cm"}})"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  const std::vector<Packing> ways = packings(lesson->problems.front());
+  ASSERT_EQ(ways.size(), 1U);
+  EXPECT_EQ(ways.front().count, 12);
+  EXPECT_THAT(ways.front().rows, ElementsAre(3, 2, 2));
+}
+
+// Source: counted by hand: 9 × 7 × 5 holds items of 4 × 3 × 2 in rows of 3·3·1, 2·2·2, 4·2·1, 2·3·1, 3·1·2 and 4·1·1.
+TEST(Task, TriesTheSixWaysRound) {
+  const auto lesson = read_lesson(lesson_with(
+      R"(, "supply": {"pack": "volume", "item": "soap",
+          "box": {"length": "4 cm", "width": "3 cm", "height": "2 cm"}})"));
+  ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+  const std::vector<Packing> ways = packings(lesson->problems.front());
+  std::vector<long long> counts;
+  for (const Packing& way : ways) {
+    counts.push_back(way.count);
+  }
+  EXPECT_THAT(counts, ElementsAre(9, 8, 8, 6, 6, 4));
+}
+
+TEST(Task, TellsOfFactorsThatHideAMistake) {
+  const auto hints = [](const std::string& factor, const std::string& find) {
+    return findings_of(lesson_with(R"(, "scale": ")" + factor + R"(", "find": [")" + find + R"("])"));
+  };
+  EXPECT_THAT(told(hints("2", "surface_area")),
+              ElementsAre("a.json:1:63: problem p: with a factor of 2, taking it times 2 gives the right number too: "
+                          "another factor would show the mistake"));
+  EXPECT_THAT(hints("4", "surface_area"), IsEmpty());
+  EXPECT_THAT(hints("1/2", "volume"), IsEmpty());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Messages, BadTask,
+    testing::Values(
+        Bad{R"(, "find": ["volume"], "scale": "1")",
+            "a.json:1:176: problem p, scale: \"1\" is no factor: write how many times as long the edges of the copy "
+            "are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
+        Bad{R"(, "find": ["volume"], "scale": "four")",
+            "a.json:1:176: problem p, scale: \"four\" is no factor: write how many times as long the edges of the copy "
+            "are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
+        Bad{R"(, "find": ["volume"], "scale": 4)",
+            "a.json:1:176: problem p, scale: a factor is text in quotation marks; found the number 4"},
+        Bad{R"(, "scale": "4")",
+            "a.json:1:156: problem p: a copy is told of, but nothing is asked for: write \"find\": [\"volume\"]"},
+        Bad{R"(, "find": ["name"], "scale": "4")",
+            "a.json:1:156: problem p: \"name\" cannot be asked of a copy; what may stand here is \"surface_area\", "
+            "\"lateral_area\", \"base_area\" or \"volume\""},
+        Bad{R"(, "find": ["scale"], "scale": "?")",
+            "a.json:1:175: problem p, scale: to find the factor one measure of the copy is needed, such as \"copy\": "
+            "{\"surface_area\": \"4576 cm^2\"}"},
+        Bad{R"(, "find": ["volume"], "scale": "4", "copy": {"volume": "20160 cm^3"})",
+            "a.json:1:189: problem p: the factor is given, so nothing of the copy has to be: leave \"copy\" out, or "
+            "ask for the factor with \"scale\": \"?\""},
+        Bad{R"(, "find": ["volume"], "copy": {"volume": "20160 cm^3"})",
+            "a.json:1:175: problem p: \"copy\" goes with \"scale\": \"?\""},
+        Bad{R"(, "find": ["scale"], "scale": "?", "copy": {"surface_area": "500 cm^2"})",
+            "a.json:1:205: problem p, copy.surface_area: \"500 cm^2\" makes the edges ≈ 1.322 times as long, which is "
+            "no factor to find; with 483.34 cm^2 they are 1.3 times as long"},
+        Bad{R"(, "find": ["scale"], "scale": "?", "copy": {})",
+            "a.json:1:188: problem p, copy: \"copy\" is an object with one measure, such as {\"surface_area\": \"4576 "
+            "cm^2\"}; found 0 of them"},
+        Bad{R"(, "find": ["scale"], "scale": "?", "copy": {"volume": "20160 cm^2"})",
+            "a.json:1:199: problem p, copy.volume: \"20160 cm^2\" is an area; a volume was expected, such as \"180 "
+            "cm^3\""},
+        Bad{R"(, "find": ["volume"], "unit": "m^2")",
+            "a.json:1:175: problem p, unit: \"m^2\" measures an area; \"volume\" is a volume, so ask for it in a "
+            "problem of its own"},
+        Bad{R"(, "find": ["volume"], "unit": "squares")",
+            "a.json:1:175: problem p, unit: \"squares\" is no unit; \"m^2\", \"ft^3\" and \"L\" are some"},
+        Bad{R"(, "unit": "m^3")",
+            "a.json:1:155: problem p, unit: a unit is given, but nothing is asked for in it: write \"find\": "
+            "[\"surface_area\"]"},
+        Bad{R"(, "find": ["name"], "unit": "m^2")",
+            "a.json:1:173: problem p, unit: \"m^2\" measures an area; \"name\" is no measure, so ask for it in a "
+            "problem of its own"},
+        Bad{R"(, "claim": {"height": "6 cm"})",
+            "a.json:1:157: problem p, claim: \"height\" stands in the solid already: take it out there, or claim "
+            "another label"},
+        Bad{R"(, "claim": "5 cm")",
+            "a.json:1:156: problem p, claim: \"claim\" is an object with one label, such as {\"slant_height\": \"9 "
+            "cm\"}; found the text \"5 cm\""},
+        Bad{R"(, "find": ["volume"], "wrong": {"answer": "315 cm^3"})",
+            "a.json:1:187: problem p, wrong.answer: \"315 cm^3\" is the right answer: write the one that a mistake "
+            "leads to"},
+        Bad{R"(, "find": ["volume"], "wrong": {"answer": "286 cm^2"})",
+            "a.json:1:187: problem p, wrong.answer: \"286 cm^2\" is an area; a volume was expected, such as \"180 "
+            "cm^3\""},
+        Bad{R"(, "find": ["volume"], "wrong": "286 cm^3")",
+            "a.json:1:176: problem p, wrong: \"wrong\" is an object with the answer that somebody got, such as "
+            "{\"answer\": \"260 cm^2\"}; found the text \"286 cm^3\""},
+        Bad{R"(, "find": ["volume", "surface_area"], "wrong": {"answer": "286 cm^3"})",
+            "a.json:1:192: problem p, wrong: \"wrong\" goes with one measure that is asked for, as in \"find\": "
+            "[\"surface_area\"]"},
+        Bad{R"(, "find": ["volume"], "wrong": {"answer": "286 in^3"})",
+            "a.json:1:187: problem p, wrong.answer: \"286 in^3\" is not in the unit of this solid: write it in cm^3"},
+        Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "200 cm^3"])",
+            "a.json:1:178: problem p, between: \"between\" is a list of 3 to 9 bounds, such as [\"100 cm^2\", \"200 "
+            "cm^2\", \"400 cm^2\"]; found 2"},
+        Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "90 cm^3", "400 cm^3"])",
+            "a.json:1:191: problem p, between: bounds rise: \"90 cm^3\" is not more than \"100 cm^3\""},
+        Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "200 cm^3", "300 cm^3"])",
+            "a.json:1:178: problem p, between: what is asked for comes to 315 cm^3, which lies in none of these "
+            "intervals: bounds are needed below and above it"},
+        Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "315 cm^3", "400 cm^3"])",
+            "a.json:1:178: problem p, between: what is asked for comes to 315 cm^3, which is a bound itself: move this "
+            "bound"},
+        Bad{R"(, "find": ["volume"], "between": ["1 cm^3", "4 L", "9 L"], "unit": "L")",
+            "a.json:1:178: problem p, between: \"between\" cannot stand beside \"unit\": ask for one of the two in a "
+            "problem of its own"},
+        Bad{R"(, "find": ["purpose"])",
+            "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand here is "
+            "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"length\", \"width\" "
+            "or \"height\""}));
+
+const std::string soap = R"("box": {"length": "4 cm", "width": "3 cm", "height": "2 cm"})";
+INSTANTIATE_TEST_SUITE_P(
+    PackingMessages, BadTask,
+    testing::Values(Bad{R"(, "supply": {"pack": "volume", )" + soap + "}",
+                        "a.json:1:157: problem p: a supply that packs also says what is packed: \"item\": \"candle\""},
+                    Bad{R"(, "supply": {"pack": "volume", "item": "soap"})",
+                        "a.json:1:157: problem p: a supply that packs says how large one item is: \"box\": "
+                        "{\"length\": \"5 cm\", \"width\": \"3 cm\", \"height\": \"2 cm\"}"},
+                    Bad{R"(, "supply": {"pack": "volume", "item": "soap", "box": {"length": "4 cm", "width": "3 cm"}})",
+                        "a.json:1:199: problem p, box.height: the key \"height\" of what is packed is missing: write a "
+                        "length such as \"5 cm\""},
+                    Bad{R"(, "supply": {"pack": "surface_area", "item": "soap", )" + soap + "}",
+                        "a.json:1:166: problem p, pack: \"surface_area\" cannot be packed: write \"volume\""},
+                    Bad{R"(, "supply": {"pack": "volume", "item": "soap", "coats": 2, )" + soap + "}",
+                        "a.json:1:201: problem p, coats: \"coats\" does not go with \"pack\": whole items are counted "
+                        "along each edge"},
+                    Bad{R"(, "supply": {"fill": "volume", "item": "soap", )" + soap + "}",
+                        "a.json:1:199: problem p, box: \"box\" goes with \"pack\": elsewhere \"each\" says how much "
+                        "one item is for"},
+                    Bad{R"(, "supply": {"pack": "volume", "item": "soap", "box": {"length": "10 cm", "width": "3 cm", )"
+                        R"("height": "2 cm"}})",
+                        "a.json:1:199: problem p, box: not even one soap fits into this solid: make the item smaller"},
+                    Bad{R"(, "find": ["purpose"], "supply": {"pack": "volume", "item": "soap", )" + soap + "}",
+                        "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand "
+                        "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
+                        "\"length\", \"width\" or \"height\""}));
+
+TEST(Task, NeedsASolidWithThreeEdgesToPack) {
+  EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "supply": {"pack": "volume", "item": "soap", )" + soap + "}")),
+              ElementsAre("a.json:1:168: problem p, pack: a square pyramid has no length, width and height of its own, "
+                          "so nothing can be packed into it in rows: describe a solid by these three"));
+  EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "claim": {"hight": "13 cm"})")),
+              ElementsAre("a.json:1:159: problem p, claim: \"hight\" cannot be claimed of a square pyramid; what may "
+                          "stand here is \"slant_height\" or \"lateral_edge\""));
+}
+
+}  // namespace
+}  // namespace fw::lessons::read_task_test
