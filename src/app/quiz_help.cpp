@@ -62,13 +62,14 @@ std::string answer_text(const QuizItem& item) {
 }
 
 std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces) {
+  constexpr double alike_enough = 0.5;  // a step that speaks of all faces tells nothing about one of them
   double best = 0;
   std::optional<std::size_t> found;
   std::size_t relation = worked.count - 1;
   for (std::size_t i = 0; i < worked.count; ++i) {
     const Step& step = worked.step(i);
-    const double like = step.kind == StepKind::Name ? 0 : likeness(step.faces, faces);
-    if (like > best) {
+    const double like = step.line ? likeness(step.faces, faces) : 0;
+    if (like >= alike_enough && like > best) {
       best = like;
       found = i;
     }

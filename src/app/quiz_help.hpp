@@ -22,7 +22,7 @@ namespace fw::app {
 /// The answer in one text: "286 cm²".
 [[nodiscard]] std::string answer_text(const QuizItem& item);
 
-/// The step of a worked solution that a wrong answer points to: the one that speaks of those faces and of the fewest
+/// The step of a worked solution that a wrong answer points to: the first line that speaks of those faces and of few
 /// others, the last relation where none does. Requires: there is a step.
 [[nodiscard]] std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces);
 

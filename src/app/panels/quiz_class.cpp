@@ -18,6 +18,7 @@ bool is_out(const Shown& shown) { return item(shown).stage == ClassStage::Answer
 struct OptionBlock {
   std::size_t index = 0;
   std::string text;
+  TextSize size = TextSize::Small;
   bool hands_below = false;  ///< the text needs the whole width
   std::vector<PageText> said;
   double height = 0;
@@ -41,19 +42,20 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
   if (about.take_up == index) {
     said.push_back({"Take this idea up again:", TextSize::Small, true, ui.theme().bad});
   }
-  const Color color = choice.is_right ? ui.theme().good : ui.theme().ink;
-  said.push_back({choice.message, TextSize::Small, is_spoken || choice.is_right, color});
+  if (!choice.is_right) {
+    said.push_back({choice.message, TextSize::Small, is_spoken, ui.theme().ink});
+  }
   return said;
 }
 
-ButtonOptions option_look(const Shown& shown, std::size_t index) {
+ButtonOptions option_look(const Shown& shown, std::size_t index, TextSize size) {
   const practice::Choice& choice = shown.derived.item->choices[index];
   const bool out = is_out(shown);
   return {.icon = !out              ? Icon::None
                   : choice.is_right ? Icon::Check
                                     : Icon::Cross,
           .current = out && choice.is_right,
-          .size = TextSize::Small,
+          .size = size,
           .h = HAlign::Left};
 }
 
@@ -63,7 +65,9 @@ OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double
   block.index = index;
   block.text = std::string(1, static_cast<char>('A' + index)) + "  " + shown.derived.item->choices[index].text;
   const double beside = width - hands_width(ui) - sizes.space;
-  block.hands_below = ui.button_width(block.text, option_look(shown, index)) > beside;
+  const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
+  block.size = !is_out(shown) && needs(TextSize::Label) <= beside ? TextSize::Label : TextSize::Small;
+  block.hands_below = needs(block.size) > beside;
   block.said = said_of(ui, shown, index);
   block.height = sizes.field + sizes.space + texts_height(ui, block.said, width);
   block.height += block.hands_below ? sizes.field + sizes.space : 0;
@@ -104,7 +108,8 @@ void draw_option(Ui& ui, const Shown& shown, const OptionBlock& block, const Rec
     Row below(column.take(sizes.field));
     count = below.take_right(width);
   }
-  if (ui.button(ids::class_option.at(block.index), block.text, row.rest(), option_look(shown, block.index))) {
+  if (ui.button(ids::class_option.at(block.index), block.text, row.rest(),
+                option_look(shown, block.index, block.size))) {
     out.push_back(AnswerOption{block.index});
   }
   hands(ui, shown, block.index, count, out);

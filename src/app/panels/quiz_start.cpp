@@ -155,18 +155,24 @@ std::string about_set(const Quiz& quiz) {
     case QuizSource::MadeUp:
       break;
   }
-  return "Ten problems with fresh numbers. Neighbors are never solved by the same method.";
+  return "";
 }
 
 void about(Ui& ui, const Shown& shown, const Rect& rect) {
   const Quiz& quiz = shown.state().quiz;
   const bool refused = !quiz.refusal.empty();
   const TextSize size = refused || quiz.finished > 0 ? TextSize::Label : TextSize::Small;
+  if (about_set(quiz).empty()) {
+    return;
+  }
   text_page(ui, ids::quiz_about, {{about_set(quiz), size, false, refused ? ui.theme().bad : ui.theme().ink}}, rect);
 }
 
 double about_height(const Ui& ui, const Shown& shown, const Rect& rect) {
   const Quiz& quiz = shown.state().quiz;
+  if (about_set(quiz).empty()) {
+    return 0;
+  }
   const bool is_large = !quiz.refusal.empty() || quiz.finished > 0;
   return texts_height(ui, {{about_set(quiz), is_large ? TextSize::Label : TextSize::Small}}, page_width(ui, rect));
 }

@@ -25,19 +25,21 @@ bool shows_steps(const Shown& shown) {
 
 // --- the answer, one function a form ---------------------------------------------------------------------
 
-/// A field that is typed into as a student writes; after the answer Enter goes on.
+/// What stands in the field: an answer that lacks a part is kept to be mended, a wrong one makes room for the next.
+std::string kept_answer(const ItemWork& work) {
+  return work.replies.empty() || work.replies.back().is_try ? "" : work.replies.back().typed;
+}
+
+/// A field that is typed into as a student writes.
 void typed_answer(Ui& ui, const Shown& shown, const Rect& rect, const char* hint, Commands& out) {
   const ItemWork& work = item(shown);
   Row row(rect, ui.sizes().space);
   const Rect enter = row.take_right(ui.button_width("OK"));
-  const bool is_wrong = !work.done && !work.replies.empty();
-  const std::string before = work.replies.empty() ? "" : work.replies.back().typed;
-  const FieldEvent typed = ui.field(ids::answer_field, hint, before, row.rest(), {.bad = is_wrong, .hint = hint});
-  const ButtonLook look = work.done ? ButtonLook::Outline : ButtonLook::Primary;
-  const bool pressed = ui.button(ids::answer_enter, "OK", enter, {.look = look, .enabled = !work.done});
-  if (typed.entered && work.done) {
-    out.push_back(StepItem{1});
-  } else if (typed.entered || pressed) {
+  const std::string before = kept_answer(work);
+  const FieldEvent typed =
+      ui.field(ids::answer_field, hint, before, row.rest(), {.bad = !before.empty(), .hint = hint});
+  const bool pressed = ui.button(ids::answer_enter, "OK", enter, {.look = ButtonLook::Primary});
+  if (typed.entered || pressed) {
     out.push_back(AnswerTyped{typed.text});
   }
 }
@@ -81,6 +83,9 @@ void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
 }
 
+/// Nothing is left to be typed once the answer is out, but the names stand there with their marks.
+bool is_over(const Shown& shown) { return item(shown).done && !chooses(shown); }
+
 double answer_height(const Ui& ui, const Shown& shown) {
   const Sizes& sizes = ui.sizes();
   if (!is_name(shown)) {
@@ -113,6 +118,9 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   std::vector<PageText> texts;
   const bool is_right = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
+  if (!work.replies.empty() && work.replies.back().is_try) {  // the field is empty again
+    texts.push_back({"You wrote: " + work.replies.back().typed, TextSize::Small, false, ui.theme().quiet_ink});
+  }
   if (!work.replies.empty() && !(work.done && !is_right && is_name(shown))) {
     texts.push_back(
         {work.replies.back().message, TextSize::Label, is_right, is_right ? ui.theme().good : ui.theme().ink});
@@ -191,8 +199,15 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
   buttons(ui, shown, does.take_bottom(sizes.button), out);
-  const double height = answer_height(ui, shown);
-  answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);
+  if (!is_over(shown)) {
+    const double height = answer_height(ui, shown);
+    answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);
+  }
+  const std::optional<WidgetId> focus = ui.focus();
+  const bool is_in_answer = focus == ids::answer_field || (focus && focus->name == ids::answer_option.name);
+  if (item(shown).done && is_in_answer) {  // from here Enter goes on
+    ui.set_focus(ids::go_on);
+  }
   if (!shows_steps(shown)) {
     Column reads(low ? left : does.rest(), sizes.space);
     if (low && chooses(shown)) {  // names need a whole column's width
