@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "lessons/read_description.hpp"
+#include "lessons/read_task.hpp"
 #include "nets/fold_test.hpp"
 
 namespace fw::lessons {
@@ -360,10 +361,12 @@ std::optional<NetTask> read_net(const JsonNode& node, const solids::Solid& solid
 }
 
 void check_alone(const JsonNode& node, const Context& context) {
-  for (const char* key : {"open", "find", "supply"}) {
+  std::vector<std::string> others{"open", "find", "supply"};
+  others.insert(others.end(), task_keys().begin(), task_keys().end());
+  for (const std::string& key : others) {
     if (const JsonNode* other = node.find(key)) {
-      context.at(key).fault(*other, "a problem with \"net\" asks about the net alone: leave \"" + std::string(key) +
-                                        "\" out, or make it a problem of its own");
+      context.at(key).fault(*other, "a problem with \"net\" asks about the net alone: leave " + in_quotes(key) +
+                                        " out, or make it a problem of its own");
     }
   }
 }
