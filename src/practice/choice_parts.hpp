@@ -29,11 +29,4 @@ namespace fw::practice {
 /// The message with the number in the place of {n}.
 [[nodiscard]] std::string filled_in(std::string message, const std::string& number);
 
-template <class T>
-void shuffle(std::vector<T>& all, Seed& seed) {
-  for (std::size_t i = all.size(); i > 1; --i) {
-    std::swap(all[i - 1], all[seed.below(i)]);
-  }
-}
-
 }  // namespace fw::practice

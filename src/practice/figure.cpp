@@ -138,6 +138,7 @@ Result<Question, std::string> question_of(const lessons::Problem& problem, const
     return question;
   }
   if (problem.net && (find.empty() || find == "net")) {
+    Question question;
     question.find = "net";
     question.asked = Asked::Net;
     return question;

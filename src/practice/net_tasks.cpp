@@ -6,6 +6,7 @@
 
 #include "base/ensure.hpp"
 #include "nets/enumerate.hpp"
+#include "practice/choices.hpp"
 #include "practice/quiz.hpp"
 #include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
@@ -29,8 +30,6 @@ const NetTask& task_of(const Problem& problem) {
 FoldTest test_of(const Problem& problem, const Cutout& cutout) {
   return nets::fold_test(problem.solid.polyhedron(), cutout);
 }
-
-std::string letter(std::size_t index) { return std::string(1, static_cast<char>('A' + index)); }
 
 // Whether it is the usual net, so that only its lying turned or flipped can be what is unfamiliar.
 bool is_usual(const Problem& problem, const Cutout& cutout, const FoldTest& test) {

@@ -26,7 +26,7 @@ struct Candidate {
   bool is_shared = false;  ///< another mistake leads near it
 };
 
-bool is_near(double a, double b) { return std::abs(a - b) <= too_near * std::max(std::abs(a), std::abs(b)); }
+bool is_too_near(double a, double b) { return std::abs(a - b) <= too_near * std::max(std::abs(a), std::abs(b)); }
 
 std::vector<Candidate> table_candidates(const Figure& figure) {
   std::vector<Candidate> all;
@@ -84,7 +84,7 @@ class Picking {
     const Number number = written_down(one.value);
     const double value = number.to_double();
     const bool is_new =
-        std::none_of(values_.begin(), values_.end(), [&](double other) { return is_near(other, value); });
+        std::none_of(values_.begin(), values_.end(), [&](double other) { return is_too_near(other, value); });
     Choice choice;
     choice.text = answer_text(*problem_, *question_, number);
     choice.cause = one.id;

@@ -1,6 +1,9 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <utility>
+#include <vector>
 
 namespace fw::practice {
 
@@ -14,5 +17,12 @@ struct Seed {
   /// A number from 0 to bound - 1. Requires: bound > 0.
   std::size_t below(std::size_t bound);
 };
+
+template <class T>
+void shuffle(std::vector<T>& all, Seed& seed) {
+  for (std::size_t i = all.size(); i > 1; --i) {
+    std::swap(all[i - 1], all[seed.below(i)]);
+  }
+}
 
 }  // namespace fw::practice

@@ -6,7 +6,7 @@
 namespace fw::practice {
 namespace {
 
-bool is_near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
+bool is_same_number(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
 
 }  // namespace
 
@@ -47,7 +47,7 @@ std::vector<WrongNumber> all_wrong_numbers(const Figure& figure) {
     signature.way(figure, finds);
     for (Found& found : finds) {
       const bool is_known = std::any_of(all.begin(), all.end(), [&](const WrongNumber& one) {
-        return one.signature->id == signature.id && is_near(one.value, found.value);
+        return one.signature->id == signature.id && is_same_number(one.value, found.value);
       });
       if (std::isfinite(found.value) && found.value > 0 && !is_known) {
         all.push_back({&signature, found.value, std::move(found.faces)});
@@ -62,9 +62,10 @@ std::vector<WrongNumber> all_wrong_numbers(const Figure& figure) {
 
 std::vector<WrongNumber> wrong_numbers(const Figure& figure) {
   std::vector<WrongNumber> all = all_wrong_numbers(figure);
-  all.erase(std::remove_if(all.begin(), all.end(),
-                           [&](const WrongNumber& one) { return is_near(one.value, figure.truth * figure.to_asked); }),
-            all.end());
+  all.erase(
+      std::remove_if(all.begin(), all.end(),
+                     [&](const WrongNumber& one) { return is_same_number(one.value, figure.truth * figure.to_asked); }),
+      all.end());
   return all;
 }
 

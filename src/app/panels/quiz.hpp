@@ -10,6 +10,9 @@
 // What the pages of the quiz share. Private to the panels.
 namespace fw::app::panels {
 
+/// What was done with the item in view.
+[[nodiscard]] inline const ItemWork& item(const Shown& shown) { return shown.state().quiz.work(); }
+
 /// A text of an item's page.
 struct PageText {
   std::string text;

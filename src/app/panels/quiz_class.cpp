@@ -10,8 +10,6 @@ namespace {
 
 using figures::Rect;
 
-const ItemWork& item(const Shown& shown) { return shown.state().quiz.work(); }
-
 bool is_out(const Shown& shown) { return item(shown).stage == ClassStage::Answer; }
 
 /// An option with its count of hands, measured before it is drawn.
@@ -173,7 +171,7 @@ std::pair<const char*, const char*> forward_texts(const Shown& shown) {
   return is_last ? std::pair{"end the quiz", "end"} : std::pair{"next problem", "next"};
 }
 
-void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+void class_buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   Row row(rect, sizes.space);
   const bool can_go_back = item(shown).stage != ClassStage::Question || shown.state().quiz.number > 0;
@@ -207,7 +205,7 @@ void quiz_class(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
-  buttons(ui, shown, does.take_bottom(sizes.button), out);
+  class_buttons(ui, shown, does.take_bottom(sizes.button), out);
   const bool shows_steps = item(shown).solution_shown && shown.derived.worked && shown.derived.worked->count > 0;
   const Rect page = low ? left : does.rest();
   if (shows_steps) {

@@ -17,8 +17,6 @@ bool is_name(const Shown& shown) {
 
 bool chooses(const Shown& shown) { return is_name(shown) && shown.state().quiz.style == AnswerStyle::Options; }
 
-const ItemWork& item(const Shown& shown) { return shown.state().quiz.work(); }
-
 bool shows_steps(const Shown& shown) {
   return item(shown).solution_shown && shown.derived.worked && shown.derived.worked->count > 0;
 }
@@ -146,7 +144,7 @@ std::vector<PageText> page_texts(Ui& ui, const Shown& shown, double width) {
   return texts;
 }
 
-void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+void student_buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const ItemWork& work = item(shown);
   const double width = (rect.w - 2 * sizes.space) / 3;
@@ -198,7 +196,7 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
-  buttons(ui, shown, does.take_bottom(sizes.button), out);
+  student_buttons(ui, shown, does.take_bottom(sizes.button), out);
   if (!is_over(shown)) {
     const double height = answer_height(ui, shown);
     answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);

@@ -28,6 +28,11 @@ struct Family {
 };
 [[nodiscard]] const std::vector<Family>& families();
 
+// Which families serve a type of problem.
+[[nodiscard]] inline bool any(const Family&) { return true; }
+[[nodiscard]] inline bool is_box(const Family& family) { return family.key == "box"; }
+[[nodiscard]] inline bool has_bases(const Family& family) { return family.key != "block"; }
+
 /// A whole number from least to most.
 [[nodiscard]] int drawn(Seed& seed, int least, int most);
 template <class T>

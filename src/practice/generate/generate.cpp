@@ -142,9 +142,7 @@ class Maker {
   const ProblemType& next_type() {
     if (bag_.empty()) {
       bag_ = types_;
-      for (std::size_t i = bag_.size(); i > 1; --i) {
-        std::swap(bag_[i - 1], bag_[plan_.below(i)]);
-      }
+      shuffle(bag_, plan_);
     }
     auto next =
         std::find_if(bag_.begin(), bag_.end(), [&](const ProblemType* type) { return type->method != before_; });

@@ -6,10 +6,7 @@ namespace {
 
 using lessons::Problem;
 
-bool any(const Family&) { return true; }
-bool has_bases(const Family& family) { return family.key != "block"; }
 bool has_lid(const Family& family) { return family.has_lid && family.key != "block"; }
-bool is_box(const Family& family) { return family.key == "box"; }
 
 Labels labels_at(const Blueprint& blueprint, Labels usual) {
   // A label that is not needed, at the higher level only.

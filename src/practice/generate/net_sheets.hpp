@@ -31,11 +31,4 @@ enum class Trap {
 /// The pieces without the word that they are copies of faces: for a net of another solid.
 [[nodiscard]] nets::Cutout unmarked(const nets::Cutout& cutout);
 
-template <class T>
-void shuffle(std::vector<T>& items, Seed& seed) {
-  for (std::size_t i = items.size(); i > 1; --i) {
-    std::swap(items[i - 1], items[seed.below(i)]);
-  }
-}
-
 }  // namespace fw::practice

@@ -15,8 +15,6 @@ using lessons::Problem;
 using nets::Cutout;
 using nets::PieceId;
 
-bool any(const Family&) { return true; }
-
 std::optional<Problem> on_solid(const Blueprint& blueprint, Seed& seed, const std::vector<std::string>& stories) {
   auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit), {}, "name",
                               told(stories, blueprint));

@@ -9,7 +9,6 @@ namespace {
 using lessons::Problem;
 using lessons::Rounding;
 
-bool every_family(const Family&) { return true; }
 bool is_open_top(const Family& family) { return family.has_lid; }
 
 // What one item covers or holds, such that a part of an item is left over and rounding to the nearest count is wrong:
@@ -111,10 +110,10 @@ std::optional<Problem> edging(const Blueprint& blueprint, Seed& seed) {
 
 std::vector<ProblemType> supply_types() {
   return {
-      {"cover", "cover with whole sheets", 1, "cover and round up", every_family, cover},
+      {"cover", "cover with whole sheets", 1, "cover and round up", any, cover},
       {"fill", "fill from whole bags", 1, "fill and round up", is_open_top, fill},
-      {"pour", "pour into full cups", 2, "fill and round down", every_family, pour},
-      {"cost", "cost of whole sheets", 2, "cost", every_family, cost},
+      {"pour", "pour into full cups", 2, "fill and round down", any, pour},
+      {"cost", "cost of whole sheets", 2, "cost", any, cost},
       {"edging", "length of all edges", 1, "add edges", is_open_top, edging},
   };
 }

@@ -15,9 +15,6 @@ namespace {
 using exact::Number;
 using lessons::Problem;
 
-bool any(const Family&) { return true; }
-bool is_box(const Family& family) { return family.key == "box"; }
-bool has_bases(const Family& family) { return family.key != "block"; }
 bool has_spare_labels(const Family& family) { return family.key != "box" && family.key != "block"; }
 
 std::optional<units::WrittenQuantity> quantity_of(const std::string& number, const units::Unit& unit) {

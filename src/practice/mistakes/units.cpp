@@ -45,10 +45,10 @@ void unlike_units(const Figure& figure, Finds& finds) {
 
 // ---- the answer is asked in another unit; numbers that a student would give in that unit ----
 
-int dimension_of(const Figure& figure) { return figure.question->unit->dimension(); }
+int asked_dimension(const Figure& figure) { return figure.question->unit->dimension(); }
 
 // How many of the asked unit's lengths make one of the solid's: 0.01 from cm to m.
-double length_factor(const Figure& figure) { return std::pow(figure.to_asked, 1.0 / dimension_of(figure)); }
+double length_factor(const Figure& figure) { return std::pow(figure.to_asked, 1.0 / asked_dimension(figure)); }
 
 bool is_converted(const Figure& figure) { return figure.question->is_converted; }
 bool is_capacity(const Figure& figure) { return figure.question->unit->is_capacity(); }
@@ -60,17 +60,17 @@ bool is_decimal(const Figure& figure) {
 void push_asked(const Figure& figure, double number, Finds& finds) { finds.push_back({number / figure.to_asked, {}}); }
 
 void lower_powers(const Figure& figure, Finds& finds) {
-  for (int power = 1; power < dimension_of(figure); ++power) {
+  for (int power = 1; power < asked_dimension(figure); ++power) {
     push_asked(figure, figure.truth * std::pow(length_factor(figure), power), finds);
   }
 }
 void area_by_length_factor(const Figure& figure, Finds& finds) {
-  if (is_converted(figure) && is_decimal(figure) && dimension_of(figure) == 2) {
+  if (is_converted(figure) && is_decimal(figure) && asked_dimension(figure) == 2) {
     lower_powers(figure, finds);
   }
 }
 void volume_by_lower_power(const Figure& figure, Finds& finds) {
-  if (is_converted(figure) && is_decimal(figure) && dimension_of(figure) == 3 && !is_capacity(figure)) {
+  if (is_converted(figure) && is_decimal(figure) && asked_dimension(figure) == 3 && !is_capacity(figure)) {
     lower_powers(figure, finds);
   }
 }

@@ -13,11 +13,6 @@ namespace {
 
 using exact::Number;
 
-std::string title_named(const lessons::Problem& problem, const std::string& find) {
-  const auto symbol = measure_named(problem.solid, find);
-  return symbol ? title_of(problem.solid, *symbol) : find;
-}
-
 std::string plain(const Number& number) {
   const std::string exact = exact::exact_text(number);
   return exact.empty() || exact.size() > 8 ? exact::shown(number, 4).text : exact;

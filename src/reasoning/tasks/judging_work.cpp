@@ -14,11 +14,6 @@ namespace {
 using exact::Number;
 using lessons::Problem;
 
-std::string title_named(const Problem& problem, const std::string& find) {
-  const auto symbol = measure_named(problem.solid, find);
-  return symbol ? title_of(problem.solid, *symbol) : find;
-}
-
 std::string amount_text(const Number& amount, const units::Unit& unit, int places) {
   const exact::Shown shown = shown_apart(amount, places);
   return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();

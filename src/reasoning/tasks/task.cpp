@@ -10,6 +10,11 @@ using algebra::Notation;
 
 }  // namespace
 
+std::string title_named(const lessons::Problem& problem, const std::string& find) {
+  const auto symbol = measure_named(problem.solid, find);
+  return symbol ? title_of(problem.solid, *symbol) : find;
+}
+
 SupplyNumber TaskSheet::number(const exact::Number& value, const std::optional<units::Unit>& unit, Source::Kind kind,
                                const std::string& sentence, const std::string& text) {
   return {value, unit, steps_.add_source(kind, sentence), text};

@@ -24,6 +24,9 @@ class TaskSheet {
   SupplySteps steps_;
 };
 
+/// What a class calls a measure of the problem's solid: "slant height".
+[[nodiscard]] std::string title_named(const lessons::Problem& problem, const std::string& find);
+
 [[nodiscard]] TaskWork packing_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork factor_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork copy_work(const lessons::Problem& problem, int places, const std::string& find);
