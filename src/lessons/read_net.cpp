@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "lessons/read_description.hpp"
+#include "lessons/read_piece.hpp"
 #include "lessons/read_task.hpp"
 #include "nets/fold_test.hpp"
 
@@ -14,19 +15,9 @@ using nets::Cutout;
 using nets::CutoutFault;
 using nets::PieceId;
 
-constexpr const char* piece_example = R"({"face": 3, "on": 1, "edge": 2, "by": 1})";
-
 const std::vector<std::string>& ask_words() {
   static const std::vector<std::string> words{"name", "choose", "is_it", "complete"};
   return words;
-}
-
-solids::Field count_field(int least, std::size_t most) {
-  solids::Field field;
-  field.type = solids::FieldType::Count;
-  field.least = least;
-  field.most = static_cast<int>(most);
-  return field;
 }
 
 class NetReader {
@@ -110,89 +101,6 @@ class NetReader {
     return &list->items;
   }
 
-  // ---- pieces ----
-
-  [[nodiscard]] static std::optional<std::size_t> read_number(const JsonNode& piece, const char* key, std::size_t most,
-                                                              const Context& context) {
-    const JsonNode* node = piece.find(key);
-    if (node == nullptr) {
-      context.fault(piece, "the key \"" + std::string(key) + "\" is missing here: a piece hangs on another one as in " +
-                               piece_example);
-      return std::nullopt;
-    }
-    const auto value = read_field(*node, count_field(1, most), context.at(key));
-    return value ? std::optional(static_cast<std::size_t>(std::get<int>(*value)) - 1) : std::nullopt;
-  }
-
-  [[nodiscard]] static std::optional<nets::Joint> read_joint(const JsonNode& piece, const Context& context) {
-    const auto on = read_number(piece, "on", limits::net_pieces, context);
-    const auto edge = read_number(piece, "edge", limits::polygon_corners, context);
-    const auto by = read_number(piece, "by", limits::polygon_corners, context);
-    return on && edge && by ? std::optional(nets::Joint{PieceId::at(*on), *edge, *by}) : std::nullopt;
-  }
-
-  // Either a face or corners.
-  [[nodiscard]] std::optional<PieceEntry> read_shape(const JsonNode& node, const Context& context) const {
-    const JsonNode* face = node.find("face");
-    const JsonNode* corners = node.find("corners");
-    if ((face == nullptr) == (corners == nullptr)) {
-      context.fault(node, "a piece has either \"face\", the number of the face that it is a copy of, or \"corners\"");
-      return std::nullopt;
-    }
-    PieceEntry piece;
-    if (face != nullptr) {
-      const auto number = read_number(node, "face", solid_->faces().size(), context);
-      if (!number) {
-        return std::nullopt;
-      }
-      piece.face = geometry::FaceId::at(*number);
-      return piece;
-    }
-    solids::Field field;
-    field.type = solids::FieldType::Points;
-    field.least = 3;
-    auto points = read_field(*corners, field, context.at("corners"));
-    if (const JsonNode* unit = node.find("unit")) {
-      solids::Field word;
-      word.type = solids::FieldType::Word;
-      for (const units::Unit& length : units::Unit::lengths()) {
-        word.words.push_back(length.text());
-      }
-      const auto read = read_field(*unit, word, context.at("unit"));
-      piece.unit = read ? std::get<std::string>(*read) : "";
-    }
-    if (!points) {
-      return std::nullopt;
-    }
-    piece.corners = std::get<std::vector<solids::PointEntry>>(std::move(*points));
-    return piece;
-  }
-
-  [[nodiscard]] std::optional<PieceEntry> read_piece(const JsonNode& node, bool hangs, const Context& context) const {
-    if (!node.is(Kind::Object)) {
-      context.fault(node, "a piece is an object such as " + std::string(piece_example) + "; found " + found_text(node));
-      return std::nullopt;
-    }
-    std::vector<std::string> keys{"face", "corners", "unit"};
-    if (hangs) {
-      keys.insert(keys.end(), {"on", "edge", "by"});
-    }
-    if (node.find("face") != nullptr) {
-      keys.erase(keys.begin() + 2);
-    }
-    check_keys(node, keys, hangs ? "a piece that is written so" : "a piece that hangs on no other", context);
-    std::optional<PieceEntry> piece = read_shape(node, context);
-    if (!hangs) {
-      return piece;
-    }
-    const auto joint = read_joint(node, context);
-    if (!piece || !joint) {
-      return std::nullopt;
-    }
-    piece->joint = joint;
-    return piece;
-  }
-
   // ---- cut-outs ----
 
   [[nodiscard]] std::optional<Cutout> cutout_of(const std::vector<PieceEntry>& entries,
@@ -233,7 +141,7 @@ class NetReader {
     const std::vector<JsonNode>* items = items_of(node, "pieces", 1, limits::net_pieces, context);
     std::vector<PieceEntry> pieces;
     for (std::size_t i = 0; items != nullptr && i < items->size(); ++i) {
-      if (auto piece = read_piece((*items)[i], i > 0, at_pieces.at(std::to_string(i + 1)))) {
+      if (auto piece = read_piece((*items)[i], *solid_, i > 0, at_pieces.at(std::to_string(i + 1)))) {
         pieces.push_back(std::move(*piece));
       }
     }
@@ -305,7 +213,7 @@ class NetReader {
       context_->fault(node,
                       R"(the key "missing" is missing here: the piece that is not there yet, such as {"face": 2})");
     } else {
-      task.missing = read_piece(*missing, false, context_->at("missing"));
+      task.missing = read_piece(*missing, *solid_, false, context_->at("missing"));
     }
     const std::vector<JsonNode>* items = items_of(node, "places", 2, limits::net_places, *context_);
     if (items == nullptr || !task.missing || context_->errors() != errors_before) {

@@ -1,13 +1,13 @@
 #include "practice/net_tasks.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <optional>
 
 #include "base/ensure.hpp"
 #include "nets/enumerate.hpp"
 #include "practice/choices.hpp"
 #include "practice/quiz.hpp"
+#include "practice/read_choice.hpp"
 #include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
 
@@ -95,47 +95,6 @@ std::vector<NetChoice> name_choices(const Problem& problem, Seed seed) {
 }
 
 Diagnosis unread(const std::string& message) { return {AnswerVerdict::Unrecognized, {}, message}; }
-
-// The letters of an answer such as "A, C" or "a and c", or its numbers, as indexes; nothing for anything else.
-std::optional<std::vector<std::size_t>> read_letters(std::string_view typed, std::size_t count) {
-  std::vector<std::size_t> chosen;
-  std::string word;
-  const auto take = [&]() {
-    const bool is_letter = word.size() == 1 && word[0] >= 'a' && word[0] < static_cast<char>('a' + count);
-    const bool is_number = word.size() == 1 && word[0] >= '1' && word[0] < static_cast<char>('1' + count);
-    const bool is_filler = word.empty() || word == "and" || word == "edge" || word == "edges" || word == "net";
-    if (is_letter || is_number) {
-      chosen.push_back(static_cast<std::size_t>(word[0] - (is_letter ? 'a' : '1')));
-    }
-    word.clear();
-    return is_letter || is_number || is_filler;
-  };
-  bool is_read = true;
-  for (const char c : typed) {
-    if (std::isalnum(static_cast<unsigned char>(c)) != 0) {
-      word += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    } else {
-      is_read = take() && is_read;
-    }
-  }
-  is_read = take() && is_read;
-  std::sort(chosen.begin(), chosen.end());
-  chosen.erase(std::unique(chosen.begin(), chosen.end()), chosen.end());
-  return is_read && !chosen.empty() ? std::optional(chosen) : std::nullopt;
-}
-
-std::optional<bool> read_yes_no(std::string_view typed) {
-  std::string word;
-  for (const char c : typed) {
-    if (std::isalpha(static_cast<unsigned char>(c)) != 0) {
-      word += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    } else if (!word.empty()) {
-      break;
-    }
-  }
-  const bool is_yes = word == "yes" || word == "y";
-  return is_yes || word == "no" || word == "n" ? std::optional(is_yes) : std::nullopt;
-}
 
 // Several places of a missing piece, all of which should be right ones.
 Diagnosis judged_places(const std::vector<NetChoice>& choices, const std::vector<std::size_t>& chosen) {

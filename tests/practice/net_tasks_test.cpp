@@ -95,6 +95,8 @@ TEST(NetTasks, APlaceIsJudgedForItselfAndAllRightOnesAreAskedFor) {
     "places": [{"on": 3, "edge": 3, "by": 3}, {"on": 5, "edge": 3, "by": 1}, {"on": 4, "edge": 3, "by": 1}]})");
   EXPECT_EQ(net_answer(problem), "A, B");
   EXPECT_EQ(diagnosed(problem, "a and b")->verdict, AnswerVerdict::Right);
+  EXPECT_EQ(diagnosed(problem, "BA")->verdict, AnswerVerdict::Right);
+  EXPECT_EQ(diagnosed(problem, "all of them")->verdict, AnswerVerdict::Unrecognized);
   EXPECT_EQ(diagnosed(problem, "2,1")->verdict, AnswerVerdict::Right);
   EXPECT_EQ(diagnosed(problem, "A")->verdict, AnswerVerdict::Ask);
   EXPECT_EQ(diagnosed(problem, "A")->message, "That would work. One more place would work too. Which?");
