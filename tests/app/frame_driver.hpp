@@ -21,6 +21,11 @@ class ProgramDriver {
     model_ = apply(std::move(model_), command).model;
     user_.frames(2);
   }
+  /// Puts another model before the user, in the same window.
+  void show(Model model) {
+    model_ = std::move(model);
+    user_.frames(3);
+  }
   /// Where the number of a face stands.
   [[nodiscard]] figures::Vec2 place_of(FaceId face) const {
     for (const FaceNumber& number : frame_.picture.numbers) {

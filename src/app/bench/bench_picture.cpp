@@ -169,7 +169,9 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
 MarkWords mark_words(const Derived& derived, const Desk& desk, const Lit& told) {
   MarkWords words;
   const Work& work = desk.work;
-  const bool answered = derived.worked && derived.worked->count > 0 && work.reached == derived.worked->count;
+  const bool is_out = derived.item && !derived.item->answer.empty();
+  const bool answered =
+      derived.worked && derived.worked->count > 0 && (is_out || work.reached == derived.worked->count);
   for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
     const solids::MarkId id = solids::MarkId::at(i);
     const algebra::Symbol& symbol = desk.solid.marks()[id].symbol;

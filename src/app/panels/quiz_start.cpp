@@ -184,9 +184,10 @@ void quiz_start(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Rect left = rect;
   Rect right = rect;
   const bool low = shown.screen.side_below;
+  const bool has_types = shown.state().quiz.setup.source == QuizSource::MadeUp;
   if (low) {
     Row halves(rect, 2 * sizes.space);
-    left = halves.take(rect.w * 0.43);
+    left = halves.take(rect.w * (has_types ? 0.43 : 0.5));
     right = halves.rest();
   }
   Column chosen(left, sizes.space);
@@ -195,7 +196,6 @@ void quiz_start(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     ui.set_focus(ids::answer_field);
   }
   choices(ui, shown, chosen, out);
-  const bool has_types = shown.state().quiz.setup.source == QuizSource::MadeUp;
   if (!low) {
     chosen.skip(sizes.space);
     about(ui, shown, has_types ? chosen.take(about_height(ui, shown, chosen.rest())) : chosen.rest());

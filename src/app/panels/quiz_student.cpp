@@ -116,7 +116,8 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   std::vector<PageText> texts;
   const bool is_right = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
-  if (!work.replies.empty() && work.replies.back().is_try) {  // the field is empty again
+  const bool is_told = !work.replies.empty() && work.replies.back().verdict != practice::AnswerVerdict::Unrecognized;
+  if (!is_told && !work.replies.empty() && work.replies.back().is_try) {  // its number is nowhere else any more
     texts.push_back({"You wrote: " + work.replies.back().typed, TextSize::Small, false, ui.theme().quiet_ink});
   }
   if (!work.replies.empty() && !(work.done && !is_right && is_name(shown))) {
@@ -166,7 +167,7 @@ void student_buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out
 
 /// Under the steps: where the pointed number comes from, or what was said to the last answer.
 void under_steps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const double most = column.rest().h * (shown.screen.side_below ? 1.0 : 0.34);
+  const double most = column.rest().h * (shown.screen.side_below ? 1.0 : 0.4);
   const double origin = reply_height(ui, shown, column.rest().w);
   if (origin > 0) {
     const double height = std::min(origin, most);
@@ -202,7 +203,8 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);
   }
   const std::optional<WidgetId> focus = ui.focus();
-  const bool is_in_answer = focus == ids::answer_field || (focus && focus->name == ids::answer_option.name);
+  const bool is_in_answer = focus == ids::answer_field || focus == ids::answer_enter || focus == ids::reveal ||
+                            (focus && focus->name == ids::answer_option.name);
   if (item(shown).done && is_in_answer) {  // from here Enter goes on
     ui.set_focus(ids::go_on);
   }
