@@ -153,6 +153,26 @@ void find_parts(Worked& worked, const lessons::Problem& problem, const Work& wor
   work_out(worked, problem, work);
 }
 
+/// The steps of a task that come before the measure that it rests on.
+void add_lead(Worked& worked) {
+  if (worked.task) {
+    const std::vector<Step>& steps = worked.task->steps;
+    const auto end = steps.begin() + static_cast<std::ptrdiff_t>(worked.task->lead);
+    add_part(worked, {}, {steps.begin(), end}, worked.task->sources);
+  }
+}
+
+/// The others; numbers that come from a step are counted from the first of these.
+void add_rest(Worked& worked) {
+  const std::size_t lead = worked.task->lead;
+  std::vector<Step> steps(worked.task->steps.begin() + static_cast<std::ptrdiff_t>(lead), worked.task->steps.end());
+  std::vector<reasoning::Source> sources = worked.task->sources;
+  for (reasoning::Source& source : sources) {
+    source.step = source.step && *source.step >= lead ? std::optional(*source.step - lead) : std::nullopt;
+  }
+  add_part(worked, worked.asked.empty() ? "" : worked.task->title, std::move(steps), std::move(sources));
+}
+
 /// Puts a gap in the place of what a side comes out with: all of it, or what follows its last sign of equality.
 /// Returns what the gap hides.
 std::string put_gap(algebra::Notation& side) {
@@ -224,12 +244,13 @@ Worked worked_for(const State& state) {
   worked.title = about.title;
   worked.letter = about.letter;
   worked.solid = problem.solid;
+  add_lead(worked);
   find_parts(worked, problem, work);
   if (worked.task) {
     // Where no formula leads to the measure that the task rests on, the task tells its value.
     worked.missing.clear();
     worked.title = worked.asked.empty() ? worked.task->name : worked.title;
-    add_part(worked, worked.parts.empty() ? "" : worked.task->title, worked.task->steps, worked.task->sources);
+    add_rest(worked);
   }
   if (worked.supply && worked.missing.empty()) {
     add_part(worked, worked.parts.empty() ? "" : "then the count", worked.supply->steps, worked.supply->sources);

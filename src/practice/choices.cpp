@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
 #include "practice/quiz.hpp"
+#include "reasoning/tasks/task.hpp"
 
 namespace fw::practice {
 namespace {
@@ -25,6 +27,32 @@ std::vector<Choice> name_choices(const lessons::Problem& problem, Seed& seed) {
 }
 
 }  // namespace
+
+Result<std::string, std::string> right_answer(const lessons::Problem& problem, const std::string& find) {
+  constexpr int places = 2;
+  const auto question = question_of(problem, find);
+  if (!question) {
+    return failure(question.error());
+  }
+  if (question->form == Form::Name) {
+    return problem.solid.name();
+  }
+  const std::string number =
+      question->truth ? answer_text(problem, *question, as_written_down(question->truth->to_double())) : "";
+  if (question->form == Form::Mistake) {
+    const auto mistake = mistake_of(problem, *question);
+    return mistake ? Result<std::string, std::string>(mistake->text + " " + number) : failure(mistake.error());
+  }
+  if (question->form != Form::Number) {
+    const std::optional<reasoning::TaskWork> work = reasoning::task_work(problem, places);
+    return work ? work->answer : number;
+  }
+  if (question->is_converted) {
+    return number;
+  }
+  const exact::Shown shown = exact::shown(*question->truth, places);
+  return (shown.exact ? "" : "≈ ") + shown.text + (question->unit ? " " + question->unit->text() : "");
+}
 
 std::string letter(std::size_t option) { return std::string(1, static_cast<char>('A' + option)); }
 

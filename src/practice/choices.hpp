@@ -30,6 +30,11 @@ struct Choice {
 [[nodiscard]] Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& problem, std::uint64_t seed,
                                                                   const std::string& find = "");
 
+/// The answer as a key has it: "286 cm²", "≈ 20.65 cm²", "4", "square pyramid", "no, 13 cm would fit", "between 200 cm²
+/// and 400 cm²", "260 would be the sloping faces alone. 360 cm²". Errors: as above.
+[[nodiscard]] Result<std::string, std::string> right_answer(const lessons::Problem& problem,
+                                                            const std::string& find = "");
+
 /// "A" of the first option.
 [[nodiscard]] std::string letter(std::size_t option);
 

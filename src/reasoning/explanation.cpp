@@ -51,13 +51,10 @@ std::string indented(const std::string& text, std::size_t by) {
 std::vector<Step> all_steps(const Explanation& explanation) {
   std::vector<Step> steps = explanation.solution.steps;
   if (explanation.task) {
-    // What is asked comes first of all.
     const std::vector<Step>& task = explanation.task->steps;
-    const bool asks = task.front().kind == StepKind::Ask;
-    steps.insert(steps.end(), task.begin() + (asks ? 1 : 0), task.end());
-    if (asks) {
-      steps.insert(steps.begin(), task.front());
-    }
+    const auto measured = task.begin() + static_cast<std::ptrdiff_t>(explanation.task->lead);
+    steps.insert(steps.end(), measured, task.end());
+    steps.insert(steps.begin(), task.begin(), measured);
   }
   if (!explanation.packs) {
     return steps;

@@ -177,6 +177,21 @@ TEST(TaskChoices, OfNumbersAreFour) {
   }
 }
 
+TEST(RightAnswer, IsToldAsAKeyHasIt) {
+  for (const auto& [solid, members, answer] :
+       {std::tuple{crate, cubes, "12"}, std::tuple{box, copied_area, "4576 cm²"}, std::tuple{box, factor, "4"},
+        std::tuple{box, in_m3, "0.000315 m³"}, std::tuple{peak, slant_9, "no, 13 cm would fit"},
+        std::tuple{peak, slant_13, "yes"}, std::tuple{box, bounds, "between 200 cm² and 300 cm²"},
+        std::tuple{box, stood_on, "one face"},
+        std::tuple{peak, sum_of_sides, "260 would be the sloping faces alone. 360 cm²"}}) {
+    const auto told = right_answer(problem_of(solid, members));
+    ASSERT_TRUE(told.has_value()) << members << ": " << told.error();
+    EXPECT_EQ(*told, answer);
+  }
+  EXPECT_EQ(*right_answer(test::problem_of("pyramid | height: 12 cm | base square | side: 10 cm", "name")),
+            "square pyramid");
+}
+
 TEST(TaskHints, LeadOnWithoutTheAnswer) {
   for (const auto& [solid, members, answer] :
        {std::tuple{crate, cubes, "12"}, std::tuple{box, copied_area, "4576"}, std::tuple{box, factor, "= 4"},

@@ -152,7 +152,7 @@ TEST(Tasks, UnitsAreConvertedAtTheEnd) {
 // Source: half a base edge of 5 and a height of 12 make a slant height of 13; the lateral edge is √194 ≈ 13.928.
 TEST(Tasks, AClaimIsPutToTheOtherLabels) {
   EXPECT_EQ(steps_of(problem_of(peak, R"("claim": {"slant_height": "9 cm"})")),
-            "   1. Claimed is a slant height of 9 cm. The other labels fix it: 13 cm.\n"
+            "   1. Claimed: slant height 9 cm. The other labels fix it: 13 cm.\n"
             "   2. With base edge 10 cm and height 12 cm the slant height is 13 cm, not 9 cm.\n"
             "   3. No: this figure cannot be. A slant height of 13 cm would fit.\n"
             "Answer: no, 13 cm would fit");
@@ -165,16 +165,16 @@ TEST(Tasks, AClaimIsPutToTheOtherLabels) {
 
 TEST(Tasks, AWrongAnswerIsHeldAgainstTheRightOne) {
   EXPECT_THAT(told(problem_of(peak, R"("find": ["surface_area"], "wrong": {"answer": "260 cm^2"})")),
-              HasSubstr("Somebody got 260 cm^2. How far is that off?\n          360 cm² − 260 cm² = 100 cm²"));
+              HasSubstr("Somebody got 260 cm². How far is that off?\n          360 cm² − 260 cm² = 100 cm²"));
 }
 
 TEST(Tasks, BoundsFollowAnEstimate) {
   const std::string text =
       told(problem_of(box, R"("find": ["surface_area"], "between": ["100 cm^2", "200 cm^2", "400 cm^2"])"));
   EXPECT_THAT(text, HasSubstr("2 × 60 cm² + 2 × 50 cm² + 2 × 40 cm² = 300 cm²"));
-  EXPECT_THAT(text, HasSubstr("Answer: between 200 cm^2 and 400 cm^2"));
+  EXPECT_THAT(text, HasSubstr("Answer: between 200 cm² and 400 cm²"));
   EXPECT_THAT(told(problem_of(box, R"("find": ["volume"], "between": ["200 cm^3", "400 cm^3", "800 cm^3"])")),
-              HasSubstr("The volume of 315 cm³ lies between 200 cm^3 and 400 cm^3."));
+              HasSubstr("The volume of 315 cm³ lies between 200 cm³ and 400 cm³."));
 }
 
 TEST(Tasks, APurposeIsToldWithoutNumbers) {

@@ -165,8 +165,17 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
   return look;
 }
 
+/// Whether the lesson claims this length of the solid, so that its own value is not shown before it is worked out.
+bool is_claimed(const lessons::Problem& problem, const Desk& desk, const algebra::Symbol& symbol) {
+  const std::vector<solids::Measure>& all = desk.solid.statement().measures;
+  return problem.claim && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
+           return measure.symbol == symbol && !desk.solid.is_given(symbol) &&
+                  problem.claim->measure == (measure.in_base ? "base." + measure.key : measure.key);
+         });
+}
+
 /// The lengths with their labels: as the lesson writes them, and while it is worked out a number only once it is found.
-MarkWords mark_words(const Derived& derived, const Desk& desk, const Lit& told) {
+MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, const Desk& desk, const Lit& told) {
   MarkWords words;
   const Work& work = desk.work;
   const bool is_out = derived.item && !derived.item->answer.empty();
@@ -181,6 +190,9 @@ MarkWords mark_words(const Derived& derived, const Desk& desk, const Lit& told) 
       const bool is_asked = derived.worked->letter == symbol.letter;
       label = answered ? units::text(units::Length::of(value->second, desk.solid.unit()), label_places)
                        : symbol.letter + (is_asked ? " = ?" : "");
+    }
+    if (!answered && is_claimed(problem, desk, symbol)) {
+      label = problem.claim->value.text + "?";
     }
     words.labels.push_back(std::move(label));
     const bool speaks = std::find(told.marks.begin(), told.marks.end(), id) != told.marks.end();
@@ -235,7 +247,7 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     if (!model.state.is_asking()) {  // how many faces there are is not given away
       add_numbers(picture, desk, told, derived.worked || derived.item, theme);
     }
-    add_marks(picture, desk, model.view.fold, mark_words(derived, desk, told), theme, measure);
+    add_marks(picture, desk, model.view.fold, mark_words(model.state.current(), derived, desk, told), theme, measure);
   }
   return picture;
 }

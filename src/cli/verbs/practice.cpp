@@ -4,9 +4,9 @@
 
 #include "cli/text_table.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "exact/print_number.hpp"
 #include "lessons/write_lesson.hpp"
 #include "platform/files.hpp"
+#include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "practice/generate/generate.hpp"
 #include "practice/net_tasks.hpp"
@@ -40,12 +40,8 @@ std::string answer_of(const lessons::Problem& problem) {
   if (problem.net) {
     return practice::net_answer(problem);
   }
-  const auto question = practice::question_of(problem);
-  if (!question || !question->truth) {
-    return problem.solid.name();
-  }
-  const exact::Shown shown = exact::shown(*question->truth, 2);
-  return (shown.exact ? "" : "≈ ") + shown.text + (question->unit ? " " + question->unit->text() : "");
+  const auto answer = practice::right_answer(problem);
+  return answer ? *answer : "";
 }
 
 // The key for the teacher: what each problem asks for, and its answer in each version.

@@ -52,7 +52,7 @@ TaskWork copy_work(const lessons::Problem& problem, int places, const std::strin
                                {times, amount}, {result, unit, {}, ""});
   const exact::Shown shown = shown_apart(result, places);
   const std::string text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
-  TaskWork task{"copy", find, "then the copy", "", {}, {}, Outcome{result, unit}, text};
+  TaskWork task{"copy", find, "then the copy", "", {}, {}, Outcome{result, unit}, 0, text};
   return std::move(sheet).finished(
       std::move(task),
       "The " + title + " of the copy is " + (shown.exact ? "" : "about ") + shown.text + " " + unit.text() + ".");
@@ -86,7 +86,7 @@ TaskWork factor_work(const lessons::Problem& problem, int places) {
   std::ignore = sheet.steps().state(StepKind::TakeRoot, reason, root, ratio.is_rational(),
                                     {factor, {}, {}, factor.is_rational() ? plain(factor) : ""});
   const std::string text = (factor.is_rational() ? plain(factor) : "≈ " + exact::shown(factor, places).text) + " times";
-  TaskWork task{"scale", find, "then the factor", "", {}, {}, Outcome{factor, std::nullopt}, text};
+  TaskWork task{"scale", find, "then the factor", "", {}, {}, Outcome{factor, std::nullopt}, 0, text};
   return std::move(sheet).finished(std::move(task), "The edges of the copy are " + text + " as long.");
 }
 

@@ -15,8 +15,8 @@ using exact::Number;
 using lessons::Problem;
 
 std::string amount_text(const Number& amount, const units::Unit& unit, int places) {
-  const exact::Shown shown = shown_apart(amount, places);
-  return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
+  const exact::Shown rounded = shown_apart(amount, places);
+  return (rounded.exact ? "" : "≈ ") + rounded.text + " " + unit.text();
 }
 
 // The figure with the claimed label beside the others.
@@ -39,6 +39,11 @@ units::Unit unit_asked(const Problem& problem, const std::string& find) {
 
 Number amount_in(const units::WrittenQuantity& quantity, const units::Unit& unit) {
   return quantity.number.value * units::conversion(quantity.unit, unit);
+}
+
+std::string shown(const units::WrittenQuantity& quantity) {
+  return quantity.has_unit && quantity.number.text != quantity.text ? quantity.number.text + " " + quantity.unit.text()
+                                                                    : quantity.text;
 }
 
 // To one digit that counts: 63 -> 60, 126 -> 100, 0.45 -> 0.5.
@@ -115,10 +120,10 @@ TaskWork claim_work(const Problem& problem, int places) {
   const std::string title = title_named(problem, problem.claim->measure);
   const units::Unit unit = problem.solid.unit();
   const std::string fitting = amount_text(verdict.fitting, unit, places);
-  const std::string claimed = problem.claim->value.text;
+  const std::string claimed = shown(problem.claim->value);
   TaskSheet sheet(places);
   sheet.steps().say(StepKind::Check,
-                    "Claimed is a " + title + " of " + claimed + ". The other labels fix it: " + fitting + ".");
+                    "Claimed: " + title + " " + claimed + ". The other labels fix it: " + fitting + ".");
   std::string sentence = "No: this figure cannot be. A " + title + " of " + fitting + " would fit.";
   if (verdict.can_be) {
     sentence = verdict.is_rounded ? "Yes, this figure can be: " + claimed + " is that number, rounded."
@@ -126,7 +131,7 @@ TaskWork claim_work(const Problem& problem, int places) {
   } else {
     sheet.steps().say(StepKind::Check, sentence_case(verdict.why) + (verdict.why.back() == '.' ? "" : "."));
   }
-  TaskWork task{"claim", problem.claim->measure, "then the claim", "", {}, {}, std::nullopt, ""};
+  TaskWork task{"claim", problem.claim->measure, "then the claim", "", {}, {}, std::nullopt, 0, ""};
   task.answer = verdict.can_be ? "yes" : "no, " + fitting + " would fit";
   return std::move(sheet).finished(std::move(task), sentence);
 }
@@ -144,10 +149,10 @@ TaskWork mistake_work(const Problem& problem, int places) {
       sheet.number(wrong, unit, Source::Kind::Known, "what somebody got", problem.wrong->number.text);
   const bool is_less = wrong < right;
   std::ignore = sheet.steps().work_out(
-      StepKind::Check, "Somebody got " + problem.wrong->text + ". How far is that off?", is_less ? a : b, "−",
+      StepKind::Check, "Somebody got " + shown(*problem.wrong) + ". How far is that off?", is_less ? a : b, "−",
       is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
-  TaskWork task{"mistake", find, "then the mistake",   "",
-                {},        {},   Outcome{right, unit}, amount_text(right, unit, places)};
+  TaskWork task{
+      "mistake", find, "then the mistake", "", {}, {}, Outcome{right, unit}, 0, amount_text(right, unit, places)};
   return std::move(sheet).finished(std::move(task), "The right value is " + amount_text(right, unit, places) +
                                                         ". Which part of the work is missing, or too much?");
 }
@@ -162,17 +167,19 @@ TaskWork interval_work(const Problem& problem, int places) {
   if (is_added_up(problem, find)) {
     write_estimate(problem, find, sheet);
   }
+  const bool has_estimate = is_added_up(problem, find);
   const std::string title = title_named(problem, find);
-  TaskWork task{"interval", find, "then the interval", "", {}, {}, std::nullopt, ""};
+  TaskWork task{"interval", find, "then the interval", "", {}, {}, std::nullopt, 0, ""};
+  task.lead = has_estimate ? 1 : 0;
   const auto& bounds = problem.between;
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
     if (amount_in(bounds[i], unit) < amount && amount < amount_in(bounds[i + 1], unit)) {
-      task.answer = "between " + bounds[i].text + " and " + bounds[i + 1].text;
+      task.answer = "between " + shown(bounds[i]) + " and " + shown(bounds[i + 1]);
     }
   }
   if (task.answer.empty()) {
     task.answer =
-        amount < amount_in(bounds.front(), unit) ? "below " + bounds.front().text : "above " + bounds.back().text;
+        amount < amount_in(bounds.front(), unit) ? "below " + shown(bounds.front()) : "above " + shown(bounds.back());
   }
   return std::move(sheet).finished(std::move(task), "The " + title + " of " + text + " lies " + task.answer + ".");
 }

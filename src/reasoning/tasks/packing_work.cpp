@@ -119,7 +119,7 @@ TaskWork packing_work(const lessons::Problem& problem, int places) {
     compare_volumes(problem, best, sheet);
   }
   const std::string count = counted(std::to_string(best.count), item);
-  TaskWork task{"count", "", "", "number that fit", {}, {}, Outcome{Number::whole(best.count), std::nullopt}, count};
+  TaskWork task{"count", "", "", "number that fit", {}, {}, Outcome{Number::whole(best.count), std::nullopt}, 0, count};
   return std::move(sheet).finished(std::move(task), count + (best.count == 1 ? " fits." : " fit."));
 }
 

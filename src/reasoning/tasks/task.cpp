@@ -1,5 +1,7 @@
 #include "reasoning/tasks/task.hpp"
 
+#include <algorithm>
+
 #include "reasoning/nouns.hpp"
 #include "reasoning/tasks/task_parts.hpp"
 
@@ -42,6 +44,8 @@ SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<Su
 TaskWork TaskSheet::finished(TaskWork task, const std::string& sentence) && {
   steps_.say(StepKind::Answer, sentence);
   task.steps = std::move(work_.steps);
+  const bool asks = task.steps.front().kind == StepKind::Ask;
+  task.lead = std::max(task.lead, asks ? std::size_t{1} : std::size_t{0});
   task.sources = std::move(work_.sources);
   return task;
 }
@@ -90,7 +94,7 @@ TaskWork purpose_work(const lessons::Problem& problem) {
                     : purpose == "cover"  ? thing + " covers faces, so their areas are added up, in square units."
                     : purpose == "fill"   ? thing + " fills the space inside, so a volume is needed, in cubic units."
                                           : thing + " runs along edges, so a length is needed.");
-  return std::move(sheet).finished({"purpose", "", "", "kind of measure", {}, {}, std::nullopt, purpose},
+  return std::move(sheet).finished({"purpose", "", "", "kind of measure", {}, {}, std::nullopt, 0, purpose},
                                    "It is a question of: " + purpose + ".");
 }
 

@@ -29,6 +29,7 @@ struct TaskWork {
   std::vector<Step> steps;
   std::vector<Source> sources;     ///< Source::step is one of `steps`
   std::optional<Outcome> outcome;  ///< none: a word
+  std::size_t lead = 0;            ///< steps that come before the measure is worked out
   std::string answer;              ///< "4576 cm²", "no, 13 cm would fit", "12 candles"
 };
 

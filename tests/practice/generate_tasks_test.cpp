@@ -1,0 +1,140 @@
+// Generated problems that ask in another way than by a measure keep to the rules of their type.
+#include <gtest/gtest.h>
+
+#include <map>
+
+#include "lessons/asked_value.hpp"
+#include "practice/choices.hpp"
+#include "practice/figure.hpp"
+#include "practice/generate/generate.hpp"
+#include "reasoning/tasks/task.hpp"
+
+namespace fw::practice::generate_tasks_test {
+namespace {
+
+std::vector<lessons::Problem> problems_of(const std::string& type, int level, std::size_t count = 24) {
+  PracticeRequest request;
+  request.types = {type};
+  request.level = level;
+  request.seed = 17;
+  request.count = count;
+  const auto lessons = generated(request);
+  EXPECT_TRUE(lessons.has_value()) << type << ": " << (lessons ? "" : lessons.error());
+  return lessons ? lessons->front().problems : std::vector<lessons::Problem>{};
+}
+
+// Source for the rules below: the table of problem types in the notes on teaching this unit; common practice.
+TEST(GeneratedPacking, VolumesSayTooMuchAndTurningMatters) {
+  std::size_t turned = 0;
+  for (const int level : {2, 3}) {
+    for (const lessons::Problem& problem : problems_of("pack", level)) {
+      const std::vector<lessons::Packing> ways = lessons::packings(problem);
+      double quotient = 1;
+      for (std::size_t i = 0; i < 3; ++i) {
+        quotient *= (ways[0].edges[i] / ways[0].item[i]).to_double();
+      }
+      EXPECT_GE(quotient, static_cast<double>(ways[0].count + 1)) << problem.prompt;
+      turned += ways.size() > 1 && ways[0].count > ways.back().count ? 1U : 0U;
+    }
+  }
+  EXPECT_GE(turned, 10U);
+}
+
+TEST(GeneratedCopies, NeverTakeTwoOrThreeTimes) {
+  std::map<std::string, int> factors;
+  for (const std::string type : {"copy", "factor"}) {
+    for (const lessons::Problem& problem : problems_of(type, 3)) {
+      const exact::Number& factor = *problem.scale->factor;
+      EXPECT_FALSE(factor == exact::Number::whole(2) || factor == exact::Number::whole(3));
+      ++factors[problem.scale->text];
+    }
+  }
+  EXPECT_GE(factors.size(), 6U);
+  EXPECT_EQ(factors["?"], 24);
+  for (const lessons::Problem& problem : problems_of("copy", 2)) {
+    EXPECT_TRUE(problem.scale->factor->is_whole()) << problem.scale->text;
+  }
+}
+
+TEST(GeneratedUnits, LeaveFourDigitsAtMostAndGoBothWays) {
+  std::size_t larger = 0;
+  std::size_t smaller = 0;
+  for (const lessons::Problem& problem : problems_of("asked-unit", 2)) {
+    const auto question = question_of(problem);
+    ASSERT_TRUE(question->is_converted);
+    const exact::Number own = *lessons::asked_value(problem, problem.solid, problem.find.front());
+    larger += *question->truth < own ? 1U : 0U;
+    smaller += own < *question->truth ? 1U : 0U;
+  }
+  EXPECT_GE(larger, 6U);
+  EXPECT_GE(smaller, 4U);
+}
+
+TEST(GeneratedClaims, AreTrueInHalfAndElseTenToFortyPartsInAHundredOff) {
+  std::size_t can_be = 0;
+  const std::vector<lessons::Problem> problems = problems_of("can-it-be", 2, 40);
+  for (const lessons::Problem& problem : problems) {
+    const reasoning::ClaimVerdict verdict = reasoning::judged_claim(problem);
+    const double claimed = problem.claim->value.number.value.to_double();
+    const double off = std::abs(claimed / verdict.fitting.to_double() - 1);
+    if (verdict.can_be) {
+      ++can_be;
+      EXPECT_EQ(off, 0) << problem.prompt;
+    } else {
+      EXPECT_GE(off, 0.0999) << problem.prompt;
+      EXPECT_LE(off, 0.4001) << problem.prompt;
+      EXPECT_FALSE(verdict.why.empty());
+    }
+    // The solid without the claim exists, so that the claim alone is at fault.
+    EXPECT_TRUE(problem.solid.remarks().empty());
+  }
+  EXPECT_EQ(can_be, problems.size() / 2);
+}
+
+TEST(GeneratedMistakes, AreOneMistakeEach) {
+  std::map<std::string, int> causes;
+  for (const int level : {2, 3}) {
+    for (const lessons::Problem& problem : problems_of("find-mistake", level)) {
+      const auto choices = choices_of(problem, 5);
+      ASSERT_TRUE(choices.has_value()) << problem.prompt << ": " << choices.error();
+      EXPECT_GE(choices->size(), 3U) << problem.prompt;
+      for (const Choice& one : *choices) {
+        causes[one.cause] += one.is_right ? 1 : 0;
+      }
+    }
+  }
+  EXPECT_GE(causes.size(), 12U);
+}
+
+TEST(GeneratedBounds, AreAFactorFromOneAndAHalfToThreeApart) {
+  std::map<std::size_t, int> places;
+  for (const lessons::Problem& problem : problems_of("estimate", 1)) {
+    ASSERT_EQ(problem.between.size(), 4U);
+    const double truth = question_of(problem)->truth->to_double();
+    for (std::size_t i = 0; i + 1 < problem.between.size(); ++i) {
+      const double low = problem.between[i].number.value.to_double();
+      const double high = problem.between[i + 1].number.value.to_double();
+      EXPECT_GE(high / low, 1.5);
+      EXPECT_LE(high / low, 3.0);
+      places[i] += low < truth && truth < high ? 1 : 0;
+    }
+  }
+  EXPECT_GE(places.size(), 3U);
+  for (const auto& [place, count] : places) {
+    EXPECT_GE(count, 3) << place;
+  }
+}
+
+TEST(GeneratedPurposes, AreBalanced) {
+  std::map<std::string, int> purposes;
+  for (const lessons::Problem& problem : problems_of("purpose", 1)) {
+    ++purposes[reasoning::purpose_of(*problem.supply)];
+  }
+  EXPECT_EQ(purposes["cover"], 6);
+  EXPECT_EQ(purposes["fill"], 6);
+  EXPECT_EQ(purposes["edge"], 6);
+  EXPECT_EQ(purposes["one face"], 6);
+}
+
+}  // namespace
+}  // namespace fw::practice::generate_tasks_test
