@@ -24,6 +24,7 @@ inline Model at_item(const std::string& id, const QuizSetup& setup = {}) {
   while (model.state.in_item() && model.state.current().id != id) {
     model = after(std::move(model), {StepItem{1}});
   }
+  model.history = {};
   EXPECT_TRUE(model.state.in_item()) << "no item " << id;
   return model;
 }

@@ -45,7 +45,7 @@ TEST(QuizTask, AStudentGoesThroughAMadeUpSetOfTenByKeysAlone) {
     program.user().press(Key::Enter);
   }
   EXPECT_FALSE(program.state().in_item());
-  EXPECT_TRUE(program.user().shows_text("All 10 are done"));
+  EXPECT_TRUE(program.user().shows_text("All 10 are done. Start again with new numbers."));
   EXPECT_GE(program.state().quiz.attempts.size(), 10U);
 }
 
@@ -106,6 +106,7 @@ TEST(QuizTask, HandsAreTypedAndSteppedAndTheRemoteGoesOn) {
   program.user().press(Key::PageDown);
   EXPECT_EQ(program.state().quiz.work().stage, ClassStage::Answer);
   EXPECT_TRUE(program.user().shows_text("Take this idea up again"));
+  EXPECT_TRUE(program.user().shows_text("Right: "));
   const std::size_t number = program.state().quiz.number;
   program.user().press(Key::PageDown);
   EXPECT_EQ(program.state().quiz.number, number + 1);

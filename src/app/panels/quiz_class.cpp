@@ -61,7 +61,7 @@ OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double
   const Sizes& sizes = ui.sizes();
   OptionBlock block;
   block.index = index;
-  block.text = std::string(1, static_cast<char>('A' + index)) + "  " + shown.derived.item->choices[index].text;
+  block.text = practice::letter(index) + "  " + shown.derived.item->choices[index].text;
   const double beside = width - hands_width(ui) - sizes.space;
   const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
   block.size = !is_out(shown) && needs(TextSize::Label) <= beside ? TextSize::Label : TextSize::Small;
@@ -76,7 +76,7 @@ void hands(Ui& ui, const Shown& shown, std::size_t index, const Rect& rect, Comm
   const Sizes& sizes = ui.sizes();
   const int count = item(shown).hands[index];
   Row row(rect, sizes.space * 0.5);
-  const std::string letter(1, static_cast<char>('A' + index));
+  const std::string letter = practice::letter(index);
   const Rect less = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
   if (ui.icon_button(ids::hands_less.at(index), Icon::Minus, "one hand less for " + letter, less,
                      {.look = ButtonLook::Outline, .enabled = count > 0})) {
@@ -118,9 +118,6 @@ std::vector<PageText> question_texts(const Ui& ui, const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   const TextSize size = is_out(shown) ? TextSize::Small : TextSize::Label;
   std::vector<PageText> texts{{shown.state().current().prompt, size, true, ui.theme().ink}};
-  if (is_out(shown) && about.choices.size() < 2) {
-    texts.push_back({"Answer: " + about.answer, TextSize::Label, true, ui.theme().ink});
-  }
   for (const std::string& sentence : about.solution) {
     texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
   }
@@ -155,6 +152,17 @@ void options_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     top += block.height;
   }
   ui.end_scroll();
+}
+
+/// "Right: C  286 cm²", once the answer is out.
+std::string right_text(const Shown& shown) {
+  const ItemShown& about = *shown.derived.item;
+  for (std::size_t i = 0; is_out(shown) && i < about.choices.size(); ++i) {
+    if (about.choices[i].is_right) {
+      return "Right: " + practice::letter(i) + "  " + about.choices[i].text;
+    }
+  }
+  return is_out(shown) ? "Answer: " + about.answer : "";
 }
 
 /// What going on does, in words and where there is no room in one.
@@ -206,6 +214,12 @@ void quiz_class(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
   class_buttons(ui, shown, does.take_bottom(sizes.button), out);
+  const std::string answer = right_text(shown);
+  if (!answer.empty()) {  // seen wherever the options are scrolled to
+    const double height = ui.wrapped_height(answer, does.rest().w, TextSize::Label, true);
+    ui.text(answer, low ? does.take(height) : does.take_bottom(height),
+            {.bold = true, .wrap = true, .color = ui.theme().good});
+  }
   const bool shows_steps = item(shown).solution_shown && shown.derived.worked && shown.derived.worked->count > 0;
   const Rect page = low ? left : does.rest();
   if (shows_steps) {

@@ -142,7 +142,9 @@ std::string about_set(const Quiz& quiz) {
     return quiz.refusal;
   }
   if (quiz.finished > 0) {
-    return "All " + std::to_string(quiz.finished) + " are done. Start again with new numbers, or go on to other types.";
+    const std::string next = quiz.setup.source == QuizSource::Lesson ? "Go on with its nets, or with made up problems."
+                                                                     : "Start again with new numbers.";
+    return "All " + std::to_string(quiz.finished) + " are done. " + next;
   }
   switch (quiz.setup.source) {
     case QuizSource::Lesson:
