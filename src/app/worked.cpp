@@ -158,7 +158,11 @@ void add_lead(Worked& worked) {
   if (worked.task) {
     const std::vector<Step>& steps = worked.task->steps;
     const auto end = steps.begin() + static_cast<std::ptrdiff_t>(worked.task->lead);
-    add_part(worked, {}, {steps.begin(), end}, worked.task->sources);
+    std::vector<reasoning::Source> sources = worked.task->sources;
+    for (reasoning::Source& source : sources) {
+      source.step = source.step && *source.step < worked.task->lead ? source.step : std::nullopt;
+    }
+    add_part(worked, {}, {steps.begin(), end}, std::move(sources));
   }
 }
 

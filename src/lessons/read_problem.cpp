@@ -152,6 +152,12 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
   }
 }
 
+std::vector<std::string> problem_keys() {
+  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find", "supply", "net"};
+  keys.insert(keys.end(), task_keys().begin(), task_keys().end());
+  return keys;
+}
+
 // What can only be judged once the solid stands: whether what is asked for and supplied exists on it.
 void check_asked(const JsonNode& node, const Problem& problem, const Context& context) {
   if (problem.scale) {
@@ -189,9 +195,7 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
     context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
-  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find", "supply", "net"};
-  keys.insert(keys.end(), task_keys().begin(), task_keys().end());
-  check_keys(node, keys, "a problem", context);
+  check_keys(node, problem_keys(), "a problem", context);
   std::string id = read_id(node, ids, context);
   std::string prompt = read_prompt(node, context);
   const std::size_t errors_before_solid = report.errors();

@@ -37,13 +37,13 @@ struct Diagnosis {
 
 /// Judges an answer to what a problem asks for; an empty `find` is the first thing that it asks for.
 ///   right:  the answer exactly, rounded to one decimal or more, in any unit that measures the same, in any form that
-///           a number is written in; where a label is rounded, from the label or from the exact root
+///           a number is written in; where the problem asks for a unit, in this one, to three digits that count; where
+///           a label is rounded, from the label or from the exact root
 ///   unit:   judged apart from the number (G); a conversion by a wrong factor is recognized
 ///   causes: the table of mistakes in its order, then a sum of faces with one change, then slips of the pen (M)
 ///   choice: a letter, or the text of an option, of those that choices_of() gives for this seed
-///   claim:  "yes", "no", "no, 13 cm"; mistake: an option, or the right value; interval: "100 to 200", an estimate, or
-///   the
-///           value; purpose: "cover", "volume", "one face"
+///   claim:  "yes", "no", "no, 13 cm"; mistake: an option, or the right value
+///   bounds: "100 to 200", an estimate, or the value; purpose: "cover", "volume", "one face"
 /// Errors: a sentence, when the problem does not ask for it, or its wrong answer is no single mistake.
 [[nodiscard]] Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
                                                        const std::string& find = "", std::uint64_t seed = 0);

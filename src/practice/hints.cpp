@@ -169,6 +169,45 @@ std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
   return hints;
 }
 
+// The measure behind a question: of a count, of a claim, of a wrong answer or of bounds.
+std::string measure_behind(const lessons::Problem& problem, const Question& question) {
+  return question.packs                  ? problem.supply->measure
+         : question.form == Form::Number ? question.find
+         : question.form == Form::YesNo  ? problem.claim->measure
+                                         : problem.find.front();
+}
+
+Result<std::vector<Hint>, std::string> hints_to_measure(const lessons::Problem& problem, const Question& question) {
+  lessons::Problem one = problem;
+  one.claim.reset();
+  one.wrong.reset();
+  one.between.clear();
+  const std::string measure = measure_behind(problem, question);
+  one.find = {measure};
+  if (question.packs && measure == "edges") {
+    one.find.clear();
+  } else if (!question.packs) {
+    one.supply.reset();
+  }
+  const auto explained = reasoning::explained(one);
+  if (!explained) {
+    return failure(explained.error());
+  }
+  const Explanation& explanation = explained->front();
+  std::vector<Hint> hints;
+  const std::vector<Step> all = reasoning::all_steps(explanation);
+  if (const Step* ask = first_of(all, StepKind::Ask)) {
+    hints.push_back(hint_of(*ask));
+  }
+  if (explanation.packs && explanation.packs->amount_step && explanation.solution.values.empty()) {
+    hints.push_back(without_line(*explanation.packs->amount_step));
+    hints.push_back(hint_of(*explanation.packs->amount_step));
+  } else if (!push_by_formula(explanation.solution.steps, problem.solid, measure, hints)) {
+    push_by_faces(explanation.solution.steps, hints);
+  }
+  return hints;
+}
+
 }  // namespace
 
 Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem, const std::string& find) {
@@ -189,38 +228,7 @@ Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
       question->asked == Asked::CopyVolume) {
     return hints_to_task(*reasoning::task_work(problem, 2, question->find));
   }
-  lessons::Problem one = problem;
-  one.claim.reset();
-  one.wrong.reset();
-  one.between.clear();
-  const bool is_count = question->packs.has_value();
-  const std::string measure = is_count                         ? problem.supply->measure
-                              : question->form == Form::Number ? question->find
-                              : question->form == Form::YesNo  ? problem.claim->measure
-                                                               : problem.find.front();
-  one.find = {measure};
-  if (is_count && measure == "edges") {
-    one.find.clear();
-  } else if (!is_count) {
-    one.supply.reset();
-  }
-  const auto explained = reasoning::explained(one);
-  if (!explained) {
-    return failure(explained.error());
-  }
-  const Explanation& explanation = explained->front();
-  std::vector<Hint> hints;
-  const std::vector<Step> all = reasoning::all_steps(explanation);
-  if (const Step* ask = first_of(all, StepKind::Ask)) {
-    hints.push_back(hint_of(*ask));
-  }
-  if (explanation.packs && explanation.packs->amount_step && explanation.solution.values.empty()) {
-    hints.push_back(without_line(*explanation.packs->amount_step));
-    hints.push_back(hint_of(*explanation.packs->amount_step));
-  } else if (!push_by_formula(explanation.solution.steps, problem.solid, measure, hints)) {
-    push_by_faces(explanation.solution.steps, hints);
-  }
-  return hints;
+  return hints_to_measure(problem, *question);
 }
 
 }  // namespace fw::practice

@@ -123,7 +123,7 @@ TEST_F(ExplainVerb, WrongUsageIsStatusTwoAndSaysWhatWouldBeRight) {
 }
 
 TEST(DemoLessons, ExplainThemselves) {
-  for (const std::string name : {"lantern_fair", "candle_boxes", "lantern_nets"}) {
+  for (const std::string name : {"lantern_fair", "candle_boxes", "lantern_nets", "lantern_market"}) {
     const Outcome explained = run_program("explain '" FOLDWRIGHT_SOURCE_DIR "/demo_scenes/" + name + ".json'");
     EXPECT_EQ(explained.status, 0) << explained.error;
     EXPECT_THAT(explained.error, IsEmpty());

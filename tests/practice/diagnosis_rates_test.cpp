@@ -37,6 +37,9 @@ std::vector<lessons::Problem> many_problems(std::size_t count) {
 std::vector<std::string> right_forms(const Question& question) {
   const exact::Number& truth = *question.truth;
   std::vector<std::string> numbers{exact::exact_text(truth), exact::fixed_text(truth, 2), exact::fixed_text(truth, 1)};
+  if (question.is_converted) {  // small ones have few digits before they end: they are not rounded to one decimal
+    numbers = {exact::exact_text(truth), exact::fixed_text(truth, 6), exact::fixed_text(truth, 7)};
+  }
   if (truth.is_whole()) {
     numbers.push_back(exact::shown(truth, 0).text + ".0");
   }

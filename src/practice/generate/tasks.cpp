@@ -269,10 +269,12 @@ std::optional<Problem> mistaken(const Blueprint& drawn_blueprint, Seed& seed) {
   shuffle(wrong, seed);
   const double truth = question->truth->to_double();
   for (const WrongNumber& one : wrong) {
-    const exact::Shown shown = exact::shown(as_written_down(one.value), 1);
+    const Number number = as_written_down(one.value);
+    const exact::Shown shown = exact::shown(number, 1);
+    const bool is_rounded = std::abs(number.to_double() - one.value) > 1e-6;  // numbers to be found out end
     const bool is_far = one.value > 8 * truth || one.value * 8 < truth;
     const auto written = quantity_of(shown.text, *question->unit);
-    if (!shown.exact || is_far || !written) {
+    if (!shown.exact || is_rounded || is_far || !written) {
       continue;
     }
     Problem with_wrong = *problem;
