@@ -32,7 +32,8 @@ std::optional<Number> edge_named(const solids::Solid& solid, const std::string& 
 }
 
 long long whole_times(const Number& edge, const Number& item) {
-  return static_cast<long long>(exact::floor(edge / item).to_double());
+  constexpr double most = 1e6;  // three of them can be multiplied
+  return static_cast<long long>(std::min(exact::floor(edge / item).to_double(), most));
 }
 
 }  // namespace

@@ -176,8 +176,12 @@ void check_pack(const JsonNode& node, const Supply& supply, const Problem& probl
       return;
     }
   }
-  if (packings(problem).front().count == 0) {
+  constexpr long long most = 1'000'000;
+  const long long count = packings(problem).front().count;
+  if (count == 0) {
     context.at("box").fault(box, "not even one " + supply.item + " fits into this solid: make the item smaller");
+  } else if (count > most) {
+    context.at("box").fault(box, "more than a million of them fit into this solid: make the item larger");
   }
 }
 

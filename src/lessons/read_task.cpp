@@ -21,7 +21,7 @@ std::string noun_of(int dimension) { return dimension == 1 ? "a length" : dimens
 // The one measure that a problem asks for; nothing, with a fault, where it asks for none, several, or no measure.
 std::optional<std::string> one_measure(const JsonNode& key, std::string_view name, const Problem& problem,
                                        const Context& context) {
-  const bool is_one = problem.find.size() == 1 && dimension_of_asked(problem.solid, problem.find.front());
+  const bool is_one = problem.find.size() == 1 && asked_value(problem, problem.solid, problem.find.front());
   if (!is_one) {
     context.fault(key,
                   in_quotes(name) + " goes with one measure that is asked for, as in \"find\": [\"surface_area\"]");
@@ -104,8 +104,11 @@ void check_scale_find(const JsonNode& node, const Problem& problem, const Contex
                                            std::string(problem.scale->text == "?" ? "[\"scale\"]" : "[\"volume\"]"));
     return;
   }
-  const std::vector<std::string> allowed =
-      problem.scale->text == "?" ? std::vector<std::string>{"scale"} : whole_measures();
+  std::vector<std::string> allowed = problem.scale->text == "?" ? std::vector<std::string>{"scale"} : whole_measures();
+  const auto is_missing = [&](const std::string& name) {
+    return name != "scale" && !asked_value(problem, problem.solid, name);
+  };
+  allowed.erase(std::remove_if(allowed.begin(), allowed.end(), is_missing), allowed.end());
   for (std::size_t i = 0; i < problem.find.size(); ++i) {
     if (std::find(allowed.begin(), allowed.end(), problem.find[i]) == allowed.end()) {
       context.fault(find->items[i],

@@ -1,5 +1,9 @@
 #pragma once
 
+#include <optional>
+#include <string_view>
+#include <utility>
+
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "practice/seed.hpp"

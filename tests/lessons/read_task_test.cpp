@@ -212,6 +212,24 @@ INSTANTIATE_TEST_SUITE_P(
                         "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
                         "\"length\", \"width\" or \"height\""}));
 
+TEST(Task, NeedsAMeasureThatTheSolidHas) {
+  const std::string cube = R"({"kind": "cube", "edge": "7 cm"})";
+  EXPECT_THAT(errors_of(lesson_with_solid(cube, R"(, "find": ["lateral_area"], "wrong": {"answer": "7 cm^2"})")),
+              testing::Contains(HasSubstr("\"wrong\" goes with one measure that is asked for")));
+  EXPECT_THAT(errors_of(lesson_with_solid(cube, R"(, "find": ["lateral_area"], "scale": "4")")),
+              ElementsAre("a.json:1:106: problem p: \"lateral_area\" cannot be asked of a copy; what may stand here is "
+                          "\"surface_area\" or \"volume\""));
+  EXPECT_THAT(
+      errors_of(lesson_with_solid(cube, R"(, "find": ["scale"], "scale": "?", "copy": {"lateral_area": "800 cm^2"})")),
+      testing::Contains(HasSubstr("a cube has no measure \"lateral_area\"")));
+}
+
+TEST(Task, PacksNoMoreThanAMillion) {
+  EXPECT_THAT(errors_of(lesson_with(R"(, "supply": {"pack": "volume", "item": "grain", "box": {"length": "0.01 mm",
+                                     "width": "0.01 mm", "height": "0.01 mm"}})")),
+              ElementsAre(HasSubstr("box: more than a million of them fit into this solid: make the item larger")));
+}
+
 TEST(Task, NeedsASolidWithThreeEdgesToPack) {
   EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "supply": {"pack": "volume", "item": "soap", )" + soap + "}")),
               ElementsAre("a.json:1:168: problem p, pack: a square pyramid has no length, width and height of its own, "
