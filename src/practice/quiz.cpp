@@ -123,7 +123,7 @@ NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {
     case solids::NameVerdict::WrongFamily:
       return {verdict, "Look for a matching pair of ends. A pair makes a prism; one point makes a pyramid."};
     case solids::NameVerdict::WrongBase:
-      return {verdict, "The family fits. Count the sides of the base once more."};
+      return {verdict, "The family fits. Look at the base once more: how many sides has it, and are they all alike?"};
     case solids::NameVerdict::Unknown:
       break;
   }
