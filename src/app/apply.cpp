@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/apply/parts.hpp"
+#include "app/cutouts.hpp"
 #include "base/overload.hpp"
 
 namespace fw::app {
@@ -53,11 +54,12 @@ void mend_view(const Model& before, Model& after) {
   if (!same_place || !(before.state.desk().work == after.state.desk().work)) {
     after.view.pointed.reset();
   }
-  if (!same_place || !same_faces) {
+  const bool same_bench = shows_cutouts(before.state) == shows_cutouts(after.state);
+  if (!same_place || !same_faces || !same_bench) {
     after.view.hovered.reset();
     after.view.dragged.reset();
     after.view.motion = Motion::Still;
-    after.view.fold = asks_from_net(after.state) && after.state.is_asking() ? 1.0 : 0.0;
+    after.view.fold = lies_flat(after.state) ? 1.0 : 0.0;
   }
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "exact/print_number.hpp"
+
 namespace fw::app {
 namespace {
 
@@ -40,6 +42,12 @@ ItemShown item_shown(const State& state) {
   if (quiz.setup.audience == Audience::Class) {
     add_class_part(shown, quiz);
   } else {
+    if (is_chosen(shown.form)) {
+      shown.choices = choices_for(quiz.item(), quiz.setup.seed, quiz.number);
+    }
+    if (work.asks_why) {
+      shown.reasons = reasons_for(quiz.item());
+    }
     shown.hints = hints_for(quiz.item());
     const std::size_t count = std::min(work.hints, shown.hints.size());
     shown.hints_left = shown.hints.size() - count;
@@ -51,18 +59,42 @@ ItemShown item_shown(const State& state) {
       shown.marks = shown.hints.back().marks;
     }
   }
-  if (shown.form == AnswerForm::NetName || shown.form == AnswerForm::Name) {
-    const practice::NetQuestion names = question(state);
-    shown.names = names.options;
-    shown.right_name = names.right_option;
+  if (is_name(shown.form)) {
+    NameChoice names = names_for(quiz.item(), quiz.setup.seed, quiz.number);
+    shown.names = std::move(names.names);
+    shown.right_name = names.right;
   }
   if (work.done) {
     shown.answer = answer_text(quiz.item());
   }
-  if (work.solution_shown && shown.form != AnswerForm::Number) {
+  const bool is_worked = shown.form == AnswerForm::Number || shown.form == AnswerForm::Option;
+  if (work.solution_shown && !is_worked) {
     shown.solution = told_solution(quiz.item());
   }
   return shown;
+}
+
+/// The solid with the length that somebody claims among its labels, so that it has a place; nothing where the claim is
+/// about none of the solid's lengths, or another solid stands there.
+std::optional<solids::Solid> with_claimed_label(const State& state) {
+  const lessons::Problem& problem = state.current();
+  if (!problem.claim || !(state.desk().solid == problem.solid)) {
+    return std::nullopt;
+  }
+  constexpr int places = 3;
+  const exact::Number fitting = reasoning::judged_claim(problem).fitting;
+  const auto written = units::parse_quantity(exact::shown(fitting, places).text + " " + problem.solid.unit().ascii());
+  const std::string base = "base.";
+  const bool in_base = problem.claim->measure.rfind(base, 0) == 0 && !problem.description.base.empty();
+  solids::Description description = problem.description;
+  solids::Description& part = in_base ? description.base.front() : description;
+  if (!written) {
+    return std::nullopt;
+  }
+  part.fields[in_base ? problem.claim->measure.substr(base.size()) : problem.claim->measure] =
+      solids::LengthEntry{*written};
+  auto made = solids::Solid::make(description, problem.known);
+  return made ? std::optional(std::move(made).value()) : std::nullopt;
 }
 
 }  // namespace
@@ -79,9 +111,15 @@ Derived derived_from(const State& state, WorkedMemo& memo) {
   if (asks_from_net(state)) {
     derived.question = question(state);
   }
-  if (state.mode == Mode::Work || (derived.item && derived.item->form == AnswerForm::Number)) {
+  if (shows_cutouts(state)) {
+    derived.cutouts = cutouts_on_bench(state);
+  }
+  const bool is_worked =
+      derived.item && (derived.item->form == AnswerForm::Number || derived.item->form == AnswerForm::Option);
+  if (state.mode == Mode::Work || is_worked) {
     derived.worked = memo.of(state);
   }
+  derived.claimed = with_claimed_label(state);
   derived.measures = editable_measures(desk.solid, state.current().solid);
   derived.units = units_to_choose(desk.solid.description());
   return derived;

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "app/apply.hpp"
+#include "app/cutouts.hpp"
 #include "app/measures.hpp"
 #include "app/quiz_help.hpp"
 #include "app/worked.hpp"
@@ -15,7 +16,8 @@ struct ItemShown {
   AnswerForm form = AnswerForm::Number;
   std::vector<practice::Hint> hints;  ///< those that are shown
   std::size_t hints_left = 0;
-  std::vector<practice::Choice> choices;  ///< for a class, from its second stage on
+  std::vector<practice::Choice> choices;  ///< for a class from its second stage on; for one student if is_chosen(form)
+  std::vector<practice::Choice> reasons;  ///< why it is no net, where that is asked
   std::vector<std::string> names;         ///< to choose from, where a name is asked
   std::size_t right_name = 0;
   std::vector<std::string> solution;   ///< in words, where it is no work and is shown
@@ -31,6 +33,8 @@ struct Derived {
   NetChoice nets;
   std::optional<ItemShown> item;                  ///< in the quiz
   std::optional<practice::NetQuestion> question;  ///< of an item that lies there as a net
+  std::optional<CutoutBench> cutouts;             ///< in the place of the solid
+  std::optional<solids::Solid> claimed;           ///< the solid with one label more, where one is claimed
   std::optional<Worked> worked;                   ///< while it is worked out, and of an item with a number
   std::vector<EditableMeasure> measures;
   std::vector<units::Unit> units;

@@ -56,7 +56,7 @@ json desk_json(const lessons::Problem& problem, const Desk& desk) {
 
 /// A desk as it was kept; a part that does not fit the solid any more is left as it is on a fresh desk.
 Desk desk_from(const json& entry, const lessons::Problem& problem) {
-  Desk desk = fresh_desk(problem.solid);
+  Desk desk = fresh_desk(problem);
   if (entry.contains("solid")) {
     const auto kept = lessons::read_lesson(entry.at("solid").get<std::string>());
     if (kept && kept->problems.size() == 1) {
@@ -161,7 +161,7 @@ Result<State, std::string> at_place(State fresh, std::string_view text) {
     return failure(std::string("The kept place is damaged: an entry is missing or has the wrong type."));
   }
   if (!fresh.desks[fresh.problem]) {
-    fresh.desks[fresh.problem] = fresh_desk(fresh.current().solid);
+    fresh.desks[fresh.problem] = fresh_desk(fresh.current());
   }
   return fresh;
 }

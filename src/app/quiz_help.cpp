@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
 
 namespace fw::app {
@@ -33,21 +34,61 @@ double likeness(const std::vector<FaceId>& step, const std::vector<FaceId>& face
   return all > 0 ? static_cast<double>(both) / all : 0;
 }
 
+/// Choices about nets as any others: what they light up lies on the card, not on the solid.
+std::vector<practice::Choice> plain(std::vector<practice::NetChoice> choices) {
+  std::vector<practice::Choice> all;
+  for (practice::NetChoice& one : choices) {
+    all.push_back({std::move(one.text), one.is_right, std::move(one.cause), std::move(one.message), {}});
+  }
+  return all;
+}
+
 }  // namespace
 
-std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+std::uint64_t choice_seed(std::uint64_t seed, std::size_t number) {
   constexpr std::uint64_t apart = 0x9E3779B97F4A7C15ULL;
-  auto choices = practice::choices_of(item.problem, seed ^ (apart * (number + 1)));
+  return seed ^ (apart * (number + 1));
+}
+
+std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+  if (item.problem.net) {
+    return plain(practice::net_choices(item.problem, {choice_seed(seed, number)}));
+  }
+  auto choices = practice::choices_of(item.problem, choice_seed(seed, number));
   return choices ? std::move(choices).value() : std::vector<practice::Choice>{};
 }
 
 std::vector<practice::Hint> hints_for(const QuizItem& item) {
+  if (item.problem.net && item.problem.net->ask == lessons::NetAsk::Name) {
+    return {};  // all that could be said names the solid
+  }
   auto hints = practice::hints_of(item.problem);
   return hints ? std::move(hints).value() : std::vector<practice::Hint>{};
 }
 
+std::vector<practice::Choice> reasons_for(const QuizItem& item) { return plain(practice::net_reasons(item.problem)); }
+
+NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+  NameChoice found;
+  if (!item.problem.net) {
+    practice::NetQuestion names = net_question_of(item, seed, number);
+    return {std::move(names.options), names.right_option};
+  }
+  for (practice::Choice& one : choices_for(item, seed, number)) {
+    found.right = one.is_right ? found.names.size() : found.right;
+    found.names.push_back(std::move(one.text));
+  }
+  return found;
+}
+
 std::vector<std::string> told_solution(const QuizItem& item) {
   std::vector<std::string> sentences;
+  if (item.problem.net) {
+    for (Step& step : practice::net_steps(item.problem)) {
+      sentences.push_back(std::move(step.reason));
+    }
+    return sentences;
+  }
   if (const auto explanation = explanation_of(item)) {
     for (const Step& step : reasoning::all_steps(*explanation)) {
       sentences.push_back(told(step));
@@ -57,6 +98,17 @@ std::vector<std::string> told_solution(const QuizItem& item) {
 }
 
 std::string answer_text(const QuizItem& item) {
+  if (item.problem.net) {
+    std::string text;
+    for (const practice::NetChoice& one : practice::net_choices(item.problem)) {
+      text += one.is_right ? (text.empty() ? "" : ", ") + one.text : "";
+    }
+    return text;
+  }
+  if (answer_form(item) == AnswerForm::Option) {
+    const auto answer = practice::right_answer(item.problem);
+    return answer ? *answer : "";
+  }
   const auto explanation = explanation_of(item);
   return explanation ? explanation->answer : "";
 }

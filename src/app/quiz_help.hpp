@@ -11,13 +11,25 @@
 
 namespace fw::app {
 
-/// The options of an item for a class, A first, in an order drawn from the seed; none where it cannot be chosen.
+/// The seed of an item's options.
+[[nodiscard]] std::uint64_t choice_seed(std::uint64_t seed, std::size_t number);
+/// The options of an item, A first, in an order drawn from the seed; none where it cannot be chosen.
 [[nodiscard]] std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number);
 
 /// The ladder of hints to an item. May be empty.
 [[nodiscard]] std::vector<practice::Hint> hints_for(const QuizItem& item);
 
-/// What a solution says in words alone: of a name or a count of faces.
+/// Why the item's cut-out is no net, to choose from; none where it is one, or something else is asked.
+[[nodiscard]] std::vector<practice::Choice> reasons_for(const QuizItem& item);
+
+/// The names to choose from, and those of them that are right. Requires: is_name(answer_form(item)).
+struct NameChoice {
+  std::vector<std::string> names;
+  std::size_t right = 0;
+};
+[[nodiscard]] NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t number);
+
+/// What a solution says in words alone: of a name, a count of faces, a question about nets.
 [[nodiscard]] std::vector<std::string> told_solution(const QuizItem& item);
 /// The answer in one text: "286 cm²".
 [[nodiscard]] std::string answer_text(const QuizItem& item);

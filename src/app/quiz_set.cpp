@@ -4,6 +4,7 @@
 
 #include "practice/figure.hpp"
 #include "practice/generate/generate.hpp"
+#include "practice/net_tasks.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::app {
@@ -16,27 +17,64 @@ constexpr const char* ask_net = "Which solid folds from this net?";
 constexpr const char* ask_name = "What is the name of this solid?";
 
 QuizItem item_of(Problem problem) {
-  std::string skill = skill_of(problem);
+  std::string skill = practice::type_of(problem);
   return {std::move(problem), std::move(skill), false};
+}
+
+std::string measure_title(const Problem& problem, const std::string& name) {
+  for (const reasoning::Askable& one : reasoning::askable_measures(problem.solid)) {
+    if (one.name == name) {
+      return one.title;
+    }
+  }
+  return name;
+}
+
+/// What is asked in another way than by a measure, in words; empty where nothing is.
+std::string asked_task(const Problem& problem) {
+  if (problem.net) {
+    return practice::net_question_text(problem);
+  }
+  if (problem.claim) {
+    return "Can the " + measure_title(problem, problem.claim->measure) + " be " + problem.claim->value.text + "?";
+  }
+  const std::string title = problem.find.empty() ? "" : measure_title(problem, problem.find.front());
+  if (problem.wrong) {
+    return "For the " + title + " somebody got " + problem.wrong->text + ". Which mistake was it?";
+  }
+  if (!problem.between.empty()) {
+    return "Between which two numbers does the " + title + " lie?";
+  }
+  if (problem.scale) {
+    return title == "scale" ? "How many times as long are the edges of the copy?"
+                            : "What is the " + title + " of the copy?";
+  }
+  if (title == "purpose") {
+    return "What has to be known here?";
+  }
+  return problem.supply ? "How many does it take?" : "";
 }
 
 /// What is asked, in words.
 std::string asked_text(const Problem& problem) {
+  const std::string task = asked_task(problem);
+  if (!task.empty()) {
+    return task;
+  }
   if (problem.find.front() == "name") {
     return ask_name;
   }
-  std::string title = problem.find.front();
-  for (const reasoning::Askable& one : reasoning::askable_measures(problem.solid)) {
-    title = one.name == problem.find.front() ? one.title : title;
-  }
+  const std::string title = measure_title(problem, problem.find.front());
   return title == "faces" ? "How many faces are there?" : "What is the " + title + "?";
 }
 
 /// A problem that asks for several things, once for each of them.
 void add_items(QuizSet& set, const Problem& problem) {
-  if (problem.supply || (problem.find.size() < 2 && !problem.prompt.empty())) {
+  if (problem.supply || problem.find.size() < 2) {
     if (practice::question_of(problem)) {
-      set.push_back(item_of(problem));
+      Problem one = problem;
+      one.prompt = one.prompt.empty() ? asked_text(one) : one.prompt;
+      set.push_back(item_of(std::move(one)));
     }
     return;
   }
@@ -62,6 +100,12 @@ QuizItem net_item(Problem problem) {
   problem.find = {"name"};
   problem.prompt = ask_net;
   problem.supply.reset();
+  problem.scale.reset();
+  problem.unit.reset();
+  problem.claim.reset();
+  problem.wrong.reset();
+  problem.between.clear();
+  problem.net.reset();
   problem.open.clear();
   QuizItem item = item_of(std::move(problem));
   item.from_net = true;
@@ -133,57 +177,31 @@ Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
   return set;
 }
 
-std::string skill_of_supply(const Problem& problem) {
-  const lessons::Supply& supply = *problem.supply;
-  if (supply.price) {
-    return "cost";
-  }
-  if (supply.purpose == "cover") {
-    return "cover";
-  }
-  if (supply.purpose == "edge") {
-    return "edging";
-  }
-  return supply.rounding == lessons::Rounding::Down ? "pour" : "fill";
-}
-
-std::string skill_of_measure(const Problem& problem, Asked asked) {
-  const bool from_surface = problem.known.count("surface_area") > 0;
-  switch (asked) {
-    case Asked::Surface:
-      return problem.open.empty() ? "surface" : "open";
-    case Asked::Lateral:
-      return "lateral";
-    case Asked::BaseArea:
-      return "base-area";
-    case Asked::Volume:
-      return from_surface ? "chain" : "volume";
-    case Asked::Length:
-      return from_surface ? "edge-from-surface" : "edge-from-volume";
-    case Asked::Faces:
-      return "faces";
-    default:
-      return "name";
-  }
-}
-
 }  // namespace
 
 AnswerForm answer_form(const QuizItem& item) {
   const auto question = practice::question_of(item.problem);
-  if (!question || question->asked == Asked::Name) {
+  if (question && question->asked == Asked::Net) {
+    return item.problem.net->ask == lessons::NetAsk::Name ? AnswerForm::CutoutName : AnswerForm::Cutout;
+  }
+  if (!question || question->form == practice::Form::Name) {
     return item.from_net ? AnswerForm::NetName : AnswerForm::Name;
+  }
+  if (question->form != practice::Form::Number) {
+    return AnswerForm::Option;
   }
   return question->asked == Asked::Faces ? AnswerForm::Count : AnswerForm::Number;
 }
 
-std::string skill_of(const Problem& problem) {
-  if (problem.supply && problem.supply->each) {
-    return skill_of_supply(problem);
-  }
-  const auto question = practice::question_of(problem);
-  return question ? skill_of_measure(problem, question->asked) : "";
+bool is_name(AnswerForm form) {
+  return form == AnswerForm::NetName || form == AnswerForm::Name || form == AnswerForm::CutoutName;
 }
+
+bool is_flat(AnswerForm form) {
+  return form == AnswerForm::NetName || form == AnswerForm::CutoutName || form == AnswerForm::Cutout;
+}
+
+bool is_chosen(AnswerForm form) { return form == AnswerForm::Option || form == AnswerForm::Cutout; }
 
 Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson) {
   switch (setup.source) {

@@ -39,15 +39,21 @@ using QuizSet = std::vector<QuizItem>;
 
 /// How an item is shown and answered.
 enum class AnswerForm {
-  NetName,  ///< a net lies there; its solid is named, and then it folds up
-  Name,     ///< the solid stands there and is named
-  Count,    ///< a plain count of its faces
-  Number    ///< a number with its unit, or a count of things
+  NetName,     ///< a net lies there; its solid is named, and then it folds up
+  Name,        ///< the solid stands there and is named
+  Count,       ///< a plain count of its faces
+  Number,      ///< a number with its unit, or a count of things
+  Option,      ///< one of a few options: yes or no, an interval, a mistake, what is measured
+  CutoutName,  ///< a cut-out lies there; its solid is named, and then it folds up
+  Cutout       ///< a cut-out or several: which is a net, whether one is, where its missing piece goes
 };
 [[nodiscard]] AnswerForm answer_form(const QuizItem& item);
-
-/// The key of the type that the problem is of, as practice::type_names() has it.
-[[nodiscard]] std::string skill_of(const lessons::Problem& problem);
+/// A name is typed, or chosen among names.
+[[nodiscard]] bool is_name(AnswerForm form);
+/// Card lies flat before the class, and folds up with the answer.
+[[nodiscard]] bool is_flat(AnswerForm form);
+/// It is answered by one of the options that stand there from the beginning.
+[[nodiscard]] bool is_chosen(AnswerForm form);
 
 /// The questions of a set, in order.
 ///   Lesson: what the lesson's problems ask for, one item each

@@ -1,5 +1,6 @@
 #include "app/session.hpp"
 
+#include "app/cutouts.hpp"
 #include "app/keeping.hpp"
 
 namespace fw::app {
@@ -19,6 +20,7 @@ Session::Session(platform::Files& files, lessons::Lesson lesson, std::string pat
     folder_ = folder.value();
     load(folder_, std::move(fresh));
   }
+  model_.view.fold = lies_flat(model_.state) ? 1 : 0;
   show_progress("");
 }
 

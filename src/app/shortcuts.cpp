@@ -148,6 +148,27 @@ void work_digits(Ui& ui, const Model& model, Commands& out) {
   }
 }
 
+/// The options of a question stand there to be chosen, or to be counted hands for.
+bool takes_letters(const State& state) {
+  if (!state.is_asking()) {
+    return false;
+  }
+  if (state.quiz.setup.audience == Audience::Class) {
+    return state.quiz.work().stage == ClassStage::Options;
+  }
+  const AnswerForm form = answer_form(state.quiz.item());
+  return is_chosen(form) || (is_name(form) && state.quiz.style == AnswerStyle::Options);
+}
+
+void option_letters(Ui& ui, Commands& out) {
+  constexpr std::size_t most_options = 6;
+  for (std::size_t i = 0; i < most_options; ++i) {
+    if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::A) + static_cast<int>(i)))) {
+      out.push_back(AnswerOption{i});
+    }
+  }
+}
+
 void digits(Ui& ui, const Model& model, Commands& out) {
   for (int digit = 1; digit <= 9; ++digit) {
     const auto key = static_cast<Key>(static_cast<int>(Key::Digit0) + digit);
@@ -219,7 +240,11 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
     out.push_back(SetFullScreen{!model.view.settings.full_screen});
   }
   if (model.view.settings.letter_keys && !ui.is_typing()) {
-    letters(ui, model, out);
+    if (takes_letters(model.state)) {
+      option_letters(ui, out);
+    } else {
+      letters(ui, model, out);
+    }
     if (model.state.mode == Mode::Explore) {
       digits(ui, model, out);
     } else if (works) {

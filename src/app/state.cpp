@@ -4,6 +4,7 @@
 
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
+#include "nets/fold_test.hpp"
 
 namespace fw::app {
 namespace {
@@ -18,13 +19,26 @@ Desk fresh_desk(solids::Solid solid) {
   return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}, {}};
 }
 
+Desk fresh_desk(const lessons::Problem& problem) {
+  Desk desk = fresh_desk(problem.solid);
+  if (problem.net && problem.net->ask == lessons::NetAsk::Name) {
+    const geometry::Polyhedron& polyhedron = problem.solid.polyhedron();
+    const nets::Cutout& cutout = problem.net->sheets.front().cutout;
+    const nets::FoldTest test = nets::fold_test(polyhedron, cutout);
+    if (test.is_net()) {
+      desk.net = nets::tree_of(polyhedron, cutout, test);
+    }
+  }
+  return desk;
+}
+
 State opened(lessons::Lesson lesson, std::string path) {
   ensure(!lesson.problems.empty(), "a lesson without a problem was opened");
   State state;
   state.lesson = std::make_shared<const lessons::Lesson>(std::move(lesson));
   state.lesson_path = std::move(path);
   state.desks.resize(state.lesson->problems.size());
-  state.desks.front() = fresh_desk(state.lesson->problems.front().solid);
+  state.desks.front() = fresh_desk(state.lesson->problems.front());
   return state;
 }
 
@@ -40,6 +54,8 @@ std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& de
 bool asks_from_net(const State& state) {
   return state.in_item() && answer_form(state.quiz.item()) == AnswerForm::NetName;
 }
+
+bool begins_flat(const State& state) { return state.in_item() && is_flat(answer_form(state.quiz.item())); }
 
 practice::NetQuestion question(const State& state) {
   return net_question_of(state.quiz.item(), state.quiz.setup.seed, state.quiz.number);

@@ -55,11 +55,13 @@ enum class ClassStage { Question, Options, Answer };
 
 /// What was done with an item of the set.
 struct ItemWork {
-  std::optional<Desk> desk;        ///< laid when the item is first opened
-  std::vector<Reply> replies;      ///< in order
-  std::vector<std::size_t> tried;  ///< options of a name, in order
-  std::size_t hints = 0;           ///< that are shown
-  bool done = false;               ///< answered rightly, or the answer was shown
+  std::optional<Desk> desk;          ///< laid when the item is first opened
+  std::vector<Reply> replies;        ///< in order
+  std::vector<std::size_t> tried;    ///< options that one student chose, in order
+  bool asks_why = false;             ///< "no net" was right, and the reason is asked
+  std::vector<std::size_t> reasons;  ///< that were chosen, in order
+  std::size_t hints = 0;             ///< that are shown
+  bool done = false;                 ///< answered rightly, or the answer was shown
   bool solution_shown = false;
   std::optional<std::size_t> failing;  ///< step of the solution that a wrong answer points to
   ClassStage stage = ClassStage::Question;
@@ -110,6 +112,8 @@ struct State {
 
 /// A desk with this solid on it, closed, nothing counted.
 [[nodiscard]] Desk fresh_desk(solids::Solid solid);
+/// The same for a problem: where a solid is to be named from a net, with that net.
+[[nodiscard]] Desk fresh_desk(const lessons::Problem& problem);
 
 /// The faces that do not count in the problem, while its kind of solid stands on the desk.
 [[nodiscard]] std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk);
@@ -118,6 +122,8 @@ struct State {
 /// A net lies on the bench to be named. Requires for question(): an item is in view.
 [[nodiscard]] bool asks_from_net(const State& state);
 [[nodiscard]] practice::NetQuestion question(const State& state);
+/// Card lies on the bench flat until the answer is out.
+[[nodiscard]] bool begins_flat(const State& state);
 
 /// The distinct nets of the solid on the desk, and which of them lies there; the usual net is number 0.
 struct NetChoice {

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <tuple>
 
+#include "app/cutouts.hpp"
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
+#include "practice/net_tasks.hpp"
 #include "reasoning/routes.hpp"
 
 namespace fw::app {
@@ -232,10 +234,23 @@ const Step& Worked::step(std::size_t index) const {
   return part.steps[index - part.first];
 }
 
+/// A question about nets has sentences in the place of work.
+Worked worked_net(const lessons::Problem& problem) {
+  Worked worked;
+  worked.askable = reasoning::askable_measures(problem.solid);
+  worked.title = "net";
+  worked.solid = problem.solid;
+  add_part(worked, {}, practice::net_steps(problem), {});
+  return worked;
+}
+
 Worked worked_for(const State& state) {
   const Work& work = state.desk().work;
   const lessons::Problem problem = problem_on_desk(state);
   const bool is_lesson = is_lesson_kind(state);
+  if (shows_cutouts(state)) {
+    return worked_net(problem);
+  }
   Worked worked;
   worked.askable = reasoning::askable_measures(problem.solid);
   if (is_lesson) {

@@ -31,8 +31,25 @@ inline Model at_item(const std::string& id, const QuizSetup& setup = {}) {
 
 inline const ItemWork& item(const Model& model) { return model.state.quiz.work(); }
 
-/// The right answer as a student types it: the number of the worked solution and its unit.
+/// The options of the item in view that are right.
+inline std::vector<std::size_t> right_options(const State& state) {
+  const Quiz& quiz = state.quiz;
+  std::vector<std::size_t> right;
+  const std::vector<practice::Choice> choices = choices_for(quiz.item(), quiz.setup.seed, quiz.number);
+  for (std::size_t i = 0; i < choices.size(); ++i) {
+    if (choices[i].is_right) {
+      right.push_back(i);
+    }
+  }
+  return right;
+}
+
+/// The right answer as a student types it: the number of the worked solution and its unit, or an option.
 inline std::string right_answer(const State& state) {
+  const Quiz& quiz = state.quiz;
+  if (answer_form(quiz.item()) == AnswerForm::Option) {
+    return choices_for(quiz.item(), quiz.setup.seed, quiz.number)[right_options(state).front()].text;
+  }
   std::string text = answer_text(state.quiz.item());
   const std::string about = "≈ ";
   return text.rfind(about, 0) == 0 ? text.substr(about.size()) : text;

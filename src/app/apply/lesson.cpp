@@ -12,7 +12,7 @@ Desk& desk(Model& model) {
 void come_to_problem(Model& model) {
   std::optional<Desk>& place = model.state.desks[model.state.problem];
   if (!place) {
-    place = fresh_desk(model.state.lesson->problems[model.state.problem].solid);
+    place = fresh_desk(model.state.lesson->problems[model.state.problem]);
   }
   model.view.notice.reset();
   model.view.turn = 0;

@@ -115,7 +115,7 @@ std::string on(Model& model, const PutOnBench& command) {
 
 std::string on(Model& model, const ResetProblem&) {
   model.view.notice.reset();
-  desk(model) = fresh_desk(model.state.current().solid);
+  desk(model) = fresh_desk(model.state.current());
   return "go back to the lesson's numbers";
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "app/apply/parts.hpp"
+#include "app/cutouts.hpp"
 
 namespace fw::app::parts {
 namespace {
@@ -22,14 +23,17 @@ std::size_t hinge_count(const Model& model) {
                                     : model.state.desk().net.hinges().size();
 }
 
+/// Card folds along all its hinges at once.
+bool folds_together(const Model& model) {
+  return model.view.order == nets::FoldOrder::Together || shows_cutouts(model.state);
+}
+
 /// Neither opening a solid nor closing a net may give an answer away.
 bool net_is_hidden(const Model& model) { return model.state.is_asking(); }
 
 }  // namespace
 
-std::size_t fold_steps(const Model& model) {
-  return model.view.order == nets::FoldOrder::Together ? 4 : hinge_count(model);
-}
+std::size_t fold_steps(const Model& model) { return folds_together(model) ? 4 : hinge_count(model); }
 
 double stepped_fold(double fold, int by, std::size_t steps) {
   const double count = static_cast<double>(steps);
@@ -79,7 +83,7 @@ std::string on(Model& model, const Tick& command) {
     return {};
   }
   const double hinges = static_cast<double>(hinge_count(model));
-  const bool together = view.order == nets::FoldOrder::Together;
+  const bool together = folds_together(model);
   const double place = together ? view.fold : view.fold * hinges - std::floor(view.fold * hinges);
   const double whole = together ? seconds_together : seconds_a_hinge * hinges;
   const double step = eased_speed(place) * command.seconds / whole;

@@ -97,8 +97,10 @@ std::string on(Model& model, const TakeProgress& command);
 [[nodiscard]] Desk& desk(Model& model);
 /// What was done with the item in view, to be changed. Requires: one is in view.
 [[nodiscard]] ItemWork& item_work(Model& model);
-/// The answer is out: a net folds up, at once where motion is reduced.
+/// The answer is out: card folds up.
 void finish_item(Model& model);
+/// Card that lies there folds up from the start, at once where motion is reduced; nothing where none does.
+void fold_card(Model& model);
 /// Shows the worked solution, its step that a wrong answer points to marked by being the present one.
 void show_solution(Model& model);
 /// Stages of a class: forward or back by one. Returns what undo would be called.

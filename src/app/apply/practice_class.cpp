@@ -58,7 +58,7 @@ std::string step_back(Model& model) {
       place.spoken.reset();
       place.desk->work = {};
       model.view.motion = Motion::Still;
-      model.view.fold = asks_from_net(model.state) ? 1.0 : 0.0;
+      model.view.fold = begins_flat(model.state) ? 1.0 : 0.0;
       place.stage = place.hands.size() > 1 ? ClassStage::Options : ClassStage::Question;
       return "hide the answer";
     case ClassStage::Options:
@@ -83,6 +83,9 @@ std::string choose_in_class(Model& model, std::size_t option) {
     return {};
   }
   place.spoken = place.spoken == option ? std::nullopt : std::optional(option);
+  if (model.state.current().net) {
+    fold_card(model);
+  }
   return "speak of option " + std::string(1, static_cast<char>('A' + option));
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/bench/bench_marks.hpp"
+#include "app/bench/bench_parts.hpp"
 #include "base/ensure.hpp"
 #include "figures/face_figure.hpp"
 #include "figures/typeset.hpp"
@@ -67,34 +68,14 @@ nets::Pose posed(const Model& model, const Derived& derived) {
   return derived.question ? laid_on_table(std::move(pose), stand) : pose;
 }
 
-std::vector<Vec3> points_of(const nets::Pose& pose) {
-  std::vector<Vec3> points;
-  for (const auto& face : pose) {
-    points.insert(points.end(), face.begin(), face.end());
-  }
-  return points;
-}
-
 render::Camera turned_camera(const Model& model) {
   render::Camera camera;
   camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
-  if (asks_from_net(model.state)) {
+  if (begins_flat(model.state) || shows_cutouts(model.state)) {
     camera.yaw_rad = 0;
     camera.pitch_rad = quiz_pitch_rad;
   }
   return camera.orbited(model.view.turn, model.view.tilt);
-}
-
-/// What stands there fills the bench, at every place of the fold: the eye goes back as the net opens, because the
-/// slider leads it and never by itself.
-render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, double label) {
-  const double margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
-  const render::Camera fitted = turned_camera(model).fitted(points_of(pose), viewport.aspect(), margin);
-  return fitted.zoomed(model.view.nearness);
-}
-
-render::Stroke stroke(const Color& ink, double width, double dash = 0) {
-  return {ink, static_cast<float>(width), static_cast<float>(dash), static_cast<float>(dash * 0.8)};
 }
 
 bool belongs_to_picked(const Desk& desk, solids::MarkId id) {
@@ -169,7 +150,7 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
 bool is_claimed(const lessons::Problem& problem, const Desk& desk, const algebra::Symbol& symbol) {
   const std::vector<solids::Measure>& all = desk.solid.statement().measures;
   return problem.claim && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
-           return measure.symbol == symbol && !desk.solid.is_given(symbol) &&
+           return measure.symbol == symbol && !problem.solid.is_given(symbol) &&
                   problem.claim->measure == (measure.in_base ? "base." + measure.key : measure.key);
          });
 }
@@ -222,8 +203,29 @@ void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool 
 
 }  // namespace
 
+std::vector<Vec3> points_of(const nets::Pose& pose) {
+  std::vector<Vec3> points;
+  for (const auto& face : pose) {
+    points.insert(points.end(), face.begin(), face.end());
+  }
+  return points;
+}
+
+render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, double label) {
+  const double margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
+  const render::Camera fitted = turned_camera(model).fitted(points_of(pose), viewport.aspect(), margin);
+  return fitted.zoomed(model.view.nearness);
+}
+
+render::Stroke stroke(const Color& ink, double width, double dash) {
+  return {ink, static_cast<float>(width), static_cast<float>(dash), static_cast<float>(dash * 0.8)};
+}
+
 BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
                            const MeasureText& measure) {
+  if (derived.cutouts) {
+    return cutout_picture(model, *derived.cutouts, theme, rect);
+  }
   BenchPicture picture;
   picture.rect = rect;
   picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
@@ -243,6 +245,9 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     Desk desk = model.state.desk();
     if (derived.worked && derived.worked->solid) {
       desk.solid = *derived.worked->solid;  // with the measure that is asked for as its unknown
+    }
+    if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
+      desk.solid = *derived.claimed;
     }
     if (!model.state.is_asking()) {  // how many faces there are is not given away
       add_numbers(picture, desk, told, derived.worked || derived.item, theme);
@@ -266,6 +271,15 @@ std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel) 
   return hit ? std::optional<FaceId>(hit->face) : std::nullopt;
 }
 
+std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 pixel) {
+  for (const BenchSpot& spot : picture.spots) {
+    if (spot.option && glm::length(spot.center - pixel) <= picture.spot_radius) {
+      return spot.option;
+    }
+  }
+  return std::nullopt;
+}
+
 std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target) {
   const Polyhedron& polyhedron = desk.solid.polyhedron();
   for (const EdgeId edge : nets::possible_hinges(polyhedron, desk.net, dragged)) {
@@ -286,6 +300,14 @@ void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, cons
       const Rect box{label.center.x - size.x / 2, label.center.y - size.y * 0.42, size.x, size.y * 0.84};
       canvas.rounded(box.inset(-theme.sizes.space * 0.4, 0), theme.sizes.radius * 0.5, theme.ground, std::nullopt);
     }
+  }
+  for (const BenchSpot& spot : picture.spots) {
+    figures::Palette colors = palette;
+    if (spot.look != BenchSpot::Look::Plain) {  // filled, so that it is not told by its color alone
+      colors.ink = theme.ground;
+      colors.ground = spot.look == BenchSpot::Look::Right ? theme.good : theme.bad;
+    }
+    figures::draw_number_circle(canvas, spot.center, picture.spot_radius, spot.text, colors);
   }
   for (const FaceNumber& number : picture.numbers) {
     figures::Palette colors = palette;

@@ -30,6 +30,14 @@ struct FaceNumber {
   bool counted = false;
 };
 
+/// A mark on card: the letter of a candidate or a place, the number of a piece.
+struct BenchSpot {
+  figures::Vec2 center{};
+  std::string text;
+  enum class Look { Plain, Right, Bad } look = Look::Plain;
+  std::optional<std::size_t> option;  ///< that a click on it chooses
+};
+
 /// Everything that the bench shows, as data: what is drawn in space, and the texts over it.
 struct BenchPicture {
   render::BenchLook look;
@@ -38,6 +46,9 @@ struct BenchPicture {
   figures::Rect rect;  ///< where it stands in the window
   std::vector<BenchLabel> labels;
   std::vector<FaceNumber> numbers;
+  std::vector<BenchSpot> spots;
+  double spot_radius = 0;
+  std::optional<figures::Rect> beside;  ///< where the solid is drawn that card should fold into
 };
 
 /// Width and height of a text in pixels, as the labels are drawn.
@@ -50,7 +61,10 @@ using MeasureText = std::function<figures::Vec2(const std::string&)>;
 /// The face under a pixel of the window, if any.
 [[nodiscard]] std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel);
 
-/// Draws the labels, leaders and face numbers.
+/// The option whose spot lies under a pixel of the window, if any.
+[[nodiscard]] std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 pixel);
+
+/// Draws the labels, leaders, spots and face numbers.
 void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme);
 
 /// The edge that a dragged face would hang on when let go over `target`.

@@ -4,6 +4,7 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/panels.hpp"
 #include "app/ui/layout.hpp"
+#include "figures/solid_sketch.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -92,6 +93,27 @@ void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 poi
                      figures::Stroke{ui.theme().ink, ui.sizes().edge, 0});
 }
 
+/// The solid that card should fold into, with the lengths that it has.
+void solid_beside(Ui& ui, const Shown& shown, const Rect& rect) {
+  const Sizes& sizes = ui.sizes();
+  const solids::Solid& solid = shown.derived.cutouts->solid;
+  figures::Palette palette = ui.theme().palette();
+  palette.line_width = sizes.edge * 0.8;
+  Column column(rect.inset(sizes.space), sizes.space);
+  const double side = std::min(column.rest().w, column.rest().h * 0.5);
+  const Rect place = column.take(side);
+  figures::draw_solid_sketch(ui.canvas(), solid, place.middle(side * 0.9, side * 0.9), palette);
+  std::string lengths;
+  for (const EditableMeasure& measure : shown.derived.measures) {
+    lengths += (lengths.empty() ? "" : "\n") + measure.title + " " + measure.text +
+               (measure.unit.empty() ? "" : " " + measure.unit);
+  }
+  const double height = ui.wrapped_height(lengths, column.rest().w, TextSize::Small);
+  if (height <= column.rest().h) {
+    ui.text(lengths, column.rest(), {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true});
+  }
+}
+
 }  // namespace
 
 void point_face(const Desk& desk, FaceId face, Commands& out) {
@@ -109,15 +131,20 @@ void choose_face(const Desk& desk, FaceId face, Commands& out) {
 
 void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& out) {
   draw_bench_texts(ui.canvas(), picture, ui.theme());
+  if (picture.beside) {
+    solid_beside(ui, shown, *picture.beside);
+  }
   const Rect& rect = shown.screen.bench;
   if (shown.screen.tools.h > 0) {
     view_buttons(ui, shown.screen.tools, out);
   }
   const bool is_hidden = shown.state().is_asking();
-  const std::string about = "the " + (shown.derived.question ? "net" : is_hidden ? "solid" : shown.desk().solid.name());
+  const std::string about = "the " + (shown.derived.question || shown.derived.cutouts ? "net"
+                                      : is_hidden                                     ? "solid"
+                                                                                      : shown.desk().solid.name());
   const Interaction action = ui.region(ids::bench, about, rect, Ui::RegionFocus::Ring);
   const std::optional<FaceId> under = action.hovered ? face_at(picture, action.pointer) : std::nullopt;
-  const bool picks = shown.state().mode != Mode::Quiz;
+  const bool picks = shown.state().mode != Mode::Quiz && !shown.derived.cutouts;
   if (picks && under != shown.view().hovered) {
     out.push_back(Hover{under});
   }
@@ -132,6 +159,11 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
       choose_face(shown.desk(), *face, out);
     } else {
       out.push_back(PickFace{std::nullopt});
+    }
+  }
+  if (!picks && action.clicked && !action.by_key) {
+    if (const auto option = option_at(picture, action.pointer)) {
+      out.push_back(AnswerOption{*option});
     }
   }
   if (action.wheel != 0) {

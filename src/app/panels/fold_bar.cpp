@@ -60,7 +60,7 @@ void fold_bar(Ui& ui, const Shown& shown, Commands& out) {
   if (icon(ids::fold_close, Icon::Fold, "fold a step", false)) {
     out.push_back(StepFold{-1});
   }
-  if (shown.state().mode != Mode::Quiz) {
+  if (shown.state().mode != Mode::Quiz && !shown.derived.cutouts) {
     net_buttons(ui, shown, row, out);
   }
   const Rect open = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);

@@ -113,6 +113,7 @@ inline constexpr WidgetId answer_style{"answer_style"};
 inline constexpr WidgetId answer_field{"answer_field"};
 inline constexpr WidgetId answer_enter{"answer_enter"};
 inline constexpr WidgetId answer_option{"answer_option"};
+inline constexpr WidgetId answer_before{"answer_before"};
 inline constexpr WidgetId reveal{"reveal"};
 inline constexpr WidgetId hint{"hint"};
 inline constexpr WidgetId go_on{"go_on"};

@@ -4,6 +4,7 @@
 
 #include "app/panels/ids.hpp"
 #include "app/ui/layout.hpp"
+#include "practice/choices.hpp"
 
 namespace fw::app::panels {
 
@@ -62,6 +63,149 @@ void text_page(Ui& ui, WidgetId id, const std::vector<PageText>& texts, const Re
   }
   const Rect content = ui.begin_scroll(id, rect, height, last);
   draw_texts(ui, texts, {content.x, content.y, width, content.h});
+  ui.end_scroll();
+}
+
+// --- a question with its options -----------------------------------------------------------------------------
+
+namespace {
+
+/// A list of options: those of the question, or the reasons that are asked for after it.
+struct OptionList {
+  const std::vector<practice::Choice>* choices;
+  const std::vector<std::size_t>* chosen;
+  bool is_present = true;  ///< a click chooses one of these
+};
+
+/// An option with its place, measured before it is drawn.
+struct OptionRow {
+  std::string text;
+  ButtonOptions look;
+  double height = 0;
+};
+
+bool is_among(const std::vector<std::size_t>& all, std::size_t one) {
+  return std::find(all.begin(), all.end(), one) != all.end();
+}
+
+/// Whether a click on an option does something after the answer: card of each candidate and each place can be folded.
+bool can_be_shown(const Shown& shown) {
+  const std::optional<lessons::NetTask>& net = shown.state().current().net;
+  return net && (net->ask == lessons::NetAsk::Choose || net->ask == lessons::NetAsk::Complete);
+}
+
+std::string option_text(const Shown& shown, const OptionList& list, std::size_t index) {
+  const std::string letter = practice::letter(index);
+  const std::string& text = (*list.choices)[index].text;
+  if (text != letter) {
+    return letter + "  " + text;
+  }
+  // A letter stands on the bench and says enough there; here it says what it is.
+  const bool is_place = shown.state().current().net->ask == lessons::NetAsk::Complete;
+  return letter + (is_place ? "  this edge" : "  this cut-out");
+}
+
+OptionRow row_of(const Ui& ui, const Shown& shown, const OptionList& list, std::size_t index, double width) {
+  const bool done = item(shown).done;
+  const bool chosen = is_among(*list.chosen, index);
+  const practice::Choice& choice = (*list.choices)[index];
+  // What was chosen shows its mark; the right one only once it is out, or where it was found.
+  const bool right = choice.is_right && (done || chosen);
+  OptionRow row;
+  row.text = option_text(shown, list, index);
+  row.look = {.icon = right    ? Icon::Check
+                      : chosen ? Icon::Cross
+                               : Icon::None,
+              .enabled = done ? right || (can_be_shown(shown) && list.is_present) : list.is_present && !chosen,
+              .current = right,
+              .size = TextSize::Small,
+              .h = HAlign::Left,
+              .wrap = true};
+  row.height = ui.button_height(row.text, width, row.look);
+  return row;
+}
+
+/// Short options stand beside one another.
+double row_width(const Ui& ui, const Shown& shown, const OptionList& list, double width) {
+  const double half = (width - ui.sizes().space) / 2;
+  bool are_short = list.choices->size() % 2 == 0;
+  for (std::size_t i = 0; i < list.choices->size(); ++i) {
+    ButtonOptions look{.icon = Icon::Check, .size = TextSize::Small};
+    are_short = are_short && ui.button_width(option_text(shown, list, i), look) <= half;
+  }
+  return are_short ? half : width;
+}
+
+double list_height(const Ui& ui, const Shown& shown, const OptionList& list, double width) {
+  const double each = row_width(ui, shown, list, width);
+  const std::size_t columns = each < width ? 2 : 1;
+  double height = 0;
+  for (std::size_t i = 0; i < list.choices->size(); i += columns) {
+    height += row_of(ui, shown, list, i, each).height + ui.sizes().space;
+  }
+  return height;
+}
+
+void draw_list(Ui& ui, const Shown& shown, const OptionList& list, const Rect& rect, Commands& out) {
+  const double each = row_width(ui, shown, list, rect.w);
+  const std::size_t columns = each < rect.w ? 2 : 1;
+  double y = rect.y;
+  for (std::size_t i = 0; i < list.choices->size(); ++i) {
+    const OptionRow row = row_of(ui, shown, list, i, each);
+    const double x = rect.x + static_cast<double>(i % columns) * (each + ui.sizes().space);
+    const WidgetId id = (list.is_present ? ids::answer_option : ids::answer_before).at(i);
+    if (ui.button(id, row.text, {x, y, each, row.height}, row.look)) {
+      out.push_back(AnswerOption{i});
+    }
+    y += i % columns + 1 == columns ? row.height + ui.sizes().space : 0;
+  }
+}
+
+std::vector<OptionList> lists_of(const Shown& shown) {
+  const ItemShown& about = *shown.derived.item;
+  const ItemWork& work = item(shown);
+  std::vector<OptionList> lists{{&about.choices, &work.tried, about.reasons.empty()}};
+  if (!about.reasons.empty()) {
+    lists.push_back({&about.reasons, &work.reasons, true});
+  }
+  return lists;
+}
+
+std::vector<PageText> asked_texts(Ui& ui, const Shown& shown, double width) {
+  std::vector<PageText> texts{{shown.state().current().prompt, TextSize::Label, true, ui.theme().ink}};
+  for (const practice::Hint& hint : shown.derived.item->hints) {
+    texts.push_back(hint_text(ui, hint, width));
+  }
+  return texts;
+}
+
+}  // namespace
+
+void choice_page(Ui& ui, const Shown& shown, const std::vector<PageText>& replies, const Rect& rect, Commands& out) {
+  const double width = page_width(ui, rect);
+  const std::vector<PageText> question = asked_texts(ui, shown, width);
+  const std::vector<PageText> why{{"Why not?", TextSize::Label, true, ui.theme().ink}};
+  const std::vector<OptionList> lists = lists_of(shown);
+  double height = texts_height(ui, question, width) + texts_height(ui, replies, width);
+  for (const OptionList& list : lists) {
+    height += list_height(ui, shown, list, width) + (&list == &lists.front() ? 0 : texts_height(ui, why, width));
+  }
+  std::optional<Span> last;
+  if (!replies.empty()) {
+    last = Span{height - texts_height(ui, replies, width), texts_height(ui, replies, width)};
+  } else if (lists.size() > 1) {
+    last = Span{height - list_height(ui, shown, lists.back(), width), list_height(ui, shown, lists.back(), width)};
+  }
+  const Rect content = ui.begin_scroll(ids::item_page.at(shown.state().quiz.number), rect, height, last);
+  Column column({content.x, content.y, width, content.h});
+  draw_texts(ui, question, column.take(texts_height(ui, question, width)));
+  for (const OptionList& list : lists) {
+    if (&list != &lists.front()) {
+      draw_texts(ui, why, column.take(texts_height(ui, why, width)));
+    }
+    draw_list(ui, shown, list, column.take(list_height(ui, shown, list, width)), out);
+  }
+  draw_texts(ui, replies, column.rest());
   ui.end_scroll();
 }
 

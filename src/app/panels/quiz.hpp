@@ -33,6 +33,10 @@ void text_page(Ui& ui, WidgetId id, const std::vector<PageText>& texts, const fi
 /// The width that a page leaves to its texts beside a bar.
 [[nodiscard]] double page_width(const Ui& ui, const figures::Rect& rect);
 
+/// The question with its options, and under them what the last answer deserves.
+void choice_page(Ui& ui, const Shown& shown, const std::vector<PageText>& replies, const figures::Rect& rect,
+                 Commands& out);
+
 /// Which item it is, before and next, undo, and the end of the set.
 void item_head(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 

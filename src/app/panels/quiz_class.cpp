@@ -18,6 +18,7 @@ struct OptionBlock {
   std::string text;
   TextSize size = TextSize::Small;
   bool hands_below = false;  ///< the text needs the whole width
+  double text_height = 0;
   std::vector<PageText> said;
   double height = 0;
 };
@@ -40,7 +41,8 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
   if (about.take_up == index) {
     said.push_back({"Take this idea up again:", TextSize::Small, true, ui.theme().bad});
   }
-  if (!choice.is_right) {
+  const bool tells = !choice.is_right || shown.derived.item->form == AnswerForm::Cutout;
+  if (tells) {
     said.push_back({choice.message, TextSize::Small, is_spoken, ui.theme().ink});
   }
   return said;
@@ -54,20 +56,26 @@ ButtonOptions option_look(const Shown& shown, std::size_t index, TextSize size) 
                                     : Icon::Cross,
           .current = out && choice.is_right,
           .size = size,
-          .h = HAlign::Left};
+          .h = HAlign::Left,
+          .wrap = true};
 }
 
 OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double width) {
   const Sizes& sizes = ui.sizes();
   OptionBlock block;
   block.index = index;
-  block.text = practice::letter(index) + "  " + shown.derived.item->choices[index].text;
+  block.text = practice::letter(index);
+  if (shown.derived.item->choices[index].text != block.text) {  // a letter stands on the bench
+    block.text += "  " + shown.derived.item->choices[index].text;
+  }
   const double beside = width - hands_width(ui) - sizes.space;
   const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
   block.size = !is_out(shown) && needs(TextSize::Label) <= beside ? TextSize::Label : TextSize::Small;
   block.hands_below = needs(block.size) > beside;
   block.said = said_of(ui, shown, index);
-  block.height = sizes.field + sizes.space + texts_height(ui, block.said, width);
+  const double text_width = block.hands_below ? width : beside;
+  block.text_height = ui.button_height(block.text, text_width, option_look(shown, index, block.size));
+  block.height = block.text_height + sizes.space + texts_height(ui, block.said, width);
   block.height += block.hands_below ? sizes.field + sizes.space : 0;
   return block;
 }
@@ -99,7 +107,7 @@ void hands(Ui& ui, const Shown& shown, std::size_t index, const Rect& rect, Comm
 void draw_option(Ui& ui, const Shown& shown, const OptionBlock& block, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   Column column(rect, sizes.space);
-  Row row(column.take(sizes.field), sizes.space);
+  Row row(column.take(block.text_height), sizes.space);
   const double width = hands_width(ui);
   Rect count = block.hands_below ? Rect{} : row.take_right(width);
   if (block.hands_below) {

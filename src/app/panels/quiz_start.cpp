@@ -22,7 +22,10 @@ const std::vector<TypeGroup>& type_groups() {
       {"Area", {"surface", "lateral", "base-area", "open", "routes"}},
       {"Volume", {"volume", "units", "chain"}},
       {"A missing length", {"edge-from-volume", "edge-from-surface"}},
-      {"Word problems", {"cover", "fill", "pour", "cost", "edging"}},
+      {"Nets", {"net-name", "choose-net", "is-net", "complete-net"}},
+      {"Word problems", {"cover", "fill", "pour", "cost", "edging", "pack"}},
+      {"Copies and units", {"copy", "factor", "asked-unit"}},
+      {"Decide and check", {"purpose", "estimate", "can-it-be", "find-mistake"}},
   };
   return groups;
 }

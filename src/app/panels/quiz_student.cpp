@@ -10,10 +10,8 @@ namespace {
 
 using figures::Rect;
 
-bool is_name(const Shown& shown) {
-  const AnswerForm form = shown.derived.item->form;
-  return form == AnswerForm::NetName || form == AnswerForm::Name;
-}
+bool is_name(const Shown& shown) { return is_name(shown.derived.item->form); }
+bool is_chosen(const Shown& shown) { return is_chosen(shown.derived.item->form); }
 
 bool chooses(const Shown& shown) { return is_name(shown) && shown.state().quiz.style == AnswerStyle::Options; }
 
@@ -29,7 +27,7 @@ std::string kept_answer(const ItemWork& work) {
 }
 
 /// A field that is typed into as a student writes.
-void typed_answer(Ui& ui, const Shown& shown, const Rect& rect, const char* hint, Commands& out) {
+void typed_answer(Ui& ui, const Shown& shown, const Rect& rect, const std::string& hint, Commands& out) {
   const ItemWork& work = item(shown);
   Row row(rect, ui.sizes().space);
   const Rect enter = row.take_right(ui.button_width("OK"));
@@ -82,7 +80,19 @@ void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 }
 
 /// Nothing is left to be typed once the answer is out, but the names stand there with their marks.
-bool is_over(const Shown& shown) { return item(shown).done && !chooses(shown); }
+bool is_over(const Shown& shown) { return is_chosen(shown) || (item(shown).done && !chooses(shown)); }
+
+/// A number of what: the unit that is asked for is said where it is not the solid's own.
+std::string number_hint(const Shown& shown) {
+  const lessons::Problem& problem = shown.state().current();
+  if (problem.scale && problem.find.front() == "scale") {
+    return "how many times";
+  }
+  if (problem.supply) {
+    return "how many";
+  }
+  return problem.unit ? "number in " + problem.unit->text() : "number and unit";
+}
 
 double answer_height(const Ui& ui, const Shown& shown) {
   const Sizes& sizes = ui.sizes();
@@ -97,14 +107,18 @@ void answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   switch (shown.derived.item->form) {
     case AnswerForm::NetName:
     case AnswerForm::Name:
+    case AnswerForm::CutoutName:
       name_answer(ui, shown, rect, out);
       break;
     case AnswerForm::Count:
       typed_answer(ui, shown, rect, "how many", out);
       break;
     case AnswerForm::Number:
-      typed_answer(ui, shown, rect, "number and unit", out);
+      typed_answer(ui, shown, rect, number_hint(shown), out);
       break;
+    case AnswerForm::Option:
+    case AnswerForm::Cutout:
+      break;  // its options stand on the page
   }
 }
 
@@ -124,7 +138,8 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
     texts.push_back(
         {work.replies.back().message, TextSize::Label, is_right, is_right ? ui.theme().good : ui.theme().ink});
   }
-  if (work.done && !(is_right && is_name(shown))) {
+  const bool is_marked = is_chosen(shown);  // its option has a check mark
+  if (work.done && !(is_right && is_name(shown)) && !is_marked) {
     texts.push_back({"Answer: " + about.answer, TextSize::Label, true, ui.theme().ink});
   }
   return texts;
@@ -205,8 +220,17 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const std::optional<WidgetId> focus = ui.focus();
   const bool is_in_answer = focus == ids::answer_field || focus == ids::answer_enter || focus == ids::reveal ||
                             (focus && focus->name == ids::answer_option.name);
-  if (item(shown).done && is_in_answer) {  // from here Enter goes on
+  const bool is_by_letter = !focus && is_chosen(shown);
+  if (item(shown).done && (is_in_answer || is_by_letter)) {  // from here Enter goes on
     ui.set_focus(ids::go_on);
+  }
+  if (!shows_steps(shown) && is_chosen(shown)) {
+    std::vector<PageText> texts = reply_texts(ui, shown);
+    for (const std::string& sentence : shown.derived.item->solution) {
+      texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
+    }
+    choice_page(ui, shown, texts, low ? left : does.rest(), out);
+    return;
   }
   if (!shows_steps(shown)) {
     Column reads(low ? left : does.rest(), sizes.space);

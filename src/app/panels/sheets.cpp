@@ -34,6 +34,7 @@ constexpr KeyRow quiz_rows[] = {
     {"PgUp  ←", "the one before; a class: a stage back"},
     {"Home  End", "the one before, the next one"},
     {"Enter", "answer; after the answer the next one"},
+    {"A  B  C …", "choose an option; a hand for it"},
     {"U  F  P", "after the answer: unfold, fold, play"},
     {"Shift + arrows", "turn and tilt"},
     {"+  −  0", "larger, smaller, fit"},

@@ -42,6 +42,13 @@ Colors colors_of(const Theme& theme, const ButtonOptions& options, bool hovered)
   return c;
 }
 
+/// Where the text of a button may stand.
+Rect text_room(const Rect& rect, double em, bool has_icon) {
+  const Rect inside = rect.inset(std::min(em * 0.5, rect.w * 0.1), 0);
+  const double icon_room = has_icon ? em * 1.45 : 0;
+  return {inside.x + icon_room, inside.y, inside.w - icon_room, inside.h};
+}
+
 }  // namespace
 
 void draw_focus_ring(figures::Canvas& canvas, const Theme& theme, const Rect& rect, double radius) {
@@ -59,14 +66,27 @@ double Ui::button_width(std::string_view text, const ButtonOptions& options) con
   return width;
 }
 
+double Ui::button_height(std::string_view text, double width, const ButtonOptions& options) const {
+  const Rect room = text_room({0, 0, width, 0}, em(options.size), options.icon != Icon::None);
+  const std::vector<std::string> lines = figures::wrapped(*canvas_, text, style(options.size), room.w);
+  return std::max(sizes().field, static_cast<double>(lines.size()) * line(options.size) + sizes().space);
+}
+
 bool Ui::button(WidgetId id, std::string_view text, const Rect& rect, const ButtonOptions& options) {
-  const double pad = std::min(em(options.size) * 0.5, rect.w * 0.1);
+  const Rect text_box = text_room(rect, em(options.size), options.icon != Icon::None);
   const double icon_room = options.icon == Icon::None ? 0 : em(options.size) * 1.45;
-  const Rect inside = rect.inset(pad, 0);
-  const Rect text_box{inside.x + icon_room, inside.y, inside.w - icon_room, inside.h};
+  const Rect inside{text_box.x - icon_room, text_box.y, text_box.w + icon_room, text_box.h};
   TextStyle drawn = style(options.size);
-  const double width = figures::typeset_size(*canvas_, text, drawn).x;
-  if (width > text_box.w) drawn.size = std::max(sizes().small, drawn.size * text_box.w / width);
+  std::vector<std::string> lines{std::string(text)};
+  if (options.wrap) lines = figures::wrapped(*canvas_, text, drawn, text_box.w);
+  double widest = 0;
+  for (const std::string& one : lines) widest = std::max(widest, figures::typeset_size(*canvas_, one, drawn).x);
+  if (widest > text_box.w) {
+    drawn.size = std::max(sizes().small, drawn.size * text_box.w / widest);
+    widest = 0;
+    for (const std::string& one : lines) widest = std::max(widest, figures::typeset_size(*canvas_, one, drawn).x);
+  }
+  const double step = drawn.size * figures::line_height;
 
   ItemRecord record;
   record.id = id;
@@ -74,10 +94,10 @@ bool Ui::button(WidgetId id, std::string_view text, const Rect& rect, const Butt
   record.rect = rect;
   record.text = std::string(text);
   record.text_box = text_box;
-  record.text_size = figures::typeset_size(*canvas_, text, drawn);
+  record.text_size = {widest, step * static_cast<double>(lines.size())};
   record.enabled = options.enabled;
   record.current = options.current;
-  const double text_width = record.text_size.x;
+  const double text_width = widest;
   const Core::Behavior b = core_->behave(std::move(record), Core::Stop::Tab);
 
   const Colors colors = colors_of(*theme_, options, b.hovered);
@@ -94,7 +114,11 @@ bool Ui::button(WidgetId id, std::string_view text, const Rect& rect, const Butt
     draw_icon(*canvas_, options.icon, {x, rect.center().y - side / 2, side, side}, colors.front, colors.back,
               sizes().rim);
   }
-  draw_text_line(text, {x + icon_room, rect.y, text_width, rect.h}, drawn, HAlign::Left, VAlign::Middle);
+  double y = rect.center().y - step * static_cast<double>(lines.size()) / 2;
+  for (const std::string& one : lines) {
+    draw_text_line(one, {x + icon_room, y, text_width, step}, drawn, HAlign::Left, VAlign::Middle);
+    y += step;
+  }
   if (b.ring) ring(rect, radius);
   return b.clicked;
 }

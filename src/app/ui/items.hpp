@@ -111,6 +111,7 @@ struct ButtonOptions {
   bool current = false;  ///< of a button that stays down: filled
   TextSize size = TextSize::Label;
   HAlign h = HAlign::Center;
+  bool wrap = false;  ///< a long text takes several lines, from the left
 };
 
 /// What the user did to an area: a row of the ledger, a picture on the shelf, the bench.

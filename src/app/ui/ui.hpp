@@ -69,6 +69,8 @@ class Ui {
                                  const ButtonOptions& options = {.look = ButtonLook::Plain});
   /// Width that a button needs for its text and icon.
   [[nodiscard]] double button_width(std::string_view text, const ButtonOptions& options = {}) const;
+  /// Height that a button of this width needs for a text of several lines.
+  [[nodiscard]] double button_height(std::string_view text, double width, const ButtonOptions& options) const;
 
   /// A row of words, the current one underlined; item i has the id `id.at(i)`. Returns the one that was chosen.
   [[nodiscard]] std::optional<std::size_t> tabs(WidgetId id, const std::vector<std::string>& titles,

@@ -17,6 +17,10 @@ struct TypeName {
 };
 [[nodiscard]] const std::vector<TypeName>& type_names();
 
+/// The key of the type that the problem is of, by what it asks for first; empty where it asks for nothing. A surface
+/// area that is to be found in two ways ("routes") asks for no more than "surface".
+[[nodiscard]] std::string type_of(const lessons::Problem& problem);
+
 struct PracticeRequest {
   std::vector<std::string> types;  ///< keys; none: every type of the level
   int level = 1;                   ///< 1 to 3

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <vector>
+
+#include "app/bench/bench_picture.hpp"
+#include "app/cutouts.hpp"
+
+// What the pictures of the bench share. Private to its folder.
+namespace fw::app {
+
+[[nodiscard]] std::vector<geometry::Vec3> points_of(const nets::Pose& pose);
+/// What stands there fills the bench, at every place of the fold: the eye goes back as the net opens, because the
+/// slider leads it and never by itself. `label`: em of the texts round it, in pixels.
+[[nodiscard]] render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport,
+                                        double label);
+/// Widths and dashes in pixels.
+[[nodiscard]] render::Stroke stroke(const Color& ink, double width, double dash = 0);
+
+/// Card: one cut-out at any place of its fold, or several side by side, with what is asked about them.
+[[nodiscard]] BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme,
+                                          const figures::Rect& rect);
+
+}  // namespace fw::app

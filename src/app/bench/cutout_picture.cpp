@@ -1,0 +1,318 @@
+#include <algorithm>
+#include <cmath>
+
+#include "app/bench/bench_parts.hpp"
+#include "geometry/measure.hpp"
+#include "geometry/ray.hpp"
+
+// Card on the bench: flat as a task lays it, folded as far as it goes.
+namespace fw::app {
+namespace {
+
+using figures::Rect;
+using geometry::Polygon;
+using geometry::Vec2;
+using geometry::Vec3;
+using nets::PieceEdge;
+using nets::PieceId;
+
+constexpr double label_share = 0.5;  // no lengths stand round card
+constexpr double misfit_end = 0.07;  // card that does not close stops short, so that its pieces can be told apart
+constexpr float piece_opacity = 0.92F;
+constexpr double hatch_lines = 30;    // across what lies there
+constexpr double gap_share = 0.16;    // between candidates, of their size
+constexpr double solid_share = 0.27;  // of the bench's width, for the solid beside
+
+/// A frame that a rigid polygon carries: its first corner, along its first side, and square to it in and out.
+struct Frame {
+  Vec3 origin{}, along{}, across{}, normal{};
+};
+
+Frame frame_of(const std::vector<Vec3>& polygon) {
+  Frame frame;
+  frame.origin = polygon[0];
+  frame.along = glm::normalize(polygon[1] - polygon[0]);
+  Vec3 normal{};
+  for (std::size_t i = 0; i < polygon.size(); ++i) {
+    normal += glm::cross(polygon[i] - polygon[0], polygon[(i + 1) % polygon.size()] - polygon[0]);
+  }
+  frame.normal = glm::normalize(normal);
+  frame.across = glm::cross(frame.normal, frame.along);
+  return frame;
+}
+
+std::vector<Vec3> on_table(const Polygon& polygon) {
+  std::vector<Vec3> points;
+  for (const Vec2& corner : polygon) {
+    points.emplace_back(corner.x, corner.y, 0.0);
+  }
+  return points;
+}
+
+/// The pose moved as a whole so that its first piece comes to lie as `first` does.
+void carry(nets::Pose& pose, const std::vector<Vec3>& first) {
+  const Frame from = frame_of(pose.front());
+  const Frame to = frame_of(first);
+  for (std::vector<Vec3>& piece : pose) {
+    for (Vec3& corner : piece) {
+      const Vec3 from_origin = corner - from.origin;
+      corner = to.origin + to.along * glm::dot(from_origin, from.along) +
+               to.across * glm::dot(from_origin, from.across) + to.normal * glm::dot(from_origin, from.normal);
+    }
+  }
+}
+
+/// A cut-out on the table, folded toward the eye: card can be folded either way.
+/// Shape: [piece][corner], corners as in the piece's shape.
+nets::Pose placed_card(const LyingCutout& card, const solids::Solid& solid, double amount, Vec2 shift) {
+  const std::vector<Polygon> flat = nets::lying(card.cutout, card.turn_rad, card.flipped);
+  nets::Pose pose;
+  if (amount >= 1) {
+    for (const Polygon& piece : flat) {
+      pose.push_back(on_table(piece));
+    }
+  } else {
+    pose = nets::pose(solid.polyhedron(), card.cutout, card.test, amount);
+    carry(pose, on_table(flat.front()));
+    double height = 0;
+    for (const Vec3& point : points_of(pose)) {
+      height += point.z;
+    }
+    for (std::vector<Vec3>& piece : pose) {
+      for (Vec3& corner : piece) {
+        corner.z = height < 0 ? -corner.z : corner.z;
+      }
+    }
+  }
+  for (std::vector<Vec3>& piece : pose) {
+    for (Vec3& corner : piece) {
+      corner += Vec3{shift.x, shift.y, 0};
+    }
+  }
+  return pose;
+}
+
+Rect extent(const std::vector<Polygon>& pieces) {
+  std::vector<Vec2> points;
+  for (const Polygon& piece : pieces) {
+    points.insert(points.end(), piece.begin(), piece.end());
+  }
+  return figures::bounding_rect(points);
+}
+
+/// Where each candidate goes: rows of cells of one size, the first row at the top; y up.
+std::vector<Vec2> shifts(const std::vector<Rect>& extents) {
+  double width = 0;
+  double height = 0;
+  for (const Rect& one : extents) {
+    width = std::max(width, one.w);
+    height = std::max(height, one.h);
+  }
+  const auto columns = static_cast<std::size_t>(std::ceil(std::sqrt(static_cast<double>(extents.size()))));
+  const double gap = gap_share * std::max(width, height);
+  std::vector<Vec2> all;
+  for (std::size_t i = 0; i < extents.size(); ++i) {
+    const Vec2 middle{static_cast<double>(i % columns) * (width + gap),
+                      -static_cast<double>(i / columns) * (height + gap)};
+    all.push_back(middle - extents[i].center());
+  }
+  return all;
+}
+
+/// Which sort a piece is of, by its number of corners: no color tells which of them fit.
+solids::GroupId sort_of(const nets::Piece& piece) {
+  constexpr std::size_t fewest_corners = 3;
+  return solids::GroupId::at(piece.shape.size() - fewest_corners);
+}
+
+bool is_bad(const CutoutBench& bench, std::size_t piece) {
+  return std::find(bench.bad.begin(), bench.bad.end(), PieceId::at(piece)) != bench.bad.end();
+}
+
+render::FaceLook look_of(solids::GroupId sort, bool is_bad, const Theme& theme) {
+  const figures::FaceStyle style = figures::face_style(sort, theme.palette());
+  render::FaceLook look;
+  look.fill = style.fill.with_opacity(piece_opacity);
+  look.hatch = style.hatch;
+  look.hatch_ink = style.hatch_ink.with_opacity(piece_opacity);
+  if (is_bad) {
+    look.outline = stroke(theme.bad, theme.sizes.edge * 2.6);
+  }
+  return look;
+}
+
+/// Card on the table, and where what stands beside it goes.
+struct Table {
+  std::vector<nets::Pose> cards;  ///< one a cut-out, corners as in its shapes
+  std::optional<std::vector<Vec3>> missing;
+};
+
+Table laid(const CutoutBench& bench, double amount) {
+  std::vector<Rect> extents;
+  for (const LyingCutout& card : bench.lying) {
+    extents.push_back(extent(nets::lying(card.cutout, card.turn_rad, card.flipped)));
+  }
+  const std::vector<Vec2> middles = shifts(extents);
+  Table table;
+  for (std::size_t i = 0; i < bench.lying.size(); ++i) {
+    table.cards.push_back(placed_card(bench.lying[i], bench.solid, amount, middles[i]));
+  }
+  if (bench.missing) {  // to the right of the card
+    const Rect& card = extents.front();
+    const Rect piece = extent({*bench.missing});
+    const Vec2 right{middles.front().x + card.center().x + card.w / 2 + gap_share * card.w - piece.x,
+                     middles.front().y + card.center().y - piece.center().y};
+    table.missing = on_table(*bench.missing);
+    for (Vec3& corner : *table.missing) {
+      corner += Vec3{right.x, right.y, 0};
+    }
+  }
+  return table;
+}
+
+/// Adds the faces; which way round they run does not matter for card that is seen from both sides.
+void add_faces(BenchPicture& picture, const CutoutBench& bench, const Table& table, const Theme& theme) {
+  for (std::size_t i = 0; i < bench.lying.size(); ++i) {
+    const auto& pieces = bench.lying[i].cutout.pieces();
+    for (std::size_t p = 0; p < pieces.size(); ++p) {
+      picture.look.faces.push_back(table.cards[i][p]);
+      picture.look.looks.push_back(look_of(sort_of(pieces[PieceId::at(p)]), is_bad(bench, p), theme));
+    }
+  }
+  if (table.missing) {
+    picture.look.faces.push_back(*table.missing);
+    picture.look.looks.push_back(look_of(sort_of({*bench.missing}), false, theme));
+    picture.look.looks.back().outline = stroke(theme.ink, theme.sizes.edge * 1.4, theme.sizes.edge * 3);
+  }
+  const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
+  for (render::FaceLook& look : picture.look.looks) {
+    look.hatch_period = static_cast<float>(size / hatch_lines);
+  }
+}
+
+Vec2 pixel_of(const BenchPicture& picture, Vec3 point) {
+  return picture.camera.project(point, picture.viewport).pixel + Vec2{picture.rect.x, picture.rect.y};
+}
+
+/// A point of the piece's plane where the piece is now: by two of its sides, whichever side of the card is seen.
+Vec3 carried(const Polygon& shape, const std::vector<Vec3>& now, Vec2 point) {
+  std::size_t third = 2;
+  double widest = 0;
+  const auto cross = [](Vec2 a, Vec2 b) { return a.x * b.y - a.y * b.x; };
+  for (std::size_t i = 2; i < shape.size(); ++i) {
+    const double size = std::abs(cross(shape[1] - shape[0], shape[i] - shape[0]));
+    third = size > widest ? i : third;
+    widest = std::max(widest, size);
+  }
+  const Vec2 along = shape[1] - shape[0];
+  const Vec2 across = shape[third] - shape[0];
+  const Vec2 way = point - shape[0];
+  const double whole = cross(along, across);
+  return now[0] + (now[1] - now[0]) * (cross(way, across) / whole) +
+         (now[third] - now[0]) * (cross(along, way) / whole);
+}
+
+/// The numbers of the pieces that are seen; those that fail are filled.
+void add_piece_numbers(BenchPicture& picture, const CutoutBench& bench, const Table& table) {
+  const nets::Cutout& cutout = bench.lying.front().cutout;
+  for (std::size_t p = 0; p < cutout.pieces().size(); ++p) {
+    const Polygon& shape = cutout.pieces()[PieceId::at(p)].shape;
+    const Vec3 point = carried(shape, table.cards.front()[p], geometry::label_point(shape));
+    const Vec2 pixel = pixel_of(picture, point);
+    const geometry::Ray ray =
+        picture.camera.ray_through(pixel - Vec2{picture.rect.x, picture.rect.y}, picture.viewport);
+    const auto hit = geometry::nearest_hit(picture.look.faces, ray);
+    const bool is_free = std::none_of(picture.spots.begin(), picture.spots.end(), [&](const BenchSpot& spot) {
+      return glm::length(spot.center - pixel) < 1.6 * picture.spot_radius;
+    });
+    if (is_free && hit && hit->face == FaceId::at(p)) {
+      picture.spots.push_back({pixel, std::to_string(p + 1),
+                               is_bad(bench, p) ? BenchSpot::Look::Bad : BenchSpot::Look::Plain, std::nullopt});
+    }
+  }
+}
+
+std::pair<Vec3, Vec3> ends_of(const Table& table, const PieceEdge& edge) {
+  const std::vector<Vec3>& piece = table.cards.front()[edge.piece.index()];
+  return {piece[edge.edge], piece[(edge.edge + 1) % piece.size()]};
+}
+
+void add_differing_edges(BenchPicture& picture, const CutoutBench& bench, const Table& table, const Theme& theme) {
+  for (const PieceEdge& edge : bench.differ) {
+    const auto [from, to] = ends_of(table, edge);
+    const render::Stroke wide = stroke(theme.bad, theme.sizes.edge * 3.2);
+    picture.look.lines.push_back({from, to, wide, wide});
+  }
+}
+
+void add_places(BenchPicture& picture, const CutoutBench& bench, const Table& table) {
+  for (std::size_t i = 0; i < bench.places.size(); ++i) {
+    const CutoutPlace& place = bench.places[i];
+    const auto [from, to] = ends_of(table, place.edge);
+    const BenchSpot::Look look = !place.is_right   ? BenchSpot::Look::Plain
+                                 : *place.is_right ? BenchSpot::Look::Right
+                                                   : BenchSpot::Look::Bad;
+    picture.spots.push_back({pixel_of(picture, (from + to) * 0.5), place.letter, look, i});
+  }
+}
+
+/// The letter of a cut-out, off its upper left.
+void add_letter(BenchPicture& picture, const LyingCutout& card, const nets::Pose& pose,
+                std::optional<std::size_t> option) {
+  std::vector<Vec2> seen;
+  for (const Vec3& point : points_of(pose)) {
+    seen.push_back(pixel_of(picture, point));
+  }
+  const Rect around = figures::bounding_rect(seen);
+  const double radius = picture.spot_radius;
+  const Rect& rect = picture.rect;
+  const Vec2 corner{std::clamp(around.x - radius * 0.3, rect.x + radius, rect.right() - radius),
+                    std::clamp(around.y - radius * 0.3, rect.y + radius, rect.bottom() - radius)};
+  picture.spots.push_back({corner, card.letter, BenchSpot::Look::Plain, option});
+}
+
+void add_missing_label(BenchPicture& picture, const std::vector<Vec3>& piece, const Theme& theme) {
+  std::vector<Vec2> seen;
+  for (const Vec3& point : piece) {
+    seen.push_back(pixel_of(picture, point));
+  }
+  const Rect around = figures::bounding_rect(seen);
+  picture.labels.push_back(
+      {"missing", {around.center().x, around.bottom() + theme.sizes.label * 0.9}, {}, false, false});
+}
+
+}  // namespace
+
+BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme, const Rect& rect) {
+  BenchPicture picture;
+  picture.rect = rect;
+  if (bench.shows_solid) {
+    const double width = rect.w * solid_share;
+    picture.rect.w -= width;
+    picture.beside = Rect{picture.rect.right(), rect.y, width, rect.h};
+  }
+  picture.viewport = {std::max(1.0, picture.rect.w), std::max(1.0, picture.rect.h)};
+  picture.spot_radius = theme.sizes.label * 0.56;
+  const bool is_net = bench.lying.size() > 1 || bench.lying.front().test.is_net();
+  const Table table = laid(bench, is_net ? model.view.fold : std::max(model.view.fold, misfit_end));
+  add_faces(picture, bench, table, theme);
+  picture.camera = camera_for(model, picture.look.faces, picture.viewport, theme.sizes.label * label_share);
+  picture.look.edge = stroke(theme.ink, theme.sizes.edge);
+  picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
+  add_differing_edges(picture, bench, table, theme);
+  add_places(picture, bench, table);
+  if (bench.has_numbers && bench.lying.size() == 1) {
+    add_piece_numbers(picture, bench, table);
+  }
+  for (std::size_t i = 0; i < bench.lying.size(); ++i) {
+    if (!bench.lying[i].letter.empty()) {
+      add_letter(picture, bench.lying[i], table.cards[i], bench.lying.size() > 1 ? std::optional(i) : std::nullopt);
+    }
+  }
+  if (table.missing) {
+    add_missing_label(picture, *table.missing, theme);
+  }
+  return picture;
+}
+
+}  // namespace fw::app
