@@ -3,6 +3,7 @@
 
 #include <cstdlib>
 
+#include "app/frame.hpp"
 #include "app/window/window.hpp"
 #include "lessons/read_lesson.hpp"
 #include "platform/assets.hpp"
