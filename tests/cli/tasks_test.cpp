@@ -66,7 +66,7 @@ TEST_F(TaskVerbs, PracticeTellsTheKeyOfEachTask) {
   const std::string path = folder_.path("set.json");
   const Outcome made = run_program(
       "practice --types pack,can-it-be,estimate,purpose,find-mistake,asked-unit,copy,factor "
-      "--level 3 --count 16 -o '" +
+      "--level 3 --count 40 -o '" +
       path + "'");
   EXPECT_EQ(made.status, 0) << made.error;
   EXPECT_THAT(made.out, testing::AllOf(HasSubstr("would fit"), HasSubstr("between "), HasSubstr("one face")));

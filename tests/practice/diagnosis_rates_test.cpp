@@ -112,7 +112,7 @@ std::string typed_number(double value) {
 TEST(DiagnosisRatesSlow, ANumberOfOneMistakeIsNamedFirst) {
   std::size_t unique = 0;
   std::size_t first = 0;
-  for (const lessons::Problem& problem : many_problems(600)) {
+  for (const lessons::Problem& problem : many_problems(660)) {
     const auto question = question_of(problem);
     if (!question->truth || question->form != Form::Number) {
       continue;

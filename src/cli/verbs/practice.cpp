@@ -9,7 +9,6 @@
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "practice/generate/generate.hpp"
-#include "practice/net_tasks.hpp"
 
 namespace fw::cli {
 namespace {
@@ -37,9 +36,6 @@ std::string path_of(const std::string& output, std::size_t version, std::size_t 
 }
 
 std::string answer_of(const lessons::Problem& problem) {
-  if (problem.net) {
-    return practice::net_answer(problem);
-  }
   const auto answer = practice::right_answer(problem);
   return answer ? *answer : "";
 }
