@@ -40,7 +40,8 @@ std::string asked_task(const Problem& problem) {
   }
   const std::string title = problem.find.empty() ? "" : measure_title(problem, problem.find.front());
   if (problem.wrong) {
-    return "For the " + title + " somebody got " + problem.wrong->text + ". Which mistake was it?";
+    return "For the " + title + " somebody got " + problem.wrong->number.text + " " + problem.wrong->unit.text() +
+           ". Which mistake was it?";
   }
   if (!problem.between.empty()) {
     return "Between which two numbers does the " + title + " lie?";

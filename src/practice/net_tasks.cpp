@@ -278,12 +278,14 @@ std::vector<reasoning::Step> net_steps(const Problem& problem) {
     say(reasoning::name_sentence(problem.solid), {});
     return steps;
   }
-  for (const NetChoice& choice : net_choices(problem)) {
-    if (ask != NetAsk::IsIt) {
-      say(choice.text + ": " + choice.message, choice.faces);
-    } else if (choice.is_right) {
-      say(choice.message, choice.faces);
-    }
+  const std::vector<NetChoice> choices = net_choices(problem);
+  if (ask == NetAsk::IsIt) {  // what a "yes" would be told is why it is none
+    const NetChoice& yes = choices.front();
+    say(yes.is_right ? yes.message : "It is none. " + yes.message, {});
+    return steps;
+  }
+  for (const NetChoice& choice : choices) {
+    say(choice.text + ": " + choice.message, choice.faces);
   }
   return steps;
 }

@@ -61,6 +61,7 @@ Result<std::vector<Choice>, std::string> mistake_choices(const Problem& problem,
   const auto measure = measure_behind(problem);
   const Figure figure = figure_of(problem, *measure);
   const std::string& number = problem.wrong->number.text;
+  const std::string given = number + " " + problem.wrong->unit.text();
   const double value = problem.wrong->number.value.to_double();
   std::vector<Choice> choices{*made};
   std::vector<WrongNumber> others = wrong_numbers(figure);
@@ -73,9 +74,9 @@ Result<std::vector<Choice>, std::string> mistake_choices(const Problem& problem,
     const bool is_near = std::abs(one.value - value) <= 0.02 * value;
     if (is_new && !is_near && choices.size() <= wrong_options) {
       const std::string leads = answer_text(problem, *measure, as_written_down(one.value));
-      choices.push_back(wrong(text, one.signature->id,
-                              "That way would lead to " + leads + ", not to " + problem.wrong->text +
-                                  ". Work out what is missing, or too much."));
+      choices.push_back(
+          wrong(text, one.signature->id,
+                "That way would lead to " + leads + ", not to " + given + ". Work out what is missing, or too much."));
       choices.back().faces = one.faces;
     }
   }

@@ -92,6 +92,15 @@ TEST(FormsPage, CardLiesAsTheTaskLaysIt) {
   EXPECT_NEAR(std::atan2(side.y, side.x), -15 * 3.14159265358979 / 180, 1e-9);
 }
 
+TEST(FormsPage, LengthsStandOnFlatCardSoThatItCanBeCompared) {
+  // The spire's triangles are 12 cm high on 10 cm: sides of √(5² + 12²) cm = 13 cm. Source: the rule of Pythagoras.
+  ProgramDriver program(at_net("low-spire"), 1280, 720);
+  program.user().frames(2);
+  const std::vector<BenchLabel>& labels = program.frame().picture.labels;
+  ASSERT_EQ(labels.size(), 1U) << "each length once";
+  EXPECT_EQ(labels.front().text, "13 cm");
+}
+
 TEST(FormsPage, CardThatFailsIsLitAndStopsShortOfLyingOnItself) {
   ProgramDriver program(at_net("gift-box"), 1280, 720);
   program.give(RevealAnswer{});

@@ -18,6 +18,10 @@ namespace fw::app {
 
 /// Card: one cut-out at any place of its fold, or several side by side, with what is asked about them.
 [[nodiscard]] BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme,
-                                          const figures::Rect& rect);
+                                          const figures::Rect& rect, const MeasureText& measure);
+/// Adds to flat card the lengths of its outline, each length once, clear of its edges and of the spots.
+/// `card`: the pose of the one cut-out that lies there.
+void add_card_lengths(BenchPicture& picture, const CutoutBench& bench, const nets::Pose& card, const Theme& theme,
+                      const MeasureText& measure);
 
 }  // namespace fw::app

@@ -224,7 +224,7 @@ render::Stroke stroke(const Color& ink, double width, double dash) {
 BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
                            const MeasureText& measure) {
   if (derived.cutouts) {
-    return cutout_picture(model, *derived.cutouts, theme, rect);
+    return cutout_picture(model, *derived.cutouts, theme, rect, measure);
   }
   BenchPicture picture;
   picture.rect = rect;

@@ -16,7 +16,7 @@ using geometry::Vec3;
 using nets::PieceEdge;
 using nets::PieceId;
 
-constexpr double label_share = 0.5;  // no lengths stand round card
+constexpr double label_share = 0.5;  // where no lengths stand round card
 constexpr double misfit_end = 0.07;  // card that does not close stops short, so that its pieces can be told apart
 constexpr float piece_opacity = 0.92F;
 constexpr double hatch_lines = 30;    // across what lies there
@@ -283,7 +283,8 @@ void add_missing_label(BenchPicture& picture, const std::vector<Vec3>& piece, co
 
 }  // namespace
 
-BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme, const Rect& rect) {
+BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme, const Rect& rect,
+                            const MeasureText& measure) {
   BenchPicture picture;
   picture.rect = rect;
   if (bench.shows_solid) {
@@ -296,7 +297,10 @@ BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const 
   const bool is_net = bench.lying.size() > 1 || bench.lying.front().test.is_net();
   const Table table = laid(bench, is_net ? model.view.fold : std::max(model.view.fold, misfit_end));
   add_faces(picture, bench, table, theme);
-  picture.camera = camera_for(model, picture.look.faces, picture.viewport, theme.sizes.label * label_share);
+  // Lengths tell what has to be compared; among candidates there is no room for them, and a name needs none.
+  const bool has_lengths = bench.shows_solid && bench.lying.size() == 1 && model.view.fold >= 1;
+  const double label = theme.sizes.label * (has_lengths ? 1.0 : label_share);
+  picture.camera = camera_for(model, picture.look.faces, picture.viewport, label);
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   add_differing_edges(picture, bench, table, theme);
@@ -308,6 +312,9 @@ BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const 
     if (!bench.lying[i].letter.empty()) {
       add_letter(picture, bench.lying[i], table.cards[i], bench.lying.size() > 1 ? std::optional(i) : std::nullopt);
     }
+  }
+  if (has_lengths) {
+    add_card_lengths(picture, bench, table.cards.front(), theme, measure);
   }
   if (table.missing) {
     add_missing_label(picture, *table.missing, theme);
