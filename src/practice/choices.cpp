@@ -4,6 +4,7 @@
 
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
+#include "practice/net_tasks.hpp"
 #include "practice/quiz.hpp"
 #include "reasoning/tasks/task.hpp"
 
@@ -26,6 +27,15 @@ std::vector<Choice> name_choices(const lessons::Problem& problem, Seed& seed) {
   return choices;
 }
 
+// What these light up lies on the card, not on the solid.
+std::vector<Choice> choices_about_nets(const lessons::Problem& problem, const Seed& seed) {
+  std::vector<Choice> choices;
+  for (NetChoice& one : net_choices(problem, seed)) {
+    choices.push_back({std::move(one.text), one.is_right, std::move(one.cause), std::move(one.message), {}});
+  }
+  return choices;
+}
+
 }  // namespace
 
 Result<std::string, std::string> right_answer(const lessons::Problem& problem, const std::string& find) {
@@ -33,6 +43,9 @@ Result<std::string, std::string> right_answer(const lessons::Problem& problem, c
   const auto question = question_of(problem, find);
   if (!question) {
     return failure(question.error());
+  }
+  if (question->asked == Asked::Net) {
+    return net_answer(problem);
   }
   if (question->form == Form::Name) {
     return problem.solid.name();
@@ -63,6 +76,9 @@ Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& prob
     return failure(question.error());
   }
   Seed stream{seed};
+  if (question->asked == Asked::Net) {
+    return choices_about_nets(problem, stream);
+  }
   if (question->form != Form::Number && question->form != Form::Name) {
     return task_choices(problem, *question, stream);
   }
