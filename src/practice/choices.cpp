@@ -27,8 +27,8 @@ std::vector<Choice> name_choices(const lessons::Problem& problem, Seed& seed) {
   return choices;
 }
 
-// Without what they tell apart on the card.
-std::vector<Choice> net_choices_alone(const lessons::Problem& problem, const Seed& seed) {
+// What these light up lies on the card, not on the solid.
+std::vector<Choice> choices_about_nets(const lessons::Problem& problem, const Seed& seed) {
   std::vector<Choice> choices;
   for (NetChoice& one : net_choices(problem, seed)) {
     choices.push_back({std::move(one.text), one.is_right, std::move(one.cause), std::move(one.message), {}});
@@ -77,7 +77,7 @@ Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& prob
   }
   Seed stream{seed};
   if (question->asked == Asked::Net) {
-    return net_choices_alone(problem, stream);
+    return choices_about_nets(problem, stream);
   }
   if (question->form != Form::Number && question->form != Form::Name) {
     return task_choices(problem, *question, stream);

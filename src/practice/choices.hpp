@@ -24,6 +24,7 @@ struct Choice {
 ///   two
 ///             of them are near each other, and no message comes twice
 ///   a name:   the right one and others with as many faces
+///   a net:    those of net_choices(); of a missing piece several can be right
 ///   else:     what can be chosen by the problem: yes or no, an interval, a mistake, what is measured
 /// An empty `find` is the first thing that is asked.
 /// Errors: a sentence, when the problem does not ask for it, or its numbers leave fewer than two options.
