@@ -37,7 +37,7 @@ double number_of(const std::string& text) {
 
 // Of every type and level: four options, one right, each wrong one named by the diagnosis as its own message says.
 TEST(Choices, OfGeneratedProblemsAreFourAndEachIsOneMistake) {
-  for (const lessons::Problem& problem : mixed_problems(60)) {
+  for (const lessons::Problem& problem : mixed_problems(30)) {
     const auto question = question_of(problem);
     const auto choices = choices_of(problem, 9);
     ASSERT_TRUE(choices.has_value()) << problem.prompt << ": " << choices.error();
@@ -70,7 +70,7 @@ TEST(Choices, OfGeneratedProblemsAreFourAndEachIsOneMistake) {
 }
 
 TEST(Choices, AreNotNearEachOther) {
-  for (const lessons::Problem& problem : mixed_problems(40)) {
+  for (const lessons::Problem& problem : mixed_problems(25)) {
     if (!question_of(problem)->unit || question_of(problem)->form != Form::Number) {
       continue;
     }

@@ -122,11 +122,11 @@ TEST(Generator, GivesTheSameProblemsForTheSameSeed) {
   }
   EXPECT_EQ(told,
             "cube, count: 4\n"
-            "triangular prism, surface_area: 1120\n"
-            "rectangular pyramid, base_area: 280\n"
-            "rectangular prism, volume: 3520\n"
-            "rectangular prism, name: \n"
-            "rectangular prism, surface_area: 792\n");
+            "trapezoidal prism, surface_area: 380\n"
+            "square pyramid, base_area: 1600\n"
+            "rectangular prism, volume: 2880\n"
+            "trapezoidal prism, name: \n"
+            "square pyramid, surface_area: 3200\n");
   EXPECT_EQ(lessons_of(request).at(0), lesson);
 }
 
