@@ -108,7 +108,9 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
                               static_cast<std::size_t>(setup.audience), column.take(sizes.field), low)) {
     out.push_back(SetAudience{static_cast<Audience>(*who)});
   }
-  if (const auto from = choice(ui, ids::quiz_source, "From", {"this lesson", "its nets", "made up", "due today"},
+  if (const auto from = choice(ui, ids::quiz_source, "From",
+                               low ? std::vector<std::string>{"lesson", "nets", "made up", "due"}
+                                   : std::vector<std::string>{"this lesson", "its nets", "made up", "due today"},
                                static_cast<std::size_t>(setup.source), column.take(sizes.field), low)) {
     out.push_back(SetQuizSource{static_cast<QuizSource>(*from)});
   }
