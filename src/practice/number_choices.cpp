@@ -4,6 +4,7 @@
 
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
+#include "practice/read_answer.hpp"
 #include "practice/signatures.hpp"
 #include "reasoning/nouns.hpp"
 
@@ -90,7 +91,10 @@ class Picking {
     choice.cause = one.id;
     choice.message = filled_in(one.message, exact::shown(number, most_places).text);
     choice.faces = one.faces;
-    if (!is_full() && is_new && value > 0 && messages_.count(one.message) == 0) {
+    // As it is written it must be known again: 22.045 would be written 22, and could be another number.
+    const auto read = read_answer(choice.text, problem_->supply ? problem_->supply->item : "times");
+    const bool is_told = read && stands_for(read->number, one.value);
+    if (!is_full() && is_new && is_told && value > 0 && messages_.count(one.message) == 0) {
       choices_.push_back(std::move(choice));
       values_.push_back(value);
       messages_.insert(one.message);
