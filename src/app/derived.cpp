@@ -97,14 +97,12 @@ std::optional<solids::Solid> with_claimed_label(const State& state) {
   return made ? std::optional(std::move(made).value()) : std::nullopt;
 }
 
-}  // namespace
-
-Derived derived_from(const State& state, WorkedMemo& memo) {
+Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
   const Desk& desk = state.desk();
   Derived derived;
   derived.open = open_on_desk(state);
   derived.ledger = reasoning::ledger(desk.solid, desk.counted, desk.grouping, derived.open);
-  derived.nets = net_choice(desk);
+  derived.nets = nets.of(desk);
   if (state.in_item()) {
     derived.item = item_shown(state);
   }
@@ -117,7 +115,7 @@ Derived derived_from(const State& state, WorkedMemo& memo) {
   const bool is_worked =
       derived.item && (derived.item->form == AnswerForm::Number || derived.item->form == AnswerForm::Option);
   if (state.mode == Mode::Work || is_worked) {
-    derived.worked = memo.of(state);
+    derived.worked = worked.of(state);
   }
   derived.claimed = with_claimed_label(state);
   derived.measures = editable_measures(desk.solid, state.current().solid);
@@ -125,9 +123,19 @@ Derived derived_from(const State& state, WorkedMemo& memo) {
   return derived;
 }
 
+}  // namespace
+
+const NetChoice& NetMemo::of(const Desk& desk) {
+  if (!key_ || !(key_->first == desk.solid) || !(key_->second == desk.net)) {
+    nets_ = net_choice(desk);
+    key_ = std::pair(desk.solid, desk.net);
+  }
+  return nets_;
+}
+
 const Derived& DerivedMemo::of(const State& state) {
   if (!state_ || !(*state_ == state)) {
-    derived_ = derived_from(state, worked_);
+    derived_ = derived_from(state, worked_, nets_);
     state_ = state;
   }
   return derived_;

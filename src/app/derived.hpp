@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "app/apply.hpp"
@@ -40,7 +41,15 @@ struct Derived {
   std::vector<units::Unit> units;
   std::vector<FaceId> open;  ///< faces that do not count
 };
-[[nodiscard]] Derived derived_from(const State& state, WorkedMemo& memo);
+/// Keeps the nets of a desk until another solid or another net lies there.
+class NetMemo {
+ public:
+  [[nodiscard]] const NetChoice& of(const Desk& desk);
+
+ private:
+  std::optional<std::pair<solids::Solid, nets::HingeTree>> key_;
+  NetChoice nets_;
+};
 
 /// Keeps the last Derived until the state is another one.
 class DerivedMemo {
@@ -49,6 +58,7 @@ class DerivedMemo {
 
  private:
   WorkedMemo worked_;
+  NetMemo nets_;
   std::optional<State> state_;
   Derived derived_;
 };

@@ -21,8 +21,8 @@ using testing::SizeIs;
 constexpr QuizSetup of_class{Audience::Class, QuizSource::Lesson, {}, 1, 1};
 
 Derived derived(const Model& model) {
-  WorkedMemo memo;
-  return derived_from(model.state, memo);
+  DerivedMemo memo;
+  return memo.of(model.state);
 }
 
 std::size_t option_of(const std::vector<practice::Choice>& choices, bool right) {

@@ -14,8 +14,8 @@ using testing::SizeIs;
 constexpr QuizSetup of_class{Audience::Class, QuizSource::Lesson, {}, 1, 1};
 
 ItemShown shown(const Model& model) {
-  WorkedMemo memo;
-  return *derived_from(model.state, memo).item;
+  DerivedMemo memo;
+  return *memo.of(model.state).item;
 }
 
 std::size_t right_of(const std::vector<practice::Choice>& choices) {

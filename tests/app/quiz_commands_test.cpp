@@ -176,8 +176,8 @@ TEST(QuizAnswer, ARecognizedMistakeLightsItsFaces) {
   EXPECT_EQ(reply.verdict, AnswerVerdict::Recognized) << reply.message;
   EXPECT_EQ(reply.cause, "B10");
   EXPECT_FALSE(reply.faces.empty());
-  WorkedMemo memo;
-  EXPECT_EQ(derived_from(model.state, memo).item->faces, reply.faces);
+  DerivedMemo memo;
+  EXPECT_EQ(memo.of(model.state).item->faces, reply.faces);
 }
 
 TEST(QuizAnswer, TheSecondWrongAnswerShowsTheSolutionWithItsStepMarked) {

@@ -38,6 +38,25 @@ void frame_without_opengl(benchmark::State& state) {
 }
 BENCHMARK(frame_without_opengl)->Unit(benchmark::kMillisecond);
 
+/// The same while it is worked out, all steps shown and another one spoken of in each frame.
+void frame_without_opengl_working_out(benchmark::State& state) {
+  Model model = demo_model();
+  model = apply(std::move(model), SetMode{Mode::Work}).model;
+  model = apply(std::move(model), ShowSteps{true}).model;
+  DerivedMemo memo;
+  fw::test::UiDriver user(1920, 1080, [&](Ui& ui, const Fonts& fonts) {
+    const FrameResult frame = draw_frame(ui, fonts, model, memo.of(model.state), 1080);
+    benchmark::DoNotOptimize(frame.picture.labels.size());
+  });
+  std::size_t step = 0;
+  for (auto _ : state) {
+    step = (step + 1) % memo.of(model.state).worked->count;
+    model = apply(std::move(model), SelectStep{step}).model;
+    user.frames(1);
+  }
+}
+BENCHMARK(frame_without_opengl_working_out)->Unit(benchmark::kMillisecond);
+
 void apply_a_command(benchmark::State& state) {
   Model model = demo_model();
   for (auto _ : state) {

@@ -44,8 +44,8 @@ Result<render::Picture, std::string> off_screen_picture(const Model& model, Pict
   io.DisplaySize = {static_cast<float>(width), static_cast<float>(height)};
   io.DeltaTime = 1.0F / 60.0F;
   const Theme theme = Theme::make(model.view.settings.theme, height);
-  WorkedMemo memo;
-  const Derived derived = derived_from(model.state, memo);
+  DerivedMemo memo;
+  const Derived& derived = memo.of(model.state);
   Ui ui;
   // Two frames, since what follows from the first one's layout shows in the second.
   for (int i = 0; i < 2; ++i) {
