@@ -265,9 +265,10 @@ void add_letter(BenchPicture& picture, const LyingCutout& card, const nets::Pose
   }
   const Rect around = figures::bounding_rect(seen);
   const double radius = picture.spot_radius;
+  const double room = 1.3 * radius;  // to the edge of the bench
   const Rect& rect = picture.rect;
-  const Vec2 corner{std::clamp(around.x - radius * 0.3, rect.x + radius, rect.right() - radius),
-                    std::clamp(around.y - radius * 0.3, rect.y + radius, rect.bottom() - radius)};
+  const Vec2 corner{std::clamp(around.x - radius * 0.3, rect.x + room, rect.right() - room),
+                    std::clamp(around.y - radius * 0.3, rect.y + room, rect.bottom() - room)};
   picture.spots.push_back({corner, card.letter, BenchSpot::Look::Plain, option});
 }
 
