@@ -181,7 +181,8 @@ TaskWork interval_work(const Problem& problem, int places) {
     task.answer =
         amount < amount_in(bounds.front(), unit) ? "below " + shown(bounds.front()) : "above " + shown(bounds.back());
   }
-  return std::move(sheet).finished(std::move(task), "The " + title + " of " + text + " lies " + task.answer + ".");
+  const std::string sentence = "The " + title + " of " + text + " lies " + task.answer + ".";
+  return std::move(sheet).finished(std::move(task), sentence);
 }
 
 }  // namespace fw::reasoning
