@@ -168,7 +168,7 @@ std::vector<Scene> scenes() {
   return all;
 }
 
-TEST(FormsPage, NothingIsCutOffOrOnTopOfAnother) {
+TEST(FormsPage, NothingIsCutOffOrOnTopOfAnotherSlow) {
   const std::vector<Scene> all = scenes();
   for (const auto& [width, height] : {std::pair{1024.0, 768.0}, std::pair{1280.0, 720.0}}) {
     ProgramDriver program(all.front().model, width, height);

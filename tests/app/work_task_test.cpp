@@ -70,7 +70,7 @@ TEST(WorkTask, WhatIsHiddenIsNotOnTheScreen) {
   EXPECT_FALSE(program.user().shows_text("360"));
 }
 
-TEST(WorkTask, ThePresentStepIsInView) {
+TEST(WorkTask, ThePresentStepIsInViewSlow) {
   for (const char* problem : {"shade", "counter", "planter"}) {
     ProgramDriver program(working(problem), 1280, 720);
     const std::size_t count = worked_for(program.state()).count;

@@ -36,7 +36,7 @@ double number_of(const std::string& text) {
 }
 
 // Of every type and level: four options, one right, each wrong one named by the diagnosis as its own message says.
-TEST(Choices, OfGeneratedProblemsAreFourAndEachIsOneMistake) {
+TEST(Choices, OfGeneratedProblemsAreFourAndEachIsOneMistakeSlow) {
   for (const lessons::Problem& problem : mixed_problems(30)) {
     const auto question = question_of(problem);
     const auto choices = choices_of(problem, 9);
@@ -69,7 +69,7 @@ TEST(Choices, OfGeneratedProblemsAreFourAndEachIsOneMistake) {
   }
 }
 
-TEST(Choices, AreNotNearEachOther) {
+TEST(Choices, AreNotNearEachOtherSlow) {
   for (const lessons::Problem& problem : mixed_problems(25)) {
     if (!question_of(problem)->unit || question_of(problem)->form != Form::Number) {
       continue;
@@ -112,7 +112,7 @@ TEST(Choices, OfCupsAreCounts) {
   EXPECT_EQ(diagnosed(box, "7 cups")->causes.front().id, "L3");
 }
 
-TEST(Choices, AreShuffledByTheSeedAndTheSameForTheSameSeed) {
+TEST(Choices, AreShuffledByTheSeedAndTheSameForTheSameSeedSlow) {
   const lessons::Problem box =
       test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "volume");
   std::vector<std::size_t> at(4);

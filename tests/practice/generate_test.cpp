@@ -78,7 +78,7 @@ TEST(Generator, NoTwoNeighborsAreOfOneType) {
   }
 }
 
-TEST(Generator, ParallelVersionsMatchAndNeverRepeat) {
+TEST(Generator, ParallelVersionsMatchAndNeverRepeatSlow) {
   PracticeRequest request = request_of(21, 2, 12);
   request.versions = 4;
   const std::vector<lessons::Lesson> versions = lessons_of(request);

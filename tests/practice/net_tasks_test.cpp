@@ -138,7 +138,7 @@ TEST(NetTasks, EveryReasonHasACodeAndOneShortThingToDo) {
   }
 }
 
-TEST(NetGenerator, ReadsBackAsTheSameLessonAndItsAnswerIsRight) {
+TEST(NetGenerator, ReadsBackAsTheSameLessonAndItsAnswerIsRightSlow) {
   for (const std::string& type : types) {
     for (int level = type == "complete-net" ? 2 : 1; level <= 3; ++level) {
       const std::vector<Problem> problems = problems_of(type, level, 12);
@@ -155,7 +155,7 @@ TEST(NetGenerator, ReadsBackAsTheSameLessonAndItsAnswerIsRight) {
   }
 }
 
-TEST(NetGenerator, HalfOfTheCutoutsAreNoNetsForMixedReasons) {
+TEST(NetGenerator, HalfOfTheCutoutsAreNoNetsForMixedReasonsSlow) {
   std::map<std::string, int> reasons;
   for (std::uint64_t seed = 1; seed <= 10; ++seed) {
     for (const Problem& problem : problems_of("is-net", 2, 20, seed)) {

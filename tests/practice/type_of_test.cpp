@@ -6,7 +6,7 @@
 namespace fw::practice::type_of_test {
 namespace {
 
-TEST(TypeOf, TellsTheTypeThatAProblemWasMadeFrom) {
+TEST(TypeOf, TellsTheTypeThatAProblemWasMadeFromSlow) {
   for (const TypeName& type : type_names()) {
     if (type.key == "routes") {
       continue;  // asks for a surface area and no more
