@@ -111,14 +111,8 @@ void missing(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 
 void ask(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  Rect left = rect;
-  Rect right = rect;
   const bool low = shown.screen.side_below;
-  if (low) {
-    Row halves(rect, 2 * sizes.space);
-    left = halves.take(rect.w * 0.55);
-    right = halves.rest();
-  }
+  const auto [left, right] = halves(shown, rect, 0.55, 2 * sizes.space);
   Column about(right, sizes.space);
   if (!low) {
     ui.text("What is asked for?", about.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});

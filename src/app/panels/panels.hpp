@@ -1,11 +1,13 @@
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include "app/bench/bench_picture.hpp"
 #include "app/commands.hpp"
 #include "app/derived.hpp"
 #include "app/panels/screen.hpp"
+#include "app/ui/layout.hpp"
 #include "app/ui/ui.hpp"
 
 namespace fw::app {
@@ -65,6 +67,23 @@ void work_options(Ui& ui, const Shown& shown, const figures::Rect& rect, Command
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
 void progress_sheet(Ui& ui, const Shown& shown, Commands& out);
 void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
+
+/// What is read and what is done: the same place, or beside each other where the panel is low. `share`: of the width
+/// that the first one has then.
+[[nodiscard]] inline std::pair<figures::Rect, figures::Rect> halves(const Shown& shown, const figures::Rect& rect,
+                                                                    double share, double gap) {
+  if (!shown.screen.side_below) {
+    return {rect, rect};
+  }
+  figures::Rect left = rect;
+  left.w = rect.w * share;
+  figures::Rect right = rect;
+  right.x = left.right() + gap;
+  right.w = rect.right() - right.x;
+  return {left, right};
+}
+/// The heading of a sheet with its button to close it. Returns whether that was pressed.
+[[nodiscard]] bool sheet_head(Ui& ui, Column& column, WidgetId close, const std::string& title);
 
 /// A click on a face: counts it the first time, lays it back when it is lifted out, else lifts it out.
 void choose_face(const Desk& desk, FaceId face, Commands& out);

@@ -139,11 +139,9 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const Rect sheet = window.middle(std::min(window.w * 0.92, 36 * sizes.small), window.h * 0.92);
   ui.begin_sheet(ids::progress_sheet, "practice so far", sheet);
   Column column(sheet.inset(3 * sizes.space, 2 * sizes.space), sizes.space);
-  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
-  if (ui.icon_button(ids::progress_close, Icon::Close, "close", head.take_right(sizes.icon))) {
+  if (sheet_head(ui, column, ids::progress_close, "Practice so far")) {
     out.push_back(ShowProgress{false});
   }
-  ui.text("Practice so far", head.rest(), {.size = TextSize::Heading, .bold = true});
   const auto say = [&](const std::string& text, const Rect& rect, const Color& color) {
     ui.text(text, rect, {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = color});
   };

@@ -211,14 +211,8 @@ void class_buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) 
 
 void quiz_class(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  Rect left = rect;
-  Rect right = rect;
   const bool low = shown.screen.side_below;
-  if (low) {
-    Row halves(rect, 2 * sizes.space);
-    left = halves.take(rect.w * 0.56);
-    right = halves.rest();
-  }
+  const auto [left, right] = halves(shown, rect, 0.56, 2 * sizes.space);
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
   class_buttons(ui, shown, does.take_bottom(sizes.button), out);

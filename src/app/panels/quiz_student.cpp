@@ -202,14 +202,8 @@ void under_steps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
 
 void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  Rect left = rect;
-  Rect right = rect;
   const bool low = shown.screen.side_below;
-  if (low) {  // what is read on the left, what is done on the right
-    Row halves(rect, 2 * sizes.space);
-    left = halves.take(rect.w * 0.56);
-    right = halves.rest();
-  }
+  const auto [left, right] = halves(shown, rect, 0.56, 2 * sizes.space);
   Column does(right, sizes.space);
   item_head(ui, shown, does.take(sizes.field), out);
   student_buttons(ui, shown, does.take_bottom(sizes.button), out);

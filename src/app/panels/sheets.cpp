@@ -75,6 +75,14 @@ std::vector<KeyRow> rows_of(Mode mode) {
 
 }  // namespace
 
+bool sheet_head(Ui& ui, Column& column, WidgetId close, const std::string& title) {
+  const Sizes& sizes = ui.sizes();
+  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
+  const bool pressed = ui.icon_button(close, Icon::Close, "close", head.take_right(sizes.icon));
+  ui.text(title, head.rest(), {.size = TextSize::Heading, .bold = true});
+  return pressed;
+}
+
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
   if (!shown.view().keys_shown) {
     return;
@@ -84,11 +92,9 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const Rect sheet = window.middle(std::min(window.w * 0.92, 32 * sizes.small), window.h * 0.92);
   ui.begin_sheet(ids::keys_sheet, "keys", sheet);
   Column column(sheet.inset(3 * sizes.space, 2 * sizes.space), sizes.space);
-  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
-  if (ui.icon_button(ids::keys_close, Icon::Close, "close", head.take_right(sizes.icon))) {
+  if (sheet_head(ui, column, ids::keys_close, "Keys")) {
     out.push_back(ShowKeys{false});
   }
-  ui.text("Keys", head.rest(), {.size = TextSize::Heading, .bold = true});
   const std::vector<KeyRow> rows = rows_of(shown.state().mode);
   const double pitch = column.rest().h / (static_cast<double>(rows.size()) + 1.2);
   for (const KeyRow& row : rows) {
