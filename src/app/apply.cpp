@@ -3,16 +3,14 @@
 #include <optional>
 #include <utility>
 
-#include "app/apply/parts.hpp"
 #include "app/cutouts.hpp"
-#include "base/overload.hpp"
 
 namespace fw::app {
 namespace {
 
 /// Commands with the same key, one after another, are one step of undo.
 std::string merge_key(const Command& command) {
-  if (const auto* set = std::get_if<SetMeasure>(&command); set != nullptr && set->by_slider) {
+  if (const auto* set = command.as<SetMeasure>(); set != nullptr && set->by_slider) {
     return "measure " + set->field;
   }
   return {};
@@ -34,10 +32,10 @@ std::vector<Effect> effects_between(const Model& before, const Model& after) {
 
 /// What a command asks of the world outside, without a change of the model that would tell it.
 std::optional<Effect> asked_outside(const Model& before, const Command& command) {
-  if (std::holds_alternative<ExportProgress>(command)) {
+  if (command.as<ExportProgress>() != nullptr) {
     return Effect::ExportProgress;
   }
-  const auto* erase = std::get_if<EraseProgress>(&command);
+  const auto* erase = command.as<EraseProgress>();
   const bool is_sure = erase != nullptr && erase->sure && before.view.progress.asks;
   return is_sure ? std::optional(Effect::EraseProgress) : std::nullopt;
 }
@@ -67,21 +65,7 @@ void mend_view(const Model& before, Model& after) {
 
 Outcome apply(Model model, const Command& command) {
   const Model before{model.state, model.view, {}};  // the way back is long, and nothing looks at it here
-  std::string step;
-  std::visit(Overload{[&](const Undo&) {
-                        if (model.history.can_undo()) {
-                          model.state = model.history.undo(model.state);
-                          model.view.notice.reset();
-                        }
-                      },
-                      [&](const Redo&) {
-                        if (model.history.can_redo()) {
-                          model.state = model.history.redo(model.state);
-                          model.view.notice.reset();
-                        }
-                      },
-                      [&](const auto& other) { step = parts::on(model, other); }},
-             command);
+  std::string step = command.change(model);
   if (!step.empty() && !(before.state == model.state)) {
     model.history.record(before.state, std::move(step), merge_key(command));
   }

@@ -1,12 +1,16 @@
 #pragma once
 
+#include <memory>
 #include <string>
-#include <variant>
+#include <type_traits>
+#include <vector>
 
 #include "app/view.hpp"
 #include "units/unit.hpp"
 
 namespace fw::app {
+
+struct Model;
 
 // Every click, key and script line is one of these, named by intent.
 
@@ -234,15 +238,41 @@ struct TakeProgress {
 struct Undo {};
 struct Redo {};
 
-using Command =
-    std::variant<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
-                 SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
-                 MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
-                 SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, StepItem,
-                 StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer, SetHands, StepHands,
-                 StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide,
-                 ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme,
-                 SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt,
-                 Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
+/// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
+/// was made: what is done with an intent is compiled once, in command.cpp.
+class Command {
+ public:
+  /// Any of the intents that command.cpp lists.
+  template <class Intent>
+  requires(!std::is_same_v<Intent, Command>) Command(const Intent& intent) : held_(held(intent)) {}
+
+  /// The intent, if it is this one; else null.
+  template <class Intent>
+  [[nodiscard]] const Intent* as() const {
+    return held_->kind() == &kind_of<Intent> ? static_cast<const Intent*>(held_->intent()) : nullptr;
+  }
+  /// Changes the model. Returns what undo would be called, or an empty text when there is nothing to undo.
+  std::string change(Model& model) const { return held_->change(model); }
+
+ private:
+  struct Held {
+    virtual ~Held() = default;
+    [[nodiscard]] virtual const void* kind() const = 0;
+    [[nodiscard]] virtual const void* intent() const = 0;
+    virtual std::string change(Model& model) const = 0;
+  };
+  template <class Intent>
+  struct Holding;
+  template <class Intent>
+  static constexpr char kind_of = 0;
+  template <class Intent>
+  [[nodiscard]] static std::shared_ptr<const Held> held(const Intent& intent);
+  friend struct EveryIntent;
+
+  std::shared_ptr<const Held> held_;
+};
+
+/// What the user wants, in order.
+using Commands = std::vector<Command>;
 
 }  // namespace fw::app

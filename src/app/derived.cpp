@@ -39,6 +39,9 @@ ItemShown item_shown(const State& state) {
   const ItemWork& work = quiz.work();
   ItemShown shown;
   shown.form = answer_form(quiz.item());
+  if (quiz.item().problem.face) {
+    shown.faces = {*quiz.item().problem.face};
+  }
   if (quiz.setup.audience == Audience::Class) {
     add_class_part(shown, quiz);
   } else {
@@ -67,8 +70,7 @@ ItemShown item_shown(const State& state) {
   if (work.done) {
     shown.answer = answer_text(quiz.item());
   }
-  const bool is_worked = shown.form == AnswerForm::Number || shown.form == AnswerForm::Option;
-  if (work.solution_shown && !is_worked) {
+  if (work.solution_shown && !is_worked(shown.form)) {
     shown.solution = told_solution(quiz.item());
   }
   return shown;
@@ -112,9 +114,7 @@ Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
   if (shows_cutouts(state)) {
     derived.cutouts = cutouts_on_bench(state);
   }
-  const bool is_worked =
-      derived.item && (derived.item->form == AnswerForm::Number || derived.item->form == AnswerForm::Option);
-  if (state.mode == Mode::Work || is_worked) {
+  if (state.mode == Mode::Work || (derived.item && is_worked(derived.item->form))) {
     derived.worked = worked.of(state);
   }
   derived.claimed = with_claimed_label(state);

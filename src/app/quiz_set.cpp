@@ -5,6 +5,7 @@
 #include "practice/figure.hpp"
 #include "practice/generate/generate.hpp"
 #include "practice/net_tasks.hpp"
+#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::app {
@@ -38,6 +39,9 @@ std::string asked_task(const Problem& problem) {
   if (problem.claim) {
     return "Can the " + measure_title(problem, problem.claim->measure) + " be " + problem.claim->value.text + "?";
   }
+  if (problem.face) {
+    return "Which two lengths is the area of face " + std::to_string(problem.face->index() + 1) + " worked from?";
+  }
   const std::string title = problem.find.empty() ? "" : measure_title(problem, problem.find.front());
   if (problem.wrong) {
     return "For the " + title + " somebody got " + problem.wrong->number.text + " " + problem.wrong->unit.text() +
@@ -66,7 +70,7 @@ std::string asked_text(const Problem& problem) {
     return ask_name;
   }
   const std::string title = measure_title(problem, problem.find.front());
-  return title == "faces" ? "How many faces are there?" : "What is the " + title + "?";
+  return reasoning::is_looked_at(title) ? "How many " + title + " are there?" : "What is the " + title + "?";
 }
 
 /// A problem that asks for several things, once for each of them.
@@ -104,6 +108,7 @@ QuizItem net_item(Problem problem) {
   problem.scale.reset();
   problem.unit.reset();
   problem.claim.reset();
+  problem.face.reset();
   problem.wrong.reset();
   problem.between.clear();
   problem.net.reset();
@@ -191,7 +196,7 @@ AnswerForm answer_form(const QuizItem& item) {
   if (question->form != practice::Form::Number) {
     return AnswerForm::Option;
   }
-  return question->asked == Asked::Faces ? AnswerForm::Count : AnswerForm::Number;
+  return practice::counts_parts(question->asked) ? AnswerForm::Count : AnswerForm::Number;
 }
 
 bool is_name(AnswerForm form) {
@@ -200,6 +205,10 @@ bool is_name(AnswerForm form) {
 
 bool is_flat(AnswerForm form) {
   return form == AnswerForm::NetName || form == AnswerForm::CutoutName || form == AnswerForm::Cutout;
+}
+
+bool is_worked(AnswerForm form) {
+  return form == AnswerForm::Number || form == AnswerForm::Count || form == AnswerForm::Option;
 }
 
 bool is_chosen(AnswerForm form) { return form == AnswerForm::Option || form == AnswerForm::Cutout; }

@@ -52,6 +52,8 @@ enum class AnswerForm {
 [[nodiscard]] bool is_name(AnswerForm form);
 /// Card lies flat before the class, and folds up with the answer.
 [[nodiscard]] bool is_flat(AnswerForm form);
+/// Its solution is worked step by step, not told in sentences.
+[[nodiscard]] bool is_worked(AnswerForm form);
 /// It is answered by one of the options that stand there from the beginning.
 [[nodiscard]] bool is_chosen(AnswerForm form);
 

@@ -55,12 +55,12 @@ std::string Session::set_aside(const std::string& path, const std::string& reaso
 
 bool Session::dispatch(const Commands& commands) {
   const Model before = model_;
-  for (const Command& command : commands.list()) {
+  for (const Command& command : commands) {
     const std::size_t answered = model_.state.quiz.attempts.size();
     Outcome outcome = apply(std::move(model_), command);
     model_ = std::move(outcome.model);
     // An answer that is done again was counted when it was given.
-    if (!std::holds_alternative<Redo>(command)) {
+    if (command.as<Redo>() == nullptr) {
       record_from(answered);
     }
     for (const Effect effect : outcome.effects) {

@@ -1,4 +1,5 @@
 #include "app/frame.hpp"
+#include "app/panels/ids.hpp"
 
 namespace fw::app {
 namespace {
@@ -120,6 +121,9 @@ void work_letters(Ui& ui, const Model& model, Commands& out) {
   if (ui.shortcut(Key::G)) {
     const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
+    if (!gap_here) {
+      ui.set_focus(ids::work_field);
+    }
   }
   if (ui.shortcut(Key::A)) {
     out.push_back(ShowSteps{true});

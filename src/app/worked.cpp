@@ -1,12 +1,12 @@
 #include "app/worked.hpp"
 
 #include <algorithm>
-#include <tuple>
 
 #include "app/cutouts.hpp"
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
 #include "practice/net_tasks.hpp"
+#include "reasoning/blank.hpp"
 #include "reasoning/routes.hpp"
 
 namespace fw::app {
@@ -56,20 +56,22 @@ reasoning::Askable named(const Worked& worked, const std::string& name) {
   return {name, name, "", false};
 }
 
-void add_part(Worked& worked, std::string title, std::vector<Step> steps, std::vector<reasoning::Source> sources) {
+void add_part(Worked& worked, std::string title, std::vector<Step> steps, std::vector<reasoning::Source> sources,
+              algebra::Bindings values = {}) {
   if (steps.empty()) {
     return;
   }
   const std::size_t first = worked.count;
   worked.count += steps.size();
-  worked.parts.push_back({std::move(title), std::move(steps), std::move(sources), first});
+  worked.parts.push_back({std::move(title), std::move(steps), std::move(sources), std::move(values), first});
 }
 
 void add_solution(Worked& worked, Solution solution, std::string title) {
   worked.title = solution.title;
   worked.letter = worked.open.empty() ? worked.letter : std::string();
   worked.notes = solution.answer.notes;
-  add_part(worked, std::move(title), std::move(solution.steps), std::move(solution.sources));
+  add_part(worked, std::move(title), std::move(solution.steps), std::move(solution.sources),
+           std::move(solution.values));
 }
 
 /// The length of all edges.
@@ -132,10 +134,16 @@ void ask_by_lesson(Worked& worked, const lessons::Problem& problem) {
       worked.by_lesson.push_back(named(worked, name));
     }
   }
+  // What is told by looking comes last: a class works on the numbers.
+  for (const std::string& name : problem.find) {
+    if (reasoning::is_looked_at(name)) {
+      worked.by_lesson.push_back({name, name, "", false});
+    }
+  }
 }
 
 void find_parts(Worked& worked, const lessons::Problem& problem, const Work& work) {
-  if (worked.asked.empty()) {
+  if (worked.asked.empty() || reasoning::is_looked_at(worked.asked)) {
     if (worked.supply) {
       add_amount(worked, *worked.supply);
     }
@@ -155,22 +163,24 @@ void find_parts(Worked& worked, const lessons::Problem& problem, const Work& wor
   work_out(worked, problem, work);
 }
 
-/// The steps of a task that come before the measure that it rests on.
+/// How many steps of a task come before the measure that it rests on.
+std::size_t lead_of(const reasoning::TaskWork& task) { return task.measure.empty() ? 0 : task.lead; }
+
 void add_lead(Worked& worked) {
   if (worked.task) {
+    const std::size_t lead = lead_of(*worked.task);
     const std::vector<Step>& steps = worked.task->steps;
-    const auto end = steps.begin() + static_cast<std::ptrdiff_t>(worked.task->lead);
     std::vector<reasoning::Source> sources = worked.task->sources;
     for (reasoning::Source& source : sources) {
-      source.step = source.step && *source.step < worked.task->lead ? source.step : std::nullopt;
+      source.step = source.step && *source.step < lead ? source.step : std::nullopt;
     }
-    add_part(worked, {}, {steps.begin(), end}, std::move(sources));
+    add_part(worked, {}, {steps.begin(), steps.begin() + static_cast<std::ptrdiff_t>(lead)}, std::move(sources));
   }
 }
 
 /// The others; numbers that come from a step are counted from the first of these.
 void add_rest(Worked& worked) {
-  const std::size_t lead = worked.task->lead;
+  const std::size_t lead = lead_of(*worked.task);
   std::vector<Step> steps(worked.task->steps.begin() + static_cast<std::ptrdiff_t>(lead), worked.task->steps.end());
   std::vector<reasoning::Source> sources = worked.task->sources;
   for (reasoning::Source& source : sources) {
@@ -179,36 +189,15 @@ void add_rest(Worked& worked) {
   add_part(worked, worked.asked.empty() ? "" : worked.task->title, std::move(steps), std::move(sources));
 }
 
-/// Puts a gap in the place of what a side comes out with: all of it, or what follows its last sign of equality.
-/// Returns what the gap hides.
-std::string put_gap(algebra::Notation& side) {
-  using Kind = algebra::Notation::Kind;
-  const auto is_equal = [](const algebra::Notation& part) {
-    return part.kind == Kind::Sign && (part.text == "=" || part.text == "≈");
-  };
-  std::size_t from = 0;
-  for (std::size_t i = 0; side.kind == Kind::Row && i < side.parts.size(); ++i) {
-    from = is_equal(side.parts[i]) ? i + 1 : from;
-  }
-  if (from == 0) {
-    std::string hidden = algebra::plain_text(side);
-    side = algebra::leaf(Kind::Blank, hidden);
-    return hidden;
-  }
-  std::string hidden =
-      algebra::plain_text(algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()}));
-  side.parts.resize(from);
-  side.parts.push_back(algebra::leaf(Kind::Blank, hidden));
-  return hidden;
-}
-
-void close_numbers(algebra::Notation& notation, const std::vector<bool>& hidden) {
+/// Puts blanks in the place of the numbers that come from hidden steps. `closed`: their texts are added.
+void close_numbers(algebra::Notation& notation, const std::vector<bool>& hidden, std::vector<std::string>& closed) {
   if (notation.source && *notation.source < hidden.size() && hidden[*notation.source]) {
-    notation = algebra::leaf(algebra::Notation::Kind::Blank, algebra::plain_text(notation));
+    closed.push_back(algebra::plain_text(notation));
+    notation = algebra::leaf(algebra::Notation::Kind::Blank, closed.back());
     return;
   }
   for (algebra::Notation& part : notation.parts) {
-    close_numbers(part, hidden);
+    close_numbers(part, hidden, closed);
   }
 }
 
@@ -259,6 +248,9 @@ Worked worked_for(const State& state) {
     worked.supply = work.asked.empty() && !worked.task ? reasoning::supply_work(problem) : std::nullopt;
   }
   worked.asked = work.asked.empty() ? first_asked(problem, worked, is_lesson) : work.asked;
+  if (reasoning::is_looked_at(worked.asked)) {
+    worked.task = reasoning::looking_work(problem.solid, worked.asked);
+  }
   const reasoning::Askable about = named(worked, worked.asked);
   worked.title = about.title;
   worked.letter = about.letter;
@@ -268,7 +260,7 @@ Worked worked_for(const State& state) {
   if (worked.task) {
     // Where no formula leads to the measure that the task rests on, the task tells its value.
     worked.missing.clear();
-    worked.title = worked.asked.empty() ? worked.task->name : worked.title;
+    worked.title = worked.task->measure.empty() ? worked.task->name : worked.title;
     add_rest(worked);
   }
   if (worked.supply && worked.missing.empty()) {
@@ -301,41 +293,36 @@ const FilledBlank* filled(const Work& work, std::size_t step) {
   return found == work.blanks.end() ? nullptr : &*found;
 }
 
-bool can_be_gap(const Worked& worked, std::size_t step) {
-  return step < worked.count && worked.step(step).outcome && worked.step(step).line;
-}
-
 bool is_blank(const Work& work, const Worked& worked, std::size_t step) {
   const bool fades = work.fade == Fade::All || (work.fade == Fade::ThisStep && work.faded == step);
   const FilledBlank* blank = filled(work, step);
-  return fades && can_be_gap(worked, step) && (blank == nullptr || !blank->is_open);
+  return fades && step < worked.count && (blank == nullptr || !blank->is_open);
 }
 
-algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::size_t step) {
+ShownStep shown_step(const Work& work, const Worked& worked, std::size_t step) {
   const WorkPart& part = worked.part_of(step);
-  algebra::NotationLine line = *worked.step(step).line;
+  const Step& about = worked.step(step);
+  ShownStep shown{about.line, about.reason, is_blank(work, worked, step)};
+  if (shown.has_blank) {
+    reasoning::StepText text = reasoning::with_blank(about);
+    shown.line = std::move(text.line);
+    shown.reason = std::move(text.reason);
+  }
+  if (!shown.line || work.fade == Fade::None) {
+    return shown;
+  }
   std::vector<bool> hidden;
   for (const reasoning::Source& source : part.sources) {
     hidden.push_back(source.step && is_blank(work, worked, part.first + *source.step));
   }
-  if (is_blank(work, worked, step)) {
-    std::ignore = put_gap(line.right);
+  std::vector<std::string> closed;
+  close_numbers(shown.line->left, hidden, closed);
+  close_numbers(shown.line->right, hidden, closed);
+  for (const std::string& number : closed) {
+    shown.reason = reasoning::without(std::move(shown.reason), number);
   }
-  close_numbers(line.left, hidden);
-  close_numbers(line.right, hidden);
-  return line;
-}
-
-std::string shown_reason(const Work& work, const Worked& worked, std::size_t step) {
-  const Step& about = worked.step(step);
-  std::string reason = about.reason;
-  if (!is_blank(work, worked, step)) {
-    return reason;
-  }
-  algebra::Notation right = about.line->right;
-  const std::string hidden = put_gap(right);
-  const std::size_t at = hidden.empty() ? std::string::npos : reason.find(hidden);
-  return at == std::string::npos ? reason : reason.replace(at, hidden.size(), "…");
+  shown.has_blank = shown.has_blank || !closed.empty();
+  return shown;
 }
 
 std::vector<std::size_t> sources_in(const algebra::NotationLine& line) {
@@ -351,7 +338,7 @@ const reasoning::Source* pointed_source(const Model& model, const Worked& worked
   if (!place || place->step >= std::min(worked.count, work.reached) || !worked.step(place->step).line) {
     return nullptr;
   }
-  const std::vector<std::size_t> sources = sources_in(shown_line(work, worked, place->step));
+  const std::vector<std::size_t> sources = sources_in(*shown_step(work, worked, place->step).line);
   const std::vector<reasoning::Source>& table = worked.part_of(place->step).sources;
   const bool there = place->number < sources.size() && sources[place->number] < table.size();
   return there ? &table[sources[place->number]] : nullptr;

@@ -16,7 +16,8 @@ struct WorkPart {
   std::string title;  ///< "by formula"; empty where there is only one
   std::vector<reasoning::Step> steps;
   std::vector<reasoning::Source> sources;
-  std::size_t first = 0;  ///< of its steps among all steps
+  algebra::Bindings values;  ///< of the numbers in the equations of its steps
+  std::size_t first = 0;     ///< of its steps among all steps
 };
 
 /// A problem worked out, as the mode "Work it out" shows it. Follows from the desk's solid and from what is asked.
@@ -65,17 +66,18 @@ class WorkedMemo {
   Worked worked_;
 };
 
-/// Whether the step comes out with a number that a gap can be put in the place of.
-[[nodiscard]] bool can_be_gap(const Worked& worked, std::size_t step);
-/// Whether the step stands there with a gap in the place of its number.
+/// Whether the step stands there as a blank.
 [[nodiscard]] bool is_blank(const Work& work, const Worked& worked, std::size_t step);
-/// What was last typed into the gap of the step, or that it was shown.
+/// What was last typed into the blank of the step, or that it was shown.
 [[nodiscard]] const FilledBlank* filled(const Work& work, std::size_t step);
-/// The line of a step as it is shown: with gaps for its own number and for those of earlier steps that are gaps yet.
-/// Requires: the step has a line.
-[[nodiscard]] algebra::NotationLine shown_line(const Work& work, const Worked& worked, std::size_t step);
-/// The reason of a step as it is shown: without the number that belongs into its gap.
-[[nodiscard]] std::string shown_reason(const Work& work, const Worked& worked, std::size_t step);
+/// A step as it is shown: with blanks in the place of what it asks for, and of numbers of earlier steps that are blanks
+/// yet; its reason without them.
+struct ShownStep {
+  std::optional<algebra::NotationLine> line;
+  std::string reason;
+  bool has_blank = false;
+};
+[[nodiscard]] ShownStep shown_step(const Work& work, const Worked& worked, std::size_t step);
 /// The sources of the numbers in a line, from left to right: rows of the part's sources.
 [[nodiscard]] std::vector<std::size_t> sources_in(const algebra::NotationLine& line);
 /// What a pointed number comes from.

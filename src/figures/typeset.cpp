@@ -36,8 +36,13 @@ TextStyle style_of(const TextPiece& piece, TextStyle style) {
   return style;
 }
 
-// A number and its unit stay together: "9 in" is not broken.
-bool is_number_with_unit(std::string_view word, std::string_view next) {
+bool is_equal_sign(std::string_view word) { return word == "=" || word == "≈"; }
+
+// A number and its unit stay together, and both sides of a sign of equality: "w = 9 in" is not broken.
+bool stay_together(std::string_view word, std::string_view next) {
+  if (is_equal_sign(word.substr(word.rfind(' ') + 1)) || is_equal_sign(next)) {
+    return true;
+  }
   const bool ends_in_digit = !word.empty() && word.back() >= '0' && word.back() <= '9';
   const std::size_t end = next.find_last_not_of(".,;:?)");
   return ends_in_digit && end != std::string_view::npos && units::Unit::find(next.substr(0, end + 1)).has_value();
@@ -56,8 +61,14 @@ void append_wrapped(const Canvas& canvas, std::string_view paragraph, const Text
   std::string line;
   while (!paragraph.empty()) {
     std::string word = take_word(paragraph);
-    if (is_number_with_unit(word, paragraph.substr(0, paragraph.find(' ')))) {
-      word += ' ' + take_word(paragraph);
+    while (!paragraph.empty() && stay_together(word, paragraph.substr(0, paragraph.find(' ')))) {
+      const std::string_view before = paragraph;
+      const std::string longer = word + ' ' + take_word(paragraph);
+      if (typeset_size(canvas, longer, style).x > width) {
+        paragraph = before;  // too wide for any line
+        break;
+      }
+      word = longer;
     }
     const std::string longer = line.empty() ? word : line + ' ' + word;
     if (!line.empty() && typeset_size(canvas, longer, style).x > width) {

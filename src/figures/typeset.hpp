@@ -30,8 +30,9 @@ inline constexpr double ink_below = 0.24;
 /// One line of text with its powers drawn large.
 void typeset(Canvas& canvas, Vec2 anchor, HAlign h, VAlign v, std::string_view text, const TextStyle& style);
 
-/// The lines of a text that is broken at spaces to fit `width`; a line feed breaks as well; a number and its unit stay
-/// together. A word wider than `width` stands alone and sticks out.
+/// The lines of a text that is broken at spaces to fit `width`; a line feed breaks as well; a number and its unit, and
+/// the words beside a sign of equality, stay together where a line has room for them. A word wider than `width` stands
+/// alone and sticks out.
 [[nodiscard]] std::vector<std::string> wrapped(const Canvas& canvas, std::string_view text, const TextStyle& style,
                                                double width);
 

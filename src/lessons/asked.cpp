@@ -52,8 +52,7 @@ std::vector<std::string> askable(const solids::Solid& solid) {
       names.push_back(whole);
     }
   }
-  names.emplace_back("name");
-  names.emplace_back("faces");
+  names.insert(names.end(), {"name", "faces", "edges", "vertices"});
   for (const solids::Measure& measure : solid.statement().measures) {
     push_names(measure, names);
   }

@@ -74,8 +74,9 @@ struct Problem {
   std::optional<units::Unit> unit = std::nullopt;              ///< in which the answer is asked; none: the solid's own
   std::optional<Claim> claim = std::nullopt;                   ///< asked is whether the figure can be so
   std::optional<units::WrittenQuantity> wrong = std::nullopt;  ///< a wrong answer, whose mistake is asked for
-  std::vector<units::WrittenQuantity> between = {};  ///< bounds of the intervals to choose from, in rising order
-  std::optional<NetTask> net = std::nullopt;         ///< a question about nets; then nothing else is asked
+  std::vector<units::WrittenQuantity> between = {};     ///< bounds of the intervals to choose from, in rising order
+  std::optional<geometry::FaceId> face = std::nullopt;  ///< asked are the two lengths of this face
+  std::optional<NetTask> net = std::nullopt;            ///< a question about nets; then nothing else is asked
   friend bool operator==(const Problem&, const Problem&) = default;
 };
 

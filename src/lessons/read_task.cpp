@@ -234,6 +234,41 @@ void read_claim(const JsonNode& node, Problem& problem, const Context& context) 
   }
 }
 
+// ---- face ----
+
+std::string numbers_text(const std::vector<std::size_t>& numbers) {
+  std::string text;
+  for (std::size_t i = 0; i < numbers.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
+  }
+  return text;
+}
+
+void read_face(const JsonNode& node, Problem& problem, const Context& context) {
+  std::vector<std::size_t> numbers;
+  for (const solids::Face& face : problem.solid.faces()) {
+    if (face.lengths.size() == 2) {
+      numbers.push_back(face.id.index() + 1);
+    }
+  }
+  const auto found = std::find_if(numbers.begin(), numbers.end(), [&](std::size_t number) {
+    return node.is(JsonNode::Kind::Number) && node.text == std::to_string(number);
+  });
+  if (found == numbers.end()) {
+    context.fault(node, "\"face\" is the number of a face whose area is worked from two lengths; of " +
+                            with_article(problem.solid.name()) +
+                            (numbers.empty() ? std::string(" there is none") : " these are " + numbers_text(numbers)) +
+                            "; found " + found_text(node));
+    return;
+  }
+  if (!problem.find.empty()) {
+    context.fault(node,
+                  "\"face\" asks for the lengths of a face, \"find\" for something else: ask for one of the two "
+                  "in a problem of its own");
+  }
+  problem.face = geometry::FaceId::at(*found - 1);
+}
+
 // ---- wrong ----
 
 void read_wrong(const JsonNode& node, Problem& problem, const Context& context) {
@@ -319,13 +354,13 @@ void read_between(const JsonNode& node, Problem& problem, const Context& context
 }  // namespace
 
 const std::vector<std::string>& task_keys() {
-  static const std::vector<std::string> keys{"scale", "copy", "unit", "claim", "wrong", "between"};
+  static const std::vector<std::string> keys{"scale", "copy", "unit", "claim", "face", "wrong", "between"};
   return keys;
 }
 
 void read_task(const JsonNode& node, Problem& problem, const Context& context) {
   std::string first;
-  for (const char* key : {"supply", "scale", "unit", "claim", "wrong", "between"}) {
+  for (const char* key : {"supply", "scale", "unit", "claim", "face", "wrong", "between"}) {
     const JsonNode* value = node.find(key);
     if (value == nullptr) {
       continue;
@@ -347,6 +382,7 @@ void read_task(const JsonNode& node, Problem& problem, const Context& context) {
   };
   read("unit", read_unit);
   read("claim", read_claim);
+  read("face", read_face);
   read("wrong", read_wrong);
   read("between", read_between);
 }

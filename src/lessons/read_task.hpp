@@ -6,7 +6,7 @@
 namespace fw::lessons {
 
 /// The keys of a problem that say what is asked in another way than "find" alone: "scale" with "copy", "unit", "claim",
-/// "wrong", "between".
+/// "face", "wrong", "between".
 [[nodiscard]] const std::vector<std::string>& task_keys();
 
 /// Reads these keys into a problem whose solid stands already.

@@ -152,6 +152,9 @@ void push_task(const Problem& problem, Members& members) {
   if (problem.claim) {
     members.emplace_back("claim", object_in_line({{problem.claim->measure, quote(problem.claim->value.text)}}));
   }
+  if (problem.face) {
+    members.emplace_back("face", std::to_string(problem.face->index() + 1));
+  }
   if (problem.wrong) {
     members.emplace_back("wrong", object_in_line({{"answer", quote(problem.wrong->text)}}));
   }

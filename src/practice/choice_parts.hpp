@@ -33,4 +33,9 @@ namespace fw::practice {
 /// The message with the number in the place of {n}.
 [[nodiscard]] std::string filled_in(std::string message, const std::string& number);
 
+/// The two lengths of a face, as pairs that belong to it or do not.
+[[nodiscard]] std::vector<Choice> lengths_choices(const lessons::Problem& problem, Seed& seed);
+/// The option whose lengths were typed, in any order and unit.
+[[nodiscard]] std::optional<std::size_t> lengths_typed(const std::vector<Choice>& choices, std::string_view typed);
+
 }  // namespace fw::practice

@@ -103,6 +103,10 @@ std::string first_step(const Question& question) {
       return "Begin with the sizes: how many times as large did it get?";
     case Asked::Faces:
       return "Touch each flat part once and count again.";
+    case Asked::Edges:
+      return "Run a finger along each edge once and count again.";
+    case Asked::Vertices:
+      return "Touch each corner once and count again.";
     case Asked::Length:
       return "Begin with what is known of the whole: how is it worked out?";
     default:

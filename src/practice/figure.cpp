@@ -22,6 +22,8 @@ std::optional<Asked> asked_whole(const std::string& find) {
          : find == "base_area"    ? std::optional(Asked::BaseArea)
          : find == "volume"       ? std::optional(Asked::Volume)
          : find == "faces"        ? std::optional(Asked::Faces)
+         : find == "edges"        ? std::optional(Asked::Edges)
+         : find == "vertices"     ? std::optional(Asked::Vertices)
          : find == "name"         ? std::optional(Asked::Name)
                                   : std::nullopt;
 }
@@ -42,17 +44,18 @@ bool counts_in(const lessons::Problem& problem, const solids::Face& face, Asked 
 
 int dimension_of(Asked asked) { return asked == Asked::Volume ? 3 : asked == Asked::Length ? 1 : 2; }
 
-Number faces_of(const Solid& solid) { return Number::whole(static_cast<long long>(solid.faces().size())); }
-
 // A measure of the solid, in the unit in which it is asked.
 Result<Question, std::string> measure_question(const lessons::Problem& problem, const std::string& find) {
   Question question;
   question.find = find;
   const std::optional<Asked> asked = asked_whole(find);
   question.asked = asked.value_or(Asked::Length);
-  if (question.asked == Asked::Name || question.asked == Asked::Faces) {
-    question.form = question.asked == Asked::Name ? Form::Name : Form::Number;
-    question.truth = question.asked == Asked::Name ? std::nullopt : std::optional(faces_of(problem.solid));
+  if (question.asked == Asked::Name) {
+    question.form = Form::Name;
+    return question;
+  }
+  if (counts_parts(question.asked)) {
+    question.truth = Number::whole(static_cast<long long>(reasoning::count_of(problem.solid, find)));
     return question;
   }
   question.truth = lessons::asked_value(problem, problem.solid, find);
@@ -99,6 +102,9 @@ Result<Question, std::string> task_question(const lessons::Problem& problem, con
   } else if (task == "scale") {
     question.asked = Asked::Scale;
     question.truth = problem.scale->factor;
+  } else if (task == "lengths") {
+    question.asked = Asked::FaceLengths;
+    question.form = Form::Lengths;
   } else if (task == "purpose") {
     question.asked = Asked::Purpose;
     question.form = Form::Purpose;
@@ -121,6 +127,8 @@ bool is_halved(const algebra::Expression& work) {
 }
 
 }  // namespace
+
+bool counts_parts(Asked asked) { return asked == Asked::Faces || asked == Asked::Edges || asked == Asked::Vertices; }
 
 Result<Question, std::string> question_of(const lessons::Problem& problem, const std::string& find) {
   const std::string task = find == "purpose" && problem.supply ? find : reasoning::task_of(problem);

@@ -24,11 +24,17 @@ enum class Asked {
   CopyArea,    ///< of a copy
   CopyVolume,  ///< the same
   Scale,       ///< how many times as long the edges of a copy are
-  Faces,
+  Faces,       ///< how many there are
+  Edges,       ///< the same
+  Vertices,    ///< the same
   Name,
   Purpose,
+  FaceLengths,
   Net,  ///< a question about nets, which has answers of its own
 };
+
+/// Whether faces, edges or vertices are counted.
+[[nodiscard]] bool counts_parts(Asked asked);
 
 /// How the answer is given.
 enum class Form {
@@ -38,6 +44,7 @@ enum class Form {
   Mistake,   ///< which mistake leads to a wrong answer, or the right value
   Interval,  ///< between which bounds `truth` lies
   Purpose,   ///< cover, fill, edge or one face
+  Lengths,   ///< the two lengths of a face
 };
 
 /// One thing that a problem asks for, with its answer.

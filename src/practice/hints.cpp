@@ -112,35 +112,20 @@ void push_by_faces(const std::vector<Step>& steps, std::vector<Hint>& hints) {
   }
 }
 
-std::vector<Hint> hints_to_name(const solids::Solid& solid) {
-  std::map<std::string, std::size_t> shapes;
-  for (const solids::Face& face : solid.faces()) {
-    ++shapes[face.shape];
-  }
-  std::vector<std::string> parts;
-  for (const auto& [shape, count] : shapes) {
-    parts.push_back(reasoning::counted(std::to_string(count), shape));
-  }
-  return {{"Asked is a name: it tells the family and, for most, the shape of the base.", std::nullopt, {}, {}},
-          {"Its faces are " + joined(parts) + ".", std::nullopt, {}, {}},
-          {"A pair of matching ends makes one family, one point makes another. Which is it?", std::nullopt, {}, {}}};
-}
-
-std::vector<Hint> hints_to_faces(const solids::Solid& solid) {
-  std::vector<FaceId> bases;
-  for (const solids::Face& face : solid.faces()) {
-    if (face.role == solids::FaceRole::Base) {
-      bases.push_back(face.id);
+// What leads to the answer, but not the line that gives it, nor the second of two lengths.
+std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
+  constexpr std::size_t most = 3;
+  std::vector<Hint> hints;
+  for (const Step& step : work.steps) {
+    const bool answers =
+        step.kind == StepKind::Answer || (step.outcome && step.outcome->amount == work.outcome->amount);
+    if (answers && step.line) {
+      hints.push_back(without_line(step));
     }
-  }
-  std::vector<Hint> hints{{"Asked is a number of faces: a plain count, without a unit.", std::nullopt, {}, {}}};
-  if (!bases.empty()) {
-    hints.push_back({reasoning::counted(std::to_string(bases.size()), "base") + " to begin with: find the rest.",
-                     std::nullopt,
-                     bases,
-                     {}});
-    hints.push_back(
-        {"On each side of a base stands one more face. How many sides has a base?", std::nullopt, bases, {}});
+    if (answers || hints.size() == most) {
+      break;
+    }
+    hints.push_back(hint_of(step));
   }
   return hints;
 }
@@ -215,11 +200,11 @@ Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
   if (!question) {
     return failure(question.error());
   }
-  if (question->asked == Asked::Name) {
-    return hints_to_name(problem.solid);
+  if (reasoning::is_looked_at(question->find)) {
+    return hints_to_look(reasoning::looking_work(problem.solid, question->find));
   }
-  if (question->asked == Asked::Faces) {
-    return hints_to_faces(problem.solid);
+  if (question->form == Form::Lengths) {
+    return hints_to_look(*reasoning::task_work(problem));
   }
   if (question->form == Form::Purpose) {
     return hints_to_purpose();

@@ -58,9 +58,9 @@ double exchanged(double value) {
 
 // Where the table has too little for a question.
 std::vector<Candidate> slip_candidates(const Figure& figure) {
-  if (figure.question->asked == Asked::Faces) {
-    return {{figure.truth + 1, "B14", "{n} would count one face twice. Touch each flat part once.", {}, false},
-            {figure.truth - 1, "B2", "{n} would leave one face out. Which part can you not see?", {}, false}};
+  if (counts_parts(figure.question->asked)) {
+    return {{figure.truth + 1, "B14", "{n} would count one of them twice. Touch each one once.", {}, false},
+            {figure.truth - 1, "B2", "{n} would leave one out. Which one can you not see?", {}, false}};
   }
   const double truth = figure.question->truth->to_double();
   return {{truth * 10, "M1", "{n} would be ten times too much. Estimate: about how large should it be?", {}, false},
@@ -110,7 +110,7 @@ class Picking {
  private:
   // Counts of things are whole where the problem rounds them.
   [[nodiscard]] Number written_down(double value) const {
-    return question_->asked == Asked::Faces ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
+    return counts_parts(question_->asked) ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
   }
 
   const lessons::Problem* problem_;
@@ -145,8 +145,8 @@ std::string answer_text(const lessons::Problem& problem, const Question& questio
   if (question.unit) {
     return digits + " " + question.unit->text();
   }
-  if (question.asked == Asked::Faces) {
-    return digits + " faces";
+  if (counts_parts(question.asked)) {
+    return digits + " " + question.find;
   }
   if (question.asked == Asked::Scale) {
     return digits + " times";

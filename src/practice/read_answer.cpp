@@ -50,6 +50,13 @@ bool begins_alike(std::string_view word, std::string_view item) {
          });
 }
 
+// What a plain count may be followed by.
+bool is_counted(std::string_view word) {
+  const std::string_view counted[] = {"faces", "edges", "vertices", "corners", "units"};
+  return std::any_of(std::begin(counted), std::end(counted),
+                     [&](std::string_view one) { return begins_alike(word, one); });
+}
+
 std::string_view word_after_number(std::string_view text) {
   const auto letter =
       std::find_if(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
@@ -90,7 +97,7 @@ Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string
   }
   std::string_view word;
   const std::optional<exact::Written> number = number_before_word(text, word);
-  if (number && (begins_alike(word, item) || begins_alike(word, "faces") || begins_alike(word, "units"))) {
+  if (number && (begins_alike(word, item) || is_counted(word))) {
     answer.number = *number;
     return answer;
   }

@@ -289,6 +289,8 @@ Result<std::vector<Choice>, std::string> task_choices(const Problem& problem, co
       return mistake_choices(problem, question, seed);
     case Form::Interval:
       return interval_choices(problem, question);
+    case Form::Lengths:
+      return lengths_choices(problem, seed);
     default:
       return purpose_choices(problem);
   }
@@ -309,6 +311,8 @@ std::optional<std::size_t> option_typed(const Problem& problem, const Question& 
       return interval_typed(problem, question, low);
     case Form::Purpose:
       return purpose_typed(low);
+    case Form::Lengths:
+      return lengths_typed(choices, typed);
     default:
       return std::nullopt;
   }

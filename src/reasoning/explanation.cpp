@@ -9,16 +9,15 @@
 namespace fw::reasoning {
 namespace {
 
-// "name" and "faces": nothing to work out, but to look at.
+Explanation without_steps(const lessons::Problem& problem, const std::string& find) {
+  return {find, Worksheet(problem.solid).finished(find, find, {}), std::nullopt, std::nullopt, ""};
+}
+
+// What is told by looking at the solid: nothing to work out of its measures.
 Explanation looked_at(const lessons::Problem& problem, const std::string& find) {
-  const solids::Solid& solid = problem.solid;
-  Worksheet sheet(solid);
-  const auto count = static_cast<long long>(solid.faces().size());
-  sheet.say(StepKind::Name, name_sentence(solid)).outcome = Outcome{exact::Number::whole(count), std::nullopt};
-  Explanation explanation{find, std::move(sheet).finished(find, find, {}), std::nullopt, std::nullopt, solid.name()};
-  if (find == "faces") {
-    explanation.answer = std::to_string(count) + " faces";
-  }
+  Explanation explanation = without_steps(problem, find);
+  explanation.task = looking_work(problem.solid, find);
+  explanation.answer = explanation.task->answer;
   return explanation;
 }
 
@@ -26,9 +25,13 @@ Explanation looked_at(const lessons::Problem& problem, const std::string& find) 
 Explanation task_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
   TaskWork task = *task_work(problem, options.places, find);
   auto solution = worked_solution(problem.solid, task.measure, options);
-  Explanation explanation = looked_at(problem, task.task == "copy" ? find : task.task);
+  Explanation explanation = without_steps(problem, task.task == "copy" ? find : task.task);
   if (!task.measure.empty() && solution) {
     explanation.solution = std::move(solution).value();
+  } else {
+    Worksheet sheet(problem.solid);
+    sheet.say(StepKind::Name, name_sentence(problem.solid));
+    explanation.solution.steps = std::move(sheet.steps());
   }
   explanation.answer = task.answer;
   explanation.task = std::move(task);
@@ -98,7 +101,7 @@ Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& 
   std::vector<Explanation> all;
   bool packs_told = false;
   const std::string task = task_of(problem);
-  if (task == "count" || task == "claim") {
+  if (task == "count" || task == "claim" || task == "lengths") {
     all.push_back(task_explained(problem, task, with_open));
   }
   for (const std::string& find : problem.find) {
@@ -107,7 +110,7 @@ Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& 
       all.push_back(task_explained(problem, find, with_open));
       continue;
     }
-    if (!measure_named(problem.solid, find)) {
+    if (is_looked_at(find)) {
       all.push_back(looked_at(problem, find));
       continue;
     }

@@ -10,7 +10,7 @@ namespace fw::reasoning {
 /// One thing that a problem asks for, worked out.
 struct Explanation {
   std::string find;                 ///< "surface_area", "base.side", "name", "faces", "edges"
-  Solution solution;                ///< of "name" and "faces": the steps that say so, with no answer
+  Solution solution;                ///< empty where nothing is worked out of measures
   std::optional<SupplyWork> packs;  ///< of a word problem: from the amount on
   std::optional<TaskWork> task;     ///< what is asked in another way: from the measure on
   std::string answer;               ///< all in one text: "144 cm²", "square pyramid", "5 faces", "4 rolls"

@@ -102,10 +102,12 @@ std::string face_numbers(const std::vector<solids::FaceId>& faces) {
   return text;
 }
 
+std::string unit_in_words(const units::Unit& unit) { return plural_of_unit(unit) + " (" + unit.text() + ")"; }
+
 std::string asked_sentence(const solids::Solid& solid, const Symbol& measure, const units::Unit& unit) {
   const std::string title = title_of(solid, measure);
   std::string text = "Asked is the " + title + " " + measure.letter + ". ";
-  const std::string counted = plural_of_unit(unit) + " (" + unit.text() + ").";
+  const std::string counted = unit_in_words(unit) + ".";
   switch (measure.dimension) {
     case 2:
       return text + "An area covers, so it is counted in " + counted;

@@ -21,6 +21,8 @@ namespace fw::reasoning {
 /// "Asked is the surface area S. It covers the solid, so it is counted in square centimeters (cm²)."
 [[nodiscard]] std::string asked_sentence(const solids::Solid& solid, const algebra::Symbol& measure,
                                          const units::Unit& unit);
+/// "square centimeters (cm²)".
+[[nodiscard]] std::string unit_in_words(const units::Unit& unit);
 /// "1, 2 and 5".
 [[nodiscard]] std::string face_numbers(const std::vector<solids::FaceId>& faces);
 /// "The solid is a square pyramid. It has 5 faces."

@@ -16,16 +16,4 @@ struct Routes {
 [[nodiscard]] Result<Routes, std::string> two_routes(const solids::Solid& solid, const std::string& asked,
                                                      const SolutionOptions& options = {});
 
-/// The places of an equation that can be filled in by a student, and whether what was typed is right.
-enum class BlankVerdict { Right, RightNumberWrongUnit, RightNumberNoUnit, Wrong, Unreadable };
-struct BlankCheck {
-  BlankVerdict verdict = BlankVerdict::Unreadable;
-  std::string message;  ///< a sentence to the student
-};
-/// Judges a number with its unit, typed as a student types it ("36 sq cm", "36cm^2", "6√3 cm"), against what a step
-/// came out with. A decimal counts as right if it is the value rounded to as many places as are written, two or more
-/// where the value does not end before.
-/// Requires: the step has an outcome.
-[[nodiscard]] BlankCheck check_blank(const Step& step, const std::string& typed);
-
 }  // namespace fw::reasoning

@@ -106,7 +106,9 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
 void begin(Worksheet& sheet, const Symbol& asked, const std::vector<Symbol>& used, const SolutionOptions& options) {
   const solids::Solid& solid = sheet.solid();
   const units::Unit unit = options.unit.value_or(solid.unit().to_the(asked.dimension));
-  sheet.say(StepKind::Ask, asked_sentence(solid, asked, unit)).faces = sheet.faces_of(asked);
+  Step& ask = sheet.say(StepKind::Ask, asked_sentence(solid, asked, unit));
+  ask.faces = sheet.faces_of(asked);
+  ask.unit = unit;
   sheet.say(StepKind::Name, name_sentence(solid)).outcome =
       Outcome{Number::whole(static_cast<long long>(solid.faces().size())), std::nullopt};
   convert_givens(sheet, used);

@@ -76,6 +76,7 @@ struct Step {
   Change change;
   std::optional<std::size_t> before;      ///< the step whose equation this one comes from
   std::optional<Outcome> outcome;         ///< none: the step has no number to ask for
+  std::optional<units::Unit> unit;        ///< that the answer is counted in, where the step says no more than that
   std::vector<FaceId> faces;              ///< that the step speaks of
   std::vector<solids::MarkId> marks;      ///< lengths that it speaks of
   std::vector<exact::ColumnWork> asides;  ///< arithmetic that is more than the head can do, in order

@@ -287,7 +287,7 @@ class Answering {
     if (answer_.cost) {
       answer_.sentence += " Cost: " + answer_.cost_text + ".";
     }
-    steps_.say(StepKind::Answer, answer_.sentence);
+    steps_.say(StepKind::Answer, answer_.sentence).outcome = Outcome{answer_.count, std::nullopt};
     return answer_;
   }
 

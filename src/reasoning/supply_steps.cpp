@@ -139,12 +139,13 @@ SupplyNumber SupplySteps::state(StepKind kind, const std::string& reason, Notati
   return result;
 }
 
-void SupplySteps::say(StepKind kind, const std::string& reason) {
+Step& SupplySteps::say(StepKind kind, const std::string& reason) {
   Step step;
   step.kind = kind;
   step.reason = reason;
   step.faces = work_->faces;
   work_->steps.push_back(std::move(step));
+  return work_->steps.back();
 }
 
 void SupplySteps::add_aside(std::optional<exact::ColumnWork> aside) {

@@ -29,7 +29,8 @@ class SupplySteps {
   /// "left = result"; `shown_exact` is false where the left side is shown rounded.
   SupplyNumber state(StepKind kind, const std::string& reason, algebra::Notation left, bool shown_exact,
                      SupplyNumber result);
-  void say(StepKind kind, const std::string& reason);
+  /// A step of words alone.
+  Step& say(StepKind kind, const std::string& reason);
   /// Beside the last step.
   void add_aside(std::optional<exact::ColumnWork> aside);
   [[nodiscard]] int places() const { return places_; }

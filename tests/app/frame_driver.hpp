@@ -39,7 +39,7 @@ class ProgramDriver {
  private:
   void draw(Ui& ui, const Fonts& fonts) {
     frame_ = draw_frame(ui, fonts, model_, memo_.of(model_.state), static_cast<double>(ImGui::GetIO().DisplaySize.y));
-    for (const Command& command : frame_.commands.list()) {
+    for (const Command& command : frame_.commands) {
       model_ = apply(std::move(model_), command).model;
     }
   }

@@ -125,7 +125,7 @@ TEST(Gap, TakesTheRightNumberWithItsUnitAndNothingElse) {
   model = after(std::move(model), forward(step + 1));
   model = after(std::move(model), {SetFade{Fade::ThisStep}});
   EXPECT_TRUE(is_blank(work(model), worked, step));
-  EXPECT_THAT(algebra::plain_text(shown_line(work(model), worked, step)), HasSubstr("____"));
+  EXPECT_THAT(algebra::plain_text(*shown_step(work(model), worked, step).line), HasSubstr("____"));
 
   model = after(std::move(model), {FillBlank{step, "1 cm^2"}});
   ASSERT_NE(filled(work(model), step), nullptr);
@@ -140,7 +140,7 @@ TEST(Gap, TakesTheRightNumberWithItsUnitAndNothingElse) {
   model = after(std::move(model), {FillBlank{step, answer_to(worked.step(step))}});
   EXPECT_TRUE(filled(work(model), step)->is_right);
   EXPECT_FALSE(is_blank(work(model), worked, step));
-  EXPECT_EQ(shown_line(work(model), worked, step), *worked.step(step).line);
+  EXPECT_EQ(shown_step(work(model), worked, step).line, worked.step(step).line);
 
   model = after(std::move(model), {Undo{}});
   EXPECT_TRUE(is_blank(work(model), worked, step));
@@ -169,7 +169,7 @@ TEST(Gap, OfAnEarlierStepIsKeptShutInLaterLines) {
     if (!worked.step(i).line) {
       continue;
     }
-    const algebra::NotationLine line = shown_line(work(model), worked, i);
+    const algebra::NotationLine line = *shown_step(work(model), worked, i).line;
     for (const std::size_t row : sources_in(line)) {
       const reasoning::Source& source = worked.part_of(i).sources[row];
       EXPECT_FALSE(source.step && is_blank(work(model), worked, *source.step)) << algebra::plain_text(line);
@@ -186,6 +186,46 @@ TEST(Gap, InOneStepStaysThereWhenTheNextOneComes) {
   for (std::size_t i = 0; i < worked.count; ++i) {
     EXPECT_EQ(is_blank(work(model), worked, i), i == step);
   }
+}
+
+TEST(Gap, CanStandInAnyStepOfAnyDemoProblem) {
+  const Model demo = demo_model();
+  for (const lessons::Problem& problem : demo.state.lesson->problems) {
+    Model model = working(problem.id, {ShowSteps{true}});
+    const Worked worked = worked_for(model.state);
+    for (std::size_t i = 0; i < worked.count; ++i) {
+      model = after(std::move(model), {SelectStep{i}, SetFade{Fade::ThisStep}});
+      ASSERT_TRUE(is_blank(work(model), worked, i)) << problem.id << i;
+      const ShownStep shown = shown_step(work(model), worked, i);
+      const bool hides = shown.reason != worked.step(i).reason || shown.line != worked.step(i).line;
+      EXPECT_TRUE(hides) << problem.id << ": " << worked.step(i).reason;
+      model = after(std::move(model), {StepWork{1}});
+      EXPECT_FALSE(is_blank(work(model), worked, i)) << "the remote shows it";
+    }
+  }
+}
+
+TEST(Gap, OfASumTakesTheWholeSide) {
+  Model model = working("shade", {ShowSteps{true}});
+  const Worked worked = worked_for(model.state);
+  std::size_t step = 0;
+  while (!worked.step(step).line || algebra::plain_text(*worked.step(step).line) != "S = B + L") {
+    ++step;
+  }
+  model = after(std::move(model), {SelectStep{step}, SetFade{Fade::ThisStep}, FillBlank{step, "L - B"}});
+  EXPECT_TRUE(is_blank(work(model), worked, step));
+  model = after(std::move(model), {FillBlank{step, "L+B"}});
+  EXPECT_TRUE(filled(work(model), step)->is_right);
+}
+
+TEST(Gap, OfAnEarlierStepIsKeptOutOfLaterReasons) {
+  Model model = working("shade", {SetFade{Fade::All}, ShowSteps{true}});
+  const Worked worked = worked_for(model.state);
+  std::size_t answer = worked.count - 1;
+  while (worked.step(answer).reason.find("360") == std::string::npos) {
+    --answer;
+  }
+  EXPECT_THAT(shown_step(work(model), worked, answer).reason, testing::Not(HasSubstr("360")));
 }
 
 TEST(Route, BothGiveTheSameAndAreCompared) {

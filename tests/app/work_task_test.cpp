@@ -92,6 +92,7 @@ TEST(WorkTask, AStudentFillsAGap) {
   program.user().press(Key::G);
   ASSERT_TRUE(is_blank(work(program), worked, step));
   program.user().frames(2);
+  EXPECT_EQ(program.user().ui().focus(), ids::work_field) << "typing goes into the gap";
   EXPECT_FALSE(program.user().shows_text("= " + number_of(worked.step(step)) + " cm²"));
 
   program.user().type_into(ids::work_field, "17 cm^2");
@@ -121,7 +122,7 @@ TEST(WorkTask, TheTeacherPutsGapsIntoAllStepsAndShowsOne) {
   reach(program, step + 1);
   ASSERT_TRUE(is_blank(work(program), worked, step));
   program.user().frames(1);
-  EXPECT_EQ(program.user().item(ids::work_forward).text, "show the number");
+  EXPECT_EQ(program.user().item(ids::work_forward).text, "fill the gap");
   program.user().click(ids::work_forward);
   EXPECT_FALSE(is_blank(work(program), worked, step));
 }
@@ -246,7 +247,7 @@ TEST(WorkTask, EverythingIsReachedByTheKeyboard) {
   ProgramDriver program(working("shade", {ShowSteps{true}}), 1280, 720);
   std::size_t step = 1;
   const Worked worked = worked_for(program.state());
-  while (!can_be_gap(worked, step) || sources_in(*worked.step(step).line).empty()) {
+  while (!worked.step(step).outcome || !worked.step(step).line || sources_in(*worked.step(step).line).empty()) {
     ++step;
   }
   program.give(SelectStep{step});

@@ -31,8 +31,9 @@ TEST_F(TaskVerbs, ExplainTellsTheTaskAfterItsMeasure) {
   const std::string copy = R"("scale": "4", "find": ["surface_area"])";
   const Outcome explained = run("explain", copy);
   EXPECT_EQ(explained.status, 0) << explained.error;
-  EXPECT_THAT(explained.out,
-              StartsWith("p: rectangular prism\n   1. Asked is the surface area of the copy, in cm².\n"));
+  EXPECT_THAT(
+      explained.out,
+      StartsWith("p: rectangular prism\n   1. Asked is the surface area of the copy, in square centimeters (cm²).\n"));
   EXPECT_THAT(explained.out, EndsWith("  Answer: 4576 cm²\n\n"));
   const json problem = json::parse(run("explain", copy, "--json").out)["problems"][0];
   EXPECT_EQ(problem["find"], "surface_area");

@@ -141,6 +141,7 @@ TEST(Typeset, WrapsAtSpacesWithinTheWidth) {
   EXPECT_THAT(wrapped(canvas, "a shade of card\nfor one lantern", style, 60),
               ElementsAre("a shade of", "card", "for one", "lantern"));
   EXPECT_THAT(wrapped(canvas, "it is 9 in, not 7 in.", style, 45), ElementsAre("it is", "9 in,", "not", "7 in."));
+  EXPECT_THAT(wrapped(canvas, "here w = 7 in", style, 45), ElementsAre("here", "w = 7 in"));
   EXPECT_THAT(wrapped(canvas, "rhombicuboctahedron", style, 30), ElementsAre("rhombicuboctahedron"));
   EXPECT_THAT(wrapped(canvas, "", style, 30), ElementsAre(""));
 }

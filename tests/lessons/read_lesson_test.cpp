@@ -96,7 +96,7 @@ INSTANTIATE_TEST_SUITE_P(
             "Note", lesson_with(R"(, "note": "x")"),
             "a.json:1:147: problem p: \"note\" is no key of a problem; what may stand here is \"id\", \"prompt\", "
             "\"solid\", \"open\", \"known\", \"find\", \"supply\", \"net\", \"scale\", \"copy\", \"unit\", \"claim\", "
-            "\"wrong\" or \"between\""},
+            "\"face\", \"wrong\" or \"between\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},
         Fault{"EmptyFind", lesson_with(R"(, "find": [])"),

@@ -42,6 +42,7 @@ TEST(Task, IsWrittenAsItIsRead) {
   EXPECT_THAT(written_back(lesson_with(R"(, "find": ["volume"], "unit": "L")")), HasSubstr(R"("unit": "L")"));
   EXPECT_THAT(written_back(lesson_with_solid(pyramid, R"(, "claim": {"slant_height": "9 cm"})")),
               HasSubstr(R"("claim": {"slant_height": "9 cm"})"));
+  EXPECT_THAT(written_back(lesson_with(R"(, "face": 3)")), HasSubstr(R"("face": 3)"));
   EXPECT_THAT(written_back(lesson_with(R"(, "find": ["volume"], "wrong": {"answer": "286 cm^3"})")),
               HasSubstr(R"("wrong": {"answer": "286 cm^3"})"));
   EXPECT_THAT(
@@ -182,8 +183,17 @@ INSTANTIATE_TEST_SUITE_P(
             "problem of its own"},
         Bad{R"(, "find": ["purpose"])",
             "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand here is "
-            "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"length\", \"width\" "
-            "or \"height\""}));
+            "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"edges\", "
+            "\"vertices\", \"length\", \"width\" or \"height\""},
+        Bad{R"(, "face": 7)",
+            "a.json:1:155: problem p, face: \"face\" is the number of a face whose area is worked from two lengths; of "
+            "a rectangular prism these are 1, 2, 3, 4, 5 and 6; found the number 7"},
+        Bad{R"(, "face": "top")",
+            "a.json:1:155: problem p, face: \"face\" is the number of a face whose area is worked from two lengths; of "
+            "a rectangular prism these are 1, 2, 3, 4, 5 and 6; found the text \"top\""},
+        Bad{R"(, "face": 2, "find": ["volume"])",
+            "a.json:1:155: problem p, face: \"face\" asks for the lengths of a face, \"find\" for something else: ask "
+            "for one of the two in a problem of its own"}));
 
 const std::string soap = R"("box": {"length": "4 cm", "width": "3 cm", "height": "2 cm"})";
 INSTANTIATE_TEST_SUITE_P(
@@ -210,7 +220,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Bad{R"(, "find": ["purpose"], "supply": {"pack": "volume", "item": "soap", )" + soap + "}",
                         "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand "
                         "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
-                        "\"length\", \"width\" or \"height\""}));
+                        "\"edges\", \"vertices\", \"length\", \"width\" or \"height\""}));
 
 TEST(Task, NeedsAMeasureThatTheSolidHas) {
   const std::string cube = R"({"kind": "cube", "edge": "7 cm"})";

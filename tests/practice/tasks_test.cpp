@@ -118,6 +118,32 @@ INSTANTIATE_TEST_SUITE_P(
                     Case{box, stood_on, "D", "right", ""}, Case{box, stood_on, "cover", "recognized", "L1"},
                     Case{box, stood_on, "glue", "unrecognized", ""}));
 
+// Source: V15 of the teaching notes: a box has 6 faces, 12 edges and 8 vertices, a square pyramid 5, 8 and 5.
+INSTANTIATE_TEST_SUITE_P(Counts, Answers,
+                         testing::Values(Case{box, R"("find": ["edges"])", "12", "right", ""},
+                                         Case{box, R"("find": ["edges"])", "12 edges", "right", ""},
+                                         Case{box, R"("find": ["edges"])", "6", "recognized", "B15"},
+                                         Case{box, R"("find": ["edges"])", "24", "recognized", "B16"},
+                                         Case{box, R"("find": ["vertices"])", "8 corners", "right", ""},
+                                         Case{box, R"("find": ["vertices"])", "12", "recognized", "B15"},
+                                         Case{box, R"("find": ["vertices"])", "24", "recognized", "B16"},
+                                         Case{peak, R"("find": ["edges"])", "8", "right", ""},
+                                         Case{peak, R"("find": ["edges"])", "4", "recognized", "B17"},
+                                         Case{peak, R"("find": ["vertices"])", "4", "recognized", "B17"},
+                                         Case{peak, R"("find": ["vertices"])", "5 vertices", "right", ""},
+                                         Case{box, R"("find": ["vertices"])", "7", "unrecognized", ""}));
+
+// Source: face 3 of the box is the front, 9 by 5.
+const std::string face_3 = R"("face": 3)";
+INSTANTIATE_TEST_SUITE_P(Lengths, Answers,
+                         testing::Values(Case{box, face_3, "9 cm and 5 cm", "right", ""},
+                                         Case{box, face_3, "5 cm, 9 cm", "right", ""},
+                                         Case{box, face_3, "9 by 5 cm", "right", ""},
+                                         Case{box, face_3, "50 mm x 90 mm", "right", ""},
+                                         Case{box, face_3, "9 cm and 7 cm", "recognized", "B6"},
+                                         Case{box, face_3, "3 cm and 2 cm", "unrecognized", ""},
+                                         Case{box, face_3, "the front", "unrecognized", ""}));
+
 // Source: 10 · 13 · 2 = 260 are the four triangles of the pyramid without its base (B10).
 const std::string sum_of_sides = R"("find": ["surface_area"], "wrong": {"answer": "260 cm^2"})";
 TEST(Mistake, IsChosenByWhatTheNumberWouldBe) {
@@ -182,7 +208,7 @@ TEST(RightAnswer, IsToldAsAKeyHasIt) {
        {std::tuple{crate, cubes, "12"}, std::tuple{box, copied_area, "4576 cm²"}, std::tuple{box, factor, "4"},
         std::tuple{box, in_m3, "0.000315 m³"}, std::tuple{peak, slant_9, "no, 13 cm would fit"},
         std::tuple{peak, slant_13, "yes"}, std::tuple{box, bounds, "between 200 cm² and 300 cm²"},
-        std::tuple{box, stood_on, "one face"},
+        std::tuple{box, stood_on, "one face"}, std::tuple{box, face_3, "9 cm and 5 cm"},
         std::tuple{peak, sum_of_sides, "260 would be the sloping faces alone. 360 cm²"}}) {
     const auto told = right_answer(problem_of(solid, members));
     ASSERT_TRUE(told.has_value()) << members << ": " << told.error();
@@ -196,7 +222,7 @@ TEST(TaskHints, LeadOnWithoutTheAnswer) {
   for (const auto& [solid, members, answer] :
        {std::tuple{crate, cubes, "12"}, std::tuple{box, copied_area, "4576"}, std::tuple{box, factor, "= 4"},
         std::tuple{box, in_m2, "0.0286"}, std::tuple{peak, slant_9, "13 cm"}, std::tuple{peak, sum_of_sides, "= 360"},
-        std::tuple{box, bounds, "286"}, std::tuple{box, covered, "areas"}}) {
+        std::tuple{box, bounds, "286"}, std::tuple{box, covered, "areas"}, std::tuple{box, face_3, "9 cm and 5 cm"}}) {
     const auto hints = hints_of(problem_of(solid, members));
     ASSERT_TRUE(hints.has_value()) << members;
     EXPECT_GE(hints->size(), 3U) << members;

@@ -39,62 +39,6 @@ TEST(Routes, BothWaysEndInTheSameNumberAndSoSay) {
 
 TEST(Routes, AVolumeHasOneWayOnly) { EXPECT_FALSE(two_routes(test::solid(box), "volume").has_value()); }
 
-Step with_outcome(const Number& amount, const std::string& unit) {
-  Step step;
-  step.outcome = Outcome{amount, unit.empty() ? std::nullopt : units::Unit::find(unit)};
-  return step;
-}
-
-BlankVerdict verdict(const Step& step, const std::string& typed) {
-  const BlankCheck check = check_blank(step, typed);
-  EXPECT_FALSE(check.message.empty()) << typed;
-  return check.verdict;
-}
-
-TEST(CheckBlank, TakesTheNumberWithItsUnitAsStudentsTypeIt) {
-  const Step step = with_outcome(Number::whole(286), "cm^2");
-  for (const std::string typed : {"286 cm²", "286 cm^2", "286cm^2", "286 sq cm", "286.0 cm^2", " 286 cm2 "}) {
-    EXPECT_EQ(verdict(step, typed), BlankVerdict::Right) << typed;
-  }
-}
-
-TEST(CheckBlank, TellsANumberFromItsUnit) {
-  const Step step = with_outcome(Number::whole(286), "cm^2");
-  EXPECT_EQ(verdict(step, "286"), BlankVerdict::RightNumberNoUnit);
-  EXPECT_EQ(verdict(step, "286 cm"), BlankVerdict::RightNumberWrongUnit);
-  EXPECT_EQ(verdict(step, "286 cm^3"), BlankVerdict::RightNumberWrongUnit);
-  EXPECT_EQ(verdict(step, "286 in^2"), BlankVerdict::RightNumberWrongUnit);
-  EXPECT_EQ(verdict(step, "285 cm^2"), BlankVerdict::Wrong);
-  EXPECT_EQ(verdict(step, "285 cm"), BlankVerdict::Wrong);
-  EXPECT_EQ(verdict(step, "285"), BlankVerdict::Wrong);
-  EXPECT_EQ(verdict(step, ""), BlankVerdict::Unreadable);
-  EXPECT_EQ(verdict(step, "many"), BlankVerdict::Unreadable);
-}
-
-TEST(CheckBlank, TakesTheSameAmountInAnotherUnit) {
-  EXPECT_EQ(verdict(with_outcome(Number::whole(2), "ft"), "24 in"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(with_outcome(Number::ratio(5, 2), "ft"), "2 ft 6 in"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(with_outcome(Number::whole(2), "ft^2"), "288 in^2"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(with_outcome(Number::whole(1000), "cm^3"), "1 L"), BlankVerdict::Right);
-}
-
-TEST(CheckBlank, TakesWhatIsRoundedOrExact) {
-  const Step step = with_outcome(Number::whole(6) * square_root(Number::whole(3)), "cm");  // 10.3923...
-  EXPECT_EQ(verdict(step, "6√3 cm"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(step, "10.39 cm"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(step, "10.3923 cm"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(step, "10.38 cm"), BlankVerdict::Wrong);
-  EXPECT_EQ(verdict(step, "10.4 cm"), BlankVerdict::Wrong);  // fewer than two places
-  EXPECT_EQ(verdict(step, "10.3922 cm"), BlankVerdict::Wrong);
-}
-
-TEST(CheckBlank, ACountHasNoUnit) {
-  const Step step = with_outcome(Number::whole(5), "");
-  EXPECT_EQ(verdict(step, "5"), BlankVerdict::Right);
-  EXPECT_EQ(verdict(step, "5 cm"), BlankVerdict::Wrong);
-  EXPECT_EQ(verdict(step, "6"), BlankVerdict::Wrong);
-}
-
 TEST(AskedFor, TakesTheMeasureAwayAndGivesAnotherInItsPlace) {
   const solids::Solid solid = test::solid(box);
   const auto figure = asked_for(solid, "height", "surface_area");

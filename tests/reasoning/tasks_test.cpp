@@ -82,7 +82,7 @@ TEST(Tasks, PackingTellsTheOtherWaysRound) {
 // Source: 16 · 286 = 4576 and 64 · 315 = 20160.
 TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
   EXPECT_EQ(steps_of(problem_of(box, R"("scale": "4", "find": ["surface_area"])")),
-            "   1. Asked is the surface area of the copy, in cm².\n"
+            "   1. Asked is the surface area of the copy, in square centimeters (cm²).\n"
             "   2. Every edge of the copy is 4 times as long.\n"
             "   3. An area grows in two directions, longer and wider: take the factor twice.\n"
             "          4 × 4 = 16\n"
@@ -98,7 +98,7 @@ TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
             "   5. The surface area of the copy is 4576 cm².\n"
             "Answer: 4576 cm²");
   EXPECT_EQ(steps_of(problem_of(box, R"("scale": "4", "find": ["volume"])")),
-            "   1. Asked is the volume of the copy, in cm³.\n"
+            "   1. Asked is the volume of the copy, in cubic centimeters (cm³).\n"
             "   2. Every edge of the copy is 4 times as long.\n"
             "   3. A volume grows in three directions, longer, wider and taller: take the factor three times.\n"
             "          4 × 4 × 4 = 64\n"
@@ -187,6 +187,67 @@ TEST(Tasks, APurposeIsToldWithoutNumbers) {
     EXPECT_THAT(told(problem_of(box, R"("find": ["purpose"], "supply": )" + std::string(supply))),
                 HasSubstr("Answer: " + std::string(word)));
   }
+}
+
+const std::string tent = R"({"kind": "prism", "base": {"shape": "isosceles triangle", "base": "10 cm",
+  "height": "12 cm"}, "height": "7 cm"})";
+
+// Source: V15 of the teaching notes (V − E + F = 2; a prism has n + 2 faces, 3n edges, 2n vertices; a pyramid n + 1, 2n
+// and n + 1).
+TEST(Tasks, PartsOfASolidAreCounted) {
+  EXPECT_EQ(told(problem_of(tent, R"("find": ["edges"])")),
+            R"(   1. Asked is a count: how many edges the solid has. A count has no unit.
+   2. Count the sides of each face: 2 faces with 3 and 3 faces with 4.
+          sides of all faces = 2 × 3 + 3 × 4 = 18
+   3. Two sides meet at each edge, so each edge was counted twice.
+          edges = 18 ÷ 2 = 9
+   4. Check: faces and vertices together are two more than the edges.
+          faces + vertices − edges = 5 + 6 − 9 = 2
+   5. A triangular prism has 9 edges.
+Answer: 9 edges
+)");
+  EXPECT_EQ(told(problem_of(tent, R"("find": ["faces"])")),
+            R"(   1. Asked is a count: how many faces the solid has. A count has no unit.
+   2. 2 bases to begin with.
+   3. On each side of a base stands one lateral face, and a base has 3 sides.
+          faces = 2 + 3 = 5
+   4. A triangular prism has 5 faces.
+Answer: 5 faces
+)");
+  EXPECT_EQ(told(problem_of(peak, R"("find": ["vertices"])")),
+            R"(   1. Asked is a count: how many vertices the solid has. A count has no unit.
+   2. The corners of the base, and the apex in which the lateral faces meet.
+          vertices = 4 + 1 = 5
+   3. Check: faces and vertices together are two more than the edges.
+          faces + vertices − edges = 5 + 5 − 8 = 2
+   4. A square pyramid has 5 vertices.
+Answer: 5 vertices
+)");
+  const std::string twenty = R"({"kind": "regular polyhedron", "faces": 20, "edge": "6 cm"})";
+  EXPECT_THAT(told(problem_of(twenty, R"("find": ["vertices"])")), HasSubstr("vertices = 60 ÷ 5 = 12"));
+  EXPECT_THAT(told(problem_of(twenty, R"("find": ["edges"])")), HasSubstr("edges = 60 ÷ 2 = 30"));
+  EXPECT_THAT(told(problem_of(twenty, R"("find": ["faces"])")), HasSubstr("faces = 20"));
+}
+
+TEST(Tasks, ANameIsToldFromTheFaces) {
+  EXPECT_EQ(told(problem_of(tent, R"("find": ["name"])")), R"(   1. Asked is the name of the solid.
+   2. Its faces are 2 isosceles triangles and 3 rectangles.
+   3. Two faces are alike and parallel: these bases give the first word of the name.
+   4. The solid is a triangular prism.
+Answer: triangular prism
+)");
+}
+
+TEST(Tasks, AFaceIsWorkedFromTwoLengths) {
+  EXPECT_EQ(told(problem_of(tent, R"("face": 3)")),
+            R"(   1. Asked are the two lengths that the area of face 3 is worked from.
+   2. The solid is a triangular prism. It has 5 faces.
+   3. Face 3 is a rectangle.
+   4. One length: the base of the triangle, 10 cm. Its label stands at this face.
+   5. One length: the height of the prism, 7 cm. Its label stands at this face.
+   6. The two lengths of face 3 are 10 cm and 7 cm.
+Answer: 10 cm and 7 cm
+)");
 }
 
 TEST(Tasks, AreNoneOfAnOrdinaryProblem) {

@@ -93,6 +93,9 @@ std::string on(Model& model, const ExportProgress& command);
 std::string on(Model& model, const EraseProgress& command);
 std::string on(Model& model, const TakeProgress& command);
 
+std::string on(Model& model, const Undo& command);
+std::string on(Model& model, const Redo& command);
+
 /// The desk of the problem in view, to be changed.
 [[nodiscard]] Desk& desk(Model& model);
 /// What was done with the item in view, to be changed. Requires: one is in view.

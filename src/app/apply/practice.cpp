@@ -195,7 +195,7 @@ void show_solution(Model& model) {
     finish_item(model);
   }
   const AnswerForm form = answer_form(model.state.quiz.item());
-  if (form != AnswerForm::Number && form != AnswerForm::Option) {
+  if (!is_worked(form)) {
     return;
   }
   const Worked worked = worked_for(model.state);

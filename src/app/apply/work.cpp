@@ -3,7 +3,7 @@
 
 #include "app/apply/parts.hpp"
 #include "app/worked.hpp"
-#include "reasoning/routes.hpp"
+#include "reasoning/blank.hpp"
 
 namespace fw::app::parts {
 namespace {
@@ -124,8 +124,7 @@ std::string on(Model& model, const LastStep&) {
 
 std::string on(Model& model, const SetFade& command) {
   Work& place = work(model);
-  const bool has_number = place.reached > 0 && can_be_gap(worked_for(model.state), place.present);
-  if (command.fade == Fade::ThisStep && !has_number) {
+  if (command.fade == Fade::ThisStep && place.reached == 0) {
     return {};
   }
   place.fade = command.fade;
@@ -149,7 +148,12 @@ std::string on(Model& model, const FillBlank& command) {
   if (is_empty || command.step >= place.reached || !is_blank(place, worked, command.step)) {
     return {};
   }
-  const reasoning::BlankCheck check = reasoning::check_blank(worked.step(command.step), command.text);
+  const reasoning::Step& step = worked.step(command.step);
+  if (reasoning::blank_kind(step) == reasoning::BlankKind::Words) {
+    return {};
+  }
+  const reasoning::BlankCheck check =
+      reasoning::check_blank(step, *worked.solid, worked.part_of(command.step).values, command.text);
   FilledBlank& blank = blank_at(place, command.step);
   blank.typed = command.text;
   blank.message = check.message;
@@ -230,7 +234,7 @@ std::string on(Model& model, const StepNumber& command) {
   const Worked worked = worked_for(model.state);
   std::optional<NumberPlace>& pointed = model.view.pointed;
   const bool has_line = place.present < std::min(place.reached, worked.count) && worked.step(place.present).line;
-  const std::size_t count = has_line ? sources_in(shown_line(place, worked, place.present)).size() : 0;
+  const std::size_t count = has_line ? sources_in(*shown_step(place, worked, place.present).line).size() : 0;
   if (count == 0) {
     pointed.reset();
     return {};

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "app/bench/bench_picture.hpp"
-#include "app/commands.hpp"
+#include "app/command.hpp"
 #include "app/derived.hpp"
 #include "app/panels/screen.hpp"
 #include "app/ui/layout.hpp"

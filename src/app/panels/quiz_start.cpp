@@ -18,7 +18,7 @@ struct TypeGroup {
 };
 const std::vector<TypeGroup>& type_groups() {
   static const std::vector<TypeGroup> groups{
-      {"Name and count", {"name", "faces"}},
+      {"Name and count", {"name", "faces", "edges", "vertices", "face-lengths"}},
       {"Area", {"surface", "lateral", "base-area", "open", "routes"}},
       {"Volume", {"volume", "units", "chain"}},
       {"A missing length", {"edge-from-volume", "edge-from-surface"}},

@@ -3,6 +3,7 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/panels.hpp"
 #include "app/ui/layout.hpp"
+#include "reasoning/blank.hpp"
 
 // Under the steps: where a number comes from, or what belongs into a gap.
 namespace fw::app::panels {
@@ -10,13 +11,14 @@ namespace {
 
 using figures::Rect;
 
-/// The step whose gap can be filled: the present one.
+/// The step whose gap can be filled by typing: the present one.
 std::optional<std::size_t> open_gap(const Shown& shown) {
   const Work& work = shown.desk().work;
   if (work.reached == 0 || work.present >= shown.worked().count || !is_blank(work, shown.worked(), work.present)) {
     return std::nullopt;
   }
-  return work.present;
+  const bool is_typed = reasoning::blank_kind(shown.worked().step(work.present)) != reasoning::BlankKind::Words;
+  return is_typed ? std::optional(work.present) : std::nullopt;
 }
 
 const FilledBlank* reply_to_gap(const Shown& shown) {
@@ -38,14 +40,27 @@ double message_height(const Ui& ui, const FilledBlank* blank, double width) {
   return blank == nullptr ? 0 : ui.wrapped_height(blank->message, width, TextSize::Small) + ui.sizes().space * 0.5;
 }
 
+const char* gap_hint(const reasoning::Step& step) {
+  switch (reasoning::blank_kind(step)) {
+    case reasoning::BlankKind::Number:
+      return step.outcome->unit ? "number and unit" : "number";
+    case reasoning::BlankKind::Side:
+      return "the right side";
+    case reasoning::BlankKind::Unit:
+      return "unit";
+    case reasoning::BlankKind::Words:
+      break;
+  }
+  return "";
+}
+
 void gap_field(Ui& ui, const Shown& shown, std::size_t step, const Rect& rect, Commands& out) {
   Row row(rect, ui.sizes().space);
   const Rect enter = row.take_right(ui.button_width("OK"));
   const FilledBlank* before = filled(shown.desk().work, step);
   const bool bad = before != nullptr && !before->is_right;
-  const bool counts = !shown.worked().step(step).outcome->unit.has_value();
-  const char* hint = counts ? "number" : "number and unit";
-  const FieldEvent typed = ui.field(ids::work_field, "the number that belongs into the gap",
+  const char* hint = gap_hint(shown.worked().step(step));
+  const FieldEvent typed = ui.field(ids::work_field, "what belongs into the gap",
                                     before == nullptr ? "" : before->typed, row.rest(), {.bad = bad, .hint = hint});
   const bool pressed = ui.button(ids::work_enter, "OK", enter);
   if (typed.entered || pressed) {

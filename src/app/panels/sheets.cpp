@@ -12,7 +12,7 @@ struct KeyRow {
   const char* what;
 };
 constexpr KeyRow work_rows[] = {
-    {"PgDn  →  Space", "next step, or show the number of a gap"},
+    {"PgDn  →  Space", "next step, or fill the gap"},
     {"PgUp  ←", "step before"},
     {"Home  End", "first step; all steps"},
     {"1  2  3", "cover, fill, edge"},

@@ -17,20 +17,19 @@ constexpr std::size_t numbers_a_step = 64;  // room for the identities of a line
 double margin(const Ui& ui) { return ui.text_width("00", TextSize::Small) + 3 * ui.sizes().space; }
 double gap(const Ui& ui) { return ui.sizes().space; }
 
-/// The line of a step as it is shown, set at its full size on one line.
-struct WholeLine {
-  algebra::NotationLine notation;
-  FormulaLayout layout;
+/// A step as it is shown, its line set at its full size on one line.
+struct WholeStep {
+  ShownStep shown;
+  std::optional<FormulaLayout> layout;
 };
 
-std::optional<WholeLine> whole_line(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t step) {
+WholeStep whole_step(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t step) {
   const Work& work = shown.desk().work;
-  if (!shown.worked().step(step).line) {
-    return std::nullopt;
+  WholeStep whole{shown_step(work, shown.worked(), step), std::nullopt};
+  if (whole.shown.line) {
+    whole.layout.emplace(canvas, *whole.shown.line, ui.em(step == work.present ? TextSize::Label : TextSize::Small));
   }
-  algebra::NotationLine notation = shown_line(work, shown.worked(), step);
-  FormulaLayout layout(canvas, notation, ui.em(step == work.present ? TextSize::Label : TextSize::Small));
-  return WholeLine{std::move(notation), std::move(layout)};
+  return whole;
 }
 
 /// Where a line begins, and its layout: large if it can be, its sign under the others if it can be.
@@ -38,31 +37,31 @@ struct FittedLine {
   FormulaLayout layout;
   double shift = 0;
 };
-FittedLine fitted(const figures::Canvas& canvas, const WholeLine& line, double sign, double width,
+FittedLine fitted(const figures::Canvas& canvas, const WholeStep& step, double sign, double width,
                   const std::vector<double>& ems) {
   for (const double em : ems) {
-    const FormulaLayout whole = em == ems.front() ? line.layout : FormulaLayout(canvas, line.notation, em);
+    const FormulaLayout whole = em == ems.front() ? *step.layout : FormulaLayout(canvas, *step.shown.line, em);
     const double aligned = std::max(0.0, sign - whole.sign_middle());
     for (const double shift : {aligned, 0.0}) {
       if (whole.size().x + shift <= width) {
         return {whole, shift};
       }
-      const FormulaLayout broken(canvas, line.notation, em, width - shift);
+      const FormulaLayout broken(canvas, *step.shown.line, em, width - shift);
       if (broken.size().x + shift <= width) {
         return {broken, shift};
       }
     }
   }
   // A single term wider than the panel: smaller rather than cut off.
-  const FormulaLayout broken(canvas, line.notation, ems.back(), width);
-  return {FormulaLayout(canvas, line.notation, ems.back() * width / broken.size().x, width), 0};
+  const FormulaLayout broken(canvas, *step.shown.line, ems.back(), width);
+  return {FormulaLayout(canvas, *step.shown.line, ems.back() * width / broken.size().x, width), 0};
 }
 
 /// The sign that the lines stand under: the farthest to the right that leaves room for right sides.
-double common_sign(const std::vector<std::optional<WholeLine>>& lines, double width) {
+double common_sign(const std::vector<WholeStep>& steps, double width) {
   double sign = 0;
-  for (const std::optional<WholeLine>& line : lines) {
-    const double middle = line ? line->layout.sign_middle() : 0;
+  for (const WholeStep& step : steps) {
+    const double middle = step.layout ? step.layout->sign_middle() : 0;
     sign = middle <= most_left * width ? std::max(sign, middle) : sign;
   }
   return sign;
@@ -91,7 +90,7 @@ void place_asides(const Ui& ui, const figures::Canvas& canvas, const reasoning::
 }
 
 StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t index,
-                  const std::optional<WholeLine>& line, double sign, double width) {
+                  const WholeStep& whole, double sign, double width) {
   const Worked& worked = shown.worked();
   const Work& work = shown.desk().work;
   const reasoning::Step& step = worked.step(index);
@@ -99,7 +98,7 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
   card.step = index;
   card.is_present = index == work.present;
   card.number = std::to_string(index - worked.part_of(index).first + 1);
-  card.reason = shown_reason(work, worked, index);
+  card.reason = whole.shown.reason;
   const double left = margin(ui);
   const double inside = width - left;
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
@@ -114,17 +113,17 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
     card.reason_height = ui.wrapped_height(card.reason, inside, size);
     card.height += card.reason_height;
   }
-  if (line) {
-    card.line_text = algebra::plain_text(line->notation);
+  if (whole.layout) {
+    card.line_text = algebra::plain_text(*whole.shown.line);
     const std::vector<double> ems = card.is_present
                                         ? std::vector<double>{ui.em(TextSize::Label), ui.em(TextSize::Small)}
                                         : std::vector<double>{ui.em(TextSize::Small)};
-    FittedLine made = fitted(canvas, *line, sign, inside, ems);
+    FittedLine made = fitted(canvas, whole, sign, inside, ems);
     card.line_at = {left + made.shift, card.height + gap(ui) * 0.5};
     card.height = card.line_at.y + made.layout.size().y;
     card.line = std::move(made.layout);
   }
-  if (card.is_present && !is_blank(work, worked, index)) {
+  if (card.is_present && !whole.shown.has_blank) {
     place_asides(ui, canvas, step, left, inside, card);
   }
   card.height += gap(ui);
@@ -158,14 +157,14 @@ void draw_numbers(Ui& ui, const Shown& shown, const StepCard& card, Vec2 corner,
 std::vector<StepCard> step_cards(const Ui& ui, figures::Canvas& canvas, const Shown& shown, std::size_t from,
                                  std::size_t to, double width) {
   std::vector<StepCard> cards;
-  std::vector<std::optional<WholeLine>> lines;
+  std::vector<WholeStep> steps;
   for (std::size_t step = from; step < to; ++step) {
-    lines.push_back(whole_line(ui, canvas, shown, step));
+    steps.push_back(whole_step(ui, canvas, shown, step));
   }
-  const double sign = common_sign(lines, width - margin(ui));
+  const double sign = common_sign(steps, width - margin(ui));
   const std::optional<std::size_t> origin = lit(shown.model, shown.worked()).step;
   for (std::size_t step = from; step < to; ++step) {
-    cards.push_back(laid_out(ui, canvas, shown, step, lines[step - from], sign, width));
+    cards.push_back(laid_out(ui, canvas, shown, step, steps[step - from], sign, width));
     cards.back().is_origin = origin == step;
   }
   return cards;

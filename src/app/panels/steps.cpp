@@ -23,7 +23,7 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
     return {"first step", "begin"};
   }
   if (is_blank(work, worked, work.present)) {
-    return {"show the number", "show"};
+    return {"fill the gap", "fill"};
   }
   const bool goes_on = work.present + 1 < work.reached || work.reached < worked.count;
   return goes_on ? std::array<const char*, 2>{"next step", "next"}
@@ -47,7 +47,7 @@ bool has_numbers(const Shown& shown) {
   const Work& work = shown.desk().work;
   const bool has_line =
       work.present < std::min(work.reached, shown.worked().count) && shown.worked().step(work.present).line.has_value();
-  return has_line && !sources_in(shown_line(work, shown.worked(), work.present)).empty();
+  return has_line && !sources_in(*shown_step(work, shown.worked(), work.present).line).empty();
 }
 
 void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -68,8 +68,11 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
   if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no gap in this step" : "a gap in this step",
-           gap_here || (begun && can_be_gap(shown.worked(), work.present)), gap_here)) {
+           gap_here || begun, gap_here)) {
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
+    if (!gap_here) {
+      ui.set_focus(ids::work_field);
+    }
   }
   if (tool(ui, row, ids::work_origin, Icon::Origin, "where does this number come from?", has_numbers(shown),
            shown.view().pointed.has_value())) {

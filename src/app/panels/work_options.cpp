@@ -31,12 +31,6 @@ void gaps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
           ui.options(ids::work_fade, {"none", "in this step", "in all steps"}, current, column.take(3 * sizes.field))) {
     out.push_back(SetFade{static_cast<Fade>(*chosen)});
   }
-  const bool here = shown.desk().work.reached > 0 && can_be_gap(shown.worked(), shown.desk().work.present);
-  const std::string none = "The present step has no number to fill in.";
-  if (!here) {
-    ui.text(none, column.take(ui.wrapped_height(none, column.rest().w, TextSize::Small)),
-            {.size = TextSize::Small, .wrap = true, .color = ui.theme().quiet_ink});
-  }
 }
 
 }  // namespace

@@ -76,7 +76,7 @@ struct Made {
 bool hides_a_mistake(const Problem& problem, const Question& question) {
   constexpr double too_near = 0.01;
   constexpr double too_near_for_the_other_measure = 0.03;
-  if (!question.truth || question.asked == Asked::Faces || question.form == Form::YesNo) {
+  if (!question.truth || counts_parts(question.asked) || question.form == Form::YesNo) {
     return false;
   }
   const double truth = question.truth->to_double();
@@ -223,7 +223,7 @@ class Maker {
     if (!question || (question->truth && question->truth->sign() <= 0)) {
       return;
     }
-    const bool is_number = question->truth && question->asked != Asked::Faces;
+    const bool is_number = question->truth && !counts_parts(question->asked);
     const std::string number = is_number ? exact::shown(*question->truth, 3).text : "";
     const std::optional<double> value = is_number ? std::optional(question->truth->to_double()) : std::nullopt;
     const bool is_told = question->asked == Asked::Length || question->asked == Asked::Count ||

@@ -1,4 +1,6 @@
+#include "practice/choice_parts.hpp"
 #include "practice/generate/types.hpp"
+#include "reasoning/tasks/task.hpp"
 
 // What is asked of a solid whose labels are all given.
 namespace fw::practice {
@@ -51,6 +53,43 @@ std::optional<Problem> faces(const Blueprint& blueprint, Seed& seed) {
                             "How many faces does {a thing} have?"},
                            blueprint));
 }
+std::optional<Problem> edges(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_for(blueprint, seed, Labels::ForArea), {}, "edges",
+                      told({"A frame of thin rods has the shape of {a thing}, one rod for each edge. How many rods is "
+                            "that?",
+                            "How many edges does {a thing} have?"},
+                           blueprint));
+}
+std::optional<Problem> vertices(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_for(blueprint, seed, Labels::ForArea), {}, "vertices",
+                      told({"Each corner of {a thing} gets a bead. How many beads are needed?",
+                            "How many vertices does {a thing} have?"},
+                           blueprint));
+}
+std::optional<Problem> face_lengths(const Blueprint& blueprint, Seed& seed) {
+  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit), {}, "name",
+                              told({"Before anything is multiplied: which two lengths belong to one face of {a thing}?",
+                                    "One face of {a thing} gets paper. Which two lengths tell how much?"},
+                                   blueprint));
+  if (!problem) {
+    return std::nullopt;
+  }
+  problem->find.clear();
+  std::vector<geometry::FaceId> faces;
+  for (const solids::Face& face : problem->solid.faces()) {
+    if (reasoning::has_two_lengths(face) && !(face.lengths[0].symbol == face.lengths[1].symbol)) {
+      faces.push_back(face.id);
+    }
+  }
+  if (faces.empty()) {
+    return std::nullopt;
+  }
+  problem->face = faces[static_cast<std::size_t>(drawn(seed, 0, static_cast<int>(faces.size()) - 1))];
+  problem->prompt += " Face " + std::to_string(problem->face->index() + 1) + " is meant.";
+  constexpr std::size_t least_choices = 3;
+  Seed order{0};
+  return lengths_choices(*problem, order).size() < least_choices ? std::nullopt : problem;
+}
 std::optional<Problem> name(const Blueprint& blueprint, Seed& seed) {
   return made_problem(drawn_for(blueprint, seed, Labels::ForArea), {}, "name",
                       told({"{A thing} for the fair has this shape. What is the solid called?",
@@ -92,6 +131,9 @@ std::vector<ProblemType> measure_types() {
   return {
       {"name", "name of the solid", 1, "name", any, name},
       {"faces", "number of faces", 1, "count", any, faces},
+      {"edges", "number of edges", 1, "count", any, edges},
+      {"vertices", "number of vertices", 1, "count", any, vertices},
+      {"face-lengths", "two lengths of a face", 1, "read the labels", any, face_lengths},
       {"surface", "surface area", 1, "add faces", any, surface},
       {"lateral", "lateral area", 1, "add some faces", has_bases, lateral},
       {"volume", "volume", 1, "base times height", any, volume},

@@ -74,7 +74,10 @@ constexpr Row rows[] = {
     {"volume", [](const Seen& seen) { return seen.asks(Asked::Volume); }},
     {"edge-from-surface", [](const Seen& seen) { return seen.asks(Asked::Length) && seen.knows("surface_area"); }},
     {"edge-from-volume", [](const Seen& seen) { return seen.asks(Asked::Length); }},
+    {"face-lengths", [](const Seen& seen) { return seen.question.form == Form::Lengths; }},
     {"faces", [](const Seen& seen) { return seen.asks(Asked::Faces); }},
+    {"edges", [](const Seen& seen) { return seen.asks(Asked::Edges); }},
+    {"vertices", [](const Seen& seen) { return seen.asks(Asked::Vertices); }},
     {"name", [](const Seen& seen) { return seen.asks(Asked::Name); }},
 };
 

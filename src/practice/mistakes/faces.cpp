@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "practice/signatures.hpp"
+#include "reasoning/tasks/task.hpp"
 
 // A face is skipped, repeated, or given the size of its neighbor.
 // Source: Ben-Chaim, Lappan & Houang, Educ. Stud. Math. 16 (1985), for counting the faces in sight (B1, B9) and
@@ -161,10 +162,34 @@ void face_twice(const Figure& figure, Finds& finds) {
     }
   }
 }
-void edges_or_corners(const Figure& figure, Finds& finds) {
-  const geometry::Polyhedron& polyhedron = figure.problem->solid.polyhedron();
-  finds.push_back({static_cast<double>(polyhedron.edges().size()), {}});
-  finds.push_back({static_cast<double>(polyhedron.vertices().size()), {}});
+// Between two bases there are as many vertices as edges round them, which is the likelier mistake.
+void another_count(const Figure& figure, Finds& finds) {
+  for (const std::string counted : {"faces", "edges", "vertices"}) {
+    const bool is_round_bases = counted == "vertices" && figure.question->asked == Asked::Edges && figure.bases == 2;
+    if (counted != figure.question->find && !is_round_bases) {
+      finds.push_back({static_cast<double>(reasoning::count_of(figure.problem->solid, counted)), {}});
+    }
+  }
+}
+// The sides or corners of all faces, each of which belongs to two faces or more.
+void each_face_anew(const Figure& figure, Finds& finds) {
+  double sides = 0;
+  for (const geometry::Polyhedron::Loop& loop : figure.problem->solid.polyhedron().faces()) {
+    sides += static_cast<double>(loop.size());
+  }
+  finds.push_back({sides, {}});
+}
+// Those of the bases alone.
+void round_the_bases(const Figure& figure, Finds& finds) {
+  double sides = 0;
+  std::vector<FaceId> bases;
+  for (const FigureFace* face : figure.of_role(FaceRole::Base)) {
+    sides += static_cast<double>(figure.problem->solid.polyhedron().faces()[face->id].size());
+    bases.push_back(face->id);
+  }
+  if (sides > 0) {
+    finds.push_back({sides, bases});
+  }
 }
 
 }  // namespace
@@ -193,8 +218,18 @@ std::vector<Signature> face_signatures() {
       {"B14", areas, face_twice, "{n} is what one face counted twice would give. Tick each face once as you go."},
       {"B15",
        {Asked::Faces},
-       edges_or_corners,
+       another_count,
        "{n} would count edges or corners. Lay a hand on each flat part and count those."},
+      {"B15", {Asked::Edges}, another_count, "{n} would count faces or corners. Run a finger along each edge."},
+      {"B15", {Asked::Vertices}, another_count, "{n} would count faces or edges. Touch each corner with a fingertip."},
+      {"B16",
+       {Asked::Edges, Asked::Vertices},
+       each_face_anew,
+       "{n} is what counting on each face anew would give. On how many faces does each one lie?"},
+      {"B17",
+       {Asked::Edges, Asked::Vertices},
+       round_the_bases,
+       "{n} would be those round the bases alone. Are there more between them, or above?"},
   };
 }
 

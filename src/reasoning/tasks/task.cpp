@@ -42,7 +42,7 @@ SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<Su
 }
 
 TaskWork TaskSheet::finished(TaskWork task, const std::string& sentence) && {
-  steps_.say(StepKind::Answer, sentence);
+  steps_.say(StepKind::Answer, sentence).outcome = task.outcome;
   task.steps = std::move(work_.steps);
   const bool asks = task.steps.front().kind == StepKind::Ask;
   task.lead = std::max(task.lead, asks ? std::size_t{1} : std::size_t{0});
@@ -60,6 +60,7 @@ std::string task_of(const lessons::Problem& problem) {
   }
   return problem.supply && problem.supply->box ? "count"
          : problem.claim                       ? "claim"
+         : problem.face                        ? "lengths"
          : problem.wrong                       ? "mistake"
          : !problem.between.empty()            ? "interval"
                                                : "";
@@ -76,6 +77,7 @@ std::optional<TaskWork> task_work(const lessons::Problem& problem, int places, c
          : task == "claim"    ? claim_work(problem, places)
          : task == "mistake"  ? mistake_work(problem, places)
          : task == "interval" ? interval_work(problem, places)
+         : task == "lengths"  ? face_lengths_work(problem)
                               : purpose_work(problem);
 }
 

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "lessons/lesson.hpp"
@@ -16,6 +17,7 @@ namespace fw::reasoning {
 ///   "claim"     whether a label can be true
 ///   "mistake"   which mistake leads to a wrong answer
 ///   "interval"  between which bounds a measure lies
+///   "lengths"   the two lengths that the area of a face is worked from
 ///   "purpose"   whether something is covered, filled or edged
 /// Empty: none of these. A word problem with packs is none of them.
 [[nodiscard]] std::string task_of(const lessons::Problem& problem);
@@ -38,6 +40,13 @@ struct TaskWork {
 [[nodiscard]] std::optional<TaskWork> task_work(const lessons::Problem& problem, int places = 2,
                                                 const std::string& find = "");
 
+/// Whether it is found by looking at the solid and counting: "name", "faces", "edges", "vertices".
+[[nodiscard]] bool is_looked_at(std::string_view find);
+/// Its steps. Requires: is_looked_at(find).
+[[nodiscard]] TaskWork looking_work(const solids::Solid& solid, const std::string& find);
+/// How many faces, edges or vertices there are. Requires: is_looked_at(find), other than "name".
+[[nodiscard]] std::size_t count_of(const solids::Solid& solid, std::string_view find);
+
 /// A label that is claimed, put to the figure.
 struct ClaimVerdict {
   bool can_be = false;
@@ -47,6 +56,13 @@ struct ClaimVerdict {
 };
 /// Requires: the problem has a claim.
 [[nodiscard]] ClaimVerdict judged_claim(const lessons::Problem& problem);
+
+/// Whether a face's area is worked from two lengths.
+[[nodiscard]] bool has_two_lengths(const solids::Face& face);
+/// "10 cm": as its label has it, or worked out.
+[[nodiscard]] std::string length_text(const solids::Solid& solid, const solids::FaceLength& length);
+/// "10 cm and 7 cm". Requires: the face has two lengths.
+[[nodiscard]] std::string two_lengths(const solids::Solid& solid, FaceId face);
 
 /// "cover", "fill", "edge", or "one face" where a single base is covered. Requires: the problem has a supply.
 [[nodiscard]] std::string purpose_of(const lessons::Supply& supply);

@@ -33,6 +33,7 @@ class TaskSheet {
 [[nodiscard]] TaskWork claim_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork mistake_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork interval_work(const lessons::Problem& problem, int places);
+[[nodiscard]] TaskWork face_lengths_work(const lessons::Problem& problem);
 [[nodiscard]] TaskWork purpose_work(const lessons::Problem& problem);
 
 }  // namespace fw::reasoning

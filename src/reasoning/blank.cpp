@@ -1,0 +1,260 @@
+#include "reasoning/blank.hpp"
+
+#include <cmath>
+
+#include "exact/print_number.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/typed_side.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Notation;
+using algebra::Symbol;
+using exact::Number;
+
+constexpr const char* try_again = "Not yet. Look at the line above and try again.";
+constexpr const char* which_unit = "The number is right. Which unit belongs to it: a length, a square or a cube?";
+constexpr const char* another_unit =
+    "The number is right, but the unit is another one. What is counted here: lengths, squares or cubes?";
+
+BlankCheck right() { return {BlankVerdict::Right, "Right."}; }
+BlankCheck wrong() { return {BlankVerdict::Wrong, try_again}; }
+
+// ---- what is hidden ----
+
+// Puts a blank in the place of what a side comes out with: all of it, or what follows its last sign of equality.
+// Returns what the blank hides.
+std::string hide_result(Notation& side) {
+  const auto is_equal = [](const Notation& part) {
+    return part.kind == Notation::Kind::Sign && (part.text == "=" || part.text == "≈");
+  };
+  std::size_t from = 0;
+  for (std::size_t i = 0; side.kind == Notation::Kind::Row && i < side.parts.size(); ++i) {
+    from = is_equal(side.parts[i]) ? i + 1 : from;
+  }
+  const Notation result =
+      from == 0 ? side : algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()});
+  std::string hidden = algebra::plain_text(result);
+  Notation blank = algebra::leaf(Notation::Kind::Blank, hidden);
+  if (from == 0) {
+    side = std::move(blank);
+  } else {
+    side.parts.resize(from);
+    side.parts.push_back(std::move(blank));
+  }
+  return hidden;
+}
+
+// A byte of a word or of a number; signs of other alphabets are none.
+bool is_of_word(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+bool stands_alone(const std::string& text, std::size_t at, std::size_t length) {
+  const std::size_t end = at + length;
+  const bool joined_before = at > 0 && (is_of_word(text[at - 1]) || text[at - 1] == '.') && is_of_word(text[at]);
+  const bool decimal_after = end + 1 < text.size() && text[end] == '.' && is_of_word(text[end + 1]);
+  return !joined_before && (end >= text.size() || !is_of_word(text[end])) && !decimal_after;
+}
+
+// ---- a number ----
+
+// A decimal stands for the value when it is the value rounded to its places.
+bool is_rounding_of(const exact::Written& typed, const Number& value) {
+  constexpr int enough_places = 2;
+  return !typed.is_fraction && typed.places >= enough_places && exact::rounded(value, typed.places) == typed.value;
+}
+
+BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
+  const auto read = units::parse_quantity(typed);
+  if (!read) {
+    return {BlankVerdict::Unreadable, read.error().message};
+  }
+  const Number& value = outcome.amount;
+  const bool fits = read->number.value == value || is_rounding_of(read->number, value);
+  if (!outcome.unit) {
+    return fits && !read->has_unit ? right() : wrong();
+  }
+  if (!read->has_unit) {
+    return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, which_unit} : wrong();
+  }
+  const bool converts = read->unit.converts_to(*outcome.unit);
+  const bool is_other_unit = !(read->unit == *outcome.unit);
+  if (is_other_unit && converts && read->number.value * units::conversion(read->unit, *outcome.unit) == value) {
+    return right();
+  }
+  if (fits && is_other_unit) {
+    return {BlankVerdict::RightNumberWrongUnit, another_unit};
+  }
+  return fits ? right() : wrong();
+}
+
+// ---- a side ----
+
+using RoughValues = std::map<std::string, double, std::less<>>;
+
+// The letters that may stand in a side: those of its equation, and every measure of the solid.
+std::vector<Symbol> letters_for(const Step& step, const solids::Solid& solid, const algebra::Bindings& values) {
+  std::vector<Symbol> letters;
+  for (const Symbol& symbol : algebra::symbols_of(step.equation->left - step.equation->right)) {
+    if (values.count(symbol.name) == 0) {
+      letters.push_back(symbol);
+    }
+  }
+  for (const solids::Measure& measure : solid.statement().measures) {
+    letters.push_back(measure.symbol);
+  }
+  namespace whole = solids::symbols;
+  letters.insert(letters.end(), {whole::surface_area(), whole::lateral_area(), whole::base_area(), whole::volume(),
+                                 whole::perimeter()});
+  return letters;
+}
+
+void add_numbers(const algebra::Bindings& numbers, RoughValues& values) {
+  for (const auto& [name, value] : numbers) {
+    values[name] = value.to_double();
+  }
+}
+
+// The letters at their values in the solid, or, for `trial` from 1 on, each shifted by a share of its own.
+RoughValues letter_values(const std::vector<Symbol>& letters, const solids::Solid& solid, int trial) {
+  RoughValues values;
+  int index = 0;
+  for (const Symbol& letter : letters) {
+    const auto known = solid.values().find(letter.name);
+    const double base = known != solid.values().end() ? known->second.to_double() : 3.0 + index;
+    const double share = trial == 0 ? 0 : 0.011 * ((index * 7 + trial * 5) % 13 + 1);
+    values[letter.name] = base * (1 + share);
+    ++index;
+  }
+  return values;
+}
+
+bool is_decimal_that_ends(const algebra::Bindings& values, const algebra::Expression& side) {
+  const auto symbols = algebra::symbols_of(side);
+  return std::all_of(symbols.begin(), symbols.end(), [&](const Symbol& symbol) {
+    constexpr int shown_places = 4;
+    const auto value = values.find(symbol.name);
+    return value == values.end() || exact::decimals_needed(value->second, shown_places).has_value();
+  });
+}
+
+bool agree(double a, double b, double tolerance) { return std::abs(a - b) <= tolerance * std::abs(a); }
+
+BlankCheck check_side(const Step& step, const solids::Solid& solid, const algebra::Bindings& numbers,
+                      const std::string& typed) {
+  const std::vector<Symbol> letters = letters_for(step, solid, numbers);
+  const Result<TypedSide, std::string> read = read_side(typed, letters, solid.unit());
+  if (!read) {
+    return {BlankVerdict::Unreadable, read.error()};
+  }
+  const algebra::Expression& side = step.equation->right;
+  // Numbers that do not end are typed rounded.
+  const double tolerance = is_decimal_that_ends(numbers, side) ? 1e-9 : 1e-3;
+  constexpr int trials = 4;
+  bool is_same = true;
+  bool is_same_here = false;
+  for (int trial = 0; trial < trials; ++trial) {
+    RoughValues values = letter_values(letters, solid, trial);
+    RoughValues values_typed = values;
+    add_numbers(numbers, values);
+    add_numbers(read->numerals.values(), values_typed);
+    const double expected = algebra::rough_value(side, values);
+    const bool agrees =
+        std::isnan(expected) || agree(expected, algebra::rough_value(read->expression, values_typed), tolerance);
+    is_same = is_same && agrees;
+    is_same_here = is_same_here || (trial == 0 && agrees);
+  }
+  if (!is_same) {
+    return is_same_here ? BlankCheck{BlankVerdict::Wrong,
+                                     "It comes to the same for this solid. Which letters and "
+                                     "numbers does the reason speak of?"}
+                        : wrong();
+  }
+  const int dimension = algebra::dimension_of(side);
+  if (read->has_units && typed_dimension(read->expression) != dimension) {
+    return {BlankVerdict::RightNumberWrongUnit,
+            "The numbers are right, but a unit is another one. What is counted here: lengths, squares or cubes?"};
+  }
+  const auto used = algebra::symbols_of(read->expression);
+  if (!read->has_units && used.empty() && dimension > 0) {
+    return {BlankVerdict::RightNumberNoUnit, "The numbers are right. Which unit belongs to them?"};
+  }
+  return right();
+}
+
+// ---- a unit ----
+
+BlankCheck check_unit(const units::Unit& unit, const std::string& typed) {
+  const std::size_t first = typed.find_first_not_of(' ');
+  const std::size_t last = typed.find_last_not_of(' ');
+  const auto read =
+      first == std::string::npos ? std::nullopt : units::Unit::find(typed.substr(first, last - first + 1));
+  if (!read) {
+    return {BlankVerdict::Unreadable, "Write a unit such as cm, cm^2 or cm^3."};
+  }
+  if (*read == unit) {
+    return right();
+  }
+  return {BlankVerdict::Wrong, read->dimension() == unit.dimension()
+                                   ? "That counts the right thing. Which unit do the labels have?"
+                                   : "Not yet. Is a length, an area or a volume asked for?"};
+}
+
+}  // namespace
+
+BlankKind blank_kind(const Step& step) {
+  if (step.outcome) {
+    return BlankKind::Number;
+  }
+  if (step.unit) {
+    return BlankKind::Unit;
+  }
+  return step.line && step.equation ? BlankKind::Side : BlankKind::Words;
+}
+
+StepText with_blank(const Step& step) {
+  StepText text{step.line, step.reason};
+  if (text.line) {
+    text.reason = without(std::move(text.reason), hide_result(text.line->right));
+  } else if (step.unit) {
+    text.reason = without(std::move(text.reason), unit_in_words(*step.unit));
+  } else if (step.outcome) {
+    const std::string unit = step.outcome->unit ? " " + step.outcome->unit->text() : "";
+    text.reason = without(std::move(text.reason), exact::shown(step.outcome->amount, 2).text + unit);
+  }
+  if (!text.line && text.reason == step.reason) {
+    text.reason = "…";
+  }
+  return text;
+}
+
+std::string without(std::string text, const std::string& hidden) {
+  constexpr const char* ellipsis = "…";
+  std::size_t at = hidden.empty() ? std::string::npos : text.find(hidden);
+  while (at != std::string::npos) {
+    const bool alone = stands_alone(text, at, hidden.size());
+    if (alone) {
+      text.replace(at, hidden.size(), ellipsis);
+    }
+    at = text.find(hidden, at + (alone ? std::string_view(ellipsis).size() : 1));
+  }
+  return text;
+}
+
+BlankCheck check_blank(const Step& step, const solids::Solid& solid, const algebra::Bindings& values,
+                       const std::string& typed) {
+  switch (blank_kind(step)) {
+    case BlankKind::Number:
+      return check_number(*step.outcome, typed);
+    case BlankKind::Side:
+      return check_side(step, solid, values, typed);
+    case BlankKind::Unit:
+      return check_unit(*step.unit, typed);
+    case BlankKind::Words:
+      break;
+  }
+  ensure(false, "what is said in words cannot be judged");
+  return {};
+}
+
+}  // namespace fw::reasoning

@@ -1,0 +1,231 @@
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "reasoning/nouns.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/tasks/task_parts.hpp"
+
+// What is counted on a solid, or told by looking at it.
+namespace fw::reasoning {
+namespace {
+
+using algebra::Notation;
+using solids::FaceRole;
+using solids::Solid;
+
+std::string sized(std::size_t count) { return std::to_string(count); }
+
+/// The lines of a count, each from plain numbers.
+class CountSheet {
+ public:
+  explicit CountSheet(const Solid& solid) : solid_(&solid), sheet_(0) {}
+
+  [[nodiscard]] const Solid& solid() const { return *solid_; }
+  [[nodiscard]] SupplySteps& steps() { return sheet_.steps(); }
+  [[nodiscard]] SupplyNumber number(std::size_t value, const std::string& sentence) {
+    return sheet_.number(exact::Number::whole(static_cast<long long>(value)), std::nullopt, Source::Kind::Known,
+                         sentence);
+  }
+  [[nodiscard]] Notation written(const SupplyNumber& number) { return steps().notation(number); }
+
+  /// "left = work = result", or "left = result" where the work is a single number.
+  SupplyNumber line(StepKind kind, const std::string& reason, const std::string& left, std::vector<Notation> work,
+                    std::size_t result) {
+    std::vector<Notation> parts{algebra::leaf(Notation::Kind::Words, left)};
+    if (work.size() > 1) {
+      parts.push_back(algebra::leaf(Notation::Kind::Sign, "="));
+      parts.insert(parts.end(), work.begin(), work.end());
+    }
+    return steps().state(kind, reason, algebra::row(std::move(parts)), true,
+                         {exact::Number::whole(static_cast<long long>(result)), {}, {}, ""});
+  }
+  /// The last line speaks of these.
+  void light(std::vector<FaceId> faces) { steps().work().steps.back().faces = std::move(faces); }
+  [[nodiscard]] TaskWork finished(TaskWork task, const std::string& sentence) && {
+    return std::move(sheet_).finished(std::move(task), sentence);
+  }
+
+ private:
+  const Solid* solid_;
+  TaskSheet sheet_;
+};
+
+Notation sign(const char* text) { return algebra::leaf(Notation::Kind::Sign, text); }
+
+std::vector<FaceId> faces_of_role(const Solid& solid, FaceRole role) {
+  std::vector<FaceId> faces;
+  for (const solids::Face& face : solid.faces()) {
+    if (face.role == role) {
+      faces.push_back(face.id);
+    }
+  }
+  return faces;
+}
+
+/// How many faces meet at each vertex, if at all of them as many do.
+std::optional<std::size_t> faces_at_each_vertex(const geometry::Polyhedron& polyhedron) {
+  std::vector<std::size_t> meeting(polyhedron.vertices().size(), 0);
+  for (const geometry::Polyhedron::Loop& loop : polyhedron.faces()) {
+    for (const geometry::VertexId vertex : loop) {
+      ++meeting[vertex.index()];
+    }
+  }
+  const bool same = std::all_of(meeting.begin(), meeting.end(), [&](std::size_t n) { return n == meeting.front(); });
+  return same ? std::optional(meeting.front()) : std::nullopt;
+}
+
+// ---- the three counts ----
+
+void count_faces(CountSheet& sheet) {
+  const Solid& solid = sheet.solid();
+  const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
+  const std::size_t sides = faces_of_role(solid, FaceRole::Lateral).size();
+  const std::size_t all = solid.faces().size();
+  if (bases == 0) {
+    sheet.line(StepKind::Count, "Touch each flat part once, and number it as you go.", "faces", {}, all);
+    return;
+  }
+  sheet.steps().say(StepKind::Name, counted(sized(bases), "base") + " to begin with.");
+  sheet.light(faces_of_role(solid, FaceRole::Base));
+  const SupplyNumber ends = sheet.number(bases, "the bases");
+  const SupplyNumber around = sheet.number(sides, "the lateral faces, one on each side of a base");
+  sheet.line(StepKind::Count,
+             "On each side of a base stands one lateral face, and a base has " + sized(sides) + " sides.", "faces",
+             {sheet.written(ends), sign("+"), sheet.written(around)}, all);
+  sheet.light(faces_of_role(solid, FaceRole::Lateral));
+}
+
+/// "2 × 3 + 3 × 4 = 18": every side of every face.
+SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
+  std::map<std::size_t, std::size_t> faces_with;
+  std::size_t all = 0;
+  for (const geometry::Polyhedron::Loop& loop : sheet.solid().polyhedron().faces()) {
+    ++faces_with[loop.size()];
+    all += loop.size();
+  }
+  std::vector<Notation> work;
+  std::string reason = "Count the " + what + " of each face: ";
+  for (auto group = faces_with.begin(); group != faces_with.end(); ++group) {
+    const auto& [size, faces] = *group;
+    if (!work.empty()) {
+      work.push_back(sign("+"));
+      reason += std::next(group) == faces_with.end() ? " and " : ", ";
+    }
+    const SupplyNumber of_faces = sheet.number(faces, "the faces with " + sized(size) + " " + what);
+    const SupplyNumber each = sheet.number(size, "the " + what + " of one of these faces");
+    work.insert(work.end(), {sheet.written(of_faces), sign("×"), sheet.written(each)});
+    reason += counted(sized(faces), "face") + " with " + sized(size);
+  }
+  return sheet.line(StepKind::Count, reason + ".", what + " of all faces", std::move(work), all);
+}
+
+void check_counts(CountSheet& sheet) {
+  const geometry::Polyhedron& polyhedron = sheet.solid().polyhedron();
+  const SupplyNumber faces = sheet.number(polyhedron.faces().size(), "the faces");
+  const SupplyNumber vertices = sheet.number(polyhedron.vertices().size(), "the vertices");
+  const SupplyNumber edges = sheet.number(polyhedron.edges().size(), "the edges");
+  sheet.line(StepKind::Check, "Check: faces and vertices together are two more than the edges.",
+             "faces + vertices − edges",
+             {sheet.written(faces), sign("+"), sheet.written(vertices), sign("−"), sheet.written(edges)},
+             polyhedron.faces().size() + polyhedron.vertices().size() - polyhedron.edges().size());
+}
+
+void count_edges(CountSheet& sheet) {
+  const SupplyNumber sides = count_corners(sheet, "sides");
+  const SupplyNumber two = sheet.number(2, "two faces meet at each edge");
+  sheet.line(StepKind::Count, "Two sides meet at each edge, so each edge was counted twice.", "edges",
+             {sheet.written(sides), sign("÷"), sheet.written(two)}, sheet.solid().polyhedron().edges().size());
+  check_counts(sheet);
+}
+
+void count_vertices(CountSheet& sheet) {
+  const geometry::Polyhedron& polyhedron = sheet.solid().polyhedron();
+  const std::size_t all = polyhedron.vertices().size();
+  if (const auto meeting = faces_at_each_vertex(polyhedron)) {
+    const SupplyNumber corners = count_corners(sheet, "corners");
+    const SupplyNumber times = sheet.number(*meeting, "the faces that meet at each vertex");
+    sheet.line(
+        StepKind::Count,
+        sized(*meeting) + " faces meet at each vertex, so each vertex was counted " + sized(*meeting) + " times.",
+        "vertices", {sheet.written(corners), sign("÷"), sheet.written(times)}, all);
+  } else {
+    const std::size_t base = polyhedron.faces()[FaceId::at(0)].size();
+    const SupplyNumber round = sheet.number(base, "the corners of the base");
+    const SupplyNumber rest = sheet.number(all - base, "the apex");
+    sheet.line(StepKind::Count, "The corners of the base, and the apex in which the lateral faces meet.", "vertices",
+               {sheet.written(round), sign("+"), sheet.written(rest)}, all);
+    sheet.light({FaceId::at(0)});
+  }
+  check_counts(sheet);
+}
+
+void tell_shapes(CountSheet& sheet) {
+  std::map<std::string, std::size_t> shapes;
+  for (const solids::Face& face : sheet.solid().faces()) {
+    ++shapes[face.shape];
+  }
+  std::string text;
+  for (auto shape = shapes.begin(); shape != shapes.end(); ++shape) {
+    text += (text.empty()                       ? ""
+             : std::next(shape) == shapes.end() ? " and "
+                                                : ", ") +
+            counted(sized(shape->second), shape->first);
+  }
+  sheet.steps().say(StepKind::Name, "Its faces are " + text + ".");
+  const std::size_t bases = faces_of_role(sheet.solid(), FaceRole::Base).size();
+  if (bases > 0) {
+    sheet.steps().say(StepKind::Name,
+                      bases == 1
+                          ? "The lateral faces meet in one point over the base, which gives the first word of the name."
+                          : "Two faces are alike and parallel: these bases give the first word of the name.");
+  }
+}
+
+struct Looked {
+  const char* find;
+  const char* ask;
+  void (*tell)(CountSheet& sheet);
+};
+constexpr std::array<Looked, 4> looked_at{{
+    {"name", "Asked is the name of the solid.", tell_shapes},
+    {"faces", "Asked is a count: how many faces the solid has. A count has no unit.", count_faces},
+    {"edges", "Asked is a count: how many edges the solid has. A count has no unit.", count_edges},
+    {"vertices", "Asked is a count: how many vertices the solid has. A count has no unit.", count_vertices},
+}};
+
+const Looked* row_of(std::string_view find) {
+  const auto* found =
+      std::find_if(looked_at.begin(), looked_at.end(), [&](const Looked& row) { return row.find == find; });
+  return found == looked_at.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+bool is_looked_at(std::string_view find) { return row_of(find) != nullptr; }
+
+std::size_t count_of(const Solid& solid, std::string_view find) {
+  const geometry::Polyhedron& polyhedron = solid.polyhedron();
+  return find == "edges"      ? polyhedron.edges().size()
+         : find == "vertices" ? polyhedron.vertices().size()
+                              : polyhedron.faces().size();
+}
+
+TaskWork looking_work(const Solid& solid, const std::string& find) {
+  const Looked* row = row_of(find);
+  ensure(row != nullptr, "a count was asked for that a solid does not have");
+  CountSheet sheet(solid);
+  sheet.steps().say(StepKind::Ask, row->ask);
+  row->tell(sheet);
+  if (find == "name") {
+    return std::move(sheet).finished({find, "", "", "name", {}, {}, std::nullopt, 0, solid.name()},
+                                     sentence("the solid is " + article(solid.name()) + solid.name()));
+  }
+  const std::size_t count = count_of(solid, find);
+  const std::string answer = sized(count) + " " + find;
+  const Outcome outcome{exact::Number::whole(static_cast<long long>(count)), std::nullopt};
+  return std::move(sheet).finished({find, "", "", "number of " + find, {}, {}, outcome, 0, answer},
+                                   sentence(article(solid.name()) + solid.name() + " has " + answer));
+}
+
+}  // namespace fw::reasoning

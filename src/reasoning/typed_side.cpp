@@ -1,0 +1,378 @@
+#include "reasoning/typed_side.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "units/quantity.hpp"
+
+namespace fw::reasoning {
+namespace {
+
+using algebra::Expression;
+using algebra::Symbol;
+using exact::Number;
+
+bool is_digit_at(std::string_view text, std::size_t at) {
+  return at < text.size() && text[at] >= '0' && text[at] <= '9';
+}
+bool is_letter_at(std::string_view text, std::size_t at) {
+  return at < text.size() && ((text[at] >= 'a' && text[at] <= 'z') || (text[at] >= 'A' && text[at] <= 'Z'));
+}
+
+/// How a letter is typed where the keyboard lacks it.
+std::string typed_letter(std::string letter) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 5> plain{
+      {{"ℓ", "l"}, {"₁", "1"}, {"₂", "2"}, {"₃", "3"}, {"₄", "4"}}};
+  for (const auto& [sign, typed] : plain) {
+    const std::size_t at = letter.find(sign);
+    if (at != std::string::npos) {
+      letter.replace(at, sign.size(), typed);
+    }
+  }
+  return letter;
+}
+
+/// Reads from left to right: a sum of products of powers.
+class SideReader {
+ public:
+  SideReader(std::string_view text, const std::vector<Symbol>& letters, const units::Unit& unit)
+      : rest_(text), letters_(&letters), unit_(unit) {}
+
+  Result<TypedSide, std::string> read() {
+    std::optional<Expression> side = sum();
+    skip_spaces();
+    if (error_.empty() && !rest_.empty()) {
+      fail("“" + std::string(rest_) + "” cannot be read here.");
+    }
+    if (!error_.empty() || !side) {
+      return failure(error_ + " Write it as in 2B + L or 2 × 6 cm² + 12 cm².");
+    }
+    return TypedSide{std::move(*side), std::move(numerals_), has_units_};
+  }
+
+ private:
+  void fail(std::string message) { error_ = error_.empty() ? std::move(message) : error_; }
+  void skip_spaces() {
+    while (!rest_.empty() && rest_.front() == ' ') {
+      rest_.remove_prefix(1);
+    }
+  }
+  bool take(std::string_view sign) {
+    skip_spaces();
+    const bool is_there = rest_.substr(0, sign.size()) == sign;
+    rest_.remove_prefix(is_there ? sign.size() : 0);
+    return is_there;
+  }
+  template <std::size_t N>
+  bool take_any(const std::array<std::string_view, N>& signs) {
+    return std::any_of(signs.begin(), signs.end(), [this](std::string_view sign) { return take(sign); });
+  }
+
+  std::optional<Expression> sum() {
+    std::optional<Expression> whole = product();
+    while (whole && error_.empty()) {
+      const bool adds = take("+");
+      const bool subtracts = !adds && take_any(minus);
+      if (!adds && !subtracts) {
+        break;
+      }
+      const std::optional<Expression> next = product();
+      if (!next) {
+        return std::nullopt;
+      }
+      whole = adds ? *whole + *next : *whole - *next;
+    }
+    return whole;
+  }
+
+  std::optional<Expression> product() {
+    std::optional<Expression> whole = factors();
+    while (whole && error_.empty()) {
+      const bool divides = take_any(over);
+      if (!divides && !take_any(times) && !take_times_letter()) {
+        break;
+      }
+      const std::optional<Expression> next = factors();
+      if (!next) {
+        return std::nullopt;
+      }
+      whole = divides ? *whole / *next : *whole * *next;
+    }
+    return whole;
+  }
+
+  /// What stands side by side without a sign holds together: "24ℓ", "6√3 cm", and "√5/10 cm" with its narrow stroke.
+  std::optional<Expression> factors() {
+    std::optional<Expression> whole = power();
+    while (whole && error_.empty()) {
+      const bool has_narrow_stroke = rest_.substr(0, 1) == "/" && is_digit_at(rest_, 1);
+      if (!has_narrow_stroke && !begins_factor()) {
+        break;
+      }
+      rest_.remove_prefix(has_narrow_stroke ? 1 : 0);
+      const std::optional<Expression> next = has_narrow_stroke ? number(Stroke::Outside) : power();
+      if (!next) {
+        return std::nullopt;
+      }
+      whole = has_narrow_stroke ? *whole / *next : *whole * *next;
+    }
+    return whole;
+  }
+
+  /// "6 x 4", where x is no letter of the solid.
+  bool take_times_letter() {
+    skip_spaces();
+    const bool is_sign = !rest_.empty() && (rest_[0] == 'x' || rest_[0] == 'X') && letter_here().second == 0;
+    rest_.remove_prefix(is_sign ? 1 : 0);
+    return is_sign;
+  }
+
+  bool begins_factor() {
+    skip_spaces();
+    return is_digit_at(rest_, 0) || rest_.substr(0, 1) == "(" || fraction_here() || letter_here().second > 0 ||
+           unit_here() || rest_.substr(0, root_sign.size()) == root_sign ||
+           rest_.substr(0, pi_sign.size()) == pi_sign || rest_.substr(0, 2) == "pi" || rest_.substr(0, 4) == "sqrt";
+  }
+
+  std::optional<Expression> power() {
+    std::optional<Expression> base = atom();
+    while (base && error_.empty()) {
+      if (take("²")) {
+        base = algebra::power(*base, 2);
+      } else if (take("³")) {
+        base = algebra::power(*base, 3);
+      } else if (take("^")) {
+        skip_spaces();
+        if (rest_.empty() || rest_[0] < '2' || rest_[0] > '9') {
+          fail("After ^ stands the exponent, such as s^2.");
+          return std::nullopt;
+        }
+        base = algebra::power(*base, rest_[0] - '0');
+        rest_.remove_prefix(1);
+      } else {
+        break;
+      }
+    }
+    return base;
+  }
+
+  std::optional<Expression> atom() {
+    if (take("(")) {
+      std::optional<Expression> inside = sum();
+      if (inside && !take(")")) {
+        fail("A bracket is not closed.");
+      }
+      return inside;
+    }
+    if (take(root_sign) || take("sqrt")) {
+      skip_spaces();
+      const std::optional<Expression> inside = is_digit_at(rest_, 0) ? number(Stroke::Outside) : atom();
+      return inside ? std::optional(algebra::root(*inside)) : std::nullopt;
+    }
+    if (const auto unit = unit_here()) {
+      return unit_atom(*unit);
+    }
+    if (const auto [symbol, length] = letter_here(); length > 0) {
+      rest_.remove_prefix(length);
+      return Expression(*symbol);
+    }
+    if (take(pi_sign) || take("pi")) {
+      return Expression(Number::pi());
+    }
+    if (const auto fraction = fraction_here()) {
+      rest_.remove_prefix(fraction->first.size());
+      return Expression(Number::ratio(1, fraction->second));
+    }
+    if (is_digit_at(rest_, 0)) {
+      return number(Stroke::Inside);
+    }
+    fail(rest_.empty() ? "Something is missing at the end." : "“" + std::string(rest_) + "” cannot be read here.");
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::optional<std::pair<std::string_view, int>> fraction_here() const {
+    constexpr std::array<std::pair<std::string_view, int>, 3> signs{{{"½", 2}, {"⅓", 3}, {"¼", 4}}};
+    for (const auto& sign : signs) {
+      if (rest_.substr(0, sign.first.size()) == sign.first) {
+        return sign;
+      }
+    }
+    return std::nullopt;
+  }
+
+  /// The longest letter of the solid that stands here.
+  std::pair<const Symbol*, std::size_t> letter_here() {
+    skip_spaces();
+    std::pair<const Symbol*, std::size_t> found{nullptr, 0};
+    for (const Symbol& symbol : *letters_) {
+      for (const std::string& typed : {symbol.letter, typed_letter(symbol.letter)}) {
+        if (typed.size() > found.second && rest_.substr(0, typed.size()) == typed) {
+          found = {&symbol, typed.size()};
+        }
+      }
+    }
+    return found;
+  }
+
+  /// Whether a stroke after a number makes a fraction of it, as in "7 1/2", or stands for itself, as in "√5/10".
+  enum class Stroke { Inside, Outside };
+  /// "12", "2,860.5", "1/2", "7 1/2"; "194.0623…".
+  std::optional<Expression> number(Stroke stroke) {
+    std::size_t length = digits_end(0);
+    if (stroke == Stroke::Inside) {
+      length = std::max({length, fraction_end(length), mixed_end(length)});
+    }
+    const auto read = exact::parse_number(rest_.substr(0, length));
+    if (!read) {
+      fail(read.error().message);
+      return std::nullopt;
+    }
+    rest_.remove_prefix(length);
+    take("…");
+    return Expression(read->value);
+  }
+  [[nodiscard]] std::size_t digits_end(std::size_t at) const {
+    while (is_digit_at(rest_, at) ||
+           (at > 0 && at < rest_.size() && (rest_[at] == '.' || rest_[at] == ',') && is_digit_at(rest_, at + 1))) {
+      ++at;
+    }
+    return at;
+  }
+  /// Behind the lower number of a fraction whose stroke stands at `at`; 0 where there is none.
+  [[nodiscard]] std::size_t fraction_end(std::size_t at) const {
+    const bool is_fraction = at < rest_.size() && rest_[at] == '/' && is_digit_at(rest_, at + 1);
+    return is_fraction ? digits_end(at + 1) : 0;
+  }
+
+  /// The same where a fraction follows a whole number after a space.
+  [[nodiscard]] std::size_t mixed_end(std::size_t at) const {
+    const bool is_mixed = at < rest_.size() && rest_[at] == ' ' && is_digit_at(rest_, at + 1);
+    return is_mixed ? fraction_end(digits_end(at + 1)) : 0;
+  }
+
+  /// A unit as it stands in the text: "cm", "cm^2", "sq cm", "square centimeters", "cm⁴".
+  struct UnitHere {
+    units::Unit unit;  ///< of length, area or volume
+    int power = 1;     ///< that a length is raised to beyond three
+    std::size_t length = 0;
+  };
+  /// The longest one that stands here, unless a letter of the solid is as long.
+  std::optional<UnitHere> unit_here() {
+    skip_spaces();
+    std::optional<UnitHere> found;
+    std::size_t end = 0;
+    for (int words = 0; words < 2 && is_letter_at(rest_, end); ++words) {
+      while (is_letter_at(rest_, end)) {
+        ++end;
+      }
+      for (const std::string_view raised : {"", ".", "²", "³", "2", "3", "^2", "^3"}) {
+        const std::size_t whole = end + raised.size();
+        if (rest_.substr(end, raised.size()) == raised && (!found || whole > found->length)) {
+          if (const auto unit = units::Unit::find(rest_.substr(0, whole))) {
+            found = UnitHere{*unit, 1, whole};
+          }
+        }
+      }
+      end += end < rest_.size() && rest_[end] == '.' ? 1 : 0;
+      end += end < rest_.size() && rest_[end] == ' ' ? 1 : 0;
+    }
+    if (!found || letter_here().second >= found->length) {
+      return std::nullopt;
+    }
+    constexpr std::array<std::pair<std::string_view, int>, 3> higher{{{"⁴", 4}, {"⁵", 5}, {"⁶", 6}}};
+    for (const auto& [sign, power] : higher) {
+      if (found->unit.dimension() == 1 && rest_.substr(found->length, sign.size()) == sign) {
+        found->power = power;
+        found->length += sign.size();
+      }
+    }
+    return found;
+  }
+
+  std::optional<Expression> unit_atom(const UnitHere& here) {
+    const int dimension = here.unit.dimension();
+    const units::Unit own = unit_.to_the(dimension);
+    if (!here.unit.converts_to(own)) {
+      fail("“" + std::string(rest_.substr(0, here.length)) + "” is no unit of this figure.");
+      return std::nullopt;
+    }
+    rest_.remove_prefix(here.length);
+    has_units_ = true;
+    return Expression(
+        numerals_.add(exact::power(units::conversion(here.unit, own), here.power), dimension * here.power));
+  }
+
+  static constexpr std::array<std::string_view, 3> minus{"−", "-", "–"};
+  static constexpr std::array<std::string_view, 4> times{"×", "·", "*", "⋅"};
+  static constexpr std::array<std::string_view, 3> over{"÷", "/", ":"};
+  static constexpr std::string_view root_sign = "√";
+  static constexpr std::string_view pi_sign = "π";
+
+  std::string_view rest_;
+  const std::vector<Symbol>* letters_;
+  units::Unit unit_;
+  algebra::Numerals numerals_;
+  bool has_units_ = false;
+  std::string error_;
+};
+
+}  // namespace
+
+Result<TypedSide, std::string> read_side(std::string_view text, const std::vector<Symbol>& letters,
+                                         const units::Unit& length_unit) {
+  constexpr std::size_t longest = 400;
+  if (text.size() > longest) {
+    return failure(std::string("That is too long to be one side of a line."));
+  }
+  for (const std::string_view sign : {"=", "≈"}) {
+    const std::size_t at = text.rfind(sign);
+    text.remove_prefix(at == std::string_view::npos ? 0 : at + sign.size());
+  }
+  return SideReader(text, letters, length_unit).read();
+}
+
+std::optional<int> typed_dimension(const Expression& side) {
+  using algebra::Operation;
+  std::vector<int> parts;
+  for (const Expression& operand : side.operands()) {
+    const std::optional<int> part = typed_dimension(operand);
+    if (!part) {
+      return std::nullopt;
+    }
+    parts.push_back(*part);
+  }
+  switch (side.operation()) {
+    case Operation::Number:
+      return 0;
+    case Operation::Symbol:
+      return side.symbol().dimension;
+    case Operation::Sum:
+    case Operation::Difference: {
+      int common = 0;
+      for (const int part : parts) {
+        if (part != 0 && common != 0 && part != common) {
+          return std::nullopt;
+        }
+        common = part != 0 ? part : common;
+      }
+      return common;
+    }
+    case Operation::Product: {
+      int all = 0;
+      for (const int part : parts) {
+        all += part;
+      }
+      return all;
+    }
+    case Operation::Quotient:
+      return parts.at(0) - parts.at(1);
+    case Operation::Power:
+      return parts.at(0) * side.exponent();
+    case Operation::Root:
+      return parts.at(0) / side.exponent();
+  }
+  return std::nullopt;
+}
+
+}  // namespace fw::reasoning
