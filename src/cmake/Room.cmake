@@ -1,5 +1,5 @@
-# Headers of the standard library and of GLM, read once for all rooms; each room still includes what it uses, which
-# the check of the header sets compiles without them. Rooms that compute are optimized in debug builds as well, since
+# Headers of the standard library and of GLM, read once for all rooms; each header still includes what it uses of
+# them, which a house rule checks. Rooms that compute are optimized in debug builds as well, since
 # their tests try thousands of cases, and have a set of their own.
 function(add_precompiled name)
   file(WRITE ${PROJECT_BINARY_DIR}/${name}.cpp "")
@@ -13,6 +13,22 @@ set(FOLDWRIGHT_COMPUTING -O1 CACHE STRING "How rooms that compute are optimized 
 set(optimized_debug $<$<CONFIG:Debug>:${FOLDWRIGHT_COMPUTING}>)
 add_precompiled(fw_precompiled)
 add_precompiled(fw_precompiled_optimized ${optimized_debug})
+
+# Each header of a room as a source of its own, so that it stands alone; target lone_headers compiles them all.
+add_custom_target(lone_headers)
+function(add_lone_headers name headers)
+  set(sources)
+  foreach(header IN LISTS headers)
+    string(MAKE_C_IDENTIFIER ${header} source)
+    file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/lone/${name}/${source}.cpp CONTENT "#include \"${name}/${header}\"\n")
+    list(APPEND sources ${PROJECT_BINARY_DIR}/lone/${name}/${source}.cpp)
+  endforeach()
+  add_library(fw_${name}_headers OBJECT EXCLUDE_FROM_ALL ${sources})
+  set_target_properties(fw_${name}_headers PROPERTIES UNITY_BUILD OFF)
+  target_link_libraries(fw_${name}_headers PRIVATE fw::${name} fw_warnings)
+  target_precompile_headers(fw_${name}_headers REUSE_FROM fw_precompiled)
+  add_dependencies(lone_headers fw_${name}_headers)
+endfunction()
 
 # add_room(NAME [COMPUTES] [USES room...] [NEEDS imported-target...] [PRECOMPILES header...])
 #
@@ -29,10 +45,11 @@ function(add_room name)
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${folder}/*.cpp)
   list(FILTER sources EXCLUDE REGEX "/main[a-z_]*\\.cpp$")
   file(GLOB_RECURSE headers RELATIVE ${folder} CONFIGURE_DEPENDS ${folder}/*.hpp)
-  list(TRANSFORM headers PREPEND ${view}/${name}/)
+  set(in_view ${headers})
+  list(TRANSFORM in_view PREPEND ${view}/${name}/)
   add_library(fw_${name} STATIC ${sources})
   add_library(fw::${name} ALIAS fw_${name})
-  target_sources(fw_${name} PUBLIC FILE_SET HEADERS BASE_DIRS ${view} FILES ${headers})
+  target_sources(fw_${name} PUBLIC FILE_SET HEADERS BASE_DIRS ${view} FILES ${in_view})
   foreach(room IN LISTS ROOM_USES)
     target_link_libraries(fw_${name} PUBLIC fw::${room})
   endforeach()
@@ -45,4 +62,5 @@ function(add_room name)
   else()
     target_precompile_headers(fw_${name} REUSE_FROM fw_precompiled)
   endif()
+  add_lone_headers(${name} "${headers}")
 endfunction()

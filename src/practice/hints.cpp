@@ -1,11 +1,9 @@
 #include "practice/hints.hpp"
 
 #include <algorithm>
-#include <map>
 
 #include "practice/figure.hpp"
 #include "reasoning/explanation.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
@@ -130,6 +128,12 @@ std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
   return hints;
 }
 
+std::vector<Hint> hints_about_nets(const solids::Solid& solid) {
+  return {{"Count the pieces. The solid has " + std::to_string(solid.faces().size()) + " faces.", std::nullopt, {}, {}},
+          {"Choose one piece as the floor and fold the others up in your head.", std::nullopt, {}, {}},
+          {"Edges that meet are equally long. Follow each edge to the one that it meets.", std::nullopt, {}, {}}};
+}
+
 std::vector<Hint> hints_to_purpose() {
   return {{"Asked is a kind of quantity. Nothing has to be worked out.", std::nullopt, {}, {}},
           {"Think of the real thing: does it lie on faces, go inside, or run along a line?", std::nullopt, {}, {}},
@@ -200,8 +204,12 @@ Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
   if (!question) {
     return failure(question.error());
   }
-  if (reasoning::is_looked_at(question->find)) {
-    return hints_to_look(reasoning::looking_work(problem.solid, question->find));
+  if (question->asked == Asked::Name || counts_parts(question->asked)) {
+    const std::string looked_at = question->asked == Asked::Name ? "name" : question->find;
+    return hints_to_look(reasoning::looking_work(problem.solid, looked_at));
+  }
+  if (question->asked == Asked::Net) {
+    return hints_about_nets(problem.solid);
   }
   if (question->form == Form::Lengths) {
     return hints_to_look(*reasoning::task_work(problem));

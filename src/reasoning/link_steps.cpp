@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "algebra/print.hpp"
 #include "exact/print_number.hpp"
 #include "reasoning/arithmetic.hpp"
 #include "reasoning/phrases.hpp"
@@ -69,7 +68,7 @@ std::string other_root(const Worksheet& sheet, const IsolationStep& step, const 
     return "";
   }
   const Number other = base.operation() == Operation::Sum ? -*taken - *shift : -*taken + *shift;
-  const std::string letter = algebra::formula_text(base.operands()[0]);
+  const std::string letter = sheet.text(base.operands()[0]);
   const std::string number = sheet.text(other, algebra::dimension_of(base));
   return " The " + std::string(minus ? "positive" : "negative") + " root would give " + letter + " = " + number + ", " +
          (other.sign() <= 0 ? "which cannot be a length." : "which does not fit the other measures.");
@@ -176,10 +175,9 @@ void write_letters(Worksheet& sheet, const Link& link) {
     equation = algebra::replaced(equation, put_in.symbol, put_in.value);
     Change change{Change::Kind::PutIn, put_in.value};
     change.symbol = put_in.symbol;
-    sheet.write(
-        StepKind::PutIn,
-        "Put in " + put_in.symbol.letter + " = " + algebra::formula_text(put_in.value) + ": " + put_in.reason + ".",
-        equation, std::move(change));
+    sheet.write(StepKind::PutIn,
+                "Put in " + put_in.symbol.letter + " = " + sheet.text(put_in.value) + ": " + put_in.reason + ".",
+                equation, std::move(change));
   }
 }
 
@@ -340,8 +338,8 @@ void write_check(Worksheet& sheet, const Link& link) {
   }
   const std::string reason = "Check: put " + link.unknown.letter + " = " +
                              sheet.text(Expression(sheet.numeral_of(link.unknown))) + " back into " +
-                             algebra::formula_text(link.relation) + ". Both sides come to " +
-                             sheet.text(*left, algebra::dimension_of(equation.left)) + ".";
+                             sheet.text(link.relation.left) + " = " + sheet.text(link.relation.right) +
+                             ". Both sides come to " + sheet.text(*left, algebra::dimension_of(equation.left)) + ".";
   sheet.color_terms({});
   sheet.write(StepKind::Check, reason, equation, {Change::Kind::Start});
 }

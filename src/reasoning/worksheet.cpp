@@ -121,7 +121,7 @@ std::string Worksheet::unit_text(int dimension) const {
                         : algebra::formula_text(algebra::power(Symbol{"unit", solid_->unit().text(), 1}, dimension));
 }
 
-std::string Worksheet::text(const Expression& leaf) const { return algebra::plain_text(notation(leaf)); }
+std::string Worksheet::text(const Expression& expression) const { return algebra::plain_text(notation(expression)); }
 
 Notation Worksheet::symbol_notation(const Symbol& symbol) const {
   if (!numerals_.holds(symbol)) {

@@ -38,8 +38,8 @@ class Worksheet {
   /// The step that writes follow from.
   [[nodiscard]] std::size_t last_line() const { return last_line_; }
 
-  /// "36 cm²", "12", "6√3 cm": a number of a line in running text.
-  [[nodiscard]] std::string text(const algebra::Expression& leaf) const;
+  /// "36 cm²", "6√3 cm", "4s": what stands in a line, in running text.
+  [[nodiscard]] std::string text(const algebra::Expression& expression) const;
   [[nodiscard]] std::string text(const exact::Number& value, int dimension) const;
   [[nodiscard]] algebra::Notation notation(const algebra::Expression& expression) const;
   /// A fraction with two numbers struck out and what remains of the upper one beside it.

@@ -13,7 +13,7 @@ import tempfile
 import pathlib
 import unittest
 
-from source_tree import (ROOT, code_of, files, includes_of, matches_in, read, relative, room_of, rooms, seen_from,
+from source_tree import (ROOT, code_of, files, includes_of, included_through, matches_in, read, relative, room_of, rooms, seen_from,
                          sources, strings_of)
 
 TOP_LEVEL = {
@@ -46,6 +46,28 @@ SYSTEM_HEADERS = {
     "thread": [],
     "mutex": [],
     "future": [],
+}
+# What names of the standard library a header may use, by the headers that give them.
+STANDARD_NAMES = {
+    "string": {"string", "to_string"},
+    "string_view string": {"string_view"},
+    "vector": {"vector"},
+    "optional": {"optional", "nullopt", "nullopt_t"},
+    "map": {"map"},
+    "set": {"set"},
+    "array": {"array"},
+    "bitset": {"bitset"},
+    "memory": {"shared_ptr", "unique_ptr", "make_shared", "make_unique", "weak_ptr"},
+    "functional": {"function", "less", "hash"},
+    "utility": {"pair", "move", "swap", "forward", "exchange", "in_place_index"},
+    "variant": {"variant", "visit", "get", "holds_alternative"},
+    "algorithm": {"max", "min", "clamp", "find", "any_of", "all_of", "none_of", "sort"},
+    "cmath": {"sin", "cos", "abs", "sqrt"},
+    "limits": {"numeric_limits"},
+    "type_traits": {"is_same_v", "decay_t", "enable_if_t"},
+    "initializer_list": {"initializer_list"},
+    "cstddef string vector array string_view": {"size_t", "ptrdiff_t"},
+    "cstdint": {"uint8_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},
 }
 IMGUI_FILES = SYSTEM_HEADERS["imgui"]
 KIND_KEYS = {"cube", "rectangular prism", "prism", "pyramid", "regular polyhedron"}
@@ -196,6 +218,21 @@ class HouseRules(unittest.TestCase):
         self.none((relative(path) for path in files("*.hpp", under="src") + files("*.hpp", under="tests")
                    if not re.match(r"(?:\s*//[^\n]*\n)*\s*#pragma once\n", read(path))),
                   "a header begins with #pragma once, after comments at most")
+
+    def test_headers_include_what_they_name(self):
+        wrong = []
+        for path in files("*.hpp", under="src"):
+            included = included_through(path)
+            code = code_of(path)
+            for name in sorted(set(re.findall(r"\bstd::(\w+)", code))):
+                headers = next((headers for headers, names in STANDARD_NAMES.items() if name in names), None)
+                if headers is None:
+                    wrong.append(f"{relative(path)}: name the header of std::{name} in STANDARD_NAMES of the house rules")
+                elif not included & set(headers.split()):
+                    wrong.append(f"{relative(path)}: std::{name} without <{headers.split()[0]}>")
+            if "glm::" in code and not any(name.startswith("glm/") for name in included):
+                wrong.append(f"{relative(path)}: glm:: without a header of GLM or of geometry")
+        self.none(wrong, "a header includes the standard headers whose names it uses, itself or through others of ours")
 
     def test_no_order_is_taken_from_hashes(self):
         wrong = []

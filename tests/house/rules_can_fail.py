@@ -37,6 +37,10 @@ BREAKS = {
         ("src/render/gl/broken.cpp", "void f() { glPolygonMode(1, 2); }\n"),
         ("src/app/broken.cpp", "void f() { glClear(1); }\n"),
     ],
+    "headers_include_what_they_name": [
+        ("src/nets/broken.hpp", "#pragma once\n#include <string>\nstd::vector<int> all();\n"),
+        ("src/nets/broken.hpp", "#pragma once\nstd::no_such_name f();\n"),
+    ],
     "headers_begin_with_pragma_once": [("src/nets/broken.hpp", "int f();\n")],
     "no_order_is_taken_from_hashes": [
         ("src/nets/broken.cpp", "void f(std::unordered_map<int, int> seen) { for (auto& s : seen) g(s); }\n")],

@@ -64,6 +64,17 @@ def includes_of(path):
 
 
 @functools.lru_cache(maxsize=None)
+def included_through(path):
+    """The names of all headers that a file includes, itself or through headers of ours."""
+    found = set()
+    for _, name, quoted in includes_of(path):
+        found.add(name)
+        if quoted and (ROOT / "src" / name).is_file():
+            found |= included_through(ROOT / "src" / name)
+    return found
+
+
+@functools.lru_cache(maxsize=None)
 def rooms():
     """Each room with the rooms that it names in CMakeLists.txt, in the order in which they stand there."""
     text = read(ROOT / "CMakeLists.txt")

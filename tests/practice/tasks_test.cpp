@@ -133,6 +133,15 @@ INSTANTIATE_TEST_SUITE_P(Counts, Answers,
                                          Case{peak, R"("find": ["vertices"])", "5 vertices", "right", ""},
                                          Case{box, R"("find": ["vertices"])", "7", "unrecognized", ""}));
 
+// Source: half a base edge of 5, a height of 12 and a slant height of 13; 12 + 5, √(144 + 100), √(144 − 25), 169.
+const std::string slant = R"("find": ["slant_height"])";
+INSTANTIATE_TEST_SUITE_P(RightTriangle, Answers,
+                         testing::Values(Case{peak, slant, "13 cm", "right", ""},
+                                         Case{peak, slant, "17 cm", "recognized", "K16"},
+                                         Case{peak, slant, "15.62 cm", "recognized", "K17"},
+                                         Case{peak, slant, "10.91 cm", "recognized", "K18"},
+                                         Case{peak, slant, "169 cm", "recognized", "K19"}));
+
 // Source: face 3 of the box is the front, 9 by 5.
 const std::string face_3 = R"("face": 3)";
 INSTANTIATE_TEST_SUITE_P(Lengths, Answers,

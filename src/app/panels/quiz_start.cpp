@@ -21,7 +21,7 @@ const std::vector<TypeGroup>& type_groups() {
       {"Name and count", {"name", "faces", "edges", "vertices", "face-lengths"}},
       {"Area", {"surface", "lateral", "base-area", "open", "routes"}},
       {"Volume", {"volume", "units", "chain"}},
-      {"A missing length", {"edge-from-volume", "edge-from-surface"}},
+      {"A missing length", {"edge-from-volume", "edge-from-surface", "right-triangle"}},
       {"Nets", {"net-name", "choose-net", "is-net", "complete-net"}},
       {"Word problems", {"cover", "fill", "pour", "cost", "edging", "pack"}},
       {"Copies and units", {"copy", "factor", "asked-unit"}},

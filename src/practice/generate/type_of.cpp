@@ -73,6 +73,7 @@ constexpr Row rows[] = {
     {"units", [](const Seen& seen) { return seen.asks(Asked::Volume) && has_unlike_units(seen.problem); }},
     {"volume", [](const Seen& seen) { return seen.asks(Asked::Volume); }},
     {"edge-from-surface", [](const Seen& seen) { return seen.asks(Asked::Length) && seen.knows("surface_area"); }},
+    {"right-triangle", [](const Seen& seen) { return seen.asks(Asked::Length) && seen.problem.known.empty(); }},
     {"edge-from-volume", [](const Seen& seen) { return seen.asks(Asked::Length); }},
     {"face-lengths", [](const Seen& seen) { return seen.question.form == Form::Lengths; }},
     {"faces", [](const Seen& seen) { return seen.asks(Asked::Faces); }},

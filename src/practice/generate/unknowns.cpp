@@ -9,6 +9,7 @@ using lessons::Problem;
 
 bool has_from_volume(const Family& family) { return !family.from_volume.empty(); }
 bool has_from_surface(const Family& family) { return !family.from_surface.empty(); }
+bool has_slant(const Family& family) { return family.from_surface == "slant_height"; }
 // Both ways lead on: the length follows from the surface, and the volume from the length.
 bool has_chain(const Family& family) { return has_from_surface(family); }
 
@@ -75,6 +76,17 @@ std::optional<Problem> chain(const Blueprint& blueprint, Seed& seed) {
                      "It takes {amount} of paper to cover {a thing} on every face. How much does it hold?"});
 }
 
+// Height, slant height and the way from the foot of the one to the foot of the other.
+std::optional<Problem> by_right_triangle(const Blueprint& blueprint, Seed& seed) {
+  const bool asks_slant = blueprint.story % 2 == 0;
+  return made_problem(
+      blueprint.family->draw(seed, blueprint.level, asks_slant ? Labels::ForVolume : Labels::ForArea, blueprint.unit),
+      {}, asks_slant ? "slant_height" : "height",
+      told({"Cloth is cut for one side of {a thing}. How long is the slant height?",
+            "{A thing} stands on the table. How high is it?"},
+           blueprint));
+}
+
 }  // namespace
 
 std::vector<ProblemType> unknown_types() {
@@ -82,6 +94,7 @@ std::vector<ProblemType> unknown_types() {
       {"edge-from-volume", "missing length from the volume", 1, "undo the volume", has_from_volume, from_volume},
       {"edge-from-surface", "missing length from the surface area", 2, "undo the surface", has_from_surface,
        from_surface},
+      {"right-triangle", "height or slant height from the other", 3, "right triangle", has_slant, by_right_triangle},
       {"chain", "volume from the surface area", 3, "chain", has_chain, chain},
   };
 }

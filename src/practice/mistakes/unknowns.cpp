@@ -120,6 +120,43 @@ void slant_from_surface(const Figure& figure, Finds& finds) {
   }
 }
 
+// The right triangle of height and slant height, where one of the two is asked for from the other.
+struct RightTriangle {
+  double height = 0, slant = 0, foot = 0;
+};
+std::optional<RightTriangle> right_triangle(const Figure& figure) {
+  const auto height = figure.value("height");
+  const auto slant = figure.value("slant_height");
+  const bool fits = figure.problem->known.empty() && (asks_height(figure) || asks_slant(figure)) && height && slant;
+  return fits ? std::optional(RightTriangle{*height, *slant, std::sqrt(*slant * *slant - *height * *height)})
+              : std::nullopt;
+}
+void lengths_for_squares(const Figure& figure, Finds& finds) {
+  if (const auto it = right_triangle(figure)) {
+    finds.push_back({asks_slant(figure) ? it->height + it->foot : it->slant - it->foot, {}});
+  }
+}
+void whole_edge_for_half(const Figure& figure, Finds& finds) {
+  if (const auto it = right_triangle(figure)) {
+    const double whole = 4 * it->foot * it->foot;
+    finds.push_back({asks_slant(figure) ? std::sqrt(it->height * it->height + whole)
+                                        : std::sqrt(std::max(0.0, it->slant * it->slant - whole)),
+                     {}});
+  }
+}
+void squares_the_other_way(const Figure& figure, Finds& finds) {
+  if (const auto it = right_triangle(figure)) {
+    const double given = asks_slant(figure) ? it->height : it->slant;
+    const double square = given * given + (asks_slant(figure) ? -1 : 1) * it->foot * it->foot;
+    finds.push_back({std::sqrt(std::max(0.0, square)), {}});
+  }
+}
+void root_left_out(const Figure& figure, Finds& finds) {
+  if (right_triangle(figure)) {
+    finds.push_back({figure.truth * figure.truth, {}});
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> unknown_signatures() {
@@ -148,6 +185,13 @@ std::vector<Signature> unknown_signatures() {
       {"K14", length, half_not_undone, "{n} is what the half left as it is would give. What undoes a half?"},
       {"K15", length, slant_from_surface,
        "{n} is what a step left out would give. Take off the base, then share by half of the way round it."},
+      {"K16", length, lengths_for_squares,
+       "{n} is what the lengths themselves would give. In a right triangle the squares are added or taken off."},
+      {"K17", length, whole_edge_for_half,
+       "{n} is what the whole base edge would give. How far is it from the middle of the base to its side?"},
+      {"K18", length, squares_the_other_way,
+       "{n} is what the wrong longest side would give. Which of the three lengths is across from the right angle?"},
+      {"K19", length, root_left_out, "{n} would be the square of it. Which number times itself gives that?"},
   };
 }
 
