@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
+#include <map>
 
 #include "base/ensure.hpp"
 
@@ -161,31 +163,38 @@ int take_dimension(std::string& word) {
   return marks > 1 ? 0 : dimension;
 }
 
-bool is_spelling(const Row& row, const std::string& word) {
-  std::vector<std::string> known = row.spellings;
-  known.push_back(lower(row.ascii));
-  known.push_back(row.name);
-  return std::any_of(known.begin(), known.end(),
-                     [&](const std::string& spelling) { return word == spelling || word == spelling + "s"; });
+using Spellings = std::map<std::string, std::size_t, std::less<>>;
+
+// Every way to write the rows from `first` to before `end`, with their plurals.
+Spellings spellings_of(std::size_t first, std::size_t end) {
+  Spellings all;
+  for (std::size_t row = first; row < end; ++row) {
+    std::vector<std::string> known = rows()[row].spellings;
+    known.push_back(lower(rows()[row].ascii));
+    known.push_back(rows()[row].name);
+    for (const std::string& spelling : known) {
+      all.emplace(spelling, row);
+      all.emplace(spelling + "s", row);
+    }
+  }
+  return all;
+}
+
+std::optional<std::size_t> row_spelled(const Spellings& all, const std::string& word) {
+  const auto found = all.find(word);
+  return found == all.end() ? std::nullopt : std::optional(found->second);
 }
 
 std::optional<std::size_t> find_row(std::string word) {
-  for (std::size_t i = 3 * length_count; i < rows().size(); ++i) {
-    if (is_spelling(rows()[i], word)) {
-      return i;
-    }
+  static const Spellings lengths = spellings_of(0, length_count);
+  static const Spellings capacities = spellings_of(3 * length_count, rows().size());
+  if (const auto capacity = row_spelled(capacities, word)) {
+    return capacity;
   }
   const int dimension = take_dimension(word);
-  if (dimension == 0) {
-    return std::nullopt;
-  }
-  const std::size_t first = static_cast<std::size_t>(dimension - 1) * length_count;
-  for (std::size_t i = 0; i < length_count; ++i) {
-    if (is_spelling(rows()[i], word)) {
-      return first + i;
-    }
-  }
-  return std::nullopt;
+  const auto length = row_spelled(lengths, word);
+  return dimension > 0 && length ? std::optional(static_cast<std::size_t>(dimension - 1) * length_count + *length)
+                                 : std::nullopt;
 }
 
 }  // namespace
