@@ -117,7 +117,8 @@ std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces)
   constexpr double alike_enough = 0.5;  // a step that speaks of all faces tells nothing about one of them
   double best = 0;
   std::optional<std::size_t> found;
-  std::size_t relation = worked.count - 1;
+  std::optional<std::size_t> line;
+  std::optional<std::size_t> relation;
   for (std::size_t i = 0; i < worked.count; ++i) {
     const Step& step = worked.step(i);
     const double like = step.line ? likeness(step.faces, faces) : 0;
@@ -126,8 +127,9 @@ std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces)
       found = i;
     }
     relation = step.kind == StepKind::Relation ? i : relation;
+    line = line || !step.line ? line : i;
   }
-  return found.value_or(relation);
+  return found.value_or(relation.value_or(line.value_or(worked.count - 1)));
 }
 
 }  // namespace fw::app

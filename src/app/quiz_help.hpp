@@ -35,7 +35,7 @@ struct NameChoice {
 [[nodiscard]] std::string answer_text(const QuizItem& item);
 
 /// The step of a worked solution that a wrong answer points to: the first line that speaks of those faces and of few
-/// others, the last relation where none does. Requires: there is a step.
+/// others; where none does the last relation, or else the first line. Requires: there is a step.
 [[nodiscard]] std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces);
 
 }  // namespace fw::app

@@ -187,9 +187,14 @@ std::vector<Choice> number_choices(const lessons::Problem& problem, const Questi
     }
   }
   for (const Candidate& one : all) {
-    picking.take(one);
+    if (!one.is_shared) {
+      picking.take(one);
+    }
   }
   for (const Candidate& one : slip_candidates(figure)) {
+    picking.take(one);
+  }
+  for (const Candidate& one : all) {  // that two mistakes lead to one number is better than no option
     picking.take(one);
   }
   return std::move(picking).taken();

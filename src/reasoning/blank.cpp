@@ -1,6 +1,8 @@
 #include "reasoning/blank.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <string_view>
 
 #include "exact/print_number.hpp"
 #include "reasoning/phrases.hpp"
@@ -12,6 +14,9 @@ namespace {
 using algebra::Notation;
 using algebra::Symbol;
 using exact::Number;
+
+constexpr std::string_view rule = "____";  // in running text
+constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
 constexpr const char* try_again = "Not yet. Look at the line above and try again.";
 constexpr const char* which_unit = "The number is right. Which unit belongs to it: a length, a square or a cube?";
@@ -36,7 +41,7 @@ std::string hide_result(Notation& side) {
   const Notation result =
       from == 0 ? side : algebra::row({side.parts.begin() + static_cast<std::ptrdiff_t>(from), side.parts.end()});
   std::string hidden = algebra::plain_text(result);
-  Notation blank = algebra::leaf(Notation::Kind::Blank, hidden);
+  Notation blank = algebra::leaf(Notation::Kind::Blank, std::string(std::min(hidden.size(), longest_blank), '0'));
   if (from == 0) {
     side = std::move(blank);
   } else {
@@ -223,20 +228,19 @@ StepText with_blank(const Step& step) {
     text.reason = without(std::move(text.reason), exact::shown(step.outcome->amount, 2).text + unit);
   }
   if (!text.line && text.reason == step.reason) {
-    text.reason = "…";
+    text.reason = rule;
   }
   return text;
 }
 
 std::string without(std::string text, const std::string& hidden) {
-  constexpr const char* ellipsis = "…";
   std::size_t at = hidden.empty() ? std::string::npos : text.find(hidden);
   while (at != std::string::npos) {
     const bool alone = stands_alone(text, at, hidden.size());
     if (alone) {
-      text.replace(at, hidden.size(), ellipsis);
+      text.replace(at, hidden.size(), rule);
     }
-    at = text.find(hidden, at + (alone ? std::string_view(ellipsis).size() : 1));
+    at = text.find(hidden, at + (alone ? rule.size() : 1));
   }
   return text;
 }

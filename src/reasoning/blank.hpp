@@ -21,7 +21,7 @@ struct StepText {
 };
 /// The step without what its blank asks for.
 [[nodiscard]] StepText with_blank(const Step& step);
-/// "…" wherever `hidden` stands as a number or a word of its own.
+/// "____" wherever `hidden` stands as a number or a word of its own.
 [[nodiscard]] std::string without(std::string text, const std::string& hidden);
 
 enum class BlankVerdict { Right, RightNumberWrongUnit, RightNumberNoUnit, Wrong, Unreadable };

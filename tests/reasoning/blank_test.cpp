@@ -177,7 +177,7 @@ TEST(WithBlank, HidesTheNumberInTheLineAndInItsReason) {
   const Solution solution = worked_solution(test::solid(tent), "surface_area").value();
   const StepText answer = with_blank(solution.steps.back());
   EXPECT_EQ(algebra::plain_text(*answer.line), "S = ____");
-  EXPECT_EQ(answer.reason, "The surface area is ….");
+  EXPECT_EQ(answer.reason, "The surface area is ____.");
   const StepText sum = with_blank(step_reading(solution, "S = 2 × 60 cm² + 252 cm²"));
   EXPECT_EQ(algebra::plain_text(*sum.line), "S = ____");
   EXPECT_EQ(sum.reason, "Put the numbers in: B = 60 cm², L = 252 cm².");
@@ -188,7 +188,7 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   const Solution solution = worked_solution(solid, "surface_area").value();
   const Step& ask = solution.steps[0];
   EXPECT_EQ(blank_kind(ask), BlankKind::Unit);
-  EXPECT_EQ(with_blank(ask).reason, "Asked is the surface area S. An area covers, so it is counted in ….");
+  EXPECT_EQ(with_blank(ask).reason, "Asked is the surface area S. An area covers, so it is counted in ____.");
   EXPECT_EQ(check_blank(ask, solid, {}, " sq cm ").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(ask, solid, {}, "square centimeters").verdict, BlankVerdict::Right);
   EXPECT_THAT(check_blank(ask, solid, {}, "in²").message, HasSubstr("Which unit do the labels have?"));
@@ -196,7 +196,7 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   EXPECT_EQ(check_blank(ask, solid, {}, "faces").verdict, BlankVerdict::Unreadable);
   const Step& name = solution.steps[1];
   EXPECT_EQ(blank_kind(name), BlankKind::Number);
-  EXPECT_EQ(with_blank(name).reason, "The solid is a triangular prism. It has … faces.");
+  EXPECT_EQ(with_blank(name).reason, "The solid is a triangular prism. It has ____ faces.");
   EXPECT_EQ(check_blank(name, solid, {}, "5").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(name, solid, {}, "6").verdict, BlankVerdict::Wrong);
 }
@@ -205,7 +205,7 @@ TEST(WithBlank, HidesAWholeSentenceThatHasNoNumber) {
   Step step;
   step.reason = "Turn it and count again.";
   EXPECT_EQ(blank_kind(step), BlankKind::Words);
-  EXPECT_EQ(with_blank(step).reason, "…");
+  EXPECT_EQ(with_blank(step).reason, "____");
 }
 
 // No step shows what its blank asks for.
@@ -217,7 +217,7 @@ TEST(WithBlank, LeavesNoTraceOfTheNumber) {
         continue;
       }
       const StepText text = with_blank(step);
-      EXPECT_THAT(text.reason, HasSubstr(step.line ? "" : "…"));
+      EXPECT_THAT(text.reason, HasSubstr(step.line ? "" : "____"));
       if (step.line) {
         EXPECT_THAT(algebra::plain_text(*text.line), HasSubstr("____"));
       }
@@ -226,8 +226,8 @@ TEST(WithBlank, LeavesNoTraceOfTheNumber) {
 }
 
 TEST(Without, HidesNumbersOfTheirOwnAlone) {
-  EXPECT_EQ(without("B = 60 cm², then 160 cm²", "60"), "B = … cm², then 160 cm²");
-  EXPECT_EQ(without("60 and 60.5 and 60.", "60"), "… and 60.5 and ….");
+  EXPECT_EQ(without("B = 60 cm², then 160 cm²", "60"), "B = ____ cm², then 160 cm²");
+  EXPECT_EQ(without("60 and 60.5 and 60.", "60"), "____ and 60.5 and ____.");
   EXPECT_EQ(without("a plain word", ""), "a plain word");
 }
 

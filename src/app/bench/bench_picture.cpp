@@ -249,7 +249,8 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
       desk.solid = *derived.claimed;
     }
-    if (!model.state.is_asking()) {  // how many faces there are is not given away
+    // How many faces there are is not given away, but a question about one of them needs their numbers.
+    if (!model.state.is_asking() || model.state.current().face) {
       add_numbers(picture, desk, told, derived.worked || derived.item, theme);
     }
     add_marks(picture, desk, model.view.fold, mark_words(model.state.current(), derived, desk, told), theme, measure);

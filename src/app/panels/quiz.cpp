@@ -5,6 +5,7 @@
 #include "app/panels/ids.hpp"
 #include "app/ui/layout.hpp"
 #include "practice/choices.hpp"
+#include "reasoning/told_prompt.hpp"
 
 namespace fw::app::panels {
 
@@ -172,12 +173,7 @@ std::vector<OptionList> lists_of(const Shown& shown) {
 }
 
 std::vector<PageText> asked_texts(Ui& ui, const Shown& shown, double width) {
-  std::vector<PageText> texts{{shown.state().current().prompt, TextSize::Label, true, ui.theme().ink}};
-  const std::optional<units::WrittenQuantity>& wrong = shown.state().current().wrong;
-  if (wrong && shown.state().current().prompt.find(wrong->number.text) == std::string::npos) {
-    texts.push_back({"Somebody got " + wrong->number.text + " " + wrong->unit.text() + ".", TextSize::Label, false,
-                     ui.theme().ink});
-  }
+  std::vector<PageText> texts{{reasoning::told_prompt(shown.state().current()), TextSize::Label, true, ui.theme().ink}};
   for (const practice::Hint& hint : shown.derived.item->hints) {
     texts.push_back(hint_text(ui, hint, width));
   }

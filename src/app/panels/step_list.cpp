@@ -3,6 +3,7 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/step_card.hpp"
 #include "app/ui/layout.hpp"
+#include "reasoning/told_prompt.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -124,7 +125,7 @@ class Blocks {
 
 void add_problem(Blocks& blocks, const Shown& shown) {
   const Worked& worked = shown.worked();
-  blocks.add_text(shown.state().current().prompt, TextSize::Small, false, true);
+  blocks.add_text(reasoning::told_prompt(shown.state().current()), TextSize::Small, false, true);
   if (worked.supply) {
     blocks.add_text(worked.supply->decision.sentence, TextSize::Small, false, true);
   }

@@ -7,6 +7,7 @@
 #include "cli/verbs/verbs.hpp"
 #include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
+#include "reasoning/told_prompt.hpp"
 
 namespace fw::cli {
 namespace {
@@ -117,7 +118,8 @@ void tell(const ExplainOptions& options, const lessons::Problem& problem, const 
 }
 
 void print_heading(const lessons::Problem& problem, const std::string& route) {
-  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : problem.prompt) << route << '\n';
+  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : reasoning::told_prompt(problem))
+            << route << '\n';
 }
 
 // A question about nets has one way to its answer: folding.
