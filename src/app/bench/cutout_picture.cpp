@@ -62,9 +62,15 @@ void carry(nets::Pose& pose, const std::vector<Vec3>& first) {
   }
 }
 
+/// Where a cut-out goes on the table.
+struct Place {
+  Vec2 shift{};
+  double scale = 1;  ///< before it is shifted
+};
+
 /// A cut-out on the table, folded toward the eye: card can be folded either way.
 /// Shape: [piece][corner], corners as in the piece's shape.
-nets::Pose placed_card(const LyingCutout& card, const solids::Solid& solid, double amount, Vec2 shift) {
+nets::Pose placed_card(const LyingCutout& card, const solids::Solid& solid, double amount, const Place& place) {
   const std::vector<Polygon> flat = nets::lying(card.cutout, card.turn_rad, card.flipped);
   nets::Pose pose;
   if (amount >= 1) {
@@ -86,7 +92,7 @@ nets::Pose placed_card(const LyingCutout& card, const solids::Solid& solid, doub
   }
   for (std::vector<Vec3>& piece : pose) {
     for (Vec3& corner : piece) {
-      corner += Vec3{shift.x, shift.y, 0};
+      corner = corner * place.scale + Vec3{place.shift.x, place.shift.y, 0};
     }
   }
   return pose;
@@ -100,8 +106,9 @@ Rect extent(const std::vector<Polygon>& pieces) {
   return figures::bounding_rect(points);
 }
 
-/// Where each candidate goes: rows of cells of one size, the first row at the top; y up.
-std::vector<Vec2> shifts(const std::vector<Rect>& extents) {
+/// Where each candidate goes: rows of cells of one size, the first row at the top; y up. Each fills its cell, so that
+/// none is too small to be read; within itself it is drawn to scale.
+std::vector<Place> places(const std::vector<Rect>& extents) {
   double width = 0;
   double height = 0;
   for (const Rect& one : extents) {
@@ -110,11 +117,12 @@ std::vector<Vec2> shifts(const std::vector<Rect>& extents) {
   }
   const auto columns = static_cast<std::size_t>(std::ceil(std::sqrt(static_cast<double>(extents.size()))));
   const double gap = gap_share * std::max(width, height);
-  std::vector<Vec2> all;
+  std::vector<Place> all;
   for (std::size_t i = 0; i < extents.size(); ++i) {
     const Vec2 middle{static_cast<double>(i % columns) * (width + gap),
                       -static_cast<double>(i / columns) * (height + gap)};
-    all.push_back(middle - extents[i].center());
+    const double scale = std::min(width / extents[i].w, height / extents[i].h);
+    all.push_back({middle - extents[i].center() * scale, scale});
   }
   return all;
 }
@@ -152,16 +160,16 @@ Table laid(const CutoutBench& bench, double amount) {
   for (const LyingCutout& card : bench.lying) {
     extents.push_back(extent(nets::lying(card.cutout, card.turn_rad, card.flipped)));
   }
-  const std::vector<Vec2> middles = shifts(extents);
+  const std::vector<Place> all = places(extents);
   Table table;
   for (std::size_t i = 0; i < bench.lying.size(); ++i) {
-    table.cards.push_back(placed_card(bench.lying[i], bench.solid, amount, middles[i]));
+    table.cards.push_back(placed_card(bench.lying[i], bench.solid, amount, all[i]));
   }
   if (bench.missing) {  // to the right of the card
     const Rect& card = extents.front();
     const Rect piece = extent({*bench.missing});
-    const Vec2 right{middles.front().x + card.center().x + card.w / 2 + gap_share * card.w - piece.x,
-                     middles.front().y + card.center().y - piece.center().y};
+    const Vec2 right{all.front().shift.x + card.center().x + card.w / 2 + gap_share * card.w - piece.x,
+                     all.front().shift.y + card.center().y - piece.center().y};
     table.missing = on_table(*bench.missing);
     for (Vec3& corner : *table.missing) {
       corner += Vec3{right.x, right.y, 0};
