@@ -54,6 +54,12 @@ std::string asked_task(const Problem& problem) {
     return title == "scale" ? "How many times as long are the edges of the copy?"
                             : "What is the " + title + " of the copy?";
   }
+  if (title == "same_number") {
+    return "The surface area and the volume are one number. Are they the same?";
+  }
+  if (title == "least_surface") {
+    return "What is the least surface area of a box with whole edges that holds as much?";
+  }
   if (title == "purpose") {
     return "What has to be known here?";
   }

@@ -76,6 +76,24 @@ std::optional<std::array<Number, 3>> edges_of_box(const solids::Solid& solid) {
   return length && width && height ? std::optional(std::array<Number, 3>{*length, *width, *height}) : std::nullopt;
 }
 
+bool has_same_number(const solids::Solid& solid) { return solid.surface_area().amount() == solid.volume().amount(); }
+
+std::optional<WholeBox> whole_box(const solids::Solid& solid) {
+  const auto edges = edges_of_box(solid);
+  if (!edges) {
+    return std::nullopt;
+  }
+  WholeBox box{};
+  for (std::size_t i = 0; i < box.size(); ++i) {
+    constexpr double longest = 1000;
+    if (!(*edges)[i].is_whole() || (*edges)[i].to_double() > longest) {
+      return std::nullopt;
+    }
+    box[i] = static_cast<long long>((*edges)[i].to_double());
+  }
+  return box;
+}
+
 std::vector<Packing> packings(const Problem& problem) {
   const auto edges = edges_of_box(problem.solid);
   ensure(edges && problem.supply && problem.supply->box, "items are packed into a solid that has no three edges");

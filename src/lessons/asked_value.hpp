@@ -19,6 +19,13 @@ namespace fw::lessons {
 /// The three edges of a solid that has a length, a width and a height and stands on no base shape; nothing for others.
 [[nodiscard]] std::optional<std::array<exact::Number, 3>> edges_of_box(const solids::Solid& solid);
 
+/// The edges of a box in whole numbers.
+using WholeBox = std::array<long long, 3>;
+/// Nothing for other solids, for edges that are not whole, and for those over 1,000.
+[[nodiscard]] std::optional<WholeBox> whole_box(const solids::Solid& solid);
+/// Whether the surface area and the volume are one number, in the solid's own unit.
+[[nodiscard]] bool has_same_number(const solids::Solid& solid);
+
 /// How many times items fit along the edges of a solid, all the same way round: the best of the six ways.
 struct Packing {
   std::array<exact::Number, 3> edges;  ///< of the solid, in its unit

@@ -4,6 +4,7 @@
 
 #include "base/spelling.hpp"
 #include "lessons/asked.hpp"
+#include "lessons/asked_value.hpp"
 #include "lessons/masking.hpp"
 #include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
@@ -158,6 +159,25 @@ std::vector<std::string> problem_keys() {
   return keys;
 }
 
+// What compares numbers of a solid is asked alone, and of solids that have such numbers. Whether it is asked.
+bool is_asked_alone(const Problem& problem, const JsonNode* find, const Context& context) {
+  const std::string asked = problem.find.empty() ? "" : problem.find.front();
+  if (asked != "same_number" && asked != "least_surface") {
+    return false;
+  }
+  if (problem.find.size() > 1 || problem.supply) {
+    context.fault(*find, in_quotes(asked) + " is asked alone: ask for the rest in a problem of its own");
+  } else if (asked == "same_number" && !has_same_number(problem.solid)) {
+    context.fault(*find, in_quotes(asked) +
+                             " goes with a solid whose surface area and volume are one number, such as a cube with an "
+                             "edge of 6 cm");
+  } else if (asked == "least_surface" && !whole_box(problem.solid)) {
+    context.fault(*find,
+                  in_quotes(asked) + " goes with a box whose length, width and height are whole numbers up to 1000");
+  }
+  return true;
+}
+
 // What can only be judged once the solid stands: whether what is asked for and supplied exists on it.
 void check_asked(const JsonNode& node, const Problem& problem, const Context& context) {
   if (problem.scale) {
@@ -168,6 +188,9 @@ void check_asked(const JsonNode& node, const Problem& problem, const Context& co
     names.emplace_back("purpose");
   }
   const JsonNode* find = node.find("find");
+  if (is_asked_alone(problem, find, context)) {
+    return;
+  }
   for (std::size_t i = 0; i < problem.find.size(); ++i) {
     if (std::find(names.begin(), names.end(), problem.find[i]) == names.end()) {
       context.fault(find->items[i], in_quotes(problem.find[i]) + " cannot be asked of " +

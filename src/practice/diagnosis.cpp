@@ -99,6 +99,8 @@ std::string first_step(const Question& question) {
     case Asked::CopyArea:
     case Asked::CopyVolume:
       return "Begin with one edge of the copy: how long is it?";
+    case Asked::LeastSurface:
+      return "Begin with a list: which whole edges give the same volume?";
     case Asked::Scale:
       return "Begin with the sizes: how many times as large did it get?";
     case Asked::Faces:

@@ -102,6 +102,14 @@ Result<Question, std::string> task_question(const lessons::Problem& problem, con
   } else if (task == "scale") {
     question.asked = Asked::Scale;
     question.truth = problem.scale->factor;
+  } else if (task == "same_number") {
+    question.asked = Asked::SameNumber;
+    question.form = Form::Same;
+  } else if (task == "least_surface") {
+    const reasoning::Outcome outcome = *reasoning::task_work(problem)->outcome;
+    question.asked = Asked::LeastSurface;
+    question.truth = outcome.amount;
+    question.unit = outcome.unit;
   } else if (task == "lengths") {
     question.asked = Asked::FaceLengths;
     question.form = Form::Lengths;

@@ -30,7 +30,9 @@ enum class Asked {
   Name,
   Purpose,
   FaceLengths,
-  Net,  ///< a question about nets, which has answers of its own
+  SameNumber,    ///< whether an area and a volume of one number are the same
+  LeastSurface,  ///< of all boxes with whole edges that hold as much
+  Net,           ///< a question about nets, which has answers of its own
 };
 
 /// Whether faces, edges or vertices are counted.
@@ -45,6 +47,7 @@ enum class Form {
   Interval,  ///< between which bounds `truth` lies
   Purpose,   ///< cover, fill, edge or one face
   Lengths,   ///< the two lengths of a face
+  Same,      ///< whether two quantities of one number are the same
 };
 
 /// One thing that a problem asks for, with its answer.

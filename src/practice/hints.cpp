@@ -116,7 +116,7 @@ std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
   std::vector<Hint> hints;
   for (const Step& step : work.steps) {
     const bool answers =
-        step.kind == StepKind::Answer || (step.outcome && step.outcome->amount == work.outcome->amount);
+        step.kind == StepKind::Answer || (step.outcome && work.outcome && step.outcome->amount == work.outcome->amount);
     if (answers && step.line) {
       hints.push_back(without_line(step));
     }
@@ -216,6 +216,15 @@ Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
   }
   if (question->form == Form::Purpose) {
     return hints_to_purpose();
+  }
+  if (question->form == Form::Same) {
+    return hints_to_look(*reasoning::task_work(problem));
+  }
+  if (question->asked == Asked::LeastSurface) {  // with the first box of the list, which takes the most
+    const reasoning::TaskWork work = *reasoning::task_work(problem);
+    std::vector<Hint> hints = hints_to_task(work);
+    hints.push_back(hint_of(work.steps[2]));
+    return hints;
   }
   if (question->asked == Asked::Packed || question->asked == Asked::Scale || question->asked == Asked::CopyArea ||
       question->asked == Asked::CopyVolume) {

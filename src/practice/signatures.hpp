@@ -57,7 +57,7 @@ struct WrongNumber {
 [[nodiscard]] std::vector<Signature> base_area_signatures();  ///< A, B, C of one base
 [[nodiscard]] std::vector<Signature> unknown_signatures();    ///< K
 [[nodiscard]] std::vector<Signature> supply_signatures();     ///< L
-[[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed
+[[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed, and of boxes
 [[nodiscard]] std::vector<Signature> scaling_signatures();    ///< H
 [[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels and of the unit asked
 

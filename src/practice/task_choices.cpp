@@ -166,6 +166,19 @@ std::vector<Choice> purpose_choices(const Problem& problem) {
   return choices;
 }
 
+// ---- the same? ----
+
+std::vector<Choice> same_choices(const Problem& problem) {
+  const std::string number = exact::shown(problem.solid.volume().amount(), 2).text;
+  const std::string square = problem.solid.unit().to_the(2).text();
+  return {right("no: squares cover it, cubes fill it", "Right."),
+          wrong("yes: " + number + " is " + number, "G1",
+                "Yes would mean that a square is a cube. What does each of the " + number + " count?"),
+          wrong("yes, once both are in " + square, "G2",
+                "A space cannot be written in squares. Which little shape fills it?"),
+          wrong("no: one of the two is a mistake", "A1", "Both are worked out rightly. What does each number count?")};
+}
+
 // ---- what was typed ----
 
 std::string lowered(std::string_view text) {
@@ -289,6 +302,8 @@ Result<std::vector<Choice>, std::string> task_choices(const Problem& problem, co
       return mistake_choices(problem, question, seed);
     case Form::Interval:
       return interval_choices(problem, question);
+    case Form::Same:
+      return same_choices(problem);
     case Form::Lengths:
       return lengths_choices(problem, seed);
     default:
@@ -311,6 +326,10 @@ std::optional<std::size_t> option_typed(const Problem& problem, const Question& 
       return interval_typed(problem, question, low);
     case Form::Purpose:
       return purpose_typed(low);
+    case Form::Same: {
+      const auto said = yes_or_no(low);
+      return said ? std::optional<std::size_t>(*said == 0 ? 1 : 0) : std::nullopt;
+    }
     case Form::Lengths:
       return lengths_typed(choices, typed);
     default:

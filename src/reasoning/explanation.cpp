@@ -105,7 +105,7 @@ Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& 
     all.push_back(task_explained(problem, task, with_open));
   }
   for (const std::string& find : problem.find) {
-    const bool is_task = task == "mistake" || task == "interval" || problem.scale || find == "purpose";
+    const bool is_task = task == "mistake" || task == "interval" || problem.scale || find == task;
     if (is_task) {
       all.push_back(task_explained(problem, find, with_open));
       continue;

@@ -88,9 +88,12 @@ TEST(Forms, TwoWrongOptionsBringTheSolution) {
 TEST(Forms, NumbersOfTasksAreJudgedWithTheirUnits) {
   const struct {
     const char *id, *right, *wrong_unit;
-  } rows[] = {
-      {"candle-crate", "20", ""},    {"candle-crate", "20 boxes of candles", ""},   {"ice-copy", "2.5", ""},
-      {"ice-copy", "2.5 times", ""}, {"tea-kettle", "7.2 L", "7200 cm^3"}, {"stage-cloth", "2.02 m^2", "20200 cm^2"}};
+  } rows[] = {{"candle-crate", "20", ""},
+              {"candle-crate", "20 boxes of candles", ""},
+              {"ice-copy", "2.5", ""},
+              {"ice-copy", "2.5 times", ""},
+              {"tea-kettle", "7.2 L", "7200 cm^3"},
+              {"stage-cloth", "2.02 m^2", "20200 cm^2"}};
   for (const auto& row : rows) {
     const Model start = at_market(row.id);
     const Model right = after(start, {AnswerTyped{row.right}});

@@ -185,6 +185,11 @@ INSTANTIATE_TEST_SUITE_P(
             "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand here is "
             "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"edges\", "
             "\"vertices\", \"length\", \"width\" or \"height\""},
+        Bad{R"(, "find": ["same_number"])",
+            "a.json:1:155: problem p: \"same_number\" goes with a solid whose surface area and volume are one number, "
+            "such as a cube with an edge of 6 cm"},
+        Bad{R"(, "find": ["least_surface", "volume"])",
+            "a.json:1:155: problem p: \"least_surface\" is asked alone: ask for the rest in a problem of its own"},
         Bad{R"(, "face": 7)",
             "a.json:1:155: problem p, face: \"face\" is the number of a face whose area is worked from two lengths; of "
             "a rectangular prism these are 1, 2, 3, 4, 5 and 6; found the number 7"},
@@ -221,6 +226,14 @@ INSTANTIATE_TEST_SUITE_P(
                         "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand "
                         "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
                         "\"edges\", \"vertices\", \"length\", \"width\" or \"height\""}));
+
+TEST(Task, ComparesBoxesWithWholeEdgesAlone) {
+  const std::string box = R"({"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "2.5 in"})";
+  EXPECT_THAT(errors_of(lesson_with_solid(box, R"(, "find": ["least_surface"])")),
+              ElementsAre(HasSubstr("goes with a box whose length, width and height are whole numbers up to 1000")));
+  EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "find": ["least_surface"])")),
+              ElementsAre(HasSubstr("goes with a box whose length")));
+}
 
 TEST(Task, NeedsAMeasureThatTheSolidHas) {
   const std::string cube = R"({"kind": "cube", "edge": "7 cm"})";

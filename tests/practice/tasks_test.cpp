@@ -142,6 +142,20 @@ INSTANTIATE_TEST_SUITE_P(RightTriangle, Answers,
                                          Case{peak, slant, "10.91 cm", "recognized", "K18"},
                                          Case{peak, slant, "169 cm", "recognized", "K19"}));
 
+// Source: type 38 of the teaching notes, the cube of 6; the boxes of 24 take 98, 76, 70, 68, 56 or 52, a cube 49.92.
+const std::string six = R"({"kind": "cube", "edge": "6 cm"})";
+const std::string same = R"("find": ["same_number"])";
+const std::string flat = R"({"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "1 in"})";
+const std::string least = R"("find": ["least_surface"])";
+INSTANTIATE_TEST_SUITE_P(Comparing, Answers,
+                         testing::Values(Case{six, same, "no", "right", ""}, Case{six, same, "yes", "recognized", "G1"},
+                                         Case{six, same, "C", "recognized", "G2"},
+                                         Case{six, same, "216", "unrecognized", ""},
+                                         Case{flat, least, "52 in^2", "right", ""},
+                                         Case{flat, least, "68 sq in", "recognized", "L12"},
+                                         Case{flat, least, "56 in²", "recognized", "L14"},
+                                         Case{flat, least, "49.92 in²", "recognized", "L13"}));
+
 // Source: face 3 of the box is the front, 9 by 5.
 const std::string face_3 = R"("face": 3)";
 INSTANTIATE_TEST_SUITE_P(Lengths, Answers,

@@ -250,6 +250,46 @@ Answer: 10 cm and 7 cm
 )");
 }
 
+// Source: type 38 of the teaching notes, the cube of 6: S = V = 216.
+TEST(Tasks, OneNumberCountsSquaresOrCubes) {
+  EXPECT_EQ(told(problem_of(R"({"kind": "cube", "edge": "6 cm"})", R"("find": ["same_number"])")),
+            R"(   1. Asked is whether the surface area and the volume are the same.
+   2. The solid is a cube. It has 6 faces.
+   3. The surface area, in squares that cover it.
+          S = 216 cm²
+   4. The volume, in cubes that fill it.
+          V = 216 cm³
+   5. A square is no cube. Written in another unit, even the numbers differ.
+   6. No: the number is the same, what it counts is not.
+Answer: no
+)");
+}
+
+// Source: the boxes of 24 are 1·1·24, 1·2·12, 1·3·8, 1·4·6, 2·2·6 and 2·3·4, with surfaces of 98, 76, 70, 68, 56
+// and 52.
+TEST(Tasks, TheLeastSurfaceIsFoundFromAList) {
+  EXPECT_EQ(
+      steps_of(problem_of(R"({"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "1 in"})",
+                          R"("find": ["least_surface"])")),
+      R"(   1. Asked is the least surface area of a box with whole edges that holds as much, in square inches (in²).
+   2. What it holds stays the same.
+          6 in × 4 in × 1 in = 24 in³
+   3. A box of 1 × 1 × 24 in holds as much.
+          2 × 1 × 1 + 2 × 1 × 24 + 2 × 1 × 24 = 98 in²
+   4. A box of 1 × 2 × 12 in holds as much.
+          2 × 1 × 2 + 2 × 1 × 12 + 2 × 2 × 12 = 76 in²
+   5. A box of 1 × 3 × 8 in holds as much.
+          2 × 1 × 3 + 2 × 1 × 8 + 2 × 3 × 8 = 70 in²
+   6. A box of 1 × 4 × 6 in holds as much.
+          2 × 1 × 4 + 2 × 1 × 6 + 2 × 4 × 6 = 68 in²
+   7. A box of 2 × 2 × 6 in holds as much.
+          2 × 2 × 2 + 2 × 2 × 6 + 2 × 2 × 6 = 56 in²
+   8. A box of 2 × 3 × 4 in holds as much.
+          2 × 2 × 3 + 2 × 2 × 4 + 2 × 3 × 4 = 52 in²
+   9. The least is 52 in², of the box of 2 × 3 × 4 in: its edges are the nearest to each other.
+Answer: 52 in²)");
+}
+
 TEST(Tasks, AreNoneOfAnOrdinaryProblem) {
   EXPECT_EQ(
       task_of(problem_of(box, R"("find": ["volume"], "supply": {"fill": "volume", "each": "9 cm^3", "item": "cup"})")),

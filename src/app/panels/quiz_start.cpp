@@ -25,7 +25,7 @@ const std::vector<TypeGroup>& type_groups() {
       {"Nets", {"net-name", "choose-net", "is-net", "complete-net"}},
       {"Word problems", {"cover", "fill", "pour", "cost", "edging", "pack"}},
       {"Copies and units", {"copy", "factor", "asked-unit"}},
-      {"Decide and check", {"purpose", "estimate", "can-it-be", "find-mistake"}},
+      {"Decide and check", {"purpose", "same-number", "least-surface", "estimate", "can-it-be", "find-mistake"}},
   };
   return groups;
 }

@@ -19,7 +19,8 @@ using lessons::Problem;
 const std::vector<ProblemType>& types() {
   static const std::vector<ProblemType> table = [] {
     std::vector<ProblemType> all;
-    for (const auto& part : {measure_types(), unknown_types(), supply_types(), task_types(), net_types()}) {
+    for (const auto& part :
+         {measure_types(), unknown_types(), supply_types(), task_types(), net_types(), comparison_types()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;

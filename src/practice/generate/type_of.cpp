@@ -54,6 +54,8 @@ constexpr Row rows[] = {
     {"can-it-be", [](const Seen& seen) { return seen.question.form == Form::YesNo; }},
     {"find-mistake", [](const Seen& seen) { return seen.question.form == Form::Mistake; }},
     {"estimate", [](const Seen& seen) { return seen.question.form == Form::Interval; }},
+    {"same-number", [](const Seen& seen) { return seen.question.form == Form::Same; }},
+    {"least-surface", [](const Seen& seen) { return seen.asks(Asked::LeastSurface); }},
     {"purpose", [](const Seen& seen) { return seen.question.form == Form::Purpose; }},
     {"pack", [](const Seen& seen) { return seen.asks(Asked::Packed); }},
     {"factor", [](const Seen& seen) { return seen.asks(Asked::Scale); }},

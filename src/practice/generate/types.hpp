@@ -37,6 +37,8 @@ struct ProblemType {
 [[nodiscard]] std::vector<ProblemType> net_types();      ///< nets that are and are not
 [[nodiscard]] std::vector<ProblemType> task_types();     ///< what is asked in another way than by a measure
 
+[[nodiscard]] std::vector<ProblemType> comparison_types();  ///< numbers held against each other
+
 /// The problem that this description and these known quantities make; nothing where they make no solid, or one whose
 /// labels fit only by rounding.
 [[nodiscard]] std::optional<lessons::Problem> made_problem(const solids::Description& description,

@@ -2,8 +2,9 @@
 
 #include "lessons/asked_value.hpp"
 #include "practice/signatures.hpp"
+#include "reasoning/tasks/task.hpp"
 
-// Equal items are packed into a solid in rows.
+// Equal items are packed into a solid in rows, or a box is chosen among those that hold as much.
 // Source: common practice, no source.
 namespace fw::practice {
 namespace {
@@ -48,10 +49,25 @@ void another_way_round(const Figure& figure, Finds& finds) {
   }
 }
 
+// ---- of boxes that hold as much ----
+
+void box_shown(const Figure& figure, Finds& finds) { finds.push_back({figure.closed, {}}); }
+void as_equal_edges(const Figure& figure, Finds& finds) {
+  finds.push_back({6 * std::pow(figure.volume, 2.0 / 3.0), {}});
+}
+void list_left_early(const Figure& figure, Finds& finds) {
+  const auto boxes = reasoning::boxes_with_volume(std::llround(figure.volume));
+  for (std::size_t i = 0; i + 1 < boxes.size(); ++i) {  // but for the best one, which is the last, and the one shown
+    const auto surface = static_cast<double>(reasoning::surface_of(boxes[i]));
+    finds.push_back({std::abs(surface - figure.closed) < 0.5 ? 0 : surface, {}});
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> packing_signatures() {
   const std::vector<Asked> packed{Asked::Packed};
+  const std::vector<Asked> least{Asked::LeastSurface};
   return {
       {"L7", packed, volumes_divided,
        "{n} is what dividing the volumes would give. Try one row: how many whole ones fit along each edge?"},
@@ -60,6 +76,10 @@ std::vector<Signature> packing_signatures() {
       {"L10", packed, another_way_round, "{n} is what another way round would hold. Turn it: do more fit?"},
       {"L11", packed, rows_added,
        "{n} would be rows added up. How many are in a layer, and how many layers are there?"},
+      {"L12", least, box_shown, "{n} is what the box shown takes. Which other boxes hold as much?"},
+      {"L13", least, as_equal_edges, "{n} is what a cube would take. Are its edges whole numbers?"},
+      {"L14", least, list_left_early,
+       "{n} is what another box takes. List them all: are there edges nearer to each other?"},
   };
 }
 

@@ -51,8 +51,6 @@ class CountSheet {
   TaskSheet sheet_;
 };
 
-Notation sign(const char* text) { return algebra::leaf(Notation::Kind::Sign, text); }
-
 std::vector<FaceId> faces_of_role(const Solid& solid, FaceRole role) {
   std::vector<FaceId> faces;
   for (const solids::Face& face : solid.faces()) {

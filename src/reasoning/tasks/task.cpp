@@ -28,7 +28,7 @@ SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<Su
   bool exact = true;
   for (const SupplyNumber& factor : factors) {
     if (!parts.empty()) {
-      parts.push_back(algebra::leaf(Notation::Kind::Sign, "×"));
+      parts.push_back(sign("×"));
     }
     parts.push_back(steps_.notation(factor));
     exact = exact && (!factor.text.empty() || shown_apart(factor.value, steps_.places()).exact);
@@ -40,6 +40,8 @@ SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<Su
   }
   return shown;
 }
+
+algebra::Notation sign(const char* text) { return algebra::leaf(Notation::Kind::Sign, text); }
 
 TaskWork TaskSheet::finished(TaskWork task, const std::string& sentence) && {
   steps_.say(StepKind::Answer, sentence).outcome = task.outcome;
@@ -55,8 +57,9 @@ std::string task_of(const lessons::Problem& problem) {
   if (problem.scale) {
     return asked == "scale" ? "scale" : "copy";
   }
-  if (problem.supply && asked == "purpose") {
-    return "purpose";
+  const bool compares = asked == "same_number" || asked == "least_surface";
+  if (compares || (problem.supply && asked == "purpose")) {
+    return asked;
   }
   return problem.supply && problem.supply->box ? "count"
          : problem.claim                       ? "claim"
@@ -71,14 +74,16 @@ std::optional<TaskWork> task_work(const lessons::Problem& problem, int places, c
   if (task.empty()) {
     return std::nullopt;
   }
-  return task == "count"      ? packing_work(problem, places)
-         : task == "scale"    ? factor_work(problem, places)
-         : task == "copy"     ? copy_work(problem, places, find.empty() ? problem.find.front() : find)
-         : task == "claim"    ? claim_work(problem, places)
-         : task == "mistake"  ? mistake_work(problem, places)
-         : task == "interval" ? interval_work(problem, places)
-         : task == "lengths"  ? face_lengths_work(problem)
-                              : purpose_work(problem);
+  return task == "count"           ? packing_work(problem, places)
+         : task == "scale"         ? factor_work(problem, places)
+         : task == "copy"          ? copy_work(problem, places, find.empty() ? problem.find.front() : find)
+         : task == "claim"         ? claim_work(problem, places)
+         : task == "mistake"       ? mistake_work(problem, places)
+         : task == "interval"      ? interval_work(problem, places)
+         : task == "lengths"       ? face_lengths_work(problem)
+         : task == "same_number"   ? same_number_work(problem)
+         : task == "least_surface" ? least_surface_work(problem)
+                                   : purpose_work(problem);
 }
 
 std::string purpose_of(const lessons::Supply& supply) {

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "lessons/lesson.hpp"
+#include "lessons/asked_value.hpp"
 #include "reasoning/step.hpp"
 
 namespace fw::reasoning {
@@ -17,6 +17,8 @@ namespace fw::reasoning {
 ///   "claim"     whether a label can be true
 ///   "mistake"   which mistake leads to a wrong answer
 ///   "interval"  between which bounds a measure lies
+///   "same_number"    whether a surface area and a volume of one number are the same
+///   "least_surface"  the least surface area of a box with whole edges that holds as much
 ///   "lengths"   the two lengths that the area of a face is worked from
 ///   "purpose"   whether something is covered, filled or edged
 /// Empty: none of these. A word problem with packs is none of them.
@@ -56,6 +58,10 @@ struct ClaimVerdict {
 };
 /// Requires: the problem has a claim.
 [[nodiscard]] ClaimVerdict judged_claim(const lessons::Problem& problem);
+
+[[nodiscard]] long long surface_of(const lessons::WholeBox& box);
+/// All boxes with whole edges, each in rising order, the one with the least surface area last. Requires: volume > 0.
+[[nodiscard]] std::vector<lessons::WholeBox> boxes_with_volume(long long volume);
 
 /// Whether a face's area is worked from two lengths.
 [[nodiscard]] bool has_two_lengths(const solids::Face& face);

@@ -24,6 +24,8 @@ class TaskSheet {
   SupplySteps steps_;
 };
 
+/// "+", "×" and the like, as they stand in a line.
+[[nodiscard]] algebra::Notation sign(const char* text);
 /// What a class calls a measure of the problem's solid: "slant height".
 [[nodiscard]] std::string title_named(const lessons::Problem& problem, const std::string& find);
 
@@ -34,6 +36,8 @@ class TaskSheet {
 [[nodiscard]] TaskWork mistake_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork interval_work(const lessons::Problem& problem, int places);
 [[nodiscard]] TaskWork face_lengths_work(const lessons::Problem& problem);
+[[nodiscard]] TaskWork same_number_work(const lessons::Problem& problem);
+[[nodiscard]] TaskWork least_surface_work(const lessons::Problem& problem);
 [[nodiscard]] TaskWork purpose_work(const lessons::Problem& problem);
 
 }  // namespace fw::reasoning
