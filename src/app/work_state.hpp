@@ -9,7 +9,7 @@
 
 namespace fw::app {
 
-/// Which steps have a gap in the place of their number.
+/// Which steps are gaps.
 enum class Fade { None, ThisStep, All };
 
 /// By which way an area is worked out.
