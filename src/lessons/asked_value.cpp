@@ -94,6 +94,8 @@ std::optional<WholeBox> whole_box(const solids::Solid& solid) {
   return box;
 }
 
+bool has_two_lengths(const solids::Face& face) { return face.lengths.size() == 2; }
+
 std::vector<Packing> packings(const Problem& problem) {
   const auto edges = edges_of_box(problem.solid);
   ensure(edges && problem.supply && problem.supply->box, "items are packed into a solid that has no three edges");

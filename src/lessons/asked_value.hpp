@@ -26,6 +26,9 @@ using WholeBox = std::array<long long, 3>;
 /// Whether the surface area and the volume are one number, in the solid's own unit.
 [[nodiscard]] bool has_same_number(const solids::Solid& solid);
 
+/// Whether a face's area is worked from two lengths.
+[[nodiscard]] bool has_two_lengths(const solids::Face& face);
+
 /// How many times items fit along the edges of a solid, all the same way round: the best of the six ways.
 struct Packing {
   std::array<exact::Number, 3> edges;  ///< of the solid, in its unit

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/asked_value.hpp"
@@ -236,29 +237,21 @@ void read_claim(const JsonNode& node, Problem& problem, const Context& context) 
 
 // ---- face ----
 
-std::string numbers_text(const std::vector<std::size_t>& numbers) {
-  std::string text;
-  for (std::size_t i = 0; i < numbers.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
-  }
-  return text;
-}
-
 void read_face(const JsonNode& node, Problem& problem, const Context& context) {
-  std::vector<std::size_t> numbers;
+  std::vector<std::string> numbers;
   for (const solids::Face& face : problem.solid.faces()) {
-    if (face.lengths.size() == 2) {
-      numbers.push_back(face.id.index() + 1);
+    const std::string number = std::to_string(face.id.index() + 1);
+    if (has_two_lengths(face)) {
+      numbers.push_back(number);
+      problem.face = node.is(JsonNode::Kind::Number) && node.text == number ? face.id : problem.face;
     }
   }
-  const auto found = std::find_if(numbers.begin(), numbers.end(), [&](std::size_t number) {
-    return node.is(JsonNode::Kind::Number) && node.text == std::to_string(number);
-  });
-  if (found == numbers.end()) {
-    context.fault(node, "\"face\" is the number of a face whose area is worked from two lengths; of " +
-                            with_article(problem.solid.name()) +
-                            (numbers.empty() ? std::string(" there is none") : " these are " + numbers_text(numbers)) +
-                            "; found " + found_text(node));
+  if (!problem.face) {
+    context.fault(node,
+                  "\"face\" is the number of a face whose area is worked from two lengths; of " +
+                      with_article(problem.solid.name()) +
+                      (numbers.empty() ? std::string(" there is none") : " these are " + joined_with_and(numbers)) +
+                      "; found " + found_text(node));
     return;
   }
   if (!problem.find.empty()) {
@@ -266,7 +259,6 @@ void read_face(const JsonNode& node, Problem& problem, const Context& context) {
                   "\"face\" asks for the lengths of a face, \"find\" for something else: ask for one of the two "
                   "in a problem of its own");
   }
-  problem.face = geometry::FaceId::at(*found - 1);
 }
 
 // ---- wrong ----

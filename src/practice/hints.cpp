@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/listing.hpp"
 #include "practice/figure.hpp"
 #include "reasoning/explanation.hpp"
 #include "reasoning/tasks/task.hpp"
@@ -21,14 +22,6 @@ Hint without_line(const Step& step) { return {step.reason, std::nullopt, step.fa
 const Step* first_of(const std::vector<Step>& steps, StepKind kind) {
   const auto found = std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.kind == kind; });
   return found == steps.end() ? nullptr : &*found;
-}
-
-std::string joined(const std::vector<std::string>& parts) {
-  std::string text;
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
-  }
-  return text;
 }
 
 // The relation that leads to what is asked: the last one that speaks of it.
@@ -59,7 +52,7 @@ std::string needed(const Step& relation, const solids::Solid& solid, const std::
       }
     }
   }
-  return parts.empty() ? "" : "For it you need: " + joined(parts) + ".";
+  return parts.empty() ? "" : "For it you need: " + joined_with_and(parts) + ".";
 }
 
 std::string symbol_named(const solids::Solid& solid, const std::string& find) {

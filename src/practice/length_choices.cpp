@@ -89,7 +89,7 @@ std::vector<Choice> lengths_choices(const Problem& problem, Seed& seed) {
   std::vector<Choice> others;
   push_swapped(problem, asked, others);
   for (const solids::Face& face : solid.faces()) {
-    if (reasoning::has_two_lengths(face) && pair_of(face) != pair_of(asked)) {
+    if (lessons::has_two_lengths(face) && pair_of(face) != pair_of(asked)) {
       others.push_back(wrong(reasoning::two_lengths(solid, face.id), "B6",
                              "Those are the lengths of face " + std::to_string(face.id.index() + 1) +
                                  ". Put a finger on face " + std::to_string(asked.id.index() + 1) +

@@ -1,5 +1,6 @@
 #include "practice/net_reason.hpp"
 
+#include "base/listing.hpp"
 #include "reasoning/nouns.hpp"
 
 namespace fw::practice {
@@ -10,11 +11,11 @@ using nets::Finding;
 using nets::Misfit;
 
 std::string piece_list(const std::vector<nets::PieceId>& pieces) {
-  std::string text = pieces.size() == 1 ? "piece " : "pieces ";
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == pieces.size() ? " and " : ", ") + std::to_string(pieces[i].index() + 1);
+  std::vector<std::string> numbers;
+  for (const nets::PieceId piece : pieces) {
+    numbers.push_back(std::to_string(piece.index() + 1));
   }
-  return text;
+  return (pieces.size() == 1 ? "piece " : "pieces ") + joined_with_and(numbers);
 }
 
 constexpr std::size_t most_corners = 40;

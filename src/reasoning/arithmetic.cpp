@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 
 namespace fw::reasoning {
@@ -214,10 +215,7 @@ std::string arithmetic_words(const Expression& expression, const Numerals& numer
         }
     }
   });
-  std::string sentence;
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    sentence += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-  }
+  std::string sentence = joined_with_and(words);
   if (!sentence.empty()) {
     sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
     sentence += '.';

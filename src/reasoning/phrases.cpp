@@ -1,5 +1,7 @@
 #include "reasoning/phrases.hpp"
 
+#include "base/listing.hpp"
+
 namespace fw::reasoning {
 namespace {
 
@@ -95,11 +97,7 @@ std::string face_numbers(const std::vector<solids::FaceId>& faces) {
                    (is_long ? "–" + std::to_string(faces[end - 1].index() + 1) : ""));
     i = end;
   }
-  std::string text;
-  for (std::size_t i = 0; i < runs.size(); ++i) {
-    text += (i == 0 ? "" : i + 1 == runs.size() ? " and " : ", ") + runs[i];
-  }
-  return text;
+  return joined_with_and(runs);
 }
 
 std::string unit_in_words(const units::Unit& unit) { return plural_of_unit(unit) + " (" + unit.text() + ")"; }

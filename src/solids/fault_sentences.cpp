@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "solids/completion.hpp"
 

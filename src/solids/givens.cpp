@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "base/listing.hpp"
 #include "base/spelling.hpp"
 #include "exact/print_number.hpp"
 
@@ -352,15 +353,6 @@ std::string value_text(const Number& value, int dimension, const Unit& unit, int
   const exact::Shown shown = exact::shown(value, places);
   const Unit& of_dimension = unit.dimension() == dimension ? unit : unit.to_the(dimension);
   return (shown.exact ? "" : "about ") + shown.text + " " + of_dimension.text();
-}
-
-std::string joined_with_and(const std::vector<std::string>& words) {
-  std::string text;
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    text += i == 0 ? "" : i + 1 == words.size() ? " and " : ", ";
-    text += words[i];
-  }
-  return text;
 }
 
 }  // namespace fw::solids

@@ -44,7 +44,5 @@ struct Given {
 
 /// "3 cm", "about 10.39 cm": a value of the dimension in the working unit, with at most `places` decimals.
 [[nodiscard]] std::string value_text(const exact::Number& value, int dimension, const units::Unit& unit, int places);
-/// "a, b and c".
-[[nodiscard]] std::string joined_with_and(const std::vector<std::string>& words);
 
 }  // namespace fw::solids

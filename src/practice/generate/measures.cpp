@@ -77,7 +77,7 @@ std::optional<Problem> face_lengths(const Blueprint& blueprint, Seed& seed) {
   problem->find.clear();
   std::vector<geometry::FaceId> faces;
   for (const solids::Face& face : problem->solid.faces()) {
-    if (reasoning::has_two_lengths(face) && !(face.lengths[0].symbol == face.lengths[1].symbol)) {
+    if (lessons::has_two_lengths(face) && !(face.lengths[0].symbol == face.lengths[1].symbol)) {
       faces.push_back(face.id);
     }
   }

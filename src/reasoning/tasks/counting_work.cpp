@@ -2,6 +2,7 @@
 #include <array>
 #include <map>
 
+#include "base/listing.hpp"
 #include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/tasks/task_parts.hpp"
@@ -103,19 +104,18 @@ SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
     all += loop.size();
   }
   std::vector<Notation> work;
-  std::string reason = "Count the " + what + " of each face: ";
-  for (auto group = faces_with.begin(); group != faces_with.end(); ++group) {
-    const auto& [size, faces] = *group;
+  std::vector<std::string> kinds;
+  for (const auto& [size, faces] : faces_with) {
     if (!work.empty()) {
       work.push_back(sign("+"));
-      reason += std::next(group) == faces_with.end() ? " and " : ", ";
     }
     const SupplyNumber of_faces = sheet.number(faces, "the faces with " + sized(size) + " " + what);
     const SupplyNumber each = sheet.number(size, "the " + what + " of one of these faces");
     work.insert(work.end(), {sheet.written(of_faces), sign("×"), sheet.written(each)});
-    reason += counted(sized(faces), "face") + " with " + sized(size);
+    kinds.push_back(counted(sized(faces), "face") + " with " + sized(size));
   }
-  return sheet.line(StepKind::Count, reason + ".", what + " of all faces", std::move(work), all);
+  return sheet.line(StepKind::Count, "Count the " + what + " of each face: " + joined_with_and(kinds) + ".",
+                    what + " of all faces", std::move(work), all);
 }
 
 void check_counts(CountSheet& sheet) {
@@ -163,14 +163,11 @@ void tell_shapes(CountSheet& sheet) {
   for (const solids::Face& face : sheet.solid().faces()) {
     ++shapes[face.shape];
   }
-  std::string text;
-  for (auto shape = shapes.begin(); shape != shapes.end(); ++shape) {
-    text += (text.empty()                       ? ""
-             : std::next(shape) == shapes.end() ? " and "
-                                                : ", ") +
-            counted(sized(shape->second), shape->first);
+  std::vector<std::string> parts;
+  for (const auto& [shape, count] : shapes) {
+    parts.push_back(counted(sized(count), shape));
   }
-  sheet.steps().say(StepKind::Name, "Its faces are " + text + ".");
+  sheet.steps().say(StepKind::Name, "Its faces are " + joined_with_and(parts) + ".");
   const std::size_t bases = faces_of_role(sheet.solid(), FaceRole::Base).size();
   if (bases > 0) {
     sheet.steps().say(StepKind::Name,

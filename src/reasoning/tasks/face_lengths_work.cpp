@@ -31,8 +31,6 @@ std::string length_text(const solids::Solid& solid, const solids::FaceLength& le
   return (shown.exact ? "" : "≈ ") + shown.text + " " + solid.unit().text();
 }
 
-bool has_two_lengths(const solids::Face& face) { return face.lengths.size() == 2; }
-
 std::string two_lengths(const solids::Solid& solid, FaceId face) {
   const std::vector<solids::FaceLength>& lengths = solid.faces()[face].lengths;
   return length_text(solid, lengths.at(0)) + " and " + length_text(solid, lengths.at(1));

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "lessons/asked_value.hpp"
 #include "reasoning/nouns.hpp"
@@ -72,13 +73,13 @@ void tell_other_ways(const lessons::Problem& problem, const std::vector<Packing>
                                            "nothing.");
     return;
   }
-  std::string others;
+  std::vector<std::string> others;
   for (std::size_t i = 1; i < ways.size(); ++i) {
-    others += (i == 1 ? "" : i + 1 == ways.size() ? " and " : ", ") + std::to_string(ways[i].count);
+    others.push_back(std::to_string(ways[i].count));
   }
   sheet.steps().say(StepKind::Count, "Turn it and count again: the other " +
                                          (ways.size() == 2 ? std::string("way round holds ") : "ways round hold ") +
-                                         others + ".");
+                                         joined_with_and(others) + ".");
 }
 
 // Dividing the volumes says too much where slivers stay empty.

@@ -63,8 +63,6 @@ struct ClaimVerdict {
 /// All boxes with whole edges, each in rising order, the one with the least surface area last. Requires: volume > 0.
 [[nodiscard]] std::vector<lessons::WholeBox> boxes_with_volume(long long volume);
 
-/// Whether a face's area is worked from two lengths.
-[[nodiscard]] bool has_two_lengths(const solids::Face& face);
 /// "10 cm": as its label has it, or worked out.
 [[nodiscard]] std::string length_text(const solids::Solid& solid, const solids::FaceLength& length);
 /// "10 cm and 7 cm". Requires: the face has two lengths.
