@@ -1,7 +1,5 @@
 #include "app/frame.hpp"
 
-#include "figures/typeset.hpp"
-
 namespace fw::app {
 
 FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived, double window_height) {
@@ -22,10 +20,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   const Screen screen = screen_for(window, model, theme.sizes, panels::prompt_height(ui, model, prompt_width));
   const Shown shown{model, derived, screen};
 
-  const MeasureText measure = [&](const std::string& text) {
-    return figures::typeset_size(ui.canvas(), text, ui.style(TextSize::Label));
-  };
-  result.picture = bench_picture(model, derived, theme, screen.bench, measure);
+  result.picture = bench_picture(model, derived, theme, screen.bench, label_measure(ui.canvas(), theme));
 
   panels::title_bar(ui, shown, result.commands);
   panels::prompt(ui, shown, result.commands);

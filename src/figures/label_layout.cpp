@@ -11,6 +11,7 @@ namespace {
 
 struct Candidate {
   Vec2 center;
+  Segment segment;   ///< what the label is beside
   Segment link;      ///< from the label to its segment
   bool led = false;  ///< whether the link is drawn, as a leader
   double cost = 0;
@@ -23,15 +24,23 @@ constexpr std::array<double, 9> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 4, 5.5, 7.5}
 constexpr double farthest_beside = 0.5;  // label heights; beyond it a leader is drawn
 constexpr double place_cost = 1.6;
 constexpr double near_side_cost = 0.5;
+constexpr double led_askew_cost = 0.4;
+constexpr double other_segment_cost = 1.5;  // dearer than any place beside the label's own segment
+constexpr double inside_cost = 2;           // on a face
 // A label that meets something has a trouble of 3 or more. These two let any clear place, however far and however
-// its leader runs, win against it: 8 * 1.8 + the dearest place < 8 * 3.
+// its leader runs, win against it: 9 * 1.8 + the dearest place < 9 * 3.
 constexpr double worst_blemish = 1.8;
-constexpr double trouble_weight = 8;
+constexpr double trouble_weight = 9;
 
 Rect box_at(Vec2 center, Vec2 size) { return {center.x - size.x / 2, center.y - size.y / 2, size.x, size.y}; }
 
 Vec2 nearest_in(const Rect& rect, Vec2 p) {
   return {std::clamp(p.x, rect.x, rect.right()), std::clamp(p.y, rect.y, rect.bottom())};
+}
+
+bool is_on_face(Vec2 point, const LabelSurroundings& around) {
+  return std::any_of(around.faces.begin(), around.faces.end(),
+                     [&](const geometry::Polygon& face) { return geometry::contains(face, point); });
 }
 
 bool meets_disc(const Rect& rect, const Disc& disc) {
@@ -45,28 +54,51 @@ bool strikes(const Segment& s, const Disc& disc) {
   return glm::distance(disc.center, s.from + along * t) < disc.radius;
 }
 
-std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
-  const Segment& s = request.segment;
+/// A way from the segment to the label: to the far side, to the near side, and with a leader along the window's sides.
+struct Way {
+  Vec2 direction;
+  double cost;
+};
+
+/// The places at one segment as far as `farthest`, each `cost` dearer than it would be.
+void add_candidates(std::vector<Candidate>& all, const Segment& s, double cost, double farthest,
+                    const LabelRequest& request, const LabelSurroundings& around) {
   const Vec2 along = s.to - s.from;
   const double length = glm::length(along);
   const Vec2 middle = (s.from + s.to) * 0.5;
   Vec2 normal = length > 1e-9 ? Vec2{-along.y, along.x} / length : Vec2{0, -1};
   if (glm::dot(normal, middle - around.away_from) < 0) normal = -normal;
-  const double reach = (std::abs(normal.x) * request.size.x + std::abs(normal.y) * request.size.y) / 2 + around.gap;
-  std::vector<Candidate> all;
+  const std::array<Way, 6> ways{{{normal, 0},
+                                 {-normal, near_side_cost},
+                                 {{1, 0}, led_askew_cost},
+                                 {{-1, 0}, led_askew_cost},
+                                 {{0, 1}, led_askew_cost},
+                                 {{0, -1}, led_askew_cost}}};
   for (const double distance : distances) {
-    for (std::size_t i = 0; i < (distance > farthest_beside ? led_places : places.size()); ++i) {
-      const double place = places[i];
-      for (const double side : {1.0, -1.0}) {
-        const Vec2 foot = s.from + along * place;
-        const Vec2 center = foot + normal * (side * (reach + distance * request.size.y));
-        const Candidate c{center,
-                          {nearest_in(box_at(center, request.size).inset(-around.gap / 2), foot), foot},
-                          distance > farthest_beside,
-                          distance + place_cost * std::abs(place - 0.5) + (side < 0 ? near_side_cost : 0)};
-        all.push_back(c);
+    if (distance > farthest) break;
+    const bool led = distance > farthest_beside;
+    for (std::size_t i = 0; i < (led ? led_places : places.size()); ++i) {
+      const Vec2 foot = s.from + along * places[i];
+      for (std::size_t w = 0; w < (led ? ways.size() : 2); ++w) {
+        const Vec2 way = ways[w].direction;
+        const double reach = (std::abs(way.x) * request.size.x + std::abs(way.y) * request.size.y) / 2 + around.gap;
+        const Vec2 center = foot + way * (reach + distance * request.size.y);
+        const Segment link{nearest_in(box_at(center, request.size).inset(-around.gap / 2), foot), foot};
+        const Vec2 led_along = link.to - link.from;
+        // A leader that runs on along its segment would look like a part of it.
+        if (led && std::abs(glm::dot(led_along, along)) > 0.9 * glm::length(led_along) * length) continue;
+        const double dearer = cost + ways[w].cost + (is_on_face(center, around) ? inside_cost : 0);
+        all.push_back({center, s, link, led, dearer + distance + place_cost * std::abs(places[i] - 0.5)});
       }
     }
+  }
+}
+
+std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
+  std::vector<Candidate> all;
+  add_candidates(all, request.segment, 0, distances.back(), request, around);
+  for (const Segment& other : request.others) {
+    add_candidates(all, other, other_segment_cost, farthest_beside, request, around);
   }
   std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
   return all;
@@ -103,13 +135,13 @@ bool touch(const Rect& a, const Rect& b) {
 }
 
 /// How badly a candidate stands; 0: free. Not counted further than `stop`.
-double trouble(const Candidate& c, const LabelRequest& request, const Scene& scene, double stop) {
+double trouble(const Candidate& c, Vec2 size, const Scene& scene, double stop) {
   const LabelSurroundings& around = scene.around;
-  const Rect box = box_at(c.center, request.size);
+  const Rect box = box_at(c.center, size);
   const Rect wide = box.inset(-around.gap * 0.6);
   double sum = around.viewport.contains(box) ? 0 : 12;
   double blemish = 0;  // of the leader alone: never worse than a label that meets something
-  sum += meets(request.segment, box.inset(-around.gap * 0.3)) ? 4 : 0;
+  sum += meets(c.segment, box.inset(-around.gap * 0.3)) ? 4 : 0;
   for (const auto* boxes : {&scene.taken, &around.boxes}) {
     for (const Rect& other : *boxes) {
       sum += wide.overlaps(other) ? 8 : 0;
@@ -117,12 +149,15 @@ double trouble(const Candidate& c, const LabelRequest& request, const Scene& sce
     }
   }
   const Segment shaft{c.link.from, c.link.to + (c.link.from - c.link.to) * 0.05};
-  const Rect reach = hull(wide, c.link);
+  // A label with a leader must not look as if it stood beside another line.
+  const Rect apart = box.inset(c.led ? -around.gap * 2 : -around.gap * 0.6);
+  const Rect reach = hull(apart, c.link);
   for (const BoxedLine& other : scene.lines) {
     if (sum >= stop) return sum;
     if (!touch(other.box, reach)) continue;
     sum += meets(other.line, wide) ? 3 : 0;
-    if (other.line == request.segment || !cross(shaft, other.line)) continue;
+    blemish += c.led && meets(other.line, apart) ? 0.4 : 0;
+    if (other.line == c.segment || !cross(shaft, other.line)) continue;
     // Without a leader nobody would know which of the two lines is meant.
     (c.led ? blemish : sum) += c.led ? 0.7 : 3;
   }
@@ -151,7 +186,7 @@ Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene,
     double least_trouble = 1e9;
     for (const Candidate& c : choices[i]) {
       if (c.cost >= least) break;  // they come cheapest first
-      const double bad = trouble(c, requests[i], scene, (least - c.cost) / trouble_weight);
+      const double bad = trouble(c, requests[i].size, scene, (least - c.cost) / trouble_weight);
       const double total = trouble_weight * bad + c.cost;
       if (total >= least) continue;
       least = total;

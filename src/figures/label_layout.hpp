@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "figures/canvas.hpp"
+#include "geometry/polygon.hpp"
 
 namespace fw::figures {
 
@@ -19,7 +20,8 @@ struct Disc {
 /// A label to be placed beside the segment that it measures.
 struct LabelRequest {
   Segment segment;
-  Vec2 size;  ///< of the label's box
+  Vec2 size;                      ///< of the label's box
+  std::vector<Segment> others{};  ///< as long as it: the label may stand there if it has no good place at its own
 };
 
 /// What the labels must keep clear of.
@@ -29,12 +31,13 @@ struct LabelSurroundings {
   std::vector<Segment> lines;  ///< edges, heights; a request's own segment need not be among them
   std::vector<Disc> discs;     ///< number circles
   std::vector<Rect> boxes;     ///< texts that stand already
-  double gap = 6;              ///< least distance between a label and what it must keep clear of
+  std::vector<geometry::Polygon> faces;  ///< a label stands outside of them if it can, where it is best read
+  double gap = 6;                        ///< least distance between a label and what it must keep clear of
 };
 
 struct PlacedLabel {
   Vec2 center;                    ///< of the label's box
-  std::optional<Segment> leader;  ///< from the box to the segment, where the label could not stand beside it
+  std::optional<Segment> leader;  ///< from the box to the segment, where the label could not stand beside one
   bool clear = true;              ///< false: no candidate was free, and the least bad one was taken
 };
 
@@ -45,8 +48,8 @@ struct PlacedLabel {
 ///       candidates is free when its turn comes;
 ///   (2) the same input gives the same places;
 ///   (3) a label that stands beside its segment has no leader, and no other line runs between the two; one farther
-///       away has a leader.
-/// Cost: about 0.1 ms for 12 labels among 40 lines.
+///       away has a leader;
+///   (4) a label stands at another segment only where its own has no clear place beside it outside of the faces.
 [[nodiscard]] std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
                                                     const LabelSurroundings& surroundings);
 

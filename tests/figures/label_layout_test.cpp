@@ -61,6 +61,56 @@ TEST(PlaceLabels, GivesALeaderToALabelThatHasNoRoomAtItsEdge) {
   EXPECT_LE(placed[0].leader->to.y, 410);
 }
 
+TEST(PlaceLabels, StandsOutsideOfTheFacesWhereItCan) {
+  LabelSurroundings around;
+  around.viewport = {0, 0, 1000, 800};
+  around.away_from = {500, 700};  // so that the face lies on the side that would come first
+  const Segment edge{{300, 400}, {700, 400}};
+  around.lines = {edge};
+  EXPECT_LT(place_labels({{edge, {100, 40}}}, around)[0].center.y, 400);
+  around.faces = {{{300, 100}, {700, 100}, {700, 400}, {300, 400}}};
+  EXPECT_GT(place_labels({{edge, {100, 40}}}, around)[0].center.y, 400);
+}
+
+// A leader that runs on along its segment would look like a part of it.
+TEST(PlaceLabels, LeadsALabelAcrossItsSegment) {
+  EXPECT_TRUE(rc::check([] {
+    LabelSurroundings around;
+    around.viewport = {0, 0, 1000, 800};
+    around.away_from = {500, 400};
+    const double angle = *rc::gen::inRange(0, 360) * std::numbers::pi / 180;
+    const Vec2 along{std::cos(angle), std::sin(angle)};
+    const Vec2 across{-along.y, along.x};
+    const Vec2 middle{500, 400};
+    const Segment own{middle - along * 40.0, middle + along * 40.0};
+    around.lines = {own};
+    for (const double way : {-14.0, 14.0}) {  // so near on either side that there is no room beside it
+      around.lines.push_back({middle + along * -150.0 + across * way, middle + along * 150.0 + across * way});
+    }
+    const auto placed = place_labels({{own, {90, 30}}}, around)[0];
+    RC_ASSERT(placed.leader.has_value());
+    const Vec2 led = placed.leader->to - placed.leader->from;
+    RC_ASSERT(std::abs(glm::dot(led, along)) <= 0.9 * glm::length(led) + 1e-9);
+  }));
+}
+
+// Guarantee 4.
+TEST(PlaceLabels, MovesALabelToAnotherSegmentOnlyIfThereIsNoPlaceBesideItsOwn) {
+  LabelSurroundings around;
+  around.viewport = {0, 0, 1000, 800};
+  around.away_from = {500, 400};
+  const Segment own{{500, 300}, {500, 500}};
+  const Segment other{{300, 300}, {300, 500}};
+  around.lines = {own, other};
+  const auto free = place_labels({{own, {100, 40}, {other}}}, around)[0];
+  EXPECT_LT(std::abs(free.center.x - 500), 80);
+  around.lines.insert(around.lines.end(), {{{470, 200}, {470, 600}}, {{530, 200}, {530, 600}}});
+  const auto moved = place_labels({{own, {100, 40}, {other}}}, around)[0];
+  EXPECT_LT(std::abs(moved.center.x - 300), 80);
+  EXPECT_TRUE(moved.clear);
+  EXPECT_FALSE(moved.leader.has_value());
+}
+
 TEST(PlaceLabels, SaysWhenNoPlaceIsFree) {
   LabelSurroundings around;
   around.viewport = {0, 0, 60, 30};

@@ -19,6 +19,9 @@ using solids::MarkPlace;
 
 constexpr double closed_enough = 0.02;  // heights inside stand only while the solid is closed
 
+/// Points nearer than this are the same.
+double slack_of(const BenchPicture& picture) { return 1e-6 * picture.camera.distance; }
+
 /// Distance of a point from the line through a segment.
 double distance_to(Vec3 point, Vec3 from, Vec3 to) {
   const Vec3 along = to - from;
@@ -90,7 +93,7 @@ struct PlacedMark {
 
 std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& desk, double fold) {
   const Polyhedron& polyhedron = desk.solid.polyhedron();
-  const double slack = 1e-6 * picture.camera.distance;
+  const double slack = slack_of(picture);
   std::vector<PlacedMark> placed;
   for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
     const MarkId id = MarkId::at(i);
@@ -138,6 +141,27 @@ Segment on_screen(const BenchPicture& picture, Vec3 from, Vec3 to) {
           picture.camera.project(to, picture.viewport).pixel + shift};
 }
 
+/// The edges in sight that the same letter stands for: the label may stand there as well, as on a drawing by hand.
+/// Only while the solid is closed.
+std::vector<Segment> others_in_sight(const BenchPicture& picture, const solids::Solid& solid, const Mark& mark) {
+  const Polyhedron& polyhedron = solid.polyhedron();
+  const auto is_in_sight = [&](FaceId face) {
+    return glm::dot(polyhedron.normal(face), polyhedron.corners(face).front() - picture.camera.eye()) < 0;
+  };
+  std::vector<Segment> others;
+  for (const solids::Face& face : solid.faces()) {
+    for (const solids::FaceLength& length : face.lengths) {
+      const auto side = length.symbol == mark.symbol && !length.is_height
+                            ? side_with(polyhedron, face.id, length.from, length.to, slack_of(picture))
+                            : std::nullopt;
+      if (side && (is_in_sight(polyhedron.edges()[*side].left) || is_in_sight(polyhedron.edges()[*side].right))) {
+        others.push_back(on_screen(picture, length.from, length.to));
+      }
+    }
+  }
+  return others;
+}
+
 figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme& theme) {
   figures::LabelSurroundings around;
   around.viewport = picture.rect.inset(theme.sizes.space);
@@ -145,9 +169,11 @@ figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme
   Vec2 sum{};
   double corners = 0;
   for (const auto& face : picture.look.faces) {
+    around.faces.emplace_back();
     for (std::size_t i = 0; i < face.size(); ++i) {
       const Segment side = on_screen(picture, face[i], face[(i + 1) % face.size()]);
       around.lines.push_back(side);
+      around.faces.back().push_back(side.from);
       sum += side.from;
       corners += 1;
     }
@@ -202,6 +228,11 @@ void add_marks(BenchPicture& picture, const Desk& desk, double fold, const MarkW
   for (const PlacedMark& mark : marks) {
     const std::string& text = words.labels[mark.id.index()];
     requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
+    // A length that is spoken of keeps its edge, which is drawn thick.
+    const Mark& told = desk.solid.marks()[mark.id];
+    if (fold <= closed_enough && told.place == MarkPlace::Edge && !words.emphasized[mark.id.index()]) {
+      requests.back().others = others_in_sight(picture, desk.solid, told);
+    }
     picture.labels.push_back({text, {}, {}, words.emphasized[mark.id.index()], false});
   }
   const std::vector<figures::PlacedLabel> placed = figures::place_labels(requests, surroundings(picture, theme));

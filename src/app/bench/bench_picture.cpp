@@ -19,7 +19,7 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-constexpr double label_room = 1.1;         // left free round the figure, in label sizes
+constexpr double label_room = 1.5;         // left free round the figure, in label sizes: a label and its gaps
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
 constexpr int label_places = 2;            // of a length that was found
@@ -201,7 +201,19 @@ void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool 
   }
 }
 
+figures::Vec2 label_size(const figures::Canvas& canvas, const std::string& text, const figures::TextStyle& style) {
+  constexpr double ink = 0.84;  // of a line's height
+  const figures::Vec2 size = figures::typeset_size(canvas, text, style);
+  return {size.x, size.y * ink};
+}
+
 }  // namespace
+
+MeasureText label_measure(const figures::Canvas& canvas, const Theme& theme) {
+  return [&canvas, style = figures::TextStyle{theme.sizes.label, theme.ink}](const std::string& text) {
+    return label_size(canvas, text, style);
+  };
+}
 
 std::vector<Vec3> points_of(const nets::Pose& pose) {
   std::vector<Vec3> points;
@@ -296,9 +308,8 @@ void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, cons
   const figures::Palette palette = theme.palette();
   for (const BenchLabel& label : picture.labels) {
     if (label.on_face) {  // a label over a hatch needs a ground of its own
-      const figures::TextStyle style{theme.sizes.label, theme.ink, label.emphasized};
-      const figures::Vec2 size = figures::typeset_size(canvas, label.text, style);
-      const Rect box{label.center.x - size.x / 2, label.center.y - size.y * 0.42, size.x, size.y * 0.84};
+      const figures::Vec2 size = label_size(canvas, label.text, {theme.sizes.label, theme.ink, label.emphasized});
+      const Rect box{label.center.x - size.x / 2, label.center.y - size.y / 2, size.x, size.y};
       canvas.rounded(box.inset(-theme.sizes.space * 0.4, 0), theme.sizes.radius * 0.5, theme.ground, std::nullopt);
     }
   }

@@ -51,8 +51,9 @@ struct BenchPicture {
   std::optional<figures::Rect> beside;  ///< where the solid is drawn that card should fold into
 };
 
-/// Width and height of a text in pixels, as the labels are drawn.
+/// Width and height in pixels of a label with this text, without the empty line space above and below.
 using MeasureText = std::function<figures::Vec2(const std::string&)>;
+[[nodiscard]] MeasureText label_measure(const figures::Canvas& canvas, const Theme& theme);
 
 /// Pure: the same model and rectangle give the same picture.
 [[nodiscard]] BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme,

@@ -3,7 +3,6 @@
 #include <imgui.h>
 
 #include "app/window/painter.hpp"
-#include "figures/typeset.hpp"
 #include "render/gl/headless.hpp"
 #include "render/gl/offscreen.hpp"
 
@@ -14,10 +13,7 @@ namespace {
 FrameResult bench_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived, const Theme& theme) {
   FrameResult result;
   ui.begin(theme, fonts);
-  const MeasureText measure = [&](const std::string& text) {
-    return figures::typeset_size(ui.canvas(), text, ui.style(TextSize::Label));
-  };
-  result.picture = bench_picture(model, derived, theme, ui.window(), measure);
+  result.picture = bench_picture(model, derived, theme, ui.window(), label_measure(ui.canvas(), theme));
   draw_bench_texts(ui.canvas(), result.picture, theme);
   ui.end();
   return result;
