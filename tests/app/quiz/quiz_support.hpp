@@ -2,8 +2,8 @@
 
 #include <string>
 
+#include "app/model_support.hpp"
 #include "app/quiz_help.hpp"
-#include "model_support.hpp"
 
 namespace fw::app::test {
 

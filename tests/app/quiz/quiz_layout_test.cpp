@@ -1,4 +1,4 @@
-#include "frame_driver.hpp"
+#include "app/frame_driver.hpp"
 #include "quiz_support.hpp"
 
 // The pages of the quiz: nothing cut off, nothing on top of another, nothing too small.

@@ -1,6 +1,6 @@
+#include "app/frame_driver.hpp"
 #include "app/panels/ids.hpp"
 #include "forms_support.hpp"
-#include "frame_driver.hpp"
 #include "practice/net_tasks.hpp"
 
 // The pages of questions by choice and about nets: by mouse and by keys, and nothing cut off at any size.

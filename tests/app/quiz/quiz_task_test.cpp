@@ -1,5 +1,5 @@
+#include "app/frame_driver.hpp"
 #include "app/panels/ids.hpp"
-#include "frame_driver.hpp"
 #include "quiz_support.hpp"
 
 // A user's tasks in the quiz, by mouse and by keyboard.
