@@ -52,6 +52,12 @@ TEST(WorkSteps, AreShownOneByOneAndHiddenOneByOne) {
   EXPECT_EQ(work(model).reached, 0U) << "before the first step there is nothing to hide";
 }
 
+TEST(WorkSteps, LayAFaceBackThatWasLiftedOutBeforeThem) {
+  const Model model = after(demo_model("shade"), {CountFace{FaceId::at(1)}, SetMode{Mode::Work}});
+  EXPECT_FALSE(model.state.desk().picked.has_value());
+  EXPECT_EQ(model.state.desk().counted.size(), 1U) << "what is counted stays";
+}
+
 TEST(WorkSteps, EndWithTheLastOne) {
   Model model = working("shade");
   const std::size_t count = worked_for(model.state).count;

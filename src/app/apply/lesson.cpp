@@ -52,6 +52,7 @@ std::string on(Model& model, const SetMode& command) {
     case Mode::Explore:
       return "go to explore";
     case Mode::Work:
+      desk(model).picked.reset();  // the steps say what stands out
       return "work it out";
     case Mode::Quiz:
       return "go to the quiz";

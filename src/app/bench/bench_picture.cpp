@@ -19,7 +19,8 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-constexpr double label_room = 1.5;         // left free round the figure, in label sizes: a label and its gaps
+// Left free round the figure, in label sizes: a usual label and its gaps.
+constexpr Vec2 label_room{2.3, 1.5};
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
 constexpr int label_places = 2;            // of a length that was found
@@ -224,8 +225,13 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
 }
 
 render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, double label) {
-  const double margin = std::clamp(2 * label_room * label / viewport.height_px, 0.1, 0.4);
-  const render::Camera fitted = turned_camera(model).fitted(points_of(pose), viewport.aspect(), margin);
+  const auto room_left = [](double length, double margin) {
+    return length - std::clamp(2 * margin, 0.1 * length, 0.4 * length);
+  };
+  const Vec2 room{room_left(viewport.width_px, label_room.x * label),
+                  room_left(viewport.height_px, label_room.y * label)};
+  const render::Camera fitted =
+      turned_camera(model).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
   return fitted.zoomed(model.view.nearness);
 }
 
