@@ -10,9 +10,9 @@ namespace fw::app {
 
 [[nodiscard]] std::vector<geometry::Vec3> points_of(const nets::Pose& pose);
 /// What stands there fills the bench, at every place of the fold: the eye goes back as the net opens, because the
-/// slider leads it and never by itself. `label`: em of the texts round it, in pixels.
+/// slider leads it and never by itself. `margin`: left free on each side, in pixels.
 [[nodiscard]] render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport,
-                                        double label);
+                                        geometry::Vec2 margin);
 /// Widths and dashes in pixels.
 [[nodiscard]] render::Stroke stroke(const Color& ink, double width, double dash = 0);
 

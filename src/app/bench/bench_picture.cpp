@@ -19,8 +19,9 @@ using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
-// Left free round the figure, in label sizes: a usual label and its gaps.
-constexpr Vec2 label_room{2.3, 1.5};
+// Left free on each side of the figure, in label sizes: a usual label and its gaps, or hardly anything.
+constexpr Vec2 label_room{2.7, 1.5};
+constexpr Vec2 bare_room{0.8, 0.8};
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
 constexpr int label_places = 2;            // of a length that was found
@@ -224,12 +225,11 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
   return points;
 }
 
-render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, double label) {
-  const auto room_left = [](double length, double margin) {
-    return length - std::clamp(2 * margin, 0.1 * length, 0.4 * length);
+render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, Vec2 margin) {
+  const auto room_left = [](double length, double free) {
+    return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
   };
-  const Vec2 room{room_left(viewport.width_px, label_room.x * label),
-                  room_left(viewport.height_px, label_room.y * label)};
+  const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
   const render::Camera fitted =
       turned_camera(model).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
   return fitted.zoomed(model.view.nearness);
@@ -248,7 +248,8 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   picture.rect = rect;
   picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
   picture.look.faces = posed(model, derived);
-  picture.camera = camera_for(model, picture.look.faces, picture.viewport, theme.sizes.label);
+  picture.camera = camera_for(model, picture.look.faces, picture.viewport,
+                              (derived.question ? bare_room : label_room) * theme.sizes.label);
   const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
   const Lit told = told_apart(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();

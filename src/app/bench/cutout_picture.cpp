@@ -16,7 +16,9 @@ using geometry::Vec3;
 using nets::PieceEdge;
 using nets::PieceId;
 
-constexpr double label_share = 0.5;  // where no lengths stand round card
+// Left free on each side of the card, in label sizes: with lengths round it, and without.
+constexpr double card_lengths_room = 1.1;
+constexpr double bare_card_room = 0.55;
 constexpr double misfit_end = 0.07;  // card that does not close stops short, so that its pieces can be told apart
 constexpr float piece_opacity = 0.92F;
 constexpr double hatch_lines = 30;    // across what lies there
@@ -308,8 +310,8 @@ BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const 
   add_faces(picture, bench, table, theme);
   // Lengths tell what has to be compared; among candidates there is no room for them, and a name needs none.
   const bool has_lengths = bench.shows_solid && bench.lying.size() == 1 && model.view.fold >= 1;
-  const double label = theme.sizes.label * (has_lengths ? 1.0 : label_share);
-  picture.camera = camera_for(model, picture.look.faces, picture.viewport, label);
+  const double room = theme.sizes.label * (has_lengths ? card_lengths_room : bare_card_room);
+  picture.camera = camera_for(model, picture.look.faces, picture.viewport, {room, room});
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   add_differing_edges(picture, bench, table, theme);
