@@ -38,9 +38,21 @@ TextStyle style_of(const TextPiece& piece, TextStyle style) {
 
 bool is_equal_sign(std::string_view word) { return word == "=" || word == "≈"; }
 
-// A number and its unit stay together, and both sides of a sign of equality: "w = 9 in" is not broken.
+bool is_operator(std::string_view word) {
+  return word == "×" || word == "·" || word == "÷" || word == "+" || word == "−";
+}
+
+// "w", "ℓ₁"
+bool is_letter(std::string_view word) {
+  const auto starts = std::count_if(word.begin(), word.end(), [](char c) { return (c & 0xC0) != 0x80; });
+  return starts <= 2 && !word.empty() && word.find_first_of("0123456789 ") == std::string_view::npos;
+}
+
+// A number and its unit stay together, a sign and what it is before, and a letter and its value: "w = 9 in" is not
+// broken, and a product before its sign of equality, or before another sign.
 bool stay_together(std::string_view word, std::string_view next) {
-  if (is_equal_sign(word.substr(word.rfind(' ') + 1)) || is_equal_sign(next)) {
+  const std::string_view last = word.substr(word.rfind(' ') + 1);
+  if (is_equal_sign(last) || is_operator(last) || (is_equal_sign(next) && is_letter(word))) {
     return true;
   }
   const bool ends_in_digit = !word.empty() && word.back() >= '0' && word.back() <= '9';

@@ -142,6 +142,9 @@ TEST(Typeset, WrapsAtSpacesWithinTheWidth) {
               ElementsAre("a shade of", "card", "for one", "lantern"));
   EXPECT_THAT(wrapped(canvas, "it is 9 in, not 7 in.", style, 45), ElementsAre("it is", "9 in,", "not", "7 in."));
   EXPECT_THAT(wrapped(canvas, "here w = 7 in", style, 45), ElementsAre("here", "w = 7 in"));
+  EXPECT_THAT(wrapped(canvas, "10 cm × 13 cm ÷ 2 = 65 cm", style, 90), ElementsAre("10 cm × 13 cm", "÷ 2 = 65 cm"));
+  EXPECT_THAT(wrapped(canvas, "10 cm × 13 cm ÷ 2 = 65 cm", style, 100), ElementsAre("10 cm × 13 cm ÷ 2", "= 65 cm"));
+  EXPECT_THAT(wrapped(canvas, "9 in × 7 in = 63 in", style, 66), ElementsAre("9 in × 7 in", "= 63 in"));
   EXPECT_THAT(wrapped(canvas, "rhombicuboctahedron", style, 30), ElementsAre("rhombicuboctahedron"));
   EXPECT_THAT(wrapped(canvas, "", style, 30), ElementsAre(""));
 }
