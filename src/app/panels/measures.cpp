@@ -22,27 +22,33 @@ std::string number_text(const EditableMeasure& measure, double value) {
 }
 
 std::string title_of(const EditableMeasure& measure) {
-  return measure.letter.empty() ? measure.title : measure.title + " " + measure.letter;
+  return measure.letter.empty() ? measure.title : measure.title + "\u00a0" + measure.letter;  // never alone on a line
 }
 
-double title_height(const Ui& ui, const EditableMeasure& measure, double width) {
-  return ui.wrapped_height(title_of(measure), width, TextSize::Small);
+/// The width of the number's field and of the unit behind it.
+double number_width(const Ui& ui) { return 3 * ui.sizes().label; }
+double unit_width(const Ui& ui, const EditableMeasure& measure) {
+  return measure.unit.empty() ? 0 : std::max(1.6 * ui.sizes().label, ui.text_width(measure.unit));
+}
+
+/// The title with the number beside it; a long title takes several lines.
+double head_height(const Ui& ui, const EditableMeasure& measure, double width) {
+  const double rest = width - number_width(ui) - unit_width(ui, measure) - 2 * ui.sizes().space;
+  return std::max(ui.sizes().field, ui.wrapped_height(title_of(measure), rest, TextSize::Small));
 }
 
 void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   Column column(rect, sizes.space * 0.4);
-  ui.text(title_of(measure), column.take(title_height(ui, measure, rect.w)), {.size = TextSize::Small, .wrap = true});
-  Row row(column.take(sizes.field), sizes.space);
   const auto set = [&](const std::string& text, bool by_slider) {
     out.push_back(SetMeasure{measure.field, text, by_slider});
   };
+  Row head(column.take(head_height(ui, measure, rect.w)), sizes.space);
   if (!measure.unit.empty()) {
-    ui.text(measure.unit, row.take_right(std::max(1.6 * sizes.label, ui.text_width(measure.unit))), {});
+    ui.text(measure.unit, head.take_right(unit_width(ui, measure)), {});
   }
-  const Rect more = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
-  const Rect field = row.take(std::max(3.0 * sizes.label, row.rest().w * 0.36));
-  const Rect less = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
+  const Rect field = head.take_right(number_width(ui)).middle(number_width(ui), sizes.field);
+  ui.text(title_of(measure), head.rest(), {.size = TextSize::Small, .wrap = true});
   const FieldEvent typed =
       ui.field(ids::measure_field.at(index), measure.title, measure.text, field, {.h = HAlign::Right});
   if (typed.entered || typed.left) {
@@ -50,9 +56,11 @@ void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, cons
       set(typed.text, false);
     }
   }
-  if (ui.icon_button(ids::measure_less.at(index), Icon::Minus, "less", less)) {
+  Row row(column.take(sizes.icon), sizes.space);
+  if (ui.icon_button(ids::measure_less.at(index), Icon::Minus, "less", row.take(sizes.icon))) {
     set(number_text(measure, measure.value - measure.step), false);
   }
+  const Rect more = row.take_right(sizes.icon);
   const SliderEvent slid = ui.slider(ids::measure_slider.at(index), measure.title, measure.value,
                                      {measure.least, measure.most, measure.step}, row.rest());
   if (ui.icon_button(ids::measure_more.at(index), Icon::Plus, "more", more)) {
@@ -166,7 +174,7 @@ void measures(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   std::vector<double> heights;
   double whole = 0;
   for (const EditableMeasure& measure : list) {
-    heights.push_back(title_height(ui, measure, width) + sizes.field + 1.8 * sizes.space);
+    heights.push_back(head_height(ui, measure, width) + sizes.icon + 2.4 * sizes.space);
     whole += heights.back();
   }
   const Rect content = ui.begin_scroll(ids::measure_rows, column.rest(), whole);
