@@ -20,7 +20,7 @@ struct Candidate {
 /// Where on its segment a label may stand, and how far from it in label heights; the rest of a candidate's cost.
 constexpr std::array<double, 9> places{0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.08, 0.92};
 constexpr std::size_t led_places = 3;  // the first ones are enough for a label with a leader
-constexpr std::array<double, 9> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 4, 5.5, 7.5};
+constexpr std::array<double, 11> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 3.8, 4.6, 5.5, 6.5, 7.5};
 constexpr double farthest_beside = 0.5;  // label heights; beyond it a leader is drawn
 constexpr double place_cost = 1.6;
 constexpr double near_side_cost = 0.5;
@@ -156,7 +156,7 @@ double trouble(const Candidate& c, Vec2 size, const Scene& scene, double stop) {
     if (sum >= stop) return sum;
     if (!touch(other.box, reach)) continue;
     sum += meets(other.line, wide) ? 3 : 0;
-    blemish += c.led && meets(other.line, apart) ? 0.4 : 0;
+    blemish += c.led && meets(other.line, apart) ? 0.25 : 0;
     if (other.line == c.segment || !cross(shaft, other.line)) continue;
     // Without a leader nobody would know which of the two lines is meant.
     (c.led ? blemish : sum) += c.led ? 0.7 : 3;
