@@ -132,8 +132,9 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
   std::vector<PageText> texts;
   const bool is_right = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
   const bool is_told = !work.replies.empty() && work.replies.back().verdict != practice::AnswerVerdict::Unrecognized;
-  if (!is_told && !work.replies.empty() && work.replies.back().is_try) {  // its number is nowhere else any more
-    texts.push_back({"You wrote: " + work.replies.back().typed, TextSize::Small, false, ui.theme().quiet_ink});
+  if (!work.replies.empty() && work.replies.back().is_try && !(work.done && is_told)) {  // it has left the field
+    const std::string wrote = "You wrote " + work.replies.back().typed + ".";
+    texts.push_back({wrote + (work.done ? "" : " Not yet."), TextSize::Small, false, ui.theme().quiet_ink});
   }
   if (!work.replies.empty() && !(work.done && !is_right && is_name(shown))) {
     texts.push_back(

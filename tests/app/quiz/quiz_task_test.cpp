@@ -100,6 +100,17 @@ TEST(QuizTask, TheFacesOfAMistakeAreLitOnTheBench) {
   EXPECT_GT(opacity(faces.front().index()), opacity(other));
 }
 
+// A question alone would not say that the answer was wrong.
+TEST(QuizTask, AWrongAnswerIsToldToBeSo) {
+  ProgramDriver program(at_item("candle-box"), 1280, 720);
+  program.user().click(ids::answer_field);
+  program.user().type_into(ids::answer_field, "143 in^2");  // half of 286: faces left out, or halved, so it is asked
+  program.user().press(Key::Enter);
+  program.user().frames(2);
+  EXPECT_TRUE(program.user().shows_text("You wrote 143 in^2. Not yet."));
+  EXPECT_TRUE(program.user().shows_text("How many faces did you add?"));
+}
+
 TEST(QuizTask, TheSolutionStandsInThePanelWithItsStepMarked) {
   ProgramDriver program(at_item("shade"), 1920, 1080);
   program.user().click(ids::answer_field);
