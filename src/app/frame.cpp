@@ -2,8 +2,8 @@
 
 namespace fw::app {
 
-FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived, double window_height) {
-  const Theme theme = Theme::make(model.view.settings.theme, window_height);
+FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived, double height) {
+  const Theme theme = Theme::make(model.view.settings.theme, height);
   FrameResult result;
   ui.begin(theme, fonts);
   if (model.view.blank) {
@@ -16,8 +16,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   }
   const figures::Rect window = ui.window();
   const Screen rough = screen_for(window, model, theme.sizes, 0);
-  const double prompt_width = (rough.side_below ? window.w : rough.side.x) - rough.rail.w;
-  const Screen screen = screen_for(window, model, theme.sizes, panels::prompt_height(ui, model, prompt_width));
+  const Screen screen = screen_for(window, model, theme.sizes, panels::prompt_height(ui, model, rough.prompt.w));
   const Shown shown{model, derived, screen};
 
   result.picture = bench_picture(model, derived, theme, screen.bench, label_measure(ui.canvas(), theme));

@@ -10,8 +10,9 @@ struct FrameResult {
   BenchPicture picture;  ///< to be drawn behind the panels; empty looks when nothing is to be seen
   bool shows_bench = true;
 };
+/// `height`: what texts are sized from, see reading_height.
 [[nodiscard]] FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived,
-                                     double window_height);
+                                     double height);
 
 /// The commands of the keys that no widget has used.
 void shortcuts(Ui& ui, const Model& model, Commands& out);

@@ -38,7 +38,9 @@ class ProgramDriver {
 
  private:
   void draw(Ui& ui, const Fonts& fonts) {
-    frame_ = draw_frame(ui, fonts, model_, memo_.of(model_.state), static_cast<double>(ImGui::GetIO().DisplaySize.y));
+    const ImVec2 window = ImGui::GetIO().DisplaySize;
+    frame_ = draw_frame(ui, fonts, model_, memo_.of(model_.state),
+                        reading_height(static_cast<double>(window.x), static_cast<double>(window.y)));
     for (const Command& command : frame_.commands) {
       model_ = apply(std::move(model_), command).model;
     }

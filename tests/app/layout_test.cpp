@@ -8,7 +8,8 @@ namespace {
 struct Size {
   double width, height;
 };
-constexpr Size sizes[] = {{1024, 768}, {1280, 720}, {1280, 800}, {1366, 768}, {1920, 1080}, {1920, 1200}, {3840, 2160}};
+constexpr Size sizes[] = {{1024, 768}, {1280, 1024}, {960, 1080},  {1280, 720}, {1280, 800},
+                          {1366, 768}, {1920, 1080}, {1920, 1200}, {3840, 2160}};
 
 /// What stands on the screen.
 struct Scene {
@@ -111,7 +112,7 @@ void expect_legible(const std::vector<Scene>& scenes) {
       for (const ItemRecord& item : program.user().ui().items()) {
         if (!item.text.empty() && item.text_size.y > 0) {
           // A line of text is 1.3 times its size high.
-          EXPECT_GE(item.text_size.y, 0.035 * size.height * figures::line_height - 1)
+          EXPECT_GE(item.text_size.y, 0.035 * reading_height(size.width, size.height) * figures::line_height - 1)
               << item.text << " at " << size.width << "x" << size.height;
         }
       }

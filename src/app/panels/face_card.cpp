@@ -32,7 +32,11 @@ void face_card(Ui& ui, const Shown& shown, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Rect card = shown.screen.card.inset(sizes.space, sizes.space);
   const solids::Face& face = desk.solid.faces()[*desk.picked];
-  ui.rule_down(card.x, card.y, card.h);
+  if (shown.screen.tight) {
+    ui.rule_across(card.x, card.y, card.w);
+  } else {
+    ui.rule_down(card.x, card.y, card.h);
+  }
   Column column(card.inset(1.5 * sizes.space, sizes.space), sizes.space);
 
   const bool edits = !shown.view().presenting;
@@ -59,15 +63,23 @@ void face_card(Ui& ui, const Shown& shown, Commands& out) {
   if (edits && !low && ui.button(ids::card_count, count, column.take_bottom(sizes.field), {.size = TextSize::Small})) {
     out.push_back(CountFace{face.id});
   }
+  Rect beside;
+  if (shown.screen.tight) {  // there is no height for the figure over its work
+    Row halves(column.rest(), 2 * sizes.space);
+    beside = halves.take(card.w * 0.42);
+    column = Column(halves.rest(), sizes.space);
+  }
   const std::string work = reasoning::worked_area(desk.solid, face.id, places);
   ui.text(work, column.take_bottom(ui.wrapped_height(work, column.rest().w, TextSize::Label, true)),
           {.bold = true, .wrap = true});
   const std::string origin = where_from(face);
   const double origin_height = origin.empty() ? 0 : ui.wrapped_height(origin, column.rest().w, TextSize::Small);
-  if (origin_height > 0 && column.rest().h - origin_height > 5 * sizes.label) {
+  const double figure_height = shown.screen.tight ? 0 : 5 * sizes.label;
+  if (origin_height > 0 && column.rest().h - origin_height > figure_height) {
     ui.text(origin, column.take_bottom(origin_height), {.size = TextSize::Small, .wrap = true});
   }
-  figures::draw_face(ui.canvas(), desk.solid, face.id, column.rest(), ui.theme().palette());
+  figures::draw_face(ui.canvas(), desk.solid, face.id, shown.screen.tight ? beside : column.rest(),
+                     ui.theme().palette());
 }
 
 }  // namespace fw::app::panels

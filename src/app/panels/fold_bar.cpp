@@ -15,10 +15,10 @@ std::string net_text(const NetChoice& choice) {
   return choice.complete ? number + " of " + std::to_string(choice.nets->size()) : number;
 }
 
-void net_buttons(Ui& ui, const Shown& shown, Row& row, Commands& out) {
-  const Sizes& sizes = ui.sizes();
+/// `size`: of a button; `spare`: width that the text must leave free.
+void net_buttons(Ui& ui, const Shown& shown, Row& row, double size, double spare, Commands& out) {
   const auto icon = [&](WidgetId id, Icon picture, const char* text) {
-    return ui.icon_button(id, picture, text, row.take_right(sizes.icon).middle(sizes.icon, sizes.icon));
+    return ui.icon_button(id, picture, text, row.take_right(size).middle(size, size));
   };
   if (icon(ids::net_next, Icon::Next, "next net")) {
     out.push_back(StepNet{1});
@@ -28,7 +28,7 @@ void net_buttons(Ui& ui, const Shown& shown, Row& row, Commands& out) {
   }
   const std::string text = net_text(shown.derived.nets);
   const double width = ui.text_width(text, TextSize::Small);
-  if (row.rest().w > width + 6 * sizes.icon) {
+  if (row.rest().w > width + spare) {
     ui.text(text, row.take_right(width), {.size = TextSize::Small});
   }
 }
@@ -61,7 +61,13 @@ void fold_bar(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(StepFold{-1});
   }
   if (shown.state().mode != Mode::Quiz && !shown.derived.cutouts) {
-    net_buttons(ui, shown, row, out);
+    Row tools(shown.screen.tools, sizes.space);
+    (void)tools.take_right((tool_size(sizes) + sizes.space) * tool_count);
+    if (shown.screen.tight && tools.rest().w > 2 * tool_size(sizes) + sizes.space) {  // the slider needs the bar
+      net_buttons(ui, shown, tools, tool_size(sizes), 0, out);
+    } else {
+      net_buttons(ui, shown, row, sizes.icon, 6 * sizes.icon, out);
+    }
   }
   const Rect open = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
   const Rect track = row.rest().middle(row.rest().w, sizes.icon);

@@ -103,7 +103,7 @@ std::optional<std::size_t> choice(Ui& ui, WidgetId id, const std::string& about,
 void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const QuizSetup& setup = shown.state().quiz.setup;
-  const bool low = shown.screen.side_below;
+  const bool low = shown.screen.side_below || shown.screen.tight;
   if (const auto who = choice(ui, ids::quiz_who, "Who", {"one student", "the class"},
                               static_cast<std::size_t>(setup.audience), column.take(sizes.field), low)) {
     out.push_back(SetAudience{static_cast<Audience>(*who)});

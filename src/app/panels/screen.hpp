@@ -8,22 +8,27 @@ namespace fw::app {
 
 /// The regions of the window. Those that are hidden have no size.
 struct Screen {
-  figures::Rect title;  ///< title, prompt and modes
-  figures::Rect rail;   ///< the numbered problems
+  figures::Rect title;    ///< title, prompt and modes
+  figures::Rect rail;     ///< the numbered problems
+  bool has_rail = false;  ///< whether it has a place, be it open or not
+  figures::Rect prompt;   ///< the words of the problem; where it is not shown it has its width alone
   figures::Rect bench;
   figures::Rect tools;      ///< buttons for turning and zooming, under the bench
   figures::Rect card;       ///< the face that is lifted out, beside or under the bench
   figures::Rect bar;        ///< the fold and its buttons
   figures::Rect side;       ///< ledger, measures, solids, quiz
   bool side_below = false;  ///< the side panel lies below the bench, wide and low
+  bool tight = false;       ///< the bench beside the panel is hardly wider than high: its extras lie under it
 };
 
 /// The buttons for turning and zooming: how many, and their width and height.
 inline constexpr int tool_count = 7;
 [[nodiscard]] double tool_size(const Sizes& sizes);
 
-/// Under this width the side panel goes below the bench.
-inline constexpr double narrow_width_px = 1200;
+/// Width by height of the window, under which the side panel goes below the bench, and under which it is tight. Texts
+/// grow with the height, so that what fits hangs on the shape alone.
+inline constexpr double upright_shape = 1.2;
+inline constexpr double tight_shape = 1.5;  // 4 : 3 and 5 : 4
 
 [[nodiscard]] Screen screen_for(const figures::Rect& window, const Model& model, const Sizes& sizes,
                                 double prompt_height);

@@ -181,7 +181,7 @@ void work(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     if (tool(ui, row, ids::work_undo, Icon::Undo, "undo", history.can_undo())) {
       out.push_back(Undo{});
     }
-    const std::vector<std::string> titles{"Steps", "Ask for", "Ways and gaps"};
+    const std::vector<std::string> titles{"Steps", "Ask for", "Ways, gaps"};
     if (const auto chosen =
             ui.tabs(ids::work_tabs, titles, static_cast<std::size_t>(panel), row.rest(), HAlign::Left)) {
       out.push_back(ShowWorkPanel{static_cast<WorkPanel>(*chosen)});

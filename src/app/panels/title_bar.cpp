@@ -48,9 +48,8 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
   if (!shown.view().presenting && !shown.screen.side_below) {
-    // Idle in the quiz and beside two ways, but still there: the modes beside it must not move away under the pointer.
-    const bool two_ways = shown.state().mode == Mode::Work && shown.desk().work.route == RouteChoice::Both;
-    const bool has_rail = shown.state().mode != Mode::Quiz && !two_ways;
+    // Idle where there is no place for it, but still there: the modes beside it must not move away under the pointer.
+    const bool has_rail = shown.screen.has_rail;
     const Rect place = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
     if (ui.icon_button(
             ids::rail_toggle, Icon::Rail, "list of problems", place,
@@ -84,16 +83,10 @@ double prompt_height(const Ui& ui, const Model& model, double width) {
 }
 
 void prompt(Ui& ui, const Shown& shown, Commands&) {
-  const Sizes& sizes = ui.sizes();
-  const double left = shown.screen.rail.w;
-  const double right = shown.screen.side_below ? ui.window().right() : shown.screen.side.x;
-  const double height = prompt_height(ui, shown.model, right - left);
-  if (height <= 0) {
-    return;
+  if (shown.screen.prompt.h > 0) {
+    ui.text(shown.state().current().prompt, shown.screen.prompt.inset(2 * ui.sizes().space, 0),
+            {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .shrink = true});
   }
-  const Rect rect{left + 2 * sizes.space, shown.screen.title.bottom(), right - left - 4 * sizes.space, height};
-  ui.text(shown.state().current().prompt, rect,
-          {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .shrink = true});
 }
 
 void rail(Ui& ui, const Shown& shown, Commands& out) {

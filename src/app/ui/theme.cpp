@@ -93,10 +93,12 @@ Sizes Sizes::for_height(double window_height) {
   return s;
 }
 
-Theme Theme::make(ThemeName name, double window_height) {
+double reading_height(double width, double height) { return std::min(height, width * 0.75); }
+
+Theme Theme::make(ThemeName name, double height) {
   Theme theme = name == ThemeName::Paper ? paper() : name == ThemeName::Slate ? slate() : bright_room();
   theme.name = name;
-  theme.sizes = Sizes::for_height(window_height);
+  theme.sizes = Sizes::for_height(height);
   return theme;
 }
 

@@ -57,7 +57,8 @@ struct Theme {
   Color scrim{};         ///< laid over everything below a sheet; see-through
   Sizes sizes{};
 
-  [[nodiscard]] static Theme make(ThemeName name, double window_height);
+  /// `height`: reading_height of the window, in pixels.
+  [[nodiscard]] static Theme make(ThemeName name, double height);
   /// What figures on the ground are drawn with.
   [[nodiscard]] figures::Palette palette() const;
   /// The same on a panel.
@@ -71,5 +72,9 @@ struct ThemePair {
   Color front, back;
 };
 [[nodiscard]] std::vector<ThemePair> reading_pairs(const Theme& theme);
+
+/// What texts are sized from: the height of the window, and where it is narrower than 4 : 3 what its width holds; in
+/// pixels.
+[[nodiscard]] double reading_height(double width, double height);
 
 }  // namespace fw::app

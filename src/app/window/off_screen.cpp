@@ -39,15 +39,16 @@ Result<render::Picture, std::string> off_screen_picture(const Model& model, Pict
   ImGuiIO& io = ImGui::GetIO();
   io.DisplaySize = {static_cast<float>(width), static_cast<float>(height)};
   io.DeltaTime = 1.0F / 60.0F;
-  const Theme theme = Theme::make(model.view.settings.theme, height);
+  const double reading = reading_height(width, height);
+  const Theme theme = Theme::make(model.view.settings.theme, reading);
   DerivedMemo memo;
   const Derived& derived = memo.of(model.state);
   Ui ui;
   // Two frames, since what follows from the first one's layout shows in the second.
   for (int i = 0; i < 2; ++i) {
-    paint.begin_frame(height);
+    paint.begin_frame(reading);
     const FrameResult frame = what == PictureOf::Bench ? bench_frame(ui, paint.fonts(), model, derived, theme)
-                                                       : draw_frame(ui, paint.fonts(), model, derived, height);
+                                                       : draw_frame(ui, paint.fonts(), model, derived, reading);
     target->begin(theme.ground);
     paint.paint(frame, theme, width, height);
   }

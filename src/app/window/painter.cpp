@@ -46,8 +46,8 @@ Result<Painter, std::string> Painter::make(render::gl::Dialect dialect) {
   return Painter(std::make_unique<Parts>(std::move(bench).value()));
 }
 
-void Painter::begin_frame(double window_height) {
-  if (parts_->fonts.prepare(*ImGui::GetIO().Fonts, window_height)) {
+void Painter::begin_frame(double height) {
+  if (parts_->fonts.prepare(*ImGui::GetIO().Fonts, height)) {
     ImGui_ImplOpenGL3_DestroyFontsTexture();
     ImGui_ImplOpenGL3_CreateFontsTexture();
   }

@@ -29,7 +29,7 @@ class Painter {
 
   /// Builds the type for this height if need be, and opens a frame of the toolkit.
   /// The platform's part of it (size, time, input) was done before.
-  void begin_frame(double window_height);
+  void begin_frame(double height);
   [[nodiscard]] const Fonts& fonts() const;
   /// Closes the toolkit's frame and draws everything on the framebuffer of this size.
   void paint(const FrameResult& frame, const Theme& theme, int width_px, int height_px);

@@ -211,10 +211,11 @@ bool Window::frame() {
     changed = parts.session.dispatch({Tick{passed}});
   }
   ImGui_ImplGlfw_NewFrame();
-  parts.painter->begin_frame(height);
+  const double reading = reading_height(width, height);
+  parts.painter->begin_frame(reading);
   const Model& model = parts.session.model();
-  const Theme theme = Theme::make(model.view.settings.theme, height);
-  const FrameResult frame = draw_frame(*parts.ui, parts.painter->fonts(), model, parts.session.derived(), height);
+  const Theme theme = Theme::make(model.view.settings.theme, reading);
+  const FrameResult frame = draw_frame(*parts.ui, parts.painter->fonts(), model, parts.session.derived(), reading);
   parts.painter->paint(frame, theme, width_px, height_px);
   glfwSwapBuffers(parts.window.get());
   ++parts.frames;

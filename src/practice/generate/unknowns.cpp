@@ -91,10 +91,9 @@ std::optional<Problem> by_right_triangle(const Blueprint& blueprint, Seed& seed)
 
 std::vector<ProblemType> unknown_types() {
   return {
-      {"edge-from-volume", "missing length from the volume", 1, "undo the volume", has_from_volume, from_volume},
-      {"edge-from-surface", "missing length from the surface area", 2, "undo the surface", has_from_surface,
-       from_surface},
-      {"right-triangle", "height or slant height from the other", 3, "right triangle", has_slant, by_right_triangle},
+      {"edge-from-volume", "a length from the volume", 1, "undo the volume", has_from_volume, from_volume},
+      {"edge-from-surface", "a length from the surface area", 2, "undo the surface", has_from_surface, from_surface},
+      {"right-triangle", "height from slant height, or back", 3, "right triangle", has_slant, by_right_triangle},
       {"chain", "volume from the surface area", 3, "chain", has_chain, chain},
   };
 }
