@@ -48,7 +48,7 @@ struct BenchPicture {
   std::vector<FaceNumber> numbers;
   std::vector<BenchSpot> spots;
   double spot_radius = 0;
-  std::optional<figures::Rect> beside;  ///< where the solid is drawn that card should fold into
+  std::optional<figures::Rect> beside;  ///< the card, or below it: the solid that it should fold into
 };
 
 /// Width and height in pixels of a label with this text, without the empty line space above and below.

@@ -21,9 +21,11 @@ constexpr double card_lengths_room = 1.1;
 constexpr double bare_card_room = 0.55;
 constexpr double misfit_end = 0.07;  // card that does not close stops short, so that its pieces can be told apart
 constexpr float piece_opacity = 0.92F;
-constexpr double hatch_lines = 30;    // across what lies there
-constexpr double gap_share = 0.16;    // between candidates, of their size
-constexpr double solid_share = 0.27;  // of the bench's width, for the solid beside
+constexpr double hatch_lines = 30;  // across what lies there
+constexpr double gap_share = 0.16;  // between candidates, of their size
+// Of the bench, for the solid beside it, or below it where the bench is upright.
+constexpr double solid_share = 0.27;
+constexpr double solid_share_below = 0.42;
 
 /// A frame that a rigid polygon carries: its first corner, along its first side, and square to it in and out.
 struct Frame {
@@ -299,9 +301,13 @@ BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const 
   BenchPicture picture;
   picture.rect = rect;
   if (bench.shows_solid) {
-    const double width = rect.w * solid_share;
-    picture.rect.w -= width;
-    picture.beside = Rect{picture.rect.right(), rect.y, width, rect.h};
+    if (rect.w > rect.h) {
+      picture.rect.w = rect.w * (1 - solid_share);
+      picture.beside = Rect{picture.rect.right(), rect.y, rect.w - picture.rect.w, rect.h};
+    } else {
+      picture.rect.h = rect.h * (1 - solid_share_below);
+      picture.beside = Rect{rect.x, picture.rect.bottom(), rect.w, rect.h - picture.rect.h};
+    }
   }
   picture.viewport = {std::max(1.0, picture.rect.w), std::max(1.0, picture.rect.h)};
   picture.spot_radius = theme.sizes.label * 0.56;

@@ -99,18 +99,26 @@ void solid_beside(Ui& ui, const Shown& shown, const Rect& rect) {
   const solids::Solid& solid = shown.derived.cutouts->solid;
   figures::Palette palette = ui.theme().palette();
   palette.line_width = sizes.edge * 0.8;
-  Column column(rect.inset(sizes.space), sizes.space);
-  const double side = std::min(column.rest().w, column.rest().h * 0.5);
-  const Rect place = column.take(side);
+  const Rect inside = rect.inset(sizes.space);
+  const bool is_wide = rect.w > rect.h;
+  Column column(inside, sizes.space);
+  Row row(inside, sizes.space);
+  const double side = is_wide ? std::min(inside.h, inside.w * 0.32) : std::min(inside.w, inside.h * 0.5);
+  const Rect place = is_wide ? row.take(side) : column.take(side);
+  const Rect rest = is_wide ? row.rest() : column.rest();
   figures::draw_solid_sketch(ui.canvas(), solid, place.middle(side * 0.9, side * 0.9), palette);
-  std::string lengths;
+  std::vector<std::string> lengths;
   for (const EditableMeasure& measure : shown.derived.measures) {
-    lengths += (lengths.empty() ? "" : "\n") + measure.title + " " + measure.text +
-               (measure.unit.empty() ? "" : " " + measure.unit);
+    lengths.push_back(measure.title + " " + measure.text + (measure.unit.empty() ? "" : " " + measure.unit));
   }
-  const double height = ui.wrapped_height(lengths, column.rest().w, TextSize::Small);
-  if (height <= column.rest().h) {
-    ui.text(lengths, column.rest(), {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true});
+  lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());  // both legs of a trapezoid
+  for (const char* between : {"\n", ", "}) {  // a line each, or where there is no height for that one after another
+    std::string text;
+    for (const std::string& length : lengths) text += (text.empty() ? "" : between) + length;
+    if (ui.wrapped_height(text, rest.w, TextSize::Small) <= rest.h) {
+      ui.text(text, rest, {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true});
+      return;
+    }
   }
 }
 
