@@ -58,7 +58,7 @@ Bounded<R> root(const Bounded<R>& a) {
 template <class R>
 Bounded<R> pi_to_the(int power) {
   using std::abs;
-  const R pi = boost::math::constants::pi<R>();
+  const R& pi = boost::math::constants::pi<R>();
   R value = 1;
   for (int i = 0; i < (power < 0 ? -power : power); ++i) {
     value *= pi;

@@ -82,7 +82,9 @@ void append_wrapped(const Canvas& canvas, std::string_view paragraph, const Text
       }
       word = longer;
     }
-    const std::string longer = line.empty() ? word : line + ' ' + word;
+    std::string longer = line;
+    if (!line.empty()) longer += ' ';
+    longer += word;
     if (!line.empty() && typeset_size(canvas, longer, style).x > width) {
       lines.push_back(std::exchange(line, word));
     } else {

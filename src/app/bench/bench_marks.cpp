@@ -33,8 +33,8 @@ double distance_to(Vec3 point, Vec3 from, Vec3 to) {
 std::optional<EdgeId> side_with(const Polyhedron& polyhedron, FaceId face, Vec3 from, Vec3 to, double slack) {
   const std::vector<Vec3> corners = polyhedron.corners(face);
   for (std::size_t i = 0; i < corners.size(); ++i) {
-    const Vec3 a = corners[i];
-    const Vec3 b = corners[(i + 1) % corners.size()];
+    const Vec3& a = corners[i];
+    const Vec3& b = corners[(i + 1) % corners.size()];
     if (distance_to(from, a, b) < slack && distance_to(to, a, b) < slack) {
       return polyhedron.edges_of(face)[i];
     }

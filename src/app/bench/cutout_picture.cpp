@@ -123,8 +123,9 @@ std::vector<Place> places(const std::vector<Rect>& extents) {
   const double gap = gap_share * std::max(width, height);
   std::vector<Place> all;
   for (std::size_t i = 0; i < extents.size(); ++i) {
-    const Vec2 middle{static_cast<double>(i % columns) * (width + gap),
-                      -static_cast<double>(i / columns) * (height + gap)};
+    const std::size_t column = i % columns;
+    const std::size_t row = i / columns;
+    const Vec2 middle{static_cast<double>(column) * (width + gap), -static_cast<double>(row) * (height + gap)};
     const double scale = std::min(width / extents[i].w, height / extents[i].h);
     all.push_back({middle - extents[i].center() * scale, scale});
   }
@@ -286,6 +287,7 @@ void add_letter(BenchPicture& picture, const LyingCutout& card, const nets::Pose
 
 void add_missing_label(BenchPicture& picture, const std::vector<Vec3>& piece, const Theme& theme) {
   std::vector<Vec2> seen;
+  seen.reserve(piece.size());
   for (const Vec3& point : piece) {
     seen.push_back(pixel_of(picture, point));
   }
