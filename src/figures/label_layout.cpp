@@ -150,7 +150,7 @@ double trouble(const Candidate& c, Vec2 size, const Scene& scene, double stop) {
   }
   const Segment shaft{c.link.from, c.link.to + (c.link.from - c.link.to) * 0.05};
   // A label with a leader must not look as if it stood beside another line.
-  const Rect apart = box.inset(c.led ? -around.gap * 2 : -around.gap * 0.6);
+  const Rect apart = c.led ? box.inset(-around.gap * 2) : wide;
   const Rect reach = hull(apart, c.link);
   for (const BoxedLine& other : scene.lines) {
     if (sum >= stop) return sum;

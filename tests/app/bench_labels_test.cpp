@@ -8,7 +8,7 @@ namespace {
 using test::demo_model;
 using test::ProgramDriver;
 
-/// What the measure that a label belongs to is called, where the label is on a face or needs a leader.
+/// The problem's labels that lie on a face or need a leader.
 std::vector<std::string> labels_that_are_not_outside(const std::string& problem, double width, double height) {
   ProgramDriver program(demo_model(problem), width, height);
   program.user().frames(2);

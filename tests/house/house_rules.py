@@ -267,8 +267,8 @@ class HouseRules(unittest.TestCase):
         self.none(sorted(TOP_LEVEL - names), "the top level lacks")
 
     def test_nothing_is_left_to_do(self):
-        paths = [p for p in written_by_us() if not relative(p).startswith("tests/house/")]
-        self.none((hit for path in paths for hit in matches_in(path, r"\b(?:TODO|FIXME|XXX|HACK)\b")),
+        # Written so that the rule does not find itself.
+        self.none((hit for path in written_by_us() for hit in matches_in(path, r"\b(?:TO[D]O|FIX[M]E|X{3}|HAC[K])\b")),
                   "what is left to do stands in an issue, not in the files")
 
     def test_documents_name_what_exists(self):

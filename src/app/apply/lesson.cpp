@@ -48,11 +48,13 @@ std::string on(Model& model, const SetMode& command) {
     model.view.tilt = 0;
     model.view.nearness = 1;
   }
+  if (command.mode == Mode::Work) {
+    desk(model).picked.reset();  // the steps say what stands out
+  }
   switch (command.mode) {
     case Mode::Explore:
       return "go to explore";
     case Mode::Work:
-      desk(model).picked.reset();  // the steps say what stands out
       return "work it out";
     case Mode::Quiz:
       return "go to the quiz";

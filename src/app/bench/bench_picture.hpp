@@ -53,6 +53,7 @@ struct BenchPicture {
 
 /// Width and height in pixels of a label with this text, without the empty line space above and below.
 using MeasureText = std::function<figures::Vec2(const std::string&)>;
+/// Lives no longer than `canvas`.
 [[nodiscard]] MeasureText label_measure(const figures::Canvas& canvas, const Theme& theme);
 
 /// Pure: the same model and rectangle give the same picture.

@@ -19,8 +19,8 @@ constexpr double dragging_from_fold = 0.5;  // from here on a drag on a face mov
 void view_buttons(Ui& ui, const Rect& strip, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const double size = tool_size(sizes);
-  const double width = (size + sizes.space * 0.5) * tool_count;
-  Row row({strip.right() - width - sizes.space, strip.center().y - size / 2, width, size}, sizes.space * 0.5);
+  const double width = tools_width(sizes);
+  Row row({strip.right() - width, strip.center().y - size / 2, width - sizes.space, size}, sizes.space * 0.5);
   const auto pressed = [&](WidgetId id, Icon icon, const char* text) {
     return ui.icon_button(id, icon, text, row.take(size));
   };

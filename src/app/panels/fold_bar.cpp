@@ -62,7 +62,7 @@ void fold_bar(Ui& ui, const Shown& shown, Commands& out) {
   }
   if (shown.state().mode != Mode::Quiz && !shown.derived.cutouts) {
     Row tools(shown.screen.tools, sizes.space);
-    (void)tools.take_right((tool_size(sizes) + sizes.space) * tool_count);
+    (void)tools.take_right(tools_width(sizes));
     if (shown.screen.tight && tools.rest().w > 2 * tool_size(sizes) + sizes.space) {  // the slider needs the bar
       net_buttons(ui, shown, tools, tool_size(sizes), 0, out);
     } else {

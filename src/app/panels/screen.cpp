@@ -10,6 +10,11 @@ using figures::Rect;
 
 double tool_size(const Sizes& sizes) { return std::max(sizes.target, sizes.icon * 0.8); }
 
+double tools_width(const Sizes& sizes) {
+  constexpr int count = 7;
+  return count * (tool_size(sizes) + sizes.space * 0.5) + sizes.space;
+}
+
 namespace {
 
 /// The panel beside the bench or below it; returns what is left.
@@ -35,7 +40,7 @@ Rect place_side(Screen& screen, const Rect& window, const Rect& rest, const Mode
 void place_tools_and_card(Screen& screen, const Model& model, const Sizes& sizes) {
   if (!model.view.presenting && screen.side_below) {  // height is short there, so the buttons share the bar
     Row row(screen.bar);
-    screen.tools = row.take_right(tool_count * (tool_size(sizes) + sizes.space * 0.5) + sizes.space);
+    screen.tools = row.take_right(tools_width(sizes));
     screen.bar = row.rest();
   } else if (!model.view.presenting) {
     Column column(screen.bench);

@@ -8,7 +8,7 @@ namespace fw::app {
 
 /// The regions of the window. Those that are hidden have no size.
 struct Screen {
-  figures::Rect title;    ///< title, prompt and modes
+  figures::Rect title;    ///< title and modes
   figures::Rect rail;     ///< the numbered problems
   bool has_rail = false;  ///< whether it has a place, be it open or not
   figures::Rect prompt;   ///< the words of the problem; where it is not shown it has its width alone
@@ -21,9 +21,9 @@ struct Screen {
   bool tight = false;       ///< the bench beside the panel is hardly wider than high: its extras lie under it
 };
 
-/// The buttons for turning and zooming: how many, and their width and height.
-inline constexpr int tool_count = 7;
+/// The buttons for turning and zooming: the width and height of one.
 [[nodiscard]] double tool_size(const Sizes& sizes);
+[[nodiscard]] double tools_width(const Sizes& sizes);  ///< of all of them, with what lies between
 
 /// Width by height of the window, under which the side panel goes below the bench, and under which it is tight. Texts
 /// grow with the height, so that what fits hangs on the shape alone.
