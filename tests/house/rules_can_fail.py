@@ -1,5 +1,5 @@
-"""Breaks every house rule on purpose in a copy of the tree and sees that its test fails: a rule that cannot fail is
-no rule.
+"""Breaks every house rule on purpose in a copy of the tree and sees that its test fails and names the place: a rule
+that cannot fail is no rule.
 """
 
 import pathlib
@@ -12,14 +12,17 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 COPIED = ["src", "shaders", "tests", "third_party", "demo_scenes", "CMakeLists.txt", "CMakePresets.json", "README.md",
           "DEVELOPERS.md", "LICENSE", ".ci", ".clang-format", ".clang-tidy", ".editorconfig", ".gitattributes",
           ".gitignore"]
+RULES = "tests/house/house_rules.py"
 
-# rule: (file, what is put at its end; a file that is not there is made)
+# rule: (file, what is put at its end, what the rule must then name if not the file); a file that is not there is made,
+# in a folder that is. Instead of a text, a function gives the file's new text.
 BREAKS = {
     "includes_run_downward": [("src/exact/broken.cpp", '#include "solids/solid.hpp"\n')],
     "system_headers_stay_in_their_rooms": [
         ("src/exact/broken.cpp", "#include <chrono>\n"),
         ("src/reasoning/broken.cpp", "#include <GLFW/glfw3.h>\n"),
         ("src/nets/broken.cpp", "void f() { std::srand(1); }\n"),
+        ("src/platform/broken.cpp", "#include <strange/library.h>\n"),
     ],
     "imgui_calls_stay_in_their_files": [("src/app/panels/broken.cpp", "void f() { ImGui::Text(0); }\n")],
     "kinds_are_named_in_solids_alone": [
@@ -52,27 +55,30 @@ BREAKS = {
     "top_level_is_known": [("notes.txt", "a note\n")],
     "nothing_is_left_to_do": [("src/nets/broken.cpp", "// TO" + "DO: more\n")],
     "documents_name_what_exists": [("DEVELOPERS.md", "\nSee `src/nets/no_such_file.hpp`.\n")],
-    "documents_name_presets_that_exist": [("DEVELOPERS.md", "\n    cmake --preset nosuch\n")],
-    "packages_are_documented": [("third_party/packages.txt", "build libnosuch-dev # nothing\n")],
+    "documents_name_presets_that_exist": [("DEVELOPERS.md", "\n    cmake --preset nosuch\n", "nosuch")],
+    "rules_name_what_exists": [
+        (RULES, '\nGONE = ["src/no_such_room/*"]\n', "src/no_such_room/*"),
+        (RULES, lambda text: text.replace("OUTWARD = {", 'OUTWARD = {"no_such_room", '), "no_such_room"),
+        (RULES, lambda text: text.replace('"fstream": [', '"fstream": ["src/exact/*"'), "src/exact/* includes <fstream"),
+    ],
+    "packages_are_documented": [("third_party/packages.txt", "build libnosuch-dev # nothing\n", "libnosuch-dev")],
 }
 
 
-def fails(tree, rule):
-    script = tree / "tests" / "house" / "house_rules.py"
-    done = subprocess.run([sys.executable, "-B", str(script), f"HouseRules.test_{rule}"], capture_output=True,
-                          check=False)
-    return done.returncode != 0
+def fails(tree, rule, naming):
+    done = subprocess.run([sys.executable, "-B", str(tree / RULES), f"HouseRules.test_{rule}"], capture_output=True,
+                          text=True, check=False)
+    return done.returncode != 0 and naming in done.stderr
 
 
-def break_file(path, text):
-    if text is None:
+def break_file(path, change):
+    if change is None:
         path.mkdir()
         for number in range(40):
             (path / f"file_{number}.cpp").write_text("\n", encoding="utf-8")
     else:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        with path.open("a", encoding="utf-8") as file:
-            file.write(text)
+        old = path.read_text(encoding="utf-8") if path.is_file() else ""
+        path.write_text(change(old) if callable(change) else old + change, encoding="utf-8")
 
 
 def main():
@@ -87,11 +93,14 @@ def main():
             else:
                 shutil.copy(source, tree / name)
         for rule, breaks in BREAKS.items():
-            for name, text in breaks:
+            for name, change, *named in breaks:
                 path = tree / name
+                if not path.parent.is_dir():
+                    holes.append(f"{rule}: there is no folder for {name}")
+                    continue
                 old = path.read_text(encoding="utf-8") if path.is_file() else None
-                break_file(path, text)
-                if not fails(tree, rule):
+                break_file(path, change)
+                if not fails(tree, rule, *named or [name]):
                     holes.append(f"{rule} does not see what was put into {name}")
                 if path.is_dir():
                     shutil.rmtree(path)
