@@ -21,16 +21,6 @@ const algebra::Symbol* length_named(const solids::Solid& solid, const std::strin
   return nullptr;
 }
 
-std::optional<Number> edge_named(const solids::Solid& solid, const std::string& key) {
-  for (const solids::Measure& measure : solid.statement().measures) {
-    const auto value = solid.values().find(measure.symbol.name);
-    if (measure.key == key && !measure.in_base && value != solid.values().end()) {
-      return value->second;
-    }
-  }
-  return std::nullopt;
-}
-
 long long whole_times(const Number& edge, const Number& item) {
   constexpr double most = 1e6;  // three of them can be multiplied
   return static_cast<long long>(std::min(exact::floor(edge / item).to_double(), most));
@@ -70,10 +60,13 @@ std::optional<Number> asked_value(const Problem& problem, const solids::Solid& s
 }
 
 std::optional<std::array<Number, 3>> edges_of_box(const solids::Solid& solid) {
-  const auto length = edge_named(solid, "length");
-  const auto width = edge_named(solid, "width");
-  const auto height = edge_named(solid, "height");
-  return length && width && height ? std::optional(std::array<Number, 3>{*length, *width, *height}) : std::nullopt;
+  if (!solid.traits().box_edges) {
+    return std::nullopt;
+  }
+  std::array<Number, 3> edges;
+  std::transform(solid.traits().box_edges->begin(), solid.traits().box_edges->end(), edges.begin(),
+                 [&](const algebra::Symbol& edge) { return solid.values().at(edge.name); });
+  return edges;
 }
 
 bool has_same_number(const solids::Solid& solid) { return solid.surface_area().amount() == solid.volume().amount(); }

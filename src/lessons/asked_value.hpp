@@ -16,7 +16,7 @@ namespace fw::lessons {
 [[nodiscard]] std::optional<exact::Number> asked_value(const Problem& problem, const solids::Solid& solid,
                                                        const std::string& find);
 
-/// The three edges of a solid that has a length, a width and a height and stands on no base shape; nothing for others.
+/// Length, width and height of a box that has a name for each; nothing for other solids.
 [[nodiscard]] std::optional<std::array<exact::Number, 3>> edges_of_box(const solids::Solid& solid);
 
 /// The edges of a box in whole numbers.

@@ -67,9 +67,8 @@ std::vector<std::string> face_words(const solids::Solid& solid) {
       words.emplace_back(direction.word);
     }
   }
-  const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
-  if (bases > 0) {
-    words.emplace_back(bases == 1 ? "base" : "bases");
+  if (solid.traits().has_base) {
+    words.emplace_back(solid.traits().has_second_base ? "bases" : "base");
   }
   return words;
 }

@@ -218,9 +218,7 @@ double Figure::area_of(FaceRole role) const {
   return sum;
 }
 
-double Figure::base() const { return bases == 0 ? 0 : area_of(FaceRole::Base) / static_cast<double>(bases); }
-
-bool Figure::is_all_alike() const { return bases == 0 && problem->solid.group_count() == 1; }
+double Figure::base() const { return traits().has_base ? faces[0].area : 0; }
 
 double Figure::area_with(const FigureFace& one, const Values& others) const {
   Values changed = others;
@@ -246,7 +244,6 @@ Figure figure_of(const lessons::Problem& problem, const Question& question) {
   for (const solids::Face& face : solid.faces()) {
     figure.faces.push_back({face.id, face.role, face.group, face.area.amount().to_double(),
                             counts_in(problem, face, counted, open), is_halved(face.work)});
-    figure.bases += face.role == FaceRole::Base ? 1U : 0U;
     figure.closed += figure.faces.back().area;
   }
   figure.volume = solid.volume().amount().to_double();

@@ -88,7 +88,6 @@ struct Figure {
   double to_asked = 1;  ///< from that unit to the one in which the answer is asked
   Values values;        ///< every measure of the solid
   std::vector<FigureFace> faces;
-  std::size_t bases = 0;
   double closed = 0;  ///< surface area with every face
   double volume = 0;
   double edges = 0;            ///< length of all edges together
@@ -99,7 +98,7 @@ struct Figure {
   [[nodiscard]] std::vector<const FigureFace*> of_role(solids::FaceRole role) const;
   [[nodiscard]] double area_of(solids::FaceRole role) const;  ///< sum
   [[nodiscard]] double base() const;                          ///< area of one base; 0 where there is none
-  [[nodiscard]] bool is_all_alike() const;
+  [[nodiscard]] const solids::Traits& traits() const { return problem->solid.traits(); }
   /// The area of a face worked with other numbers for some symbols; NaN where that leaves none.
   [[nodiscard]] double area_with(const FigureFace& face, const Values& others) const;
   [[nodiscard]] const solids::Face& face(const FigureFace& face) const { return problem->solid.faces()[face.id]; }

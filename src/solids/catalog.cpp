@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/ensure.hpp"
 #include "solids/solid.hpp"
 
 namespace fw::solids {
@@ -68,6 +69,15 @@ std::vector<Description> examples(const Row& row) {
 
 const Kind* find_kind(std::string_view key) { return find_row(kinds(), key); }
 const ShapeKind* find_base_shape(std::string_view key) { return find_row(base_shapes(), key); }
+
+const Kind& kind_for(Use use) {
+  const auto serves = [&](const Kind& kind) {
+    return std::find(kind.uses.begin(), kind.uses.end(), use) != kind.uses.end();
+  };
+  const auto found = std::find_if(kinds().begin(), kinds().end(), serves);
+  ensure(found != kinds().end(), "no kind of solid serves a use of made-up problems");
+  return *found;
+}
 
 namespace {
 

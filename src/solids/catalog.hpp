@@ -29,6 +29,14 @@ struct ShapeKind {
   std::vector<Description> further_examples;
 };
 
+/// What made-up problems need a kind for. Each use is served by one kind, which has the fields named here.
+enum class Use {
+  Box,      ///< "length", "width" and "height"
+  Block,    ///< of equal faces, by its "edge"
+  Upright,  ///< on any base shape: "height"; "lies" lays it on its side
+  Pointed,  ///< on any base shape, up to an apex: "height", "slant_height" or "slant_heights"
+};
+
 /// A row of the table of kinds.
 struct Kind {
   std::string key;  ///< "pyramid"
@@ -36,14 +44,17 @@ struct Kind {
   bool stands_on_base = false;  ///< has a "base" of any base shape
   /// `base` is null for kinds without a base shape. Its measures' symbols already carry their names in the solid.
   Result<SolidStatement, std::vector<Fault>> (*state)(const Description& description, const ShapeStatement* base);
+  Traits traits;
   Description example;
   std::vector<Description> further_examples;
+  std::vector<Use> uses;
 };
 
 [[nodiscard]] const std::vector<Kind>& kinds();
 [[nodiscard]] const std::vector<ShapeKind>& base_shapes();
 [[nodiscard]] const Kind* find_kind(std::string_view key);
 [[nodiscard]] const ShapeKind* find_base_shape(std::string_view key);
+[[nodiscard]] const Kind& kind_for(Use use);
 
 /// Every solid that the shelf shows: each kind with each base shape that it can stand on, as an example.
 [[nodiscard]] std::vector<Description> shelf();

@@ -28,8 +28,10 @@ Kind cube() {
           {length_field("edge", "edge", "edge")},
           false,
           &stated_cube,
+          {.is_all_alike = true},
           example("cube", {{"edge", length_entry("8 cm")}}),
-          {}};
+          {},
+          {Use::Block}};
 }
 
 }  // namespace fw::solids::kind

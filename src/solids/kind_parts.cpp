@@ -22,6 +22,10 @@ void name_after_base(SolidStatement& statement, const ShapeStatement& base, cons
   statement.other_names.push_back(base.noun + " based " + family);
 }
 
+Traits upright_traits() {
+  return {.has_base = true, .has_second_base = true, .bases_match = true, .sides_make_rectangle = true};
+}
+
 namespace {
 
 FaceStatement box_face(const BoxSymbols& symbols, bool is_base, const std::string& noun,

@@ -11,6 +11,9 @@ using StatedSolid = Result<SolidStatement, std::vector<Fault>>;
 void name_after_base(SolidStatement& statement, const ShapeStatement& base, const std::string& family,
                      const std::vector<std::string>& special_names);
 
+/// Between two congruent bases, the lateral faces upright on them.
+[[nodiscard]] Traits upright_traits();
+
 /// A box l × w × h round the origin of the plane, its base at z = 0; a cube is a box with one symbol.
 /// Faces: bottom, top, front, back, left, right.
 struct BoxSymbols {

@@ -300,8 +300,8 @@ Kind prism() {
   lies.type = FieldType::Word;
   lies.title = "how it lies";
   lies.words = {"base", "side"};
-  return {"prism",       {length_field("height", "height", "height"), lies},    true,
-          &stated_prism, example("prism", {{"height", length_entry("11 cm")}}), {}};
+  return {"prism",          {length_field("height", "height", "height"), lies},    true, &stated_prism,
+          upright_traits(), example("prism", {{"height", length_entry("11 cm")}}), {},   {Use::Upright}};
 }
 
 }  // namespace fw::solids::kind

@@ -276,8 +276,10 @@ Kind pyramid() {
            lengths_field("apex_over", "point under the apex", {"apex_over.1", "apex_over.2"}, 2, 2)},
           true,
           &stated_pyramid,
+          {.has_base = true, .has_apex = true},
           example("pyramid", {{"height", length_entry("12 cm")}}),
-          {}};
+          {},
+          {Use::Pointed}};
 }
 
 }  // namespace fw::solids::kind

@@ -6,6 +6,10 @@ namespace {
 using algebra::Expression;
 using algebra::Symbol;
 
+std::array<Symbol, 3> box_edges() {
+  return {Symbol{"length", "l", 1}, Symbol{"width", "w", 1}, Symbol{"height", "h", 1}};
+}
+
 void name(SolidStatement& statement, const Description& description) {
   statement.name = "rectangular prism";
   statement.other_names = {
@@ -49,15 +53,15 @@ void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, 
 }
 
 StatedSolid stated_rectangular_prism(const Description& description, const ShapeStatement*) {
-  const Symbol l{"length", "l", 1};
-  const Symbol w{"width", "w", 1};
-  const Symbol h{"height", "h", 1};
+  const std::array<Symbol, 3> edges = box_edges();
   SolidStatement statement;
   name(statement, description);
-  statement.measures = {measure(l, "length", "length"), measure(w, "width", "width"), measure(h, "height", "height")};
-  add_relations(statement, l, w, h);
-  statement.body = [l, w, h](const algebra::Bindings& bindings) {
-    return box_body({l, w, h, "length", "width", "height", true}, bindings);
+  for (const Symbol& edge : edges) {
+    statement.measures.push_back(measure(edge, edge.name, edge.name));
+  }
+  add_relations(statement, edges[0], edges[1], edges[2]);
+  statement.body = [edges](const algebra::Bindings& bindings) {
+    return box_body({edges[0], edges[1], edges[2], "length", "width", "height", true}, bindings);
   };
   return statement;
 }
@@ -65,15 +69,19 @@ StatedSolid stated_rectangular_prism(const Description& description, const Shape
 }  // namespace
 
 Kind rectangular_prism() {
+  Traits traits = upright_traits();
+  traits.box_edges = box_edges();
   return {
       "rectangular prism",
       {length_field("length", "length", "length"), length_field("width", "width", "width"),
        length_field("height", "height", "height")},
       false,
       &stated_rectangular_prism,
+      traits,
       example("rectangular prism",
               {{"length", length_entry("9 cm")}, {"width", length_entry("7 cm")}, {"height", length_entry("5 cm")}}),
-      {}};
+      {},
+      {Use::Box}};
 }
 
 }  // namespace fw::solids::kind

@@ -192,8 +192,10 @@ Kind regular_polyhedron() {
           {faces, length_field("edge", "edge", "edge")},
           false,
           &stated_regular_polyhedron,
+          {.is_all_alike = true},
           example_with(8, "7 cm"),
-          {example_with(4, "9 cm"), example_with(12, "4 cm"), example_with(20, "5 cm")}};
+          {example_with(4, "9 cm"), example_with(12, "4 cm"), example_with(20, "5 cm")},
+          {}};
 }
 
 }  // namespace fw::solids::kind

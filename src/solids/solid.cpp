@@ -132,6 +132,7 @@ Result<Solid, std::vector<Fault>> Solid::make(const Description& description, co
 
 const Description& Solid::description() const { return table_->description; }
 const SolidStatement& Solid::statement() const { return table_->statement; }
+const Traits& Solid::traits() const { return find_kind(description().kind)->traits; }
 Unit Solid::unit() const { return table_->unit; }
 const algebra::Bindings& Solid::values() const { return table_->values; }
 const units::WrittenQuantity* Solid::written(const Symbol& symbol) const {

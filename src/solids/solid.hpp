@@ -59,6 +59,7 @@ class Solid {
 
   [[nodiscard]] const Description& description() const;
   [[nodiscard]] const SolidStatement& statement() const;
+  [[nodiscard]] const Traits& traits() const;  ///< of its kind
   [[nodiscard]] const std::string& name() const { return statement().name; }
   [[nodiscard]] units::Unit unit() const;                 ///< the length unit of all its values
   [[nodiscard]] const algebra::Bindings& values() const;  ///< every measure, and S, L, B, V, P where they exist

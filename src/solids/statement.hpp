@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
@@ -89,6 +90,19 @@ struct ShapeStatement {
 };
 
 enum class FaceRole { Base, Lateral, Face };  ///< Face: of a solid where no face is singled out
+
+/// What a kind states of the build of all its solids. The rooms above go by this and count no faces, so that a new kind
+/// brings the mistakes and sentences that fit it. A test holds each trait to the geometry of every example.
+struct Traits {
+  bool has_base = false;              ///< the first face is a base, and those that stand on it are lateral faces
+  bool has_second_base = false;       ///< another base lies opposite, parallel to the first
+  bool bases_match = false;           ///< the two are congruent, as is each cut between them: V = B × h
+  bool sides_make_rectangle = false;  ///< side by side, the lateral faces make one rectangle round the base: L = P × h
+  bool has_apex = false;              ///< the lateral faces meet in one point: V = B × h ÷ 3
+  bool is_all_alike = false;          ///< all faces are congruent, and none is singled out
+  /// Length, width and height of a box that has a name for each.
+  std::optional<std::array<algebra::Symbol, 3>> box_edges = std::nullopt;
+};
 
 enum class MarkPlace { Edge, OnFace, Inside };
 /// A length with its label, at the place where a textbook writes it.

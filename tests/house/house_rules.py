@@ -75,6 +75,17 @@ STANDARD_NAMES = {
 IMGUI_FILES = SYSTEM_HEADERS["imgui"]
 KIND_KEYS = {"cube", "rectangular prism", "prism", "pyramid", "regular polyhedron"}
 KIND_WORDS = {"cube", "cuboid", "prism", "pyramid", "tetrahedron", "octahedron", "dodecahedron", "icosahedron"}
+# A kind told by other signs than its name, in code whose texts are left out: by how many bases it has, by a search
+# through the table of kinds (a lesson is read by all their names), by which fields it has.
+KIND_SIGNS = {
+    r"\b(?:\w+_)?(?:bases|ends|(?:base|end)_(?:faces|count))\b(?:(?:\.\w+)?\.size\(\)|\(\))?"
+    r"\s*(?:[=!]=|[<>]=?)\s*\d|"
+    r"\bFaceRole::Base\)\s*\.\s*(?:empty\(\)|size\(\)\s*(?:[=!]=|[<>]=?)\s*\d)|"
+    r"\bFaceRole::Base\s*\?\s*1|\bcount_if\([^;]*\bFaceRole::Base\b": "read the traits that its kind states",
+    r"^(?:(?!\bnamed_row\().)*\bkinds\(\)": "ask kind_for() or find_kind()",
+    r"\bfields\s*\.\s*(?:count|find)\s*\(\s*\)": "read the traits that its kind states",
+}
+FIELDS_OF_ONE_KIND = "length|width|lies"
 LINES_AT_MOST = 500
 ENTRIES_AT_MOST = 25
 COLUMNS_AT_MOST = 120
@@ -173,6 +184,9 @@ class HouseRules(unittest.TestCase):
                 words = re.findall(r"[A-Z]?[a-z]+", match.group())
                 if any(word.lower().rstrip("s") in KIND_WORDS for word in words):
                     wrong.append(f"{relative(path)}:{code.count(chr(10), 0, match.start()) + 1}: {match.group()}")
+            for pattern, instead in KIND_SIGNS.items():
+                wrong += [f"{hit}: {instead}" for hit in matches_in(path, pattern, code, re.MULTILINE)]
+            wrong += list(matches_in(path, rf'\bsolid(?:\(\))?, "(?:{FIELDS_OF_ONE_KIND})"'))
         self.none(wrong, "a kind of solid is known in src/solids/ alone; elsewhere read its statement")
 
     def test_files_are_short(self):

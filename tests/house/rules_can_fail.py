@@ -28,6 +28,12 @@ BREAKS = {
     "kinds_are_named_in_solids_alone": [
         ("src/reasoning/broken.cpp", 'const char* kind = "pyramid";\n'),
         ("src/nets/broken.cpp", "bool is_right_prism();\n"),
+        ("src/practice/broken.cpp", "void f() { if (figure.bases == 2) g(); }\n"),
+        ("src/practice/broken.cpp", "void f() { figure.bases += face.role == FaceRole::Base ? 1U : 0U; }\n"),
+        ("src/reasoning/broken.cpp", "bool f() { return faces_of_role(solid, FaceRole::Base).size() == 1; }\n"),
+        ("src/practice/broken.cpp", "void f() { for (const solids::Kind& kind : solids::kinds()) g(kind); }\n"),
+        ("src/lessons/broken.cpp", 'bool f() { return description.fields.count("lies") > 0; }\n'),
+        ("src/lessons/broken.cpp", 'auto f() { return edge_named(solid, "width"); }\n'),
     ],
     "files_are_short": [
         ("src/nets/broken.cpp", "// line\n" * 501),

@@ -96,9 +96,9 @@ def seen_from(room):
     return seen
 
 
-def matches_in(path, pattern, text=None):
+def matches_in(path, pattern, text=None, flags=0):
     """"file:line: what" for every match of `pattern`."""
     text = read(path) if text is None else text
-    for match in re.finditer(pattern, text):
+    for match in re.finditer(pattern, text, flags):
         line = text.count("\n", 0, match.start()) + 1
         yield f"{relative(path)}:{line}: {match.group().strip()}"

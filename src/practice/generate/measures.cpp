@@ -8,8 +8,6 @@ namespace {
 
 using lessons::Problem;
 
-bool has_lid(const Family& family) { return family.has_lid && family.key != "block"; }
-
 Labels labels_at(const Blueprint& blueprint, Labels usual) {
   // A label that is not needed, at the higher level only.
   return blueprint.level == 3 ? Labels::All : usual;
@@ -138,7 +136,7 @@ std::vector<ProblemType> measure_types() {
       {"lateral", "lateral area", 1, "add some faces", has_bases, lateral},
       {"volume", "volume", 1, "base times height", any, volume},
       {"base-area", "base area", 1, "one face", has_bases, base_area},
-      {"open", "open surface", 1, "leave faces out", has_lid, open},
+      {"open", "open surface", 1, "leave faces out", is_box, open},
       {"units", "volume from unlike units", 2, "convert", is_box, mixed_units},
       {"routes", "surface area in two ways", 2, "add faces", has_bases, two_routes},
   };

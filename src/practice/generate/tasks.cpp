@@ -15,7 +15,7 @@ namespace {
 using exact::Number;
 using lessons::Problem;
 
-bool has_spare_labels(const Family& family) { return family.key != "box" && family.key != "block"; }
+bool has_spare_labels(const Family& family) { return family.has_spare_labels; }
 
 std::optional<units::WrittenQuantity> quantity_of(const std::string& number, const units::Unit& unit) {
   const auto parsed = units::parse_quantity(number + " " + unit.ascii());

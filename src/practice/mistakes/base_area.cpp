@@ -8,12 +8,12 @@ namespace {
 using solids::FaceRole;
 
 void base_not_halved(const Figure& figure, Finds& finds) {
-  if (figure.bases > 0 && figure.faces[0].is_halved) {
+  if (figure.traits().has_base && figure.faces[0].is_halved) {
     finds.push_back({2 * figure.base(), {figure.faces[0].id}});
   }
 }
 void all_bases(const Figure& figure, Finds& finds) {
-  if (figure.bases > 1) {
+  if (figure.traits().has_second_base) {
     finds.push_back({figure.area_of(FaceRole::Base), {}});
   }
 }

@@ -65,7 +65,7 @@ void in_sight(const Figure& figure, Finds& finds) {
 }
 void end_left_out(const Figure& figure, Finds& finds) {
   for (const FigureFace* face : counted(figure, FaceRole::Base)) {
-    if (figure.bases == 2 && figure.question->asked == Asked::Surface) {
+    if (figure.traits().has_second_base && figure.question->asked == Asked::Surface) {
       finds.push_back({figure.truth - face->area, {face->id}});
     }
   }
@@ -76,29 +76,30 @@ void one_left_out(const Figure& figure, const std::vector<const FigureFace*>& fa
   }
 }
 void one_of_a_pair_left_out(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2 && is_paired(counted(figure, FaceRole::Lateral))) {
+  if (figure.traits().has_second_base && is_paired(counted(figure, FaceRole::Lateral))) {
     one_left_out(figure, counted(figure, FaceRole::Lateral), finds);
   }
   one_left_out(figure, counted(figure, FaceRole::Face), finds);
 }
 void side_left_out(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2 && !is_paired(counted(figure, FaceRole::Lateral))) {
+  if (figure.traits().sides_make_rectangle && !is_paired(counted(figure, FaceRole::Lateral))) {
     one_left_out(figure, counted(figure, FaceRole::Lateral), finds);
   }
 }
 void sides_only(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2) {
+  if (figure.traits().has_second_base) {
     finds.push_back({figure.area_of(FaceRole::Lateral), ids_of(figure.of_role(FaceRole::Lateral))});
   }
 }
 void ends_only(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2) {
+  if (figure.traits().has_second_base) {
     finds.push_back({figure.area_of(FaceRole::Base), ids_of(figure.of_role(FaceRole::Base))});
   }
 }
 void all_sides_alike(const Figure& figure, std::size_t least, std::size_t most, Finds& finds) {
   const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
-  if (figure.bases != 2 || sides.size() < least || sides.size() > most || !differ(sides)) {
+  const bool is_of_many = sides.size() >= least && sides.size() <= most;
+  if (!figure.traits().sides_make_rectangle || !is_of_many || !differ(sides)) {
     return;
   }
   for (const FigureFace* side : sides) {
@@ -112,7 +113,7 @@ void three_sides_alike(const Figure& figure, Finds& finds) { all_sides_alike(fig
 void end_and_sides_in_sight(const Figure& figure, Finds& finds) {
   const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
   const std::vector<const FigureFace*> ends = counted(figure, FaceRole::Base);
-  if (!is_closed_surface(figure) || figure.bases != 2 || is_paired(sides)) {
+  if (!is_closed_surface(figure) || !figure.traits().has_second_base || is_paired(sides)) {
     return;
   }
   for (std::size_t i = 0; i < sides.size(); ++i) {
@@ -123,19 +124,19 @@ void end_and_sides_in_sight(const Figure& figure, Finds& finds) {
 }
 
 void without_base(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1 && is_closed_surface(figure)) {
+  if (figure.traits().has_apex && is_closed_surface(figure)) {
     finds.push_back({figure.area_of(FaceRole::Lateral), ids_of(figure.of_role(FaceRole::Base))});
   }
 }
 void two_bases(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1 && is_closed_surface(figure)) {
+  if (figure.traits().has_apex && is_closed_surface(figure)) {
     finds.push_back({figure.truth + figure.base(), ids_of(figure.of_role(FaceRole::Base))});
   }
 }
 // The first, the first two ... lateral faces round the base, and the base where it counts.
 void too_few_triangles(const Figure& figure, Finds& finds) {
   const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
-  if (figure.bases != 1) {
+  if (!figure.traits().has_apex) {
     return;
   }
   const double rest = figure.truth - sum_of(sides);
@@ -157,7 +158,8 @@ bool has_open_twin(const Figure& figure, const FigureFace& face) {
 }
 void face_twice(const Figure& figure, Finds& finds) {
   for (const FigureFace* face : counted(figure)) {
-    if ((figure.bases != 1 || face->role != FaceRole::Base) && !has_open_twin(figure, *face)) {
+    const bool is_base_below_apex = figure.traits().has_apex && face->role == FaceRole::Base;
+    if (!is_base_below_apex && !has_open_twin(figure, *face)) {
       finds.push_back({figure.truth + face->area, {face->id}});
     }
   }
@@ -165,7 +167,8 @@ void face_twice(const Figure& figure, Finds& finds) {
 // Between two bases there are as many vertices as edges round them, which is the likelier mistake.
 void another_count(const Figure& figure, Finds& finds) {
   for (const std::string counted : {"faces", "edges", "vertices"}) {
-    const bool is_round_bases = counted == "vertices" && figure.question->asked == Asked::Edges && figure.bases == 2;
+    const bool is_round_bases =
+        counted == "vertices" && figure.question->asked == Asked::Edges && figure.traits().has_second_base;
     if (counted != figure.question->find && !is_round_bases) {
       finds.push_back({static_cast<double>(reasoning::count_of(figure.problem->solid, counted)), {}});
     }

@@ -33,13 +33,15 @@ bool has_sum(const Expression& expression) {
          std::any_of(expression.operands().begin(), expression.operands().end(), has_sum);
 }
 // The ends are trapezoids: their work has a sum in it.
-bool averages(const Figure& figure) { return figure.bases == 2 && has_sum(figure.face(figure.faces[0]).work); }
+bool averages(const Figure& figure) {
+  return figure.traits().bases_match && has_sum(figure.face(figure.faces[0]).work);
+}
 
-bool stands_between_halves(const Figure& figure) { return figure.bases == 2 && figure.faces[0].is_halved; }
+bool stands_between_halves(const Figure& figure) { return figure.traits().bases_match && figure.faces[0].is_halved; }
 
 void ends_not_halved(const Figure& figure, Finds& finds) {
   const Half ends = halved(figure, FaceRole::Base);
-  if (figure.bases == 2 && !averages(figure)) {
+  if (figure.traits().bases_match && !averages(figure)) {
     finds.push_back({ends.area > 0 ? figure.truth + ends.area : 0, ends.faces});
   }
 }
@@ -50,7 +52,7 @@ void volume_not_halved(const Figure& figure, Finds& finds) {
 }
 void pair_halved_again(const Figure& figure, Finds& finds) {
   const Half ends = halved(figure, FaceRole::Base);
-  if (figure.bases == 2 && ends.faces.size() == 2) {
+  if (figure.traits().bases_match && ends.faces.size() == figure.of_role(FaceRole::Base).size()) {
     finds.push_back({figure.truth - ends.area / 2, ends.faces});
   }
 }
@@ -100,7 +102,7 @@ void side_for_height_not_halved(const Figure& figure, Finds& finds) {
 
 void slopes_not_halved(const Figure& figure, Finds& finds) {
   const Half slopes = halved(figure, FaceRole::Lateral);
-  if (figure.bases == 1 && slopes.area > 0) {
+  if (figure.traits().has_apex && slopes.area > 0) {
     finds.push_back({figure.truth + slopes.area, slopes.faces});
   }
 }
@@ -122,12 +124,12 @@ void trapezoid(const Figure& figure, Finds& finds) {
 }
 
 void no_third(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1) {
+  if (figure.traits().has_apex) {
     finds.push_back({3 * figure.volume, {}});
   }
 }
 void half_for_third(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1) {
+  if (figure.traits().has_apex) {
     finds.push_back({1.5 * figure.volume, {}});
   }
 }

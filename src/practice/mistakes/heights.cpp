@@ -12,13 +12,14 @@ namespace {
 using solids::FaceLength;
 using solids::FaceRole;
 
+// The height of a lateral face, where it is not that of the solid.
 const FaceLength* slant_of(const Figure& figure, const FigureFace& face) {
   const std::vector<FaceLength>& lengths = figure.face(face).lengths;
   const auto slant = std::find_if(lengths.begin(), lengths.end(), [](const FaceLength& one) { return one.is_height; });
-  return figure.bases == 1 && face.role == FaceRole::Lateral && slant != lengths.end() ? &*slant : nullptr;
+  return face.role == FaceRole::Lateral && slant != lengths.end() ? &*slant : nullptr;
 }
 
-// The slant heights of a solid with an apex, each once.
+// The slant heights, each once.
 std::vector<double> slants_of(const Figure& figure) {
   std::vector<double> slants;
   std::vector<std::string> names;
@@ -88,7 +89,7 @@ void one_slant_for_all(const Figure& figure, Finds& finds) {
 std::vector<double> heights_in_base(const Figure& figure) {
   std::vector<double> heights;
   for (const FaceLength& length : figure.face(figure.faces[0]).lengths) {
-    if (figure.bases == 2 && length.is_height) {
+    if (figure.traits().bases_match && length.is_height) {
       heights.push_back(length.value.to_double());
     }
   }
@@ -114,7 +115,7 @@ void height_from_the_page(const Figure& figure, Finds& finds) {
 // The lateral face on a side times the height that the base has on that side.
 void lateral_face_as_base(const Figure& figure, Finds& finds) {
   const bool is_triangle = figure.face(figure.faces[0]).lengths.size() == 2;
-  if (figure.bases == 2 && figure.faces[0].is_halved && is_triangle) {
+  if (figure.traits().bases_match && figure.faces[0].is_halved && is_triangle) {
     finds.push_back({2 * figure.volume, {}});
   }
 }

@@ -11,17 +11,17 @@ namespace {
 using solids::FaceRole;
 
 void volume_instead(const Figure& figure, Finds& finds) {
-  if (!figure.is_all_alike()) {
+  if (!figure.traits().is_all_alike) {
     finds.push_back({figure.volume, {}});
   }
 }
 void surface_instead(const Figure& figure, Finds& finds) {
-  if (!figure.is_all_alike()) {
+  if (!figure.traits().is_all_alike) {
     finds.push_back({figure.closed, {}});
   }
 }
 void formulas_swapped(const Figure& figure, Finds& finds) {
-  if (figure.is_all_alike()) {
+  if (figure.traits().is_all_alike) {
     finds.push_back({figure.question->asked == Asked::Volume ? figure.closed : figure.volume, {}});
   }
 }
@@ -43,7 +43,7 @@ void one_face(const Figure& figure, Finds& finds) {
 }
 
 void doubled_base_times_height(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2) {
+  if (figure.traits().bases_match) {
     finds.push_back({2 * figure.volume, {}});
   }
 }
@@ -51,7 +51,7 @@ void doubled_base_times_height(const Figure& figure, Finds& finds) {
 void blended(const Figure& figure, Finds& finds) {
   const auto height = figure.value("height");
   const auto perimeter = figure.value("perimeter");
-  if (figure.bases != 2 || !height || !perimeter) {
+  if (!figure.traits().bases_match || !height || !perimeter) {
     return;
   }
   const double base = figure.base();

@@ -52,7 +52,7 @@ void added_to_edges(const Figure& figure, Finds& finds) {
   }
   const auto& volume = figure.problem->solid.statement().volume;
   if (find == "volume" && volume) {
-    if (figure.bases > 0) {
+    if (figure.traits().has_base) {
       if (!is_of_labels(figure.face(figure.faces[0]).work, values)) {
         return;
       }

@@ -37,7 +37,7 @@ void unlike_units(const Figure& figure, Finds& finds) {
     return;
   }
   const solids::SolidStatement& statement = figure.problem->solid.statement();
-  if (figure.bases > 0) {
+  if (figure.traits().has_base) {
     (*values)[solids::symbols::base_area().name] = algebra::rough_value(figure.face(figure.faces[0]).work, *values);
   }
   finds.push_back({statement.volume ? algebra::rough_value(statement.volume->right, *values) : 0, {}});

@@ -17,7 +17,7 @@ std::optional<double> known_surface(const Figure& figure) { return known(figure,
 
 bool asks_height(const Figure& figure) { return figure.question->find == "height"; }
 bool asks_slant(const Figure& figure) { return figure.question->find == "slant_height"; }
-bool asks_only_length(const Figure& figure) { return figure.is_all_alike() && figure.labels.empty(); }
+bool asks_only_length(const Figure& figure) { return figure.traits().is_all_alike && figure.labels.empty(); }
 
 void one_length_undone(const Figure& figure, Finds& finds) {
   const auto volume = known_volume(figure);
@@ -42,11 +42,11 @@ void divided_by_sum(const Figure& figure, Finds& finds) {
 struct Wrapped {
   double surface = 0, base = 0, perimeter = 0;
 };
-// A solid between two bases whose height is asked for, from its surface area.
+// The height is asked for, from the surface area of two bases and a rectangle round them.
 std::optional<Wrapped> wrapped(const Figure& figure) {
   const auto surface = known_surface(figure);
   const auto perimeter = figure.value("perimeter");
-  const bool fits = figure.bases == 2 && asks_height(figure) && surface && perimeter;
+  const bool fits = figure.traits().sides_make_rectangle && asks_height(figure) && surface && perimeter;
   return fits ? std::optional(Wrapped{*surface, figure.base(), *perimeter}) : std::nullopt;
 }
 void ends_not_taken_off(const Figure& figure, Finds& finds) {
@@ -97,24 +97,24 @@ void no_third_root(const Figure& figure, Finds& finds) {
 }
 
 void third_not_undone(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1 && asks_height(figure) && known_volume(figure)) {
+  if (figure.traits().has_apex && asks_height(figure) && known_volume(figure)) {
     finds.push_back({figure.truth / 3, {}});
   }
 }
 void third_done_again(const Figure& figure, Finds& finds) {
-  if (figure.bases == 1 && asks_height(figure) && known_volume(figure)) {
+  if (figure.traits().has_apex && asks_height(figure) && known_volume(figure)) {
     finds.push_back({figure.truth / 9, {}});
   }
 }
 void half_not_undone(const Figure& figure, Finds& finds) {
-  if (figure.bases == 2 && figure.faces[0].is_halved && known_volume(figure)) {
+  if (figure.traits().bases_match && figure.faces[0].is_halved && known_volume(figure)) {
     finds.push_back({figure.truth / 2, {}});
   }
 }
 void slant_from_surface(const Figure& figure, Finds& finds) {
   const auto surface = known_surface(figure);
   const auto perimeter = figure.value("perimeter");
-  if (figure.bases == 1 && asks_slant(figure) && surface && perimeter) {
+  if (figure.traits().has_apex && asks_slant(figure) && surface && perimeter) {
     finds.push_back({4 * (*surface - figure.base()) / *perimeter, {}});
     finds.push_back({2 * *surface / *perimeter, {}});
   }

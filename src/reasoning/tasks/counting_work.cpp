@@ -78,13 +78,13 @@ std::optional<std::size_t> faces_at_each_vertex(const geometry::Polyhedron& poly
 
 void count_faces(CountSheet& sheet) {
   const Solid& solid = sheet.solid();
-  const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
-  const std::size_t sides = faces_of_role(solid, FaceRole::Lateral).size();
   const std::size_t all = solid.faces().size();
-  if (bases == 0) {
+  if (!solid.traits().has_base) {
     sheet.line(StepKind::Count, "Touch each flat part once, and number it as you go.", "faces", {}, all);
     return;
   }
+  const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
+  const std::size_t sides = faces_of_role(solid, FaceRole::Lateral).size();
   sheet.steps().say(StepKind::Name, counted(sized(bases), "base") + " to begin with.");
   sheet.light(faces_of_role(solid, FaceRole::Base));
   const SupplyNumber ends = sheet.number(bases, "the bases");
@@ -168,12 +168,11 @@ void tell_shapes(CountSheet& sheet) {
     parts.push_back(counted(sized(count), shape));
   }
   sheet.steps().say(StepKind::Name, "Its faces are " + joined_with_and(parts) + ".");
-  const std::size_t bases = faces_of_role(sheet.solid(), FaceRole::Base).size();
-  if (bases > 0) {
+  if (sheet.solid().traits().has_apex) {
     sheet.steps().say(StepKind::Name,
-                      bases == 1
-                          ? "The lateral faces meet in one point over the base, which gives the first word of the name."
-                          : "Two faces are alike and parallel: these bases give the first word of the name.");
+                      "The lateral faces meet in one point over the base, which gives the first word of the name.");
+  } else if (sheet.solid().traits().bases_match) {
+    sheet.steps().say(StepKind::Name, "Two faces are alike and parallel: these bases give the first word of the name.");
   }
 }
 

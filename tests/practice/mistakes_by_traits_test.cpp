@@ -1,0 +1,65 @@
+#include <gtest/gtest.h>
+
+#include <map>
+#include <set>
+
+#include "practice/signatures.hpp"
+#include "solids/catalog.hpp"
+
+// Which mistakes can be made with a solid hangs on what its kind states, and on nothing else that tells kinds apart.
+namespace fw::practice::mistakes_by_traits_test {
+namespace {
+
+using solids::Traits;
+
+std::set<std::string> mistakes_with(const solids::Description& description, const std::string& find) {
+  const lessons::Problem problem{"", "", description, {}, {find}, std::nullopt, *solids::Solid::make(description)};
+  const Question question = *question_of(problem);
+  std::set<std::string> ids;
+  for (const WrongNumber& one : all_wrong_numbers(figure_of(problem, question))) {
+    ids.insert(one.signature->id);
+  }
+  return ids;
+}
+
+struct Row {
+  const char* find;
+  std::vector<std::string> ids;
+  bool Traits::*trait;
+};
+const std::vector<Row>& rows() {
+  static const std::vector<Row> table{
+      {"surface_area", {"B2", "B4", "B5"}, &Traits::has_second_base},
+      {"surface_area", {"A8"}, &Traits::bases_match},
+      {"surface_area", {"B10", "B11", "B12", "C6"}, &Traits::has_apex},
+      {"surface_area", {"A3"}, &Traits::is_all_alike},
+      {"volume", {"A7"}, &Traits::bases_match},
+      {"volume", {"E3"}, &Traits::has_base},
+      {"volume", {"F1", "F2", "D2"}, &Traits::has_apex},
+      {"volume", {"A3"}, &Traits::is_all_alike},
+      {"edges", {"B17"}, &Traits::has_base},
+  };
+  return table;
+}
+
+TEST(Mistakes, GoByTheTraitsThatAKindStates) {
+  std::map<std::size_t, std::set<bool>> seen;
+  for (const solids::Description& description : solids::shelf()) {
+    const Traits& traits = solids::find_kind(description.kind)->traits;
+    for (std::size_t i = 0; i < rows().size(); ++i) {
+      const Row& row = rows()[i];
+      const std::set<std::string> found = mistakes_with(description, row.find);
+      seen[i].insert(traits.*row.trait);
+      for (const std::string& id : row.ids) {
+        EXPECT_EQ(found.count(id) != 0, traits.*row.trait)
+            << id << " of " << row.find << " with a " << solids::Solid::make(description)->name();
+      }
+    }
+  }
+  for (const auto& [row, both] : seen) {
+    EXPECT_EQ(both.size(), 2U) << "row " << row << " sees no solid without its trait, or none with it";
+  }
+}
+
+}  // namespace
+}  // namespace fw::practice::mistakes_by_traits_test
