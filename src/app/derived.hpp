@@ -36,7 +36,7 @@ struct Derived {
   std::optional<practice::NetQuestion> question;  ///< of an item that lies there as a net
   std::optional<CutoutBench> cutouts;             ///< in the place of the solid
   std::optional<solids::Solid> claimed;           ///< the solid with one label more, where one is claimed
-  std::optional<Worked> worked;                   ///< while it is worked out, and of an item with a number
+  std::optional<WorkedProblem> worked;            ///< while it is worked out, and of an item with a number
   std::vector<EditableMeasure> measures;
   std::vector<units::Unit> units;
   std::vector<FaceId> open;  ///< faces that do not count

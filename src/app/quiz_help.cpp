@@ -113,7 +113,7 @@ std::string answer_text(const QuizItem& item) {
   return explanation ? explanation->answer : "";
 }
 
-std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces) {
+std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>& faces) {
   constexpr double alike_enough = 0.5;  // a step that speaks of all faces tells nothing about one of them
   double best = 0;
   std::optional<std::size_t> found;

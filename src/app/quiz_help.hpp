@@ -36,6 +36,6 @@ struct NameChoice {
 
 /// The step of a worked solution that a wrong answer points to: the first line that speaks of those faces and of few
 /// others; where none does the last relation, or else the first line. Requires: there is a step.
-[[nodiscard]] std::size_t failing_step(const Worked& worked, const std::vector<FaceId>& faces);
+[[nodiscard]] std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>& faces);
 
 }  // namespace fw::app

@@ -5,15 +5,14 @@
 #include <string>
 #include <vector>
 
-#include "reasoning/supply.hpp"
+#include "reasoning/worked_problem.hpp"
 
 namespace fw::app {
 
 /// Which steps are gaps.
 enum class Fade { None, ThisStep, All };
 
-/// By which way an area is worked out.
-enum class RouteChoice { Formula, Faces, Both };
+using reasoning::RouteChoice;
 
 /// What was typed into the gap of a step, or that its number was shown.
 struct FilledBlank {

@@ -290,4 +290,14 @@ std::vector<reasoning::Step> net_steps(const Problem& problem) {
   return steps;
 }
 
+reasoning::WorkedProblem worked_net(const Problem& problem) {
+  reasoning::WorkedProblem worked;
+  worked.askable = reasoning::askable_measures(problem.solid);
+  worked.title = "net";
+  worked.solid = problem.solid;
+  worked.parts = {{"", net_steps(problem), {}, {}, 0, false}};
+  worked.count = worked.parts.front().steps.size();
+  return worked;
+}
+
 }  // namespace fw::practice

@@ -9,7 +9,7 @@
 #include "practice/diagnosis.hpp"
 #include "practice/net_reason.hpp"
 #include "practice/seed.hpp"
-#include "reasoning/step.hpp"
+#include "reasoning/worked_problem.hpp"
 
 namespace fw::practice {
 
@@ -54,5 +54,7 @@ struct NetChoice {
 
 /// Why the right answer is right: one step a choice; for "name" the sentence that names the solid.
 [[nodiscard]] std::vector<reasoning::Step> net_steps(const lessons::Problem& problem);
+/// The same for going through it step by step.
+[[nodiscard]] reasoning::WorkedProblem worked_net(const lessons::Problem& problem);
 
 }  // namespace fw::practice

@@ -60,8 +60,7 @@ void convert_givens(Worksheet& sheet, const std::vector<Symbol>& used) {
     step.outcome = Outcome{value, unit};
     step.marks = sheet.marks_of({measure});
     step.faces = sheet.faces_of(measure);
-    Source source{Source::Kind::EarlierStep, "worked out in step " + std::to_string(index + 1), std::nullopt, index,
-                  step.faces};
+    Source source{Source::Kind::EarlierStep, worked_out_in(index), std::nullopt, index, step.faces};
     sheet.set_numeral(measure, sheet.sourced_numeral(value, measure.dimension, std::move(source)));
   }
 }

@@ -9,34 +9,99 @@
 namespace fw::reasoning {
 namespace {
 
-Explanation without_steps(const lessons::Problem& problem, const std::string& find) {
-  return {find, Worksheet(problem.solid).finished(find, find, {}), std::nullopt, std::nullopt, ""};
+/// The solid by its name, for what is not worked out of its measures.
+Solution name_alone(const lessons::Problem& problem, const std::string& asked, const std::string& title) {
+  Worksheet sheet(problem.solid);
+  sheet.say(StepKind::Name, name_sentence(problem.solid));
+  return std::move(sheet).finished(asked, title, {});
 }
 
-// What is told by looking at the solid: nothing to work out of its measures.
+/// What is told by looking at the solid: nothing to work out of its measures.
 Explanation looked_at(const lessons::Problem& problem, const std::string& find) {
-  Explanation explanation = without_steps(problem, find);
-  explanation.task = looking_work(problem.solid, find);
-  explanation.answer = explanation.task->answer;
-  return explanation;
+  TaskWork look = looking_work(problem.solid, find);
+  std::string answer = look.answer;
+  return {find, Worksheet(problem.solid).finished(find, find, {}), {}, std::move(look), std::move(answer), {}};
 }
 
-// A task with the measure that it rests on. Where no formula leads to this measure, the task tells its value.
+/// A task with the measure that it rests on. Where no formula leads to this measure, the task tells its value.
 Explanation task_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
   TaskWork task = *task_work(problem, options.places, find);
   auto solution = worked_solution(problem.solid, task.measure, options);
-  Explanation explanation = without_steps(problem, task.task == "copy" ? find : task.task);
-  if (!task.measure.empty() && solution) {
-    explanation.solution = std::move(solution).value();
-  } else {
-    Worksheet sheet(problem.solid);
-    sheet.say(StepKind::Name, name_sentence(problem.solid));
-    explanation.solution.steps = std::move(sheet.steps());
-  }
-  explanation.answer = task.answer;
-  explanation.task = std::move(task);
+  const std::string key = task.task == "copy" ? find : task.task;
+  const bool is_worked = !task.measure.empty() && solution;
+  std::string answer = task.answer;
+  return {key,
+          is_worked ? std::move(solution).value() : name_alone(problem, key, key),
+          {},
+          std::move(task),
+          std::move(answer),
+          {}};
+}
+
+Explanation with_count(Explanation explanation, SupplyWork packs) {
+  explanation.answer = packs.answer ? packs.answer->text : explanation.answer;
+  explanation.packs = std::move(packs);
   return explanation;
 }
+
+Explanation amount_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
+  SupplyWork packs = *supply_work(problem, options.places);
+  const std::string amount = amount_text(packs.amount, options.places);
+  Explanation explanation{find, name_alone(problem, find, packs.title), {}, {}, amount, {}};
+  return with_count(std::move(explanation), std::move(packs));
+}
+
+Result<Explanation, std::string> measure_explained(const lessons::Problem& problem, const std::string& find,
+                                                   const SolutionOptions& options) {
+  auto solution = worked_solution(problem.solid, find, options);
+  if (!solution) {
+    return failure(solution.error());
+  }
+  Explanation explanation{find, std::move(solution).value(), {}, {}, "", {}};
+  explanation.answer = explanation.solution.answer.text;
+  auto packs = problem.supply && problem.supply->measure == find ? supply_work(problem, options.places) : std::nullopt;
+  return packs ? with_count(std::move(explanation), std::move(*packs)) : std::move(explanation);
+}
+
+/// Parts one after another, those without steps left out.
+class Parts {
+ public:
+  void add(std::string title, std::vector<Step> steps, std::vector<Source> sources = {},
+           algebra::Bindings values = {}) {
+    if (steps.empty()) {
+      return;
+    }
+    const std::size_t first = count_;
+    count_ += steps.size();
+    parts_.push_back({std::move(title), std::move(steps), std::move(sources), std::move(values), first, false});
+  }
+
+  void add_solution(std::string title, const Solution& solution) {
+    std::vector<Source> sources = solution.sources;
+    for (Source& source : sources) {
+      source.sentence = source.step ? worked_out_in(count_ + *source.step) : source.sentence;
+    }
+    add(std::move(title), solution.steps, std::move(sources), solution.values);
+  }
+
+  /// Those of the steps from `begin` up to `end`; numbers from other steps come without their step.
+  void add_some(std::string title, const std::vector<Step>& steps, std::size_t begin, std::size_t end,
+                std::vector<Source> sources) {
+    for (Source& source : sources) {
+      const bool is_inside = source.step && *source.step >= begin && *source.step < end;
+      source.step = is_inside ? std::optional(*source.step - begin) : std::nullopt;
+    }
+    const auto at = [&](std::size_t step) { return steps.begin() + static_cast<std::ptrdiff_t>(step); };
+    add(std::move(title), {at(begin), at(end)}, std::move(sources));
+  }
+
+  [[nodiscard]] WorkPart& last() { return parts_.back(); }
+  [[nodiscard]] std::vector<WorkPart> done() && { return std::move(parts_); }
+
+ private:
+  std::vector<WorkPart> parts_;
+  std::size_t count_ = 0;
+};
 
 std::string indented(const std::string& text, std::size_t by) {
   std::string result;
@@ -51,27 +116,43 @@ std::string indented(const std::string& text, std::size_t by) {
 
 }  // namespace
 
+std::vector<WorkPart> parts_of(const Explanation& explanation) {
+  const std::optional<TaskWork>& task = explanation.task;
+  const std::optional<SupplyWork>& packs = explanation.packs;
+  Parts parts;
+  if (packs) {
+    Step decision;
+    decision.kind = StepKind::Ask;
+    decision.reason = packs->decision.sentence;
+    parts.add("", {decision});
+  }
+  if (task) {
+    parts.add_some("", task->steps, 0, task->lead, task->sources);
+  }
+  parts.add_solution(explanation.by_faces ? "by formula" : "", explanation.solution);
+  if (explanation.by_faces) {
+    parts.add_solution("face by face", *explanation.by_faces);
+    parts.last().is_other_way = true;
+  }
+  if (task) {
+    parts.add_some(task->measure.empty() ? "" : task->title, task->steps, task->lead, task->steps.size(),
+                   task->sources);
+  }
+  if (packs) {
+    const bool is_measure = !explanation.solution.values.empty();
+    if (packs->amount_step && !is_measure) {
+      parts.add_some("", {*packs->amount_step}, 0, 1, packs->sources);
+    }
+    parts.add("then the count", packs->steps, packs->sources);
+  }
+  return std::move(parts).done();
+}
+
 std::vector<Step> all_steps(const Explanation& explanation) {
-  std::vector<Step> steps = explanation.solution.steps;
-  if (explanation.task) {
-    const std::vector<Step>& task = explanation.task->steps;
-    const auto measured = task.begin() + static_cast<std::ptrdiff_t>(explanation.task->lead);
-    steps.insert(steps.end(), measured, task.end());
-    steps.insert(steps.begin(), task.begin(), measured);
+  std::vector<Step> steps;
+  for (const WorkPart& part : parts_of(explanation)) {
+    steps.insert(steps.end(), part.steps.begin(), part.steps.end());
   }
-  if (!explanation.packs) {
-    return steps;
-  }
-  const SupplyWork& packs = *explanation.packs;
-  Step decision;
-  decision.kind = StepKind::Ask;
-  decision.reason = packs.decision.sentence;
-  steps.insert(steps.begin(), decision);
-  const bool is_no_measure = explanation.solution.values.empty();
-  if (packs.amount_step && is_no_measure) {
-    steps.push_back(*packs.amount_step);
-  }
-  steps.insert(steps.end(), packs.steps.begin(), packs.steps.end());
   return steps;
 }
 
@@ -93,52 +174,57 @@ std::string steps_text(const std::vector<Step>& steps) {
   return text;
 }
 
-Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
-                                                        const SolutionOptions& options) {
-  SolutionOptions with_open = options;
-  with_open.open = lessons::open_faces(problem);
-  const std::optional<SupplyWork> packs = supply_work(problem, options.places);
-  std::vector<Explanation> all;
-  bool packs_told = false;
+std::vector<Ask> asks_of(const lessons::Problem& problem) {
+  std::vector<Ask> asks;
   const std::string task = task_of(problem);
   if (task == "count" || task == "claim" || task == "lengths") {
-    all.push_back(task_explained(problem, task, with_open));
+    asks.push_back({Ask::Kind::Task, task});
   }
+  const bool is_all_task = task == "mistake" || task == "interval" || problem.scale;
   for (const std::string& find : problem.find) {
-    const bool is_task = task == "mistake" || task == "interval" || problem.scale || find == task;
-    if (is_task) {
-      all.push_back(task_explained(problem, find, with_open));
-      continue;
-    }
-    if (is_looked_at(find)) {
-      all.push_back(looked_at(problem, find));
-      continue;
-    }
-    with_open.unit = options.unit ? options.unit : problem.unit;
-    auto solution = worked_solution(problem.solid, find, with_open);
-    if (!solution) {
-      return failure(solution.error());
-    }
-    Explanation explanation{find, std::move(solution).value(), std::nullopt, std::nullopt, ""};
-    explanation.answer = explanation.solution.answer.text;
-    if (packs && problem.supply->measure == find) {
-      explanation.packs = packs;
-      packs_told = true;
-    }
-    all.push_back(std::move(explanation));
+    asks.push_back({is_all_task || find == task ? Ask::Kind::Task
+                    : is_looked_at(find)        ? Ask::Kind::Look
+                                                : Ask::Kind::Measure,
+                    find});
   }
   const bool is_judged_only = problem.supply && task == "purpose" && !problem.supply->each;
-  if (packs && !packs_told &&
-      !is_judged_only) {  // an amount that is no measure of the solid, as all its edges together
-    Worksheet sheet(problem.solid);
-    sheet.say(StepKind::Name, name_sentence(problem.solid));
-    all.push_back({problem.supply->measure, std::move(sheet).finished(problem.supply->measure, packs->title, {}), packs,
-                   std::nullopt, amount_text(packs->amount, options.places)});
+  const bool has_measure = std::any_of(asks.begin(), asks.end(), [&](const Ask& ask) {
+    return ask.kind == Ask::Kind::Measure && problem.supply && problem.supply->measure == ask.find;
+  });
+  const bool is_packed = problem.supply && problem.supply->box;
+  if (problem.supply && !has_measure && !is_packed && !is_judged_only) {
+    asks.push_back({Ask::Kind::Amount, problem.supply->measure});
   }
-  for (Explanation& one : all) {
-    if (one.packs && one.packs->answer) {
-      one.answer = one.packs->answer->text;
+  return asks;
+}
+
+Result<Explanation, std::string> explained_ask(const lessons::Problem& problem, const Ask& ask,
+                                               const SolutionOptions& options) {
+  SolutionOptions with_open = options;
+  with_open.open = lessons::open_faces(problem);
+  switch (ask.kind) {
+    case Ask::Kind::Task:
+      return task_explained(problem, ask.find, with_open);
+    case Ask::Kind::Look:
+      return looked_at(problem, ask.find);
+    case Ask::Kind::Amount:
+      return amount_explained(problem, ask.find, with_open);
+    case Ask::Kind::Measure:
+      break;
+  }
+  with_open.unit = options.unit ? options.unit : problem.unit;
+  return measure_explained(problem, ask.find, with_open);
+}
+
+Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
+                                                        const SolutionOptions& options) {
+  std::vector<Explanation> all;
+  for (const Ask& ask : asks_of(problem)) {
+    auto one = explained_ask(problem, ask, options);
+    if (!one) {
+      return failure(one.error());
     }
+    all.push_back(std::move(one).value());
   }
   return all;
 }

@@ -22,6 +22,11 @@ struct Source {
   std::vector<FaceId> faces;           ///< the faces that it belongs to
 };
 
+/// "worked out in step 4"; `step` counts from 0.
+[[nodiscard]] inline std::string worked_out_in(std::size_t step) {
+  return "worked out in step " + std::to_string(step + 1);
+}
+
 enum class StepKind {
   Ask,          ///< what is asked: a cover, a filling or an edge, and its unit
   Name,         ///< the solid and its number of faces

@@ -101,7 +101,7 @@ void Worksheet::note_new_numerals(const Equation& equation, std::size_t step) {
     Source source;
     source.kind = Source::Kind::EarlierStep;
     source.step = step;
-    source.sentence = "worked out in step " + std::to_string(step + 1);
+    source.sentence = worked_out_in(step);
     source.faces = steps_[step].faces;
     source_of_[symbol.name] = sources_.size();
     sources_.push_back(std::move(source));

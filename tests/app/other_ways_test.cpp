@@ -23,7 +23,7 @@ Model working_on(std::size_t problem) {
 TEST(OtherWays, EachIsWorkedOutToItsAnswer) {
   const auto lesson = market();
   for (std::size_t i = 0; i < lesson->problems.size(); ++i) {
-    const Worked worked = worked_for(working_on(i).state);
+    const WorkedProblem worked = worked_for(working_on(i).state);
     ASSERT_TRUE(worked.task.has_value() || lesson->problems[i].unit) << lesson->problems[i].id;
     ASSERT_GT(worked.count, 1U) << lesson->problems[i].id;
     EXPECT_TRUE(worked.missing.empty()) << worked.missing;

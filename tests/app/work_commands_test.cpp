@@ -22,7 +22,7 @@ Model working(const std::string& problem, const std::vector<Command>& commands =
 const Work& work(const Model& model) { return model.state.desk().work; }
 
 /// The first step from `from` on that can have a gap.
-std::size_t step_with_number(const Worked& worked, std::size_t from = 0) {
+std::size_t step_with_number(const WorkedProblem& worked, std::size_t from = 0) {
   for (std::size_t i = from; i < worked.count; ++i) {
     if (worked.step(i).outcome && worked.step(i).line && worked.step(i).outcome->unit) {
       return i;
@@ -100,7 +100,7 @@ TEST(WorkSteps, UndoTakesThemBackOneByOne) {
 TEST(WorkSteps, EveryDemoProblemHasSomeOrSaysWhyNot) {
   const Model demo = demo_model();
   for (const lessons::Problem& problem : demo.state.lesson->problems) {
-    const Worked worked = worked_for(working(problem.id).state);
+    const WorkedProblem worked = worked_for(working(problem.id).state);
     EXPECT_TRUE(worked.count > 0 || !worked.missing.empty()) << problem.id;
     EXPECT_THAT(worked.missing, IsEmpty()) << problem.id;
   }
@@ -110,7 +110,7 @@ TEST(WorkSteps, NoneSpeaksOfAFaceOrALengthThatTheSolidDoesNotHave) {
   const Model demo = demo_model();
   for (const lessons::Problem& problem : demo.state.lesson->problems) {
     Model model = working(problem.id, {LastStep{}});
-    const Worked worked = worked_for(model.state);
+    const WorkedProblem worked = worked_for(model.state);
     for (std::size_t i = 0; i < worked.count; ++i) {
       model = after(std::move(model), {SelectStep{i}});
       const Lit told = lit(model, worked);
@@ -126,7 +126,7 @@ TEST(WorkSteps, NoneSpeaksOfAFaceOrALengthThatTheSolidDoesNotHave) {
 
 TEST(Gap, TakesTheRightNumberWithItsUnitAndNothingElse) {
   Model model = working("shade");
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   const std::size_t step = step_with_number(worked);
   model = after(std::move(model), forward(step + 1));
   model = after(std::move(model), {SetFade{Fade::ThisStep}});
@@ -154,7 +154,7 @@ TEST(Gap, TakesTheRightNumberWithItsUnitAndNothingElse) {
 
 TEST(Gap, IsShownByTheRemoteBeforeTheNextStepComes) {
   Model model = working("shade", {SetFade{Fade::All}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   const std::size_t step = step_with_number(worked);
   while (work(model).reached <= step) {
     model = after(std::move(model), {StepWork{1}});
@@ -170,7 +170,7 @@ TEST(Gap, IsShownByTheRemoteBeforeTheNextStepComes) {
 
 TEST(Gap, OfAnEarlierStepIsKeptShutInLaterLines) {
   Model model = working("shade", {SetFade{Fade::All}, ShowSteps{true}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   for (std::size_t i = 0; i < worked.count; ++i) {
     if (!worked.step(i).line) {
       continue;
@@ -185,7 +185,7 @@ TEST(Gap, OfAnEarlierStepIsKeptShutInLaterLines) {
 
 TEST(Gap, InOneStepStaysThereWhenTheNextOneComes) {
   Model model = working("shade");
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   const std::size_t step = step_with_number(worked);
   model = after(std::move(model), forward(step + 1));
   model = after(std::move(model), {SetFade{Fade::ThisStep}, ShowSteps{true}});
@@ -198,7 +198,7 @@ TEST(Gap, CanStandInAnyStepOfAnyDemoProblem) {
   const Model demo = demo_model();
   for (const lessons::Problem& problem : demo.state.lesson->problems) {
     Model model = working(problem.id, {ShowSteps{true}});
-    const Worked worked = worked_for(model.state);
+    const WorkedProblem worked = worked_for(model.state);
     for (std::size_t i = 0; i < worked.count; ++i) {
       model = after(std::move(model), {SelectStep{i}, SetFade{Fade::ThisStep}});
       ASSERT_TRUE(is_blank(work(model), worked, i)) << problem.id << i;
@@ -213,7 +213,7 @@ TEST(Gap, CanStandInAnyStepOfAnyDemoProblem) {
 
 TEST(Gap, OfASumTakesTheWholeSide) {
   Model model = working("shade", {ShowSteps{true}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   std::size_t step = 0;
   while (!worked.step(step).line || algebra::plain_text(*worked.step(step).line) != "S = B + L") {
     ++step;
@@ -226,7 +226,7 @@ TEST(Gap, OfASumTakesTheWholeSide) {
 
 TEST(Gap, OfAnEarlierStepIsKeptOutOfLaterReasons) {
   Model model = working("shade", {SetFade{Fade::All}, ShowSteps{true}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   std::size_t answer = worked.count - 1;
   while (worked.step(answer).reason.find("360") == std::string::npos) {
     --answer;
@@ -236,7 +236,7 @@ TEST(Gap, OfAnEarlierStepIsKeptOutOfLaterReasons) {
 
 TEST(Route, BothGiveTheSameAndAreCompared) {
   Model model = working("shade", {SetRoute{RouteChoice::Both}, LastStep{}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   ASSERT_EQ(worked.parts.size(), 2U);
   EXPECT_EQ(worked.parts[1].first, worked.parts[0].steps.size());
   EXPECT_THAT(worked.comparison, HasSubstr("360 cm²")) << "10 · 10 + 4 · 10 · 13 ÷ 2, worked by hand";
@@ -248,7 +248,7 @@ TEST(Route, BothGiveTheSameAndAreCompared) {
 TEST(AskFor, MakesAnotherMeasureTheUnknown) {
   Model model = working("shade", {StepWork{1}, AskFor{"volume", std::nullopt}});
   EXPECT_EQ(work(model).reached, 0U);
-  Worked worked = worked_for(model.state);
+  WorkedProblem worked = worked_for(model.state);
   EXPECT_EQ(worked.asked, "volume");
   // A height of 12 from 13 and half of 10; 10 · 10 · 12 ÷ 3 = 400, worked by hand.
   EXPECT_EQ(worked.parts.front().steps.back().kind == reasoning::StepKind::Check ||
@@ -265,7 +265,7 @@ TEST(AskFor, MakesAnotherMeasureTheUnknown) {
 
 TEST(AskFor, SaysWhatIsMissingAndOffersWhatCouldBeGiven) {
   Model model = working("shade", {AskFor{"slant_height", std::nullopt}});
-  Worked worked = worked_for(model.state);
+  WorkedProblem worked = worked_for(model.state);
   EXPECT_THAT(worked.missing, testing::Not(IsEmpty()));
   EXPECT_EQ(worked.count, 0U);
   ASSERT_THAT(worked.offered, testing::Not(IsEmpty()));
@@ -318,7 +318,7 @@ TEST(Decision, IsShownByTheRemote) {
 TEST(WordProblem, EndsWithItsCount) {
   // Two triangles 8 by 3 and rectangles 7 by 8, 5 and 5: 24 + 126 = 150; 150 ÷ 45 is more than 3: worked by hand.
   const Model model = working("tent", {ShowSteps{true}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   ASSERT_GE(worked.parts.size(), 2U);
   const std::vector<reasoning::Step>& count = worked.parts.back().steps;
   EXPECT_TRUE(std::any_of(count.begin(), count.end(), [](const reasoning::Step& step) {
@@ -328,7 +328,7 @@ TEST(WordProblem, EndsWithItsCount) {
 
 TEST(WordProblem, FacesThatDoNotCountAreSwitchedOff) {
   const Model model = working("counter", {ShowSteps{true}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   ASSERT_EQ(worked.open.size(), 1U);
   EXPECT_EQ(lit(model, worked).open, worked.open);
   // 12 by 5 and 5 by 6 twice over, and four high round 46, less the bottom 90: 90 + 184 = 274, worked by hand.
@@ -351,7 +351,7 @@ TEST(Counting, PassesOverFacesThatDoNotCount) {
 
 TEST(Origin, EveryNumberOfALineSaysWhereItComesFrom) {
   Model model = working("shade", {LastStep{}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   std::size_t asked = 0;
   for (std::size_t i = 0; i < worked.count; ++i) {
     model = after(std::move(model), {SelectStep{i}});

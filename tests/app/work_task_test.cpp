@@ -23,7 +23,7 @@ void reach(ProgramDriver& program, std::size_t steps) {
 }
 
 /// The last step of work that a gap can be put into; the answer after it only says the same again.
-std::size_t last_gap(const Worked& worked) {
+std::size_t last_gap(const WorkedProblem& worked) {
   std::size_t found = 0;
   for (std::size_t i = 0; i < worked.parts.front().steps.size(); ++i) {
     const reasoning::Step& step = worked.step(i);
@@ -86,7 +86,7 @@ TEST(WorkTask, ThePresentStepIsInViewSlow) {
 
 TEST(WorkTask, AStudentFillsAGap) {
   ProgramDriver program(working("shade"), 1280, 720);
-  const Worked worked = worked_for(program.state());
+  const WorkedProblem worked = worked_for(program.state());
   const std::size_t step = last_gap(worked);
   reach(program, step + 1);
   program.user().press(Key::G);
@@ -117,7 +117,7 @@ TEST(WorkTask, TheTeacherPutsGapsIntoAllStepsAndShowsOne) {
   program.user().click(ids::work_fade.at(2));
   EXPECT_EQ(work(program).fade, Fade::All);
   program.user().click(ids::work_tabs.at(0));
-  const Worked worked = worked_for(program.state());
+  const WorkedProblem worked = worked_for(program.state());
   const std::size_t step = last_gap(worked);
   reach(program, step + 1);
   ASSERT_TRUE(is_blank(work(program), worked, step));
@@ -154,7 +154,7 @@ TEST(WorkTask, WhatIsMissingIsSaidAndCanBeGiven) {
 
 TEST(WorkTask, AskWhereANumberComesFromByPointerAndByKey) {
   ProgramDriver program(working("shade", {LastStep{}}), 1280, 720);
-  const Worked worked = worked_for(program.state());
+  const WorkedProblem worked = worked_for(program.state());
   while (!worked.step(work(program).present).line || sources_in(*worked.step(work(program).present).line).empty()) {
     program.user().press(Key::PageUp);
   }
@@ -173,7 +173,7 @@ TEST(WorkTask, AskWhereANumberComesFromByPointerAndByKey) {
 TEST(WorkTask, NumbersOnTheScreenStandInTheOrderThatTheKeyStepsThrough) {
   for (const char* problem : {"shade", "tent", "wax", "star-point"}) {
     ProgramDriver program(working(problem, {ShowSteps{true}}), 1920, 1080);
-    const Worked worked = worked_for(program.state());
+    const WorkedProblem worked = worked_for(program.state());
     for (std::size_t i = 0; i < worked.count; ++i) {
       program.give(SelectStep{i});
       const std::size_t count = worked.step(i).line ? sources_in(*worked.step(i).line).size() : 0;
@@ -201,7 +201,7 @@ TEST(WorkTask, DecideBeforeAnyNumberIsShown) {
 
 TEST(WorkTask, ThePresentStepsFacesAreLitAndTheOthersCalm) {
   ProgramDriver program(working("shade", {ShowSteps{true}}), 1280, 720);
-  const Worked worked = worked_for(program.state());
+  const WorkedProblem worked = worked_for(program.state());
   bool seen = false;
   for (std::size_t i = 0; i < worked.count; ++i) {
     const std::vector<FaceId>& faces = worked.step(i).faces;
@@ -246,7 +246,7 @@ TEST(WorkTask, TheNumberThatIsAskedForIsNotOnTheBenchBeforeItIsFound) {
 TEST(WorkTask, EverythingIsReachedByTheKeyboard) {
   ProgramDriver program(working("shade", {ShowSteps{true}}), 1280, 720);
   std::size_t step = 1;
-  const Worked worked = worked_for(program.state());
+  const WorkedProblem worked = worked_for(program.state());
   while (!worked.step(step).outcome || !worked.step(step).line || sources_in(*worked.step(step).line).empty()) {
     ++step;
   }

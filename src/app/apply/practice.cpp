@@ -198,7 +198,7 @@ void show_solution(Model& model) {
   if (!is_worked(form)) {
     return;
   }
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   Work& work = place.desk->work;
   work.decided = true;
   work.reached = worked.count;

@@ -38,7 +38,7 @@ void begin_again(Work& place) {
   }
 }
 
-std::string step_forward(Work& place, const Worked& worked) {
+std::string step_forward(Work& place, const WorkedProblem& worked) {
   if (place.reached > 0 && is_blank(place, worked, place.present)) {
     show_blank(place, place.present);
     return "show the number";
@@ -83,7 +83,7 @@ std::string on(Model& model, const StepWork& command) {
   if (command.by < 0) {
     return step_back(work(model));
   }
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   if (worked.supply && !work(model).decided) {
     return on(model, ShowDecision{});
   }
@@ -107,7 +107,7 @@ std::string on(Model& model, const ShowSteps& command) {
     place.decided = false;
     return "hide all steps";
   }
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   if (worked.supply) {
     place.decided = true;
   }
@@ -143,7 +143,7 @@ std::string on(Model& model, const SetFade& command) {
 
 std::string on(Model& model, const FillBlank& command) {
   Work& place = work(model);
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   const bool is_empty = command.text.find_first_not_of(' ') == std::string::npos;
   if (is_empty || command.step >= place.reached || !is_blank(place, worked, command.step)) {
     return {};
@@ -197,7 +197,7 @@ std::string on(Model& model, const AskFor& command) {
   place.asked = command.measure;
   place.instead = command.instead;
   begin_again(place);
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   if (worked.missing.empty()) {
     model.view.work_panel = WorkPanel::Steps;
   }
@@ -206,7 +206,7 @@ std::string on(Model& model, const AskFor& command) {
 
 std::string on(Model& model, const Decide& command) {
   Work& place = work(model);
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   if (!worked.supply || place.decided) {
     return {};
   }
@@ -231,7 +231,7 @@ std::string on(Model& model, const PointNumber& command) {
 
 std::string on(Model& model, const StepNumber& command) {
   const Work& place = work(model);
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   std::optional<NumberPlace>& pointed = model.view.pointed;
   const bool has_line = place.present < std::min(place.reached, worked.count) && worked.step(place.present).line;
   const std::size_t count = has_line ? sources_in(*shown_step(place, worked, place.present).line).size() : 0;

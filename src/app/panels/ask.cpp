@@ -18,7 +18,7 @@ double row_height(const Ui& ui) { return ui.sizes().field + ui.sizes().space * 0
 
 void measure_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   std::size_t current = 0;
   for (std::size_t i = 0; i < worked.askable.size(); ++i) {
     current = worked.askable[i].name == worked.asked ? i : current;
@@ -42,7 +42,7 @@ void measure_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   ui.end_scroll();
 }
 
-std::string missing_text(const Worked& worked) {
+std::string missing_text(const WorkedProblem& worked) {
   std::string text = worked.missing;
   if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
     text.front() = static_cast<char>(text.front() - 'a' + 'A');
@@ -56,7 +56,7 @@ double box_width(const Ui& ui, double width) { return width - ui.sizes().scroll_
 double inner(const Ui& ui, double width) { return box_width(ui, width) - 2 * ui.sizes().space; }
 
 /// How the offers share rows; each is a button of its text's width.
-std::vector<std::size_t> offers_in_rows(const Ui& ui, const Worked& worked, double width) {
+std::vector<std::size_t> offers_in_rows(const Ui& ui, const WorkedProblem& worked, double width) {
   std::vector<std::size_t> rows;
   double used = width;
   for (const reasoning::Askable& one : worked.offered) {
@@ -74,7 +74,7 @@ std::vector<std::size_t> offers_in_rows(const Ui& ui, const Worked& worked, doub
 }  // namespace
 
 double missing_height(const Ui& ui, const Shown& shown, double width) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   if (worked.missing.empty()) {
     return 0;
   }
@@ -85,7 +85,7 @@ double missing_height(const Ui& ui, const Shown& shown, double width) {
 
 void missing(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Rect content = ui.begin_scroll(ids::missing_rows, rect, missing_height(ui, shown, rect.w));
   const Rect box{content.x, content.y, box_width(ui, rect.w), content.h};
   ui.canvas().rounded(box.inset(sizes.edge / 2), sizes.radius, std::nullopt,

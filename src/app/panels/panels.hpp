@@ -21,7 +21,7 @@ struct Shown {
   [[nodiscard]] const View& view() const { return model.view; }
   [[nodiscard]] const Desk& desk() const { return model.state.desk(); }
   /// Requires: the mode is Work.
-  [[nodiscard]] const Worked& worked() const { return *derived.worked; }
+  [[nodiscard]] const WorkedProblem& worked() const { return *derived.worked; }
 };
 
 namespace panels {

@@ -91,13 +91,13 @@ void place_asides(const Ui& ui, const figures::Canvas& canvas, const reasoning::
 
 StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& shown, std::size_t index,
                   const WholeStep& whole, double sign, double width) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   const reasoning::Step& step = worked.step(index);
   StepCard card;
   card.step = index;
   card.is_present = index == work.present;
-  card.number = std::to_string(index - worked.part_of(index).first + 1);
+  card.number = std::to_string(index + 1);
   card.reason = whole.shown.reason;
   const double left = margin(ui);
   const double inside = width - left;

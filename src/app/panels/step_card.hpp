@@ -16,7 +16,7 @@ struct StepCard {
   std::size_t step = 0;
   bool is_present = false;
   bool is_origin = false;  ///< the pointed number was worked out here
-  std::string number;      ///< of the step within its part, in the margin
+  std::string number;      ///< of the step, in the margin
   std::string remark;      ///< above all; of a step that a wrong answer points to
   double remark_height = 0;
   std::string reason;

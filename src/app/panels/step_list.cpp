@@ -124,15 +124,11 @@ class Blocks {
 };
 
 void add_problem(Blocks& blocks, const Shown& shown) {
-  const Worked& worked = shown.worked();
   blocks.add_text(reasoning::told_prompt(shown.state().current()), TextSize::Small, false, true);
-  if (worked.supply) {
-    blocks.add_text(worked.supply->decision.sentence, TextSize::Small, false, true);
-  }
 }
 
 void add_end(Blocks& blocks, const Shown& shown) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   if (shown.desk().work.reached < worked.count) {
     return;
   }
@@ -147,7 +143,7 @@ double text_width_in(const Ui& ui, double width) { return width - ui.sizes().scr
 }  // namespace
 
 void step_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const double space = 2 * ui.sizes().space;
   const double half = (rect.w - 2 * space) / 2;
   const bool in_columns = !worked.comparison.empty() && text_width_in(ui, half) >= least_column * ui.sizes().label;
@@ -168,11 +164,15 @@ void step_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   ui.rule_down(left.right() + space, rect.y, rect.h);
   Blocks first(ui, ui.canvas(), shown, text_width_in(ui, left.w));
   add_problem(first, shown);
-  first.add_part(worked.parts.front());
+  const auto other_way =
+      std::find_if(worked.parts.begin(), worked.parts.end(), [](const WorkPart& part) { return part.is_other_way; });
+  for (auto part = worked.parts.begin(); part != other_way; ++part) {
+    first.add_part(*part);
+  }
   first.draw(ui, ids::work_list, left, out);
   Blocks second(ui, ui.canvas(), shown, text_width_in(ui, right.w));
-  for (std::size_t i = 1; i < worked.parts.size(); ++i) {
-    second.add_part(worked.parts[i]);
+  for (auto part = other_way; part != worked.parts.end(); ++part) {
+    second.add_part(*part);
   }
   add_end(second, shown);
   second.draw(ui, ids::work_list.at(1), right, out);

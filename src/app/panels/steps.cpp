@@ -14,7 +14,7 @@ bool decides(const Shown& shown) { return shown.worked().supply && !shown.desk()
 
 /// What going on does, in words and where there is no room in one.
 std::array<const char*, 2> forward_texts(const Shown& shown) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   if (decides(shown)) {
     return {"show what it is", "show"};
@@ -31,7 +31,7 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
 }
 
 bool can_go_on(const Shown& shown) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   const bool has_gap = work.reached > 0 && is_blank(work, worked, work.present);
   return decides(shown) || has_gap || work.reached < worked.count || work.present + 1 < work.reached;
@@ -89,7 +89,7 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 
 /// What is asked; while the class has still to say it, the problem.
 std::string heading(const Shown& shown) {
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   if (work.reached == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
     return "The problem";
@@ -100,7 +100,7 @@ std::string heading(const Shown& shown) {
 /// What is asked, and how far it is worked out. A lesson that asks for several has a switch between them.
 void head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const Worked& worked = shown.worked();
+  const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   Row row(rect, sizes.space);
   if (worked.count > 0) {

@@ -189,7 +189,7 @@ TEST(QuizAnswer, TheSecondWrongAnswerShowsTheSolutionWithItsStepMarked) {
   const Model twice = after(once, {AnswerTyped{"7 cm^2"}});
   EXPECT_TRUE(item(twice).solution_shown);
   EXPECT_TRUE(item(twice).done);
-  const Worked worked = worked_for(twice.state);
+  const WorkedProblem worked = worked_for(twice.state);
   EXPECT_EQ(item(twice).desk->work.reached, worked.count);
   ASSERT_TRUE(item(twice).failing.has_value());
   EXPECT_EQ(item(twice).desk->work.present, *item(twice).failing);
@@ -200,7 +200,7 @@ TEST(QuizAnswer, TheSecondWrongAnswerShowsTheSolutionWithItsStepMarked) {
 TEST(QuizAnswer, WhatNamesNoFaceMarksTheLastRelation) {
   const Model start = at_item("sand-box");
   const Model model = after(start, {AnswerTyped{"7 cm^3"}, AnswerTyped{"11 cm^3"}});
-  const Worked worked = worked_for(model.state);
+  const WorkedProblem worked = worked_for(model.state);
   ASSERT_TRUE(item(model).failing.has_value());
   EXPECT_EQ(worked.step(*item(model).failing).kind, reasoning::StepKind::Relation);
 }

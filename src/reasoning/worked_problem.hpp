@@ -1,0 +1,49 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "reasoning/explanation.hpp"
+#include "reasoning/unknown.hpp"
+
+namespace fw::reasoning {
+
+/// By which way an area is worked out.
+enum class RouteChoice { Formula, Faces, Both };
+
+/// What of a problem is to be worked out, and how.
+struct WorkChoice {
+  std::string asked;                   ///< a measure; empty: what the problem asks for first
+  std::optional<std::string> instead;  ///< the measure that is given in its place
+  RouteChoice route = RouteChoice::Formula;
+};
+
+/// A problem worked out for going through it step by step.
+struct WorkedProblem {
+  std::string asked;  ///< the measure; empty: nothing is worked out of measures
+  std::string title;  ///< "slant height"
+  std::string letter;
+  std::optional<solids::Solid> solid;  ///< with the measure as its unknown; none: nothing was asked
+  std::vector<WorkPart> parts;
+  std::size_t count = 0;           ///< of all steps
+  std::string comparison;          ///< of two ways; empty for one
+  std::vector<std::string> notes;  ///< to the answer
+  std::string missing;             ///< why there are no steps; empty: there are
+  std::vector<Askable> offered;    ///< what could be given instead
+  std::vector<Askable> askable;    ///< every measure that can be asked for
+  std::vector<Askable> by_lesson;  ///< those that the problem asks for
+  bool has_two_routes = false;
+  std::optional<SupplyWork> supply;  ///< of a word problem
+  std::optional<TaskWork> task;      ///< what is asked in another way than by a measure
+  std::vector<FaceId> open;          ///< faces that do not count
+
+  /// Requires: step < count.
+  [[nodiscard]] const WorkPart& part_of(std::size_t step) const;
+  [[nodiscard]] const Step& step(std::size_t index) const;
+};
+
+/// What the problem asks for has the steps of its Explanation; any other measure is asked for by itself.
+[[nodiscard]] WorkedProblem worked_problem(const lessons::Problem& problem, const WorkChoice& choice = {});
+
+}  // namespace fw::reasoning
