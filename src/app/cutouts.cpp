@@ -4,6 +4,7 @@
 
 #include "practice/choices.hpp"
 #include "practice/net_tasks.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app {
 namespace {
@@ -34,8 +35,8 @@ std::optional<std::size_t> spoken_choice(const State& state, const std::vector<p
 
 LyingCutout lying(const Problem& problem, const nets::Cutout& cutout, const lessons::NetSheet& sheet,
                   std::string letter) {
-  return {cutout, nets::fold_test(problem.solid.polyhedron(), cutout), sheet.turn_degrees * rad_per_degree,
-          sheet.flipped, std::move(letter)};
+  return {cutout, solids::fold_test(problem.solid.body(), cutout), sheet.turn_degrees * rad_per_degree, sheet.flipped,
+          std::move(letter)};
 }
 
 std::vector<CutoutPlace> places_of(const State& state, const std::vector<practice::NetChoice>& choices) {

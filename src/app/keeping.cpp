@@ -4,6 +4,7 @@
 
 #include "lessons/read_lesson.hpp"
 #include "lessons/write_lesson.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app {
 namespace {
@@ -73,11 +74,11 @@ Desk desk_from(const json& entry, const lessons::Problem& problem) {
   desk.volume_shown = entry.at("volume_shown").get<bool>();
   std::vector<EdgeId> hinges;
   for (const auto edge : entry.at("hinges").get<std::vector<std::uint32_t>>()) {
-    if (edge < desk.solid.polyhedron().edges().size()) {
+    if (edge < desk.solid.body().edge_count()) {
       hinges.push_back(EdgeId{edge});
     }
   }
-  auto net = nets::HingeTree::make(desk.solid.polyhedron(), desk.net.root(), std::move(hinges));
+  auto net = solids::net_with(desk.solid.body(), desk.net.root(), std::move(hinges));
   if (net) {
     desk.net = std::move(net).value();
   }

@@ -4,13 +4,12 @@
 
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
-#include "nets/fold_test.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app {
 namespace {
 
 constexpr std::size_t nets_listed = 400;
-constexpr std::size_t edges_for_listing = 64;
 
 }  // namespace
 
@@ -22,11 +21,11 @@ Desk fresh_desk(solids::Solid solid) {
 Desk fresh_desk(const lessons::Problem& problem) {
   Desk desk = fresh_desk(problem.solid);
   if (problem.net && problem.net->ask == lessons::NetAsk::Name) {
-    const geometry::Polyhedron& polyhedron = problem.solid.polyhedron();
+    const solids::Body& body = problem.solid.body();
     const nets::Cutout& cutout = problem.net->sheets.front().cutout;
-    const nets::FoldTest test = nets::fold_test(polyhedron, cutout);
+    const nets::FoldTest test = solids::fold_test(body, cutout);
     if (test.is_net()) {
-      desk.net = nets::tree_of(polyhedron, cutout, test);
+      desk.net = solids::tree_of(body, cutout, test);
     }
   }
   return desk;
@@ -62,27 +61,27 @@ practice::NetQuestion question(const State& state) {
 }
 
 NetChoice net_choice(const Desk& desk) {
-  const geometry::Polyhedron& polyhedron = desk.solid.polyhedron();
+  const solids::Body& body = desk.solid.body();
   const nets::HingeTree& classic = desk.solid.classic_net();
   NetChoice choice;
-  if (polyhedron.edges().size() > edges_for_listing) {
+  if (!solids::can_list_nets(body)) {
     choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(1, classic);
     choice.complete = false;
     choice.current = desk.net == classic ? std::optional<std::size_t>(0) : std::nullopt;
     return choice;
   }
-  nets::NetList list = nets::distinct_nets(polyhedron, classic.root(), nets_listed);
-  const std::uint64_t classic_class = nets::net_class(polyhedron, classic);
-  const std::uint64_t current_class = nets::net_class(polyhedron, desk.net);
+  nets::NetList list = solids::distinct_nets(body, classic.root(), nets_listed);
+  const std::uint64_t classic_class = solids::net_class(body, classic);
+  const std::uint64_t current_class = solids::net_class(body, desk.net);
   // The usual net comes first; the others keep their order.
   std::vector<nets::HingeTree> ordered{classic};
   for (nets::HingeTree& net : list.nets) {
-    if (nets::net_class(polyhedron, net) != classic_class) {
+    if (solids::net_class(body, net) != classic_class) {
       ordered.push_back(std::move(net));
     }
   }
   for (std::size_t i = 0; i < ordered.size() && !choice.current; ++i) {
-    if (nets::net_class(polyhedron, ordered[i]) == current_class) {
+    if (solids::net_class(body, ordered[i]) == current_class) {
       choice.current = i;
     }
   }

@@ -6,7 +6,6 @@
 #include "figures/hatch.hpp"
 #include "figures/label_layout.hpp"
 #include "figures/typeset.hpp"
-#include "geometry/polyhedron.hpp"
 #include "units/quantity.hpp"
 
 namespace fw::figures {
@@ -81,8 +80,7 @@ void spread(Shape& shape) {
 }
 
 Shape shape_of(const solids::Solid& solid, const solids::Face& face) {
-  const geometry::FacePlane plane = geometry::face_plane(solid.polyhedron(), face.id);
-  const geometry::Polygon polygon = geometry::flat_face(solid.polyhedron(), face.id);
+  const auto [plane, polygon] = solid.body().flat(face.id);
   std::vector<Vec2> points = polygon;
   for (const solids::FaceLength& length : face.lengths) {
     points.push_back(plane.flat(length.from));

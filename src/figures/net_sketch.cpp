@@ -5,6 +5,7 @@
 
 #include "figures/face_figure.hpp"
 #include "figures/hatch.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::figures {
 
@@ -41,8 +42,8 @@ std::vector<std::vector<Vec2>> fitted_net(const nets::Layout& layout, const Rect
 
 void draw_net_sketch(Canvas& canvas, const solids::Solid& solid, const nets::HingeTree& tree, const Rect& rect,
                      const Palette& palette, SketchFill fill, NetTurn turn) {
-  const auto& polyhedron = solid.polyhedron();
-  const auto shapes = fitted_net(nets::unfolded(polyhedron, tree), rect.inset(palette.line_width), turn);
+  const solids::Body& body = solid.body();
+  const auto shapes = fitted_net(solids::unfolded(body, tree), rect.inset(palette.line_width), turn);
   const double spacing = std::max(palette.text_size * 0.4, 4 * palette.line_width);
   for (std::size_t i = 0; fill == SketchFill::Groups && i < shapes.size(); ++i) {
     const FaceStyle style = face_style(solid.faces()[geometry::FaceId::at(i)].group, palette);
@@ -53,10 +54,10 @@ void draw_net_sketch(Canvas& canvas, const solids::Solid& solid, const nets::Hin
   const Stroke hinge{palette.ink, palette.line_width * 0.6, palette.line_width * 2.5};
   for (std::size_t i = 0; i < shapes.size(); ++i) {
     const auto face = geometry::FaceId::at(i);
-    const auto& edges = polyhedron.edges_of(face);
+    const auto& edges = body.edges_of(face);
     for (std::size_t side = 0; side < edges.size(); ++side) {
       const bool joined = tree.is_hinge(edges[side]);
-      if (joined && polyhedron.edges()[edges[side]].left != face) continue;  // drawn once
+      if (joined && body.faces_at(edges[side]).first != face) continue;  // drawn once
       canvas.line(shapes[i][side], shapes[i][(side + 1) % shapes[i].size()], joined ? hinge : cut);
     }
   }

@@ -13,11 +13,4 @@ enum class SketchFill { Outline, Groups };
 void draw_solid_sketch(Canvas& canvas, const solids::Solid& solid, const Rect& rect, const Palette& palette,
                        SketchFill fill = SketchFill::Outline);
 
-/// The edges of a convex or concave solid as the sketch sees them: an edge is hidden when both its faces look away.
-struct SketchEdge {
-  Vec2 from, to;
-  bool hidden = false;
-};
-[[nodiscard]] std::vector<SketchEdge> sketch_edges(const geometry::Polyhedron& polyhedron);
-
 }  // namespace fw::figures

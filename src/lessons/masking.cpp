@@ -88,7 +88,7 @@ std::optional<Number> volume_with_slant(const Solid& solid) {
 // All edges together, where one measure gives them all: adding lengths in place of areas.
 std::optional<Number> all_edges(const Solid& solid) {
   const std::optional<Number> edge = bound(solid, "edge");
-  const auto count = static_cast<long long>(solid.polyhedron().edges().size());
+  const auto count = static_cast<long long>(solid.body().edge_count());
   return edge ? std::optional(*edge * Number::whole(count)) : std::nullopt;
 }
 

@@ -6,7 +6,7 @@ namespace fw::lessons {
 
 geometry::Polygon shape_of(const PieceEntry& piece, const solids::Solid& solid) {
   if (piece.face) {
-    return geometry::flat_face(solid.polyhedron(), *piece.face);
+    return solid.body().flat(*piece.face).outline;
   }
   const auto unit = units::Unit::find(piece.unit);
   const double factor = unit ? units::conversion(*unit, solid.unit()).to_double() : 1;

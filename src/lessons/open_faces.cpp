@@ -22,17 +22,6 @@ const std::vector<Direction>& directions() {
   return table;
 }
 
-std::vector<FaceId> faces_toward(const solids::Solid& solid, Vec3 outward) {
-  constexpr double nearly_one = 1 - 1e-9;
-  std::vector<FaceId> faces;
-  for (const solids::Face& face : solid.faces()) {
-    if (glm::dot(solid.polyhedron().normal(face.id), outward) > nearly_one) {
-      faces.push_back(face.id);
-    }
-  }
-  return faces;
-}
-
 std::vector<FaceId> faces_of_role(const solids::Solid& solid, FaceRole role) {
   std::vector<FaceId> faces;
   for (const solids::Face& face : solid.faces()) {
@@ -63,7 +52,7 @@ std::optional<FaceRole> role_of(std::string_view measure) {
 std::vector<std::string> face_words(const solids::Solid& solid) {
   std::vector<std::string> words;
   for (const Direction& direction : directions()) {
-    if (faces_toward(solid, direction.outward).size() == 1) {
+    if (solid.body().faces_toward(direction.outward).size() == 1) {
       words.emplace_back(direction.word);
     }
   }
@@ -85,7 +74,7 @@ std::optional<std::vector<FaceId>> faces_named(const solids::Solid& solid, std::
   }
   for (const Direction& direction : directions()) {
     if (name == direction.word) {
-      return faces_toward(solid, direction.outward);
+      return solid.body().faces_toward(direction.outward);
     }
   }
   return faces_of_role(solid, FaceRole::Base);

@@ -5,7 +5,7 @@
 #include "lessons/read_description.hpp"
 #include "lessons/read_piece.hpp"
 #include "lessons/read_task.hpp"
-#include "nets/fold_test.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -167,9 +167,7 @@ class NetReader {
     return NetSheet{std::move(pieces), turn_degrees, flipped, std::move(*cutout)};
   }
 
-  [[nodiscard]] bool is_net(const Cutout& cutout) const {
-    return nets::fold_test(solid_->polyhedron(), cutout).is_net();
-  }
+  [[nodiscard]] bool is_net(const Cutout& cutout) const { return solids::fold_test(solid_->body(), cutout).is_net(); }
 
   void read_choices(const JsonNode& node, NetTask& task) const {
     const std::vector<JsonNode>* items = items_of(node, "nets", 2, limits::net_choices, *context_);

@@ -247,8 +247,8 @@ Figure figure_of(const lessons::Problem& problem, const Question& question) {
     figure.closed += figure.faces.back().area;
   }
   figure.volume = solid.volume().amount().to_double();
-  for (const geometry::Edge& edge : solid.polyhedron().edges()) {
-    figure.edges += glm::length(solid.polyhedron().vertices()[edge.to] - solid.polyhedron().vertices()[edge.from]);
+  for (const double length : solid.body().edge_lengths()) {
+    figure.edges += length;
   }
   for (const solids::Measure& measure : solid.statement().measures) {
     const auto value = figure.values.find(measure.symbol.name);

@@ -30,8 +30,8 @@ ShapeCount unlike_shapes(const solids::Solid& solid, const Cutout& cutout) {
     for (const nets::Piece& piece : cutout.pieces()) {
       count.here += piece.shape.size() == corners ? 1U : 0U;
     }
-    for (const auto& loop : solid.polyhedron().faces()) {
-      count.wanted += loop.size() == corners ? 1U : 0U;
+    for (const solids::Face& face : solid.faces()) {
+      count.wanted += solid.body().side_count(face.id) == corners ? 1U : 0U;
     }
     if (count.here != count.wanted) {
       return count;

@@ -4,12 +4,12 @@
 #include <optional>
 
 #include "base/ensure.hpp"
-#include "nets/enumerate.hpp"
 #include "practice/choices.hpp"
 #include "practice/quiz.hpp"
 #include "practice/read_choice.hpp"
 #include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::practice {
 namespace {
@@ -28,16 +28,14 @@ const NetTask& task_of(const Problem& problem) {
 }
 
 FoldTest test_of(const Problem& problem, const Cutout& cutout) {
-  return nets::fold_test(problem.solid.polyhedron(), cutout);
+  return solids::fold_test(problem.solid.body(), cutout);
 }
 
 // Whether it is the usual net, so that only its lying turned or flipped can be what is unfamiliar.
 bool is_usual(const Problem& problem, const Cutout& cutout, const FoldTest& test) {
-  const geometry::Polyhedron& polyhedron = problem.solid.polyhedron();
-  constexpr std::size_t most_edges = 64;
-  return polyhedron.edges().size() <= most_edges &&
-         nets::net_class(polyhedron, nets::tree_of(polyhedron, cutout, test)) ==
-             nets::net_class(polyhedron, problem.solid.classic_net());
+  const solids::Body& body = problem.solid.body();
+  return solids::can_list_nets(body) && solids::net_class(body, solids::tree_of(body, cutout, test)) ==
+                                            solids::net_class(body, problem.solid.classic_net());
 }
 
 NetReason refused_net(const Problem& problem, const lessons::NetSheet& sheet, const FoldTest& test) {

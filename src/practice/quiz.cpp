@@ -4,35 +4,34 @@
 #include <numeric>
 
 #include "base/ensure.hpp"
-#include "nets/layout.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::practice {
 namespace {
 
 using geometry::EdgeId;
 using geometry::FaceId;
-using geometry::Polyhedron;
-using geometry::VertexId;
+using solids::Body;
 
 constexpr double pi = 3.14159265358979323846;
 constexpr std::size_t option_count = 4;
 
 /// A random spanning tree of the faces: edges in a random order, each kept that joins two pieces.
-std::vector<EdgeId> random_hinges(const Polyhedron& polyhedron, Seed& seed) {
+std::vector<EdgeId> random_hinges(const Body& body, Seed& seed) {
   std::vector<EdgeId> edges;
-  for (std::size_t i = 0; i < polyhedron.edges().size(); ++i) {
+  for (std::size_t i = 0; i < body.edge_count(); ++i) {
     edges.push_back(EdgeId::at(i));
   }
   for (std::size_t i = edges.size(); i > 1; --i) {
     std::swap(edges[i - 1], edges[seed.below(i)]);
   }
-  std::vector<std::size_t> piece(polyhedron.faces().size());
+  std::vector<std::size_t> piece(body.face_count());
   std::iota(piece.begin(), piece.end(), std::size_t{0});
   std::vector<EdgeId> hinges;
   for (const EdgeId id : edges) {
-    const geometry::Edge& edge = polyhedron.edges()[id];
-    const std::size_t a = piece[edge.left.index()];
-    const std::size_t b = piece[edge.right.index()];
+    const auto [left, right] = body.faces_at(id);
+    const std::size_t a = piece[left.index()];
+    const std::size_t b = piece[right.index()];
     if (a != b) {
       std::replace(piece.begin(), piece.end(), b, a);
       hinges.push_back(id);
@@ -66,31 +65,16 @@ std::vector<std::string> name_options(const solids::Solid& solid, Seed& seed) {
   return options;
 }
 
-nets::HingeTree random_net(const Polyhedron& polyhedron, FaceId root, Seed& seed) {
+nets::HingeTree random_net(const Body& body, FaceId root, Seed& seed) {
   constexpr int tries = 1000;
   for (int i = 0; i < tries; ++i) {
-    const auto tree = nets::HingeTree::make(polyhedron, root, random_hinges(polyhedron, seed));
+    const auto tree = solids::net_with(body, root, random_hinges(body, seed));
     ensure(tree.has_value(), "a spanning tree of the faces is a hinge tree");
-    if (nets::overlapping(nets::unfolded(polyhedron, tree.value())).empty()) {
+    if (nets::overlapping(solids::unfolded(body, tree.value())).empty()) {
       return tree.value();
     }
   }
   broken_invariant("no net without overlap was found in 1000 draws", __FILE__, __LINE__);
-}
-
-Polyhedron mirrored(const Polyhedron& polyhedron) {
-  std::vector<geometry::Vec3> vertices;
-  for (const geometry::Vec3& v : polyhedron.vertices()) {
-    vertices.push_back({-v.x, v.y, v.z});
-  }
-  std::vector<Polyhedron::Loop> loops;
-  for (Polyhedron::Loop loop : polyhedron.faces()) {
-    std::reverse(loop.begin(), loop.end());
-    loops.push_back(std::move(loop));
-  }
-  auto image = Polyhedron::make(std::move(vertices), std::move(loops));
-  ensure(image.has_value(), "the mirror image of a polyhedron is a polyhedron");
-  return std::move(image).value();
 }
 
 NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t seed, std::size_t number) {
@@ -102,14 +86,14 @@ NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t s
   const solids::Solid& solid = pool[index];
   Seed stream{seed ^ (0xA24BAED4963EE407ULL * (number + 1))};
   const bool flipped = stream.below(2) == 1;
-  Polyhedron polyhedron = flipped ? mirrored(solid.polyhedron()) : solid.polyhedron();
-  const FaceId root = FaceId::at(stream.below(polyhedron.faces().size()));
-  nets::HingeTree net = random_net(polyhedron, root, stream);
+  Body body = flipped ? mirrored(solid.body()) : solid.body();
+  const FaceId root = FaceId::at(stream.below(body.face_count()));
+  nets::HingeTree net = random_net(body, root, stream);
   const double turn_rad = 2.0 * pi * static_cast<double>(stream.below(24)) / 24.0;
   std::vector<std::string> options = name_options(solid, stream);
   const auto right = std::find(options.begin(), options.end(), solid.name());
   const auto right_option = static_cast<std::size_t>(right - options.begin());
-  return {solid, std::move(polyhedron), std::move(net), turn_rad, flipped, std::move(options), right_option};
+  return {solid, std::move(body), std::move(net), turn_rad, flipped, std::move(options), right_option};
 }
 
 NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {

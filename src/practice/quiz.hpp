@@ -15,8 +15,8 @@ namespace fw::practice {
 /// where `flipped`.
 struct NetQuestion {
   solids::Solid solid;
-  geometry::Polyhedron polyhedron;  ///< the solid's, or its mirror image where flipped
-  nets::HingeTree net;              ///< of `polyhedron`; its layout does not overlap itself
+  solids::Body body;    ///< the solid's, or its mirror image where flipped
+  nets::HingeTree net;  ///< of `body`; its layout does not overlap itself
   double turn_rad = 0;
   bool flipped = false;
   std::vector<std::string> options;  ///< names of solids with as many faces; the right one among them
@@ -27,11 +27,8 @@ struct NetQuestion {
 /// the pool has another, with any distinct net of it. Requires: the pool is not empty.
 [[nodiscard]] NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t seed, std::size_t number);
 
-/// A net of the polyhedron drawn at random over all hinge trees, redrawn until it does not overlap itself.
-[[nodiscard]] nets::HingeTree random_net(const geometry::Polyhedron& polyhedron, geometry::FaceId root, Seed& seed);
-
-/// The mirror image in the plane x = 0, its faces in the same order.
-[[nodiscard]] geometry::Polyhedron mirrored(const geometry::Polyhedron& polyhedron);
+/// A net of the body drawn at random over all hinge trees, redrawn until it does not overlap itself.
+[[nodiscard]] nets::HingeTree random_net(const solids::Body& body, geometry::FaceId root, Seed& seed);
 
 /// The solid's name among names of other solids with as many faces, four at most, the right one at a place by chance.
 [[nodiscard]] std::vector<std::string> name_options(const solids::Solid& solid, Seed& seed);

@@ -135,9 +135,7 @@ AmountSum faces_that_count(const lessons::Problem& problem, const std::string& m
 AmountSum all_edges(const solids::Solid& solid, int places) {
   AmountSum sum;
   sum.unit = solid.unit();
-  for (std::size_t i = 0; i < solid.polyhedron().edges().size(); ++i) {
-    const auto [from, to] = solid.polyhedron().ends(geometry::EdgeId::at(i));
-    const double length = glm::length(to - from);
+  for (const double length : solid.body().edge_lengths()) {
     const auto alike = std::find_if(sum.addends.begin(), sum.addends.end(),
                                     [&](const AlikeAddend& addend) { return is_length(length, addend.each); });
     if (alike == sum.addends.end()) {

@@ -80,7 +80,7 @@ void find_length(const lessons::Problem& problem, const std::string& measure, Su
     const AmountSum sum = all_edges(problem.solid, places);
     work.title = "length of all edges";
     work.amount = units::Length::of(sum.total, sum.unit);
-    work.amount_step = sum_step(sum, "Count the edges: " + std::to_string(problem.solid.polyhedron().edges().size()) +
+    work.amount_step = sum_step(sum, "Count the edges: " + std::to_string(problem.solid.body().edge_count()) +
                                          ". Edges of the same length are added up together.");
     return;
   }

@@ -8,7 +8,6 @@
 
 #include "base/paint.hpp"
 #include "geometry/polygon.hpp"
-#include "geometry/polyhedron.hpp"
 #include "nets/folding.hpp"
 #include "render/camera.hpp"
 

@@ -1,14 +1,13 @@
 #include "solids/kind_parts.hpp"
 
-#include "nets/hinge_tree.hpp"
 #include "nets/layout.hpp"
 
 namespace fw::solids {
 
 using algebra::Expression;
 using algebra::Symbol;
+using geometry::Polyhedron;
 using geometry::Vec3;
-using HingePairs = std::vector<std::pair<std::size_t, std::size_t>>;
 
 void name_after_base(SolidStatement& statement, const ShapeStatement& base, const std::string& family,
                      const std::vector<std::string>& special_names) {
@@ -42,14 +41,14 @@ FaceStatement box_face(const BoxSymbols& symbols, bool is_base, const std::strin
 
 }  // namespace
 
-SolidBody box_body(const BoxSymbols& symbols, const algebra::Bindings& bindings) {
+BodyStatement box_body(const BoxSymbols& symbols, const algebra::Bindings& bindings) {
   const exact::Number l = value_of(bindings, symbols.length);
   const exact::Number w = value_of(bindings, symbols.width);
   const exact::Number h = value_of(bindings, symbols.height);
   const double x = l.to_double() / 2;
   const double y = w.to_double() / 2;
   const double z = h.to_double();
-  SolidBody body;
+  BodyStatement body;
   body.vertices = {{-x, -y, 0}, {x, -y, 0}, {x, y, 0}, {-x, y, 0}, {-x, -y, z}, {x, -y, z}, {x, y, z}, {-x, y, z}};
   body.loops = {{0, 3, 2, 1}, {4, 5, 6, 7}, {0, 1, 5, 4}, {2, 3, 7, 6}, {3, 0, 4, 7}, {1, 2, 6, 5}};
   const auto place = [&](const Symbol& symbol, const std::string& title, std::size_t from, std::size_t to) {
@@ -93,28 +92,36 @@ Vec3 opening(Vec3 from, Vec3 foot, Vec3 normal, Vec3 toward) {
   return glm::dot(along, toward - foot) < 0 ? -along : along;
 }
 
-bool net_lies_flat(const SolidBody& body, const HingePairs& hinges) {
-  std::vector<geometry::Polyhedron::Loop> loops;
+std::optional<Polyhedron> polyhedron_of(const BodyStatement& body) {
+  std::vector<Polyhedron::Loop> loops;
   for (const auto& loop : body.loops) {
-    geometry::Polyhedron::Loop corners;
+    Polyhedron::Loop corners;
     for (const std::size_t corner : loop) {
       corners.push_back(geometry::VertexId::at(corner));
     }
     loops.push_back(corners);
   }
-  const auto polyhedron = geometry::Polyhedron::make(body.vertices, loops);
-  if (!polyhedron) {
-    return false;
-  }
+  auto polyhedron = Polyhedron::make(body.vertices, loops);
+  return polyhedron ? std::optional(std::move(polyhedron).value()) : std::nullopt;
+}
+
+std::optional<nets::HingeTree> net_of(const BodyStatement& body, const Polyhedron& polyhedron,
+                                      const HingePairs& hinges) {
   std::vector<geometry::EdgeId> edges;
   for (const auto& [a, b] : hinges) {
-    const auto edge = polyhedron->edge_between(geometry::FaceId::at(a), geometry::FaceId::at(b));
+    const auto edge = polyhedron.edge_between(geometry::FaceId::at(a), geometry::FaceId::at(b));
     if (!edge) {
-      return false;
+      return std::nullopt;
     }
     edges.push_back(*edge);
   }
-  const auto tree = nets::HingeTree::make(*polyhedron, geometry::FaceId::at(body.table_face), edges);
+  auto tree = nets::HingeTree::make(polyhedron, geometry::FaceId::at(body.table_face), edges);
+  return tree ? std::optional(std::move(tree).value()) : std::nullopt;
+}
+
+bool net_lies_flat(const BodyStatement& body, const HingePairs& hinges) {
+  const auto polyhedron = polyhedron_of(body);
+  const auto tree = polyhedron ? net_of(body, *polyhedron, hinges) : std::nullopt;
   return tree && nets::overlapping(nets::unfolded(*polyhedron, *tree)).empty();
 }
 
@@ -130,7 +137,7 @@ HingePairs chain_of(std::size_t ends, std::size_t count, std::size_t cut) {
 }
 
 /// Takes the net where each end face hangs on the lateral face named for it, if it lies flat.
-bool take_chain(SolidBody& body, std::size_t count, std::size_t cut, const std::vector<std::size_t>& carriers) {
+bool take_chain(BodyStatement& body, std::size_t count, std::size_t cut, const std::vector<std::size_t>& carriers) {
   HingePairs hinges = chain_of(carriers.size(), count, cut);
   for (std::size_t end = 0; end < carriers.size(); ++end) {
     hinges.push_back({end, carriers.size() + carriers[end]});
@@ -144,7 +151,7 @@ bool take_chain(SolidBody& body, std::size_t count, std::size_t cut, const std::
 
 }  // namespace
 
-void choose_net(SolidBody& body, std::size_t ends, std::size_t count) {
+void choose_net(BodyStatement& body, std::size_t ends, std::size_t count) {
   if (net_lies_flat(body, body.classic_hinges)) {
     return;
   }

@@ -97,7 +97,7 @@ struct Parts {
   Frame frame;
 };
 
-void add_side_marks(SolidBody& body, const Parts& parts) {
+void add_side_marks(BodyStatement& body, const Parts& parts) {
   std::vector<Symbol> done;
   for (const Symbol& symbol : parts.base.sides) {
     if (std::find(done.begin(), done.end(), symbol) != done.end()) {
@@ -129,7 +129,7 @@ void add_side_marks(SolidBody& body, const Parts& parts) {
   }
 }
 
-void add_height_mark(SolidBody& body, const Parts& parts) {
+void add_height_mark(BodyStatement& body, const Parts& parts) {
   std::size_t best = 0;
   double most = -1e300;
   for (std::size_t i = 0; i < parts.outline.size(); ++i) {
@@ -144,7 +144,7 @@ void add_height_mark(SolidBody& body, const Parts& parts) {
                                  parts.frame.at(parts.outline[best], parts.frame.height())));
 }
 
-void add_inner_marks(SolidBody& body, const Parts& parts) {
+void add_inner_marks(BodyStatement& body, const Parts& parts) {
   const double top = parts.frame.height();
   const Vec2 middle = geometry::centroid(parts.outline);
   const Vec3 normal = parts.frame.at(middle, 1) - parts.frame.at(middle, 0);
@@ -163,7 +163,8 @@ void add_inner_marks(SolidBody& body, const Parts& parts) {
   }
 }
 
-void add_faces(SolidBody& body, const Parts& parts, const ShapeStatement& shape, const algebra::Bindings& bindings) {
+void add_faces(BodyStatement& body, const Parts& parts, const ShapeStatement& shape,
+               const algebra::Bindings& bindings) {
   const std::size_t n = parts.outline.size();
   const double top = parts.frame.height();
   for (const double level : {0.0, top}) {
@@ -192,7 +193,7 @@ void add_faces(SolidBody& body, const Parts& parts, const ShapeStatement& shape,
   }
 }
 
-void add_surface(SolidBody& body, const Parts& parts) {
+void add_surface(BodyStatement& body, const Parts& parts) {
   const std::size_t n = parts.outline.size();
   for (const double level : {0.0, parts.frame.height()}) {
     for (const Vec2& corner : parts.outline) {
@@ -214,7 +215,7 @@ void add_surface(SolidBody& body, const Parts& parts) {
 }
 
 /// A strip of the lateral faces, cut open opposite the face that carries both bases.
-void add_net(SolidBody& body, const Parts& parts, bool is_convex) {
+void add_net(BodyStatement& body, const Parts& parts, bool is_convex) {
   const std::size_t n = parts.outline.size();
   const std::size_t carrier = parts.frame.lies() ? parts.frame.floor_side() : 0;
   const std::size_t cut = (carrier + n / 2 + 1) % n;
@@ -228,15 +229,15 @@ void add_net(SolidBody& body, const Parts& parts, bool is_convex) {
   }
 }
 
-SolidBody body_of(const ShapeStatement& shape, const Symbol& h, bool lies, const std::vector<std::string>& side_titles,
-                  const algebra::Bindings& bindings) {
+BodyStatement body_of(const ShapeStatement& shape, const Symbol& h, bool lies,
+                      const std::vector<std::string>& side_titles, const algebra::Bindings& bindings) {
   const ShapeBody base = shape.body(bindings);
   std::vector<Vec2> outline;
   for (const ExactPoint& corner : base.corners) {
     outline.push_back(flat(corner));
   }
   const Parts parts{h, side_titles, base, outline, Frame(outline, double_of(bindings, h), lies)};
-  SolidBody body;
+  BodyStatement body;
   add_surface(body, parts);
   add_faces(body, parts, shape, bindings);
   add_side_marks(body, parts);

@@ -21,6 +21,6 @@ struct PyramidPlan {
 /// The point of the base's plane under the apex.
 [[nodiscard]] ExactPoint foot_of_apex(const PyramidPlan& plan, const ShapeBody& base,
                                       const algebra::Bindings& bindings);
-[[nodiscard]] SolidBody pyramid_body(const PyramidPlan& plan, const algebra::Bindings& bindings);
+[[nodiscard]] BodyStatement pyramid_body(const PyramidPlan& plan, const algebra::Bindings& bindings);
 
 }  // namespace fw::solids

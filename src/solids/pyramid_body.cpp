@@ -95,7 +95,7 @@ std::vector<std::size_t> best_sides(const std::vector<Symbol>& of_side, const Po
   return best;
 }
 
-void add_base_marks(SolidBody& body, const PyramidPlan& plan, const ShapeBody& base, const Points& points) {
+void add_base_marks(BodyStatement& body, const PyramidPlan& plan, const ShapeBody& base, const Points& points) {
   for (const std::size_t i : best_sides(base.sides, points)) {
     Mark mark = mark_at(base.sides[i], plan.side_titles[i], MarkPlace::Edge, points.corners[i],
                         points.corners[(i + 1) % points.corners.size()]);
@@ -122,7 +122,7 @@ void add_base_marks(SolidBody& body, const PyramidPlan& plan, const ShapeBody& b
   }
 }
 
-void add_apex_marks(SolidBody& body, const PyramidPlan& plan, const Points& points) {
+void add_apex_marks(BodyStatement& body, const PyramidPlan& plan, const Points& points) {
   const std::vector<std::size_t> slant_sides = best_sides(plan.slants, points);
   const std::size_t n = points.corners.size();
   std::size_t front = 0;
@@ -167,7 +167,7 @@ void add_apex_marks(SolidBody& body, const PyramidPlan& plan, const Points& poin
   }
 }
 
-void add_faces(SolidBody& body, const PyramidPlan& plan, const ShapeBody& base, const Points& points) {
+void add_faces(BodyStatement& body, const PyramidPlan& plan, const ShapeBody& base, const Points& points) {
   FaceStatement bottom;
   bottom.role = FaceRole::Base;
   bottom.shape = plan.base.noun;
@@ -191,11 +191,11 @@ void add_faces(SolidBody& body, const PyramidPlan& plan, const ShapeBody& base, 
 
 }  // namespace
 
-SolidBody pyramid_body(const PyramidPlan& plan, const algebra::Bindings& bindings) {
+BodyStatement pyramid_body(const PyramidPlan& plan, const algebra::Bindings& bindings) {
   const ShapeBody base = plan.base.body(bindings);
   const Points points = points_of(plan, base, bindings);
   const std::size_t n = points.corners.size();
-  SolidBody body;
+  BodyStatement body;
   body.vertices = points.corners;
   body.vertices.push_back(points.apex);
   std::vector<std::size_t> bottom;

@@ -114,10 +114,10 @@ FaceStatement face_of(const Row& row, const Symbol& s, const std::vector<geometr
   return face;
 }
 
-SolidBody body_of(const Row& row, const Symbol& s, const algebra::Bindings& bindings) {
+BodyStatement body_of(const Row& row, const Symbol& s, const algebra::Bindings& bindings) {
   const RegularShape shape = laid_down(row.shape());
   const double edge = double_of(bindings, s);
-  SolidBody body;
+  BodyStatement body;
   for (const geometry::Vec3& vertex : shape.vertices) {
     body.vertices.push_back(vertex * edge);
   }

@@ -123,7 +123,7 @@ Result<Solid, std::vector<Fault>> Solid::make(const Description& description, co
   }
   std::vector<Fault> remarks = complete->remarks;
   add_assumptions(*statement, remarks);
-  const SolidBody body = statement->body(complete->exact);
+  const BodyStatement body = statement->body(complete->exact);
   Surface surface = surface_of(body, complete->used, unit, labelled_symbols(*statement, description));
   std::set<std::string> given = given_symbols(*statement, all);
   return Solid(std::make_shared<const Table>(Table{description, known, *statement, unit, complete->used,
@@ -153,7 +153,7 @@ const units::WrittenQuantity* Solid::written(const Symbol& symbol) const {
 }
 
 bool Solid::is_given(const Symbol& symbol) const { return table_->given.count(symbol.name) != 0; }
-const geometry::Polyhedron& Solid::polyhedron() const { return table_->surface.polyhedron; }
+const Body& Solid::body() const { return table_->surface.body; }
 const IdVector<FaceId, Face>& Solid::faces() const { return table_->surface.faces; }
 std::size_t Solid::group_count() const { return table_->surface.group_count; }
 const IdVector<MarkId, Mark>& Solid::marks() const { return table_->surface.marks; }

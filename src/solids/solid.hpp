@@ -7,13 +7,13 @@
 #include <vector>
 
 #include "nets/hinge_tree.hpp"
+#include "solids/body/body.hpp"
 #include "solids/catalog.hpp"
 #include "solids/statement.hpp"
 #include "units/quantity.hpp"
 
 namespace fw::solids {
 
-using geometry::FaceId;
 using MarkId = Id<struct MarkTag>;
 using GroupId = Id<struct GroupTag>;  ///< a congruence group of faces: A, B, C ...
 
@@ -68,7 +68,7 @@ class Solid {
   /// it writes none.
   [[nodiscard]] const units::WrittenQuantity* written(const algebra::Symbol& symbol) const;
 
-  [[nodiscard]] const geometry::Polyhedron& polyhedron() const;
+  [[nodiscard]] const Body& body() const;  ///< the solid in space: counts, edges, outlines, nets
   [[nodiscard]] const IdVector<FaceId, Face>& faces() const;
   [[nodiscard]] std::size_t group_count() const;
   [[nodiscard]] const IdVector<MarkId, Mark>& marks() const;

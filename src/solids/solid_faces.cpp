@@ -4,42 +4,15 @@
 
 #include "geometry/congruence.hpp"
 #include "geometry/measure.hpp"
+#include "solids/kind_parts.hpp"
 
 namespace fw::solids {
 
 using geometry::Polyhedron;
-using geometry::Vec3;
-using geometry::VertexId;
 
 namespace {
 
-Polyhedron polyhedron_of(const SolidBody& body) {
-  std::vector<Polyhedron::Loop> loops;
-  for (const auto& loop : body.loops) {
-    Polyhedron::Loop corners;
-    for (const std::size_t corner : loop) {
-      corners.push_back(VertexId::at(corner));
-    }
-    loops.push_back(corners);
-  }
-  auto polyhedron = Polyhedron::make(body.vertices, loops);
-  ensure(polyhedron.has_value(), "the body of a kind is no closed solid");
-  return *polyhedron;
-}
-
-nets::HingeTree net_of(const SolidBody& body, const Polyhedron& polyhedron) {
-  std::vector<geometry::EdgeId> hinges;
-  for (const auto& pair : body.classic_hinges) {
-    const auto edge = polyhedron.edge_between(FaceId::at(pair.first), FaceId::at(pair.second));
-    ensure(edge.has_value(), "a classic net hinges two faces that share no edge");
-    hinges.push_back(*edge);
-  }
-  auto tree = nets::HingeTree::make(polyhedron, FaceId::at(body.table_face), hinges);
-  ensure(tree.has_value(), "a classic net is no tree of all faces");
-  return *tree;
-}
-
-IdVector<MarkId, Mark> labelled_marks(const SolidBody& body, const std::set<std::string>& labelled) {
+IdVector<MarkId, Mark> labelled_marks(const BodyStatement& body, const std::set<std::string>& labelled) {
   IdVector<MarkId, Mark> marks;
   for (const Mark& mark : body.marks) {
     if (labelled.count(mark.symbol.name) != 0) {
@@ -78,12 +51,15 @@ void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const 
 
 }  // namespace
 
-Surface surface_of(const SolidBody& body, const algebra::Bindings& used, const units::Unit& unit,
+Surface surface_of(const BodyStatement& body, const algebra::Bindings& used, const units::Unit& unit,
                    const std::set<std::string>& labelled) {
-  const Polyhedron polyhedron = polyhedron_of(body);
+  const std::optional<Polyhedron> polyhedron = polyhedron_of(body);
+  ensure(polyhedron.has_value(), "the body of a kind is no closed solid");
+  const std::optional<nets::HingeTree> net = net_of(body, *polyhedron, body.classic_hinges);
+  ensure(net.has_value(), "a classic net is no tree of all faces");
   ensure(body.faces.size() == body.loops.size(), "a body states its faces one for each loop");
-  Surface surface{polyhedron, {}, 0, labelled_marks(body, labelled), net_of(body, polyhedron)};
-  const auto groups = geometry::congruence_groups(polyhedron);
+  Surface surface{Body(*polyhedron), {}, 0, labelled_marks(body, labelled), *net};
+  const auto groups = geometry::congruence_groups(*polyhedron);
   const double tolerance = 1e-7 * geometry::bounding_box(body.vertices).diagonal();
   for (std::size_t i = 0; i < body.faces.size(); ++i) {
     const FaceStatement& stated = body.faces[i];
@@ -100,7 +76,7 @@ Surface surface_of(const SolidBody& body, const algebra::Bindings& used, const u
     for (const FaceLengthPlace& place : stated.lengths) {
       FaceLength length{place.symbol, place.title,     used.at(place.symbol.name), place.from,
                         place.to,     place.is_height, LengthOrigin::WorkedOut,    std::nullopt};
-      find_origin(length, surface.marks, polyhedron.corners(face.id), i, tolerance);
+      find_origin(length, surface.marks, polyhedron->corners(face.id), i, tolerance);
       face.lengths.push_back(length);
     }
     surface.faces.push_back(face);

@@ -6,7 +6,7 @@
 namespace fw::solids {
 
 struct Surface {
-  geometry::Polyhedron polyhedron;
+  Body body;
   IdVector<FaceId, Face> faces;
   std::size_t group_count = 0;
   IdVector<MarkId, Mark> marks;
@@ -15,7 +15,7 @@ struct Surface {
 
 /// Requires: the body belongs to the statement with these values; a broken body is a broken invariant.
 /// `is_labelled` says which symbols carry a label on the figure.
-[[nodiscard]] Surface surface_of(const SolidBody& body, const algebra::Bindings& used, const units::Unit& unit,
+[[nodiscard]] Surface surface_of(const BodyStatement& body, const algebra::Bindings& used, const units::Unit& unit,
                                  const std::set<std::string>& labelled);
 
 }  // namespace fw::solids

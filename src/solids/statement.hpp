@@ -132,7 +132,7 @@ struct FaceStatement {
 
 /// A solid with all its measures known, ready to be drawn. z is up; the base lies at z = 0 unless it lies
 /// on its side.
-struct SolidBody {
+struct BodyStatement {
   std::vector<geometry::Vec3> vertices;
   std::vector<std::vector<std::size_t>> loops;  ///< counterclockwise from outside
   std::vector<FaceStatement> faces;             ///< beside the loops; bases first
@@ -153,7 +153,7 @@ struct SolidStatement {
   std::vector<std::string> assumptions;     ///< sentences: what is drawn so though the lesson leaves it open
   std::optional<algebra::Equation> volume;  ///< as it is taught: V = B · h ÷ 3
   /// Requires: every measure is bound and every condition holds.
-  std::function<SolidBody(const algebra::Bindings&)> body;
+  std::function<BodyStatement(const algebra::Bindings&)> body;
 };
 
 /// The symbols that every kind shares.

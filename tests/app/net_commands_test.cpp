@@ -1,4 +1,5 @@
 #include "model_support.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app::test::net_commands_test {
 namespace {
@@ -50,7 +51,7 @@ TEST(Net, AFaceMovesToAnotherHingeAndSaysWhenItCannot) {
   const Model model = demo_model("shade");
   const Desk& desk = model.state.desk();
   const FaceId face{1};
-  const auto edges = nets::possible_hinges(desk.solid.polyhedron(), desk.net, face);
+  const auto edges = solids::possible_hinges(desk.solid.body(), desk.net, face);
   ASSERT_FALSE(edges.empty());
   const Model moved = after(model, {MoveFace{face, edges.front()}});
   EXPECT_TRUE(moved.state.desk().net.is_hinge(edges.front()));

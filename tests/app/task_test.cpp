@@ -71,7 +71,7 @@ TEST(Task, DragAFaceToAnotherHinge) {
   const nets::HingeTree before = program.state().desk().net;
   program.user().drag_between(program.place_of(FaceId{1}), program.place_of(FaceId{2}));
   EXPECT_FALSE(program.state().desk().net == before);
-  const auto edge = program.state().desk().solid.polyhedron().edge_between(FaceId{1}, FaceId{2});
+  const auto edge = program.state().desk().solid.body().edge_between(FaceId{1}, FaceId{2});
   ASSERT_TRUE(edge.has_value());
   EXPECT_TRUE(program.state().desk().net.is_hinge(*edge));
   program.user().press(Key::Z, with_control);

@@ -9,7 +9,7 @@
 #include "figures/net_sketch.hpp"
 #include "figures/recording_canvas.hpp"
 #include "figures/solid_sketch.hpp"
-#include "nets/layout.hpp"
+#include "solids/body/body_nets.hpp"
 #include "solids/catalog.hpp"
 #include "units/quantity.hpp"
 
@@ -64,7 +64,7 @@ TEST_P(EverySolid, ShowsEachFaceToScaleAsItLiesWithItsNumberAndLengths) {
     RecordingCanvas canvas;
     draw_face(canvas, solid, id, card, palette());
     const auto shown = filled(canvas).front().points;
-    const auto flat = geometry::flat_face(solid.polyhedron(), id);
+    const auto flat = solid.body().flat(id).outline;
     ASSERT_EQ(shown.size(), flat.size());
     const double scale = glm::distance(shown[0], shown[1]) / glm::distance(flat[0], flat[1]);
     for (std::size_t k = 0; k < flat.size(); ++k) {
@@ -100,13 +100,13 @@ TEST_P(EverySolid, IsSketchedWithinItsRectangleWithEveryEdge) {
   std::vector<Vec2> all;
   for (const auto& path : canvas.paths()) all.insert(all.end(), path.points.begin(), path.points.end());
   EXPECT_TRUE(card.contains(bounding_rect(all), 1e-6));
-  EXPECT_GE(canvas.paths().size(), solid.polyhedron().edges().size());
+  EXPECT_GE(canvas.paths().size(), solid.body().edge_count());
   const auto box = bounding_rect(all);
   EXPECT_TRUE(box.w > card.w - 20 || box.h > card.h - 20) << "as large as fits";
 }
 
 TEST_P(EverySolid, HasANetOfItsOwnFacesInOneScale) {
-  const auto layout = nets::unfolded(solid.polyhedron(), solid.classic_net());
+  const auto layout = solids::unfolded(solid.body(), solid.classic_net());
   const auto shapes = fitted_net(layout, card, {0.7, true});
   ASSERT_EQ(shapes.size(), layout.size());
   double ratio = 0;
@@ -123,7 +123,7 @@ TEST_P(EverySolid, DrawsEachHingeOnceDashedAndEachCutTwice) {
   RecordingCanvas canvas;
   draw_net_sketch(canvas, solid, solid.classic_net(), card, palette());
   const std::size_t faces = solid.faces().size();
-  const std::size_t edges = solid.polyhedron().edges().size();
+  const std::size_t edges = solid.body().edge_count();
   EXPECT_EQ(dashed_lines(canvas), faces - 1);
   EXPECT_EQ(canvas.paths().size(), faces - 1 + 2 * (edges - (faces - 1)));
 }
@@ -165,9 +165,6 @@ TEST(FaceFigure, FillsWithColorAndHatchOrInABrightRoomWithTheHatchAlone) {
 // Seen from in front, above and to the right, three faces of a box are seen and the three edges of its far
 // corner are hidden (common practice of drawing, no source).
 TEST(SolidSketch, HidesTheThreeEdgesOfACubesFarCorner) {
-  const auto edges = sketch_edges(cube().polyhedron());
-  ASSERT_EQ(edges.size(), 12U);
-  EXPECT_EQ(std::count_if(edges.begin(), edges.end(), [](const auto& e) { return e.hidden; }), 3);
   RecordingCanvas canvas;
   draw_solid_sketch(canvas, cube(), card, palette());
   EXPECT_EQ(dashed_lines(canvas), 3U);
@@ -181,7 +178,7 @@ TEST(SolidSketch, PaintsTheSeenFacesInTheirGroupsColor) {
 }
 
 TEST(NetSketch, TurnsAndFlipsWithoutChangingTheShape) {
-  const auto layout = nets::unfolded(square_pyramid().polyhedron(), square_pyramid().classic_net());
+  const auto layout = solids::unfolded(square_pyramid().body(), square_pyramid().classic_net());
   const auto plain = fitted_net(layout, {0, 0, 100, 100});
   const auto half_turned = fitted_net(layout, {0, 0, 100, 100}, {std::numbers::pi, false});
   for (std::size_t i = 0; i < plain.size(); ++i) {

@@ -86,6 +86,8 @@ KIND_SIGNS = {
     r"\bfields\s*\.\s*(?:count|find)\s*\(\s*\)": "read the traits that its kind states",
 }
 FIELDS_OF_ONE_KIND = "length|width|lies"
+# Rooms that may name polyhedra; every other room asks a solid's body.
+HOME_OF_POLYHEDRA = {"geometry", "nets", "solids"}
 LINES_AT_MOST = 500
 ENTRIES_AT_MOST = 25
 COLUMNS_AT_MOST = 120
@@ -188,6 +190,15 @@ class HouseRules(unittest.TestCase):
                 wrong += [f"{hit}: {instead}" for hit in matches_in(path, pattern, code, re.MULTILINE)]
             wrong += list(matches_in(path, rf'\bsolid(?:\(\))?, "(?:{FIELDS_OF_ONE_KIND})"'))
         self.none(wrong, "a kind of solid is known in src/solids/ alone; elsewhere read its statement")
+
+    def test_a_solid_is_asked_through_its_body(self):
+        wrong = []
+        for path in sources():
+            if room_of(path) not in HOME_OF_POLYHEDRA:
+                wrong += matches_in(path, r"\b[Pp]olyhedr(?:on|a)\b|\bfacets\s*\(", code_of(path))
+                wrong += [f"{relative(path)}:{line}: {name}" for line, name, _ in includes_of(path)
+                          if name == "geometry/polyhedron.hpp"]
+        self.none(wrong, f"only {sorted(HOME_OF_POLYHEDRA)} know polyhedra; elsewhere ask solids::Body")
 
     def test_files_are_short(self):
         wrong = []
@@ -334,7 +345,7 @@ class HouseRules(unittest.TestCase):
         script = pathlib.Path(__file__)
         wrong = [f"{relative(script)}:{line}: nothing matches {path}" for line, path in paths_written_in(script)
                  if not fnmatch.filter(everything, path + "*" if path.endswith("/") else path)]
-        wrong += [f"there is no room {room}" for room in sorted(OUTWARD - set(rooms()))]
+        wrong += [f"there is no room {room}" for room in sorted((OUTWARD | HOME_OF_POLYHEDRA) - set(rooms()))]
         users = {row: [] for row in SYSTEM_HEADERS}
         for path in sources():
             for _, name, quoted in includes_of(path):

@@ -35,6 +35,11 @@ BREAKS = {
         ("src/lessons/broken.cpp", 'bool f() { return description.fields.count("lies") > 0; }\n'),
         ("src/lessons/broken.cpp", 'auto f() { return edge_named(solid, "width"); }\n'),
     ],
+    "a_solid_is_asked_through_its_body": [
+        ("src/practice/broken.cpp", "bool is_convex(const geometry::Polyhedron& polyhedron);\n"),
+        ("src/figures/broken.cpp", "auto corners(const solids::Solid& solid) { return solid.body().facets().vertices(); }\n"),
+        ("src/render/broken.cpp", '#include "geometry/polyhedron.hpp"\n'),
+    ],
     "files_are_short": [
         ("src/nets/broken.cpp", "// line\n" * 501),
         ("src/nets/broken.cpp", "// " + "x" * 120 + "\n"),

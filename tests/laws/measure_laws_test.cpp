@@ -3,11 +3,11 @@
 
 #include "geometry/measure.hpp"
 #include "made_up.hpp"
-#include "nets/folding.hpp"
-#include "nets/layout.hpp"
 #include "reasoning/ledger.hpp"
 #include "reasoning/solution.hpp"
 #include "reasoning/unknown.hpp"
+#include "solids/body/body_nets.hpp"
+#include "solids/body/standing.hpp"
 
 namespace fw::laws {
 namespace {
@@ -95,9 +95,9 @@ nets::HingeTree moved_at_random(const Solid& solid, test::Dice& dice) {
   nets::HingeTree tree = solid.classic_net();
   for (int move = 0; move < 4; ++move) {
     const FaceId face = FaceId::at(dice.below(solid.faces().size()));
-    const auto hinges = nets::possible_hinges(solid.polyhedron(), tree, face);
+    const auto hinges = solids::possible_hinges(solid.body(), tree, face);
     if (face != tree.root() && !hinges.empty()) {
-      tree = *nets::moved(solid.polyhedron(), tree, face, hinges[dice.below(hinges.size())]);
+      tree = *solids::moved(solid.body(), tree, face, hinges[dice.below(hinges.size())]);
     }
   }
   return tree;
@@ -113,19 +113,18 @@ double doubled_area(const std::vector<geometry::Vec3>& corners) {
 }
 
 std::string nets_keep_size(const Solid& solid, test::Dice& dice) {
-  const auto& body = solid.polyhedron();
   const nets::HingeTree tree = moved_at_random(solid, dice);
   double laid = 0;
-  for (const geometry::Polygon& polygon : nets::unfolded(body, tree)) {
+  for (const geometry::Polygon& polygon : solids::unfolded(solid.body(), tree)) {
     laid += geometry::signed_area(polygon);
   }
   std::string wrong = near(laid, solid.surface_area().amount().to_double()) ? "" : "the net's area is not S. ";
   const auto order = dice.below(2) == 0 ? nets::FoldOrder::Together : nets::FoldOrder::OneByOne;
   for (const double amount : {0.0, dice.between(0, 1), 1.0}) {
-    const nets::Pose pose = nets::pose(body, tree, amount, order);
+    const nets::Pose pose = solids::standing(solid.body(), tree, amount, order).corners;
     for (const solids::Face& face : solid.faces()) {
       const auto& corners = pose[face.id.index()];
-      const auto closed = body.corners(face.id);
+      const auto closed = solid.body().facets().corners(face.id);
       if (!near(doubled_area(corners) / 2, face.area.amount().to_double())) {
         wrong += "a face's area changes as it folds. ";
       }

@@ -3,8 +3,7 @@
 
 #include "lesson_texts.hpp"
 #include "lessons/write_lesson.hpp"
-#include "nets/enumerate.hpp"
-#include "nets/fold_test.hpp"
+#include "solids/body/body_nets.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::lessons::net_test {
@@ -63,7 +62,7 @@ TEST(NetTask, CompletesTheNetAtEachPlace) {
   std::vector<bool> right;
   for (std::size_t place = 0; place < problem.net->places.size(); ++place) {
     const nets::Cutout whole = completed(*problem.net, problem.solid, place);
-    right.push_back(nets::fold_test(problem.solid.polyhedron(), whole).is_net());
+    right.push_back(solids::fold_test(problem.solid.body(), whole).is_net());
   }
   EXPECT_THAT(right, ElementsAre(true, true, false));
 }
@@ -177,9 +176,8 @@ RC_GTEST_PROP(NetTask, ReadsBackAsTheSameLesson, ()) {
   const solids::Description description = *rc::gen::elementOf(shelf);
   const auto solid = solids::Solid::make(description);
   RC_PRE(solid.has_value() && solid->faces().size() <= 8);
-  const geometry::Polyhedron& polyhedron = solid->polyhedron();
-  const auto list = nets::distinct_nets(polyhedron, geometry::FaceId::at(0), 30);
-  const nets::Cutout net = nets::cutout_of(polyhedron, *rc::gen::elementOf(list.nets));
+  const auto list = solids::distinct_nets(solid->body(), geometry::FaceId::at(0), 30);
+  const nets::Cutout net = solids::cutout_of(solid->body(), *rc::gen::elementOf(list.nets));
   RC_PRE(nets::overlapping(net).empty());
   Problem problem{"p", "Fold it", description, {}, {}, std::nullopt, *solid, {}};
   const nets::PieceId leaf = nets::leaves(net).back();

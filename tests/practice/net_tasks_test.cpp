@@ -7,8 +7,8 @@
 
 #include "lessons/read_lesson.hpp"
 #include "lessons/write_lesson.hpp"
-#include "nets/enumerate.hpp"
 #include "practice/generate/generate.hpp"
+#include "solids/body/body_nets.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::practice::net_tasks_test {
@@ -31,7 +31,7 @@ std::vector<Problem> problems_of(const std::string& type, int level, std::size_t
 }
 
 nets::FoldTest test_of(const Problem& problem, const nets::Cutout& cutout) {
-  return nets::fold_test(problem.solid.polyhedron(), cutout);
+  return solids::fold_test(problem.solid.body(), cutout);
 }
 
 const std::vector<std::string> types{"net-name", "choose-net", "is-net", "complete-net"};
@@ -76,15 +76,15 @@ TEST(NetTasks, YesAndNoAreJudgedWithTheReason) {
 TEST(NetTasks, AUsualNetThatIsTurnedAndRefusedIsN11) {
   Problem problem = box_problem(R"({"ask": "is_it", "pieces": [)" + open_box +
                                 R"(, {"face": 2, "on": 3, "edge": 3, "by": 3}], "turn": 90})");
-  EXPECT_EQ(diagnosed(problem, "no")->causes.front().id,
-            nets::net_class(problem.solid.polyhedron(), problem.solid.classic_net()) ==
-                    nets::net_class(problem.solid.polyhedron(),
-                                    nets::tree_of(problem.solid.polyhedron(), cutout_for(problem, 0),
-                                                  test_of(problem, cutout_for(problem, 0))))
-                ? "N11"
-                : "N10");
+  EXPECT_EQ(
+      diagnosed(problem, "no")->causes.front().id,
+      solids::net_class(problem.solid.body(), problem.solid.classic_net()) ==
+              solids::net_class(problem.solid.body(), solids::tree_of(problem.solid.body(), cutout_for(problem, 0),
+                                                                      test_of(problem, cutout_for(problem, 0))))
+          ? "N11"
+          : "N10");
   lessons::NetSheet& sheet = problem.net->sheets.front();
-  sheet.cutout = nets::cutout_of(problem.solid.polyhedron(), problem.solid.classic_net());
+  sheet.cutout = solids::cutout_of(problem.solid.body(), problem.solid.classic_net());
   EXPECT_EQ(diagnosed(problem, "no")->causes.front().id, "N11");
   sheet.turn_degrees = 0;
   EXPECT_EQ(diagnosed(problem, "no")->causes.front().id, "N10");
@@ -208,15 +208,15 @@ TEST(NetTasks, EveryNetOfTheShelfIsAccepted) {
     if (!solid || solid->faces().size() > 7) {
       continue;
     }
-    const geometry::Polyhedron& polyhedron = solid->polyhedron();
-    const auto list = nets::distinct_nets(polyhedron, geometry::FaceId::at(0), 60);
+    const solids::Body& body = solid->body();
+    const auto list = solids::distinct_nets(body, geometry::FaceId::at(0), 60);
     for (std::size_t n = 0; n < list.nets.size(); ++n) {
       const geometry::FaceId root = geometry::FaceId::at(n % solid->faces().size());
-      const nets::Cutout net = nets::cutout_of(polyhedron, nets::rerooted(polyhedron, list.nets[n], root));
+      const nets::Cutout net = solids::cutout_of(body, nets::rerooted(body.facets(), list.nets[n], root));
       if (nets::overlapping(net).empty()) {
         ++seen;
-        EXPECT_TRUE(nets::fold_test(polyhedron, net).is_net()) << solid->name();
-        EXPECT_TRUE(nets::fold_test(polyhedron, nets::flipped(net)).is_net()) << solid->name();
+        EXPECT_TRUE(solids::fold_test(body, net).is_net()) << solid->name();
+        EXPECT_TRUE(solids::fold_test(body, nets::flipped(net)).is_net()) << solid->name();
       }
     }
   }

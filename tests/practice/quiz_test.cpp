@@ -5,8 +5,7 @@
 #include <set>
 
 #include "geometry/measure.hpp"
-#include "nets/enumerate.hpp"
-#include "nets/layout.hpp"
+#include "solids/body/body_nets.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::practice::quiz_test {
@@ -55,8 +54,8 @@ TEST(Quiz, ShowsANetThatCanBeCutOut) {
   const auto pool = shelf_pool();
   for (std::size_t i = 0; i < 2 * pool.size(); ++i) {
     const NetQuestion question = net_question(pool, 3, i);
-    EXPECT_TRUE(question.polyhedron.defects().empty());
-    EXPECT_TRUE(nets::overlapping(nets::unfolded(question.polyhedron, question.net)).empty());
+    EXPECT_TRUE(question.body.facets().defects().empty());
+    EXPECT_TRUE(nets::overlapping(solids::unfolded(question.body, question.net)).empty());
   }
 }
 
@@ -66,8 +65,8 @@ TEST(Quiz, ReachesEveryDistinctNetOfACube) {
   Seed seed{5};
   std::set<std::uint64_t> classes;
   for (int i = 0; i < 400; ++i) {
-    const auto net = random_net(cube->polyhedron(), geometry::FaceId{0}, seed);
-    classes.insert(nets::net_class(cube->polyhedron(), net));
+    const auto net = random_net(cube->body(), geometry::FaceId{0}, seed);
+    classes.insert(solids::net_class(cube->body(), net));
   }
   // Source: 11 nets of the cube; D. Hoey, sci.math, 9 September 1994.
   EXPECT_EQ(classes.size(), 11U);
@@ -92,8 +91,8 @@ TEST(Quiz, OffersOneRightNameAmongNamesOfTheSameFaceCount) {
 
 TEST(Quiz, AMirrorImageHasTheSameMeasures) {
   for (const solids::Solid& solid : shelf_pool()) {
-    const geometry::Polyhedron image = mirrored(solid.polyhedron());
-    EXPECT_NEAR(geometry::volume(image) / geometry::volume(solid.polyhedron()), 1.0, 1e-12);
+    const solids::Body image = mirrored(solid.body());
+    EXPECT_NEAR(geometry::volume(image.facets()) / geometry::volume(solid.body().facets()), 1.0, 1e-12);
   }
 }
 

@@ -325,11 +325,11 @@ TEST(AllEdges, AreAsManyAndAsLongAsTheSolidsOwn) {
       count += addend.times;
     }
     double length = 0;
-    for (std::size_t i = 0; i < solid->polyhedron().edges().size(); ++i) {
-      const auto [from, to] = solid->polyhedron().ends(geometry::EdgeId::at(i));
+    for (std::size_t i = 0; i < solid->body().edge_count(); ++i) {
+      const auto [from, to] = solid->body().facets().ends(geometry::EdgeId::at(i));
       length += glm::length(to - from);
     }
-    EXPECT_EQ(count, solid->polyhedron().edges().size()) << solid->name();
+    EXPECT_EQ(count, solid->body().edge_count()) << solid->name();
     EXPECT_NEAR(sum.total.to_double(), length, 1e-8 * length) << solid->name();
   }
 }

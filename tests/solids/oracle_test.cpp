@@ -26,8 +26,8 @@ std::optional<HullMeasures> hull_measures(const Solid& solid) {
   {
     std::ofstream file(points);
     file.precision(17);
-    file << "3\n" << solid.polyhedron().vertices().size() << "\n";
-    for (const auto& corner : solid.polyhedron().vertices()) {
+    file << "3\n" << solid.body().facets().vertices().size() << "\n";
+    for (const auto& corner : solid.body().facets().vertices()) {
       file << corner.x << " " << corner.y << " " << corner.z << "\n";
     }
   }

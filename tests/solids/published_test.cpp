@@ -73,7 +73,7 @@ TEST(PublishedSolids, RegularPolyhedraHaveTheValuesOfTheHandbook) {
   for (const auto& row : rows) {
     SCOPED_TRACE(row[1]);
     const Solid solid = test::solid("regular polyhedron | faces: " + row[0] + " | edge: 1");
-    const auto& polyhedron = solid.polyhedron();
+    const auto& polyhedron = solid.body().facets();
     EXPECT_EQ(polyhedron.faces().size(), std::stoul(row[0]));
     EXPECT_EQ(polyhedron.vertices().size(), std::stoul(row[2]));
     EXPECT_EQ(polyhedron.edges().size(), std::stoul(row[3]));

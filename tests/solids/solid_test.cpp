@@ -20,7 +20,7 @@ TEST(SolidMeasures, TakeTheLabelAsWritten) {
   EXPECT_EQ(shown_surface(text), "484.68 cm²");
   EXPECT_EQ(shown_volume(text), "623.4 cm³");
   // The figure itself is drawn from the exact side.
-  EXPECT_NEAR(geometry::volume(test::solid(text).polyhedron()), 360 * std::sqrt(3.0), 1e-9);
+  EXPECT_NEAR(geometry::volume(test::solid(text).body().facets()), 360 * std::sqrt(3.0), 1e-9);
 }
 
 TEST(SolidMeasures, FollowFromWhateverIsGiven) {
@@ -145,11 +145,9 @@ TEST(PrismsOnTheirSide, RestOnALateralFaceWithTheEndInFront) {
     const Solid solid = test::solid("prism | height: 11 cm | lies: side | base " + base);
     SCOPED_TRACE(base);
     EXPECT_EQ(solid.faces()[solid.classic_net().root()].role, FaceRole::Lateral);
-    EXPECT_NEAR(
-        geometry::bounding_box({solid.polyhedron().vertices().begin(), solid.polyhedron().vertices().end()}).lowest.z,
-        0, 1e-12);
-    const geometry::Vec3 front = solid.polyhedron().normal(FaceId::at(1));
-    EXPECT_NEAR(front.y, -1, 1e-12);
+    const auto& vertices = solid.body().facets().vertices();
+    EXPECT_NEAR(geometry::bounding_box({vertices.begin(), vertices.end()}).lowest.z, 0, 1e-12);
+    EXPECT_EQ(solid.body().faces_toward({0, -1, 0}), std::vector<FaceId>{FaceId::at(1)});
     test::expect_sound(solid);
   }
 }

@@ -19,7 +19,7 @@ inline double relative_difference(double a, double b) { return std::abs(a - b) /
 
 /// What must be true of every solid whose labels are exact.
 inline void expect_sound(const Solid& solid) {
-  const auto& polyhedron = solid.polyhedron();
+  const auto& polyhedron = solid.body().facets();
   EXPECT_TRUE(polyhedron.defects().empty());
   EXPECT_EQ(polyhedron.vertices().size() + polyhedron.faces().size(), polyhedron.edges().size() + 2);
   // The coordinates agree with the exact values.

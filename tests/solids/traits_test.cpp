@@ -97,7 +97,7 @@ bool meet_in_a_point(const Polyhedron& polyhedron, const std::vector<FaceId>& ba
 
 void expect_traits_of_its_shape(const Solid& solid) {
   const Traits& traits = solid.traits();
-  const Polyhedron& polyhedron = solid.polyhedron();
+  const Polyhedron& polyhedron = solid.body().facets();
   const std::vector<FaceId> bases = faces_of(solid, FaceRole::Base);
   const std::vector<FaceId> sides = faces_of(solid, FaceRole::Lateral);
   EXPECT_EQ(traits.has_base, !bases.empty());
@@ -124,8 +124,8 @@ void expect_edges_of_a_box(const Solid& solid) {
     stated.insert(stated.end(), 4, solid.values().at(edge.name).to_double());
   }
   std::vector<double> found;
-  for (const geometry::Edge& edge : solid.polyhedron().edges()) {
-    const auto& corners = solid.polyhedron().vertices();
+  for (const geometry::Edge& edge : solid.body().facets().edges()) {
+    const auto& corners = solid.body().facets().vertices();
     found.push_back(glm::length(corners[edge.to] - corners[edge.from]));
   }
   std::sort(stated.begin(), stated.end());
@@ -134,7 +134,7 @@ void expect_edges_of_a_box(const Solid& solid) {
   for (std::size_t i = 0; i < found.size(); ++i) {
     EXPECT_TRUE(is_near(stated[i], found[i])) << stated[i] << " and " << found[i];
   }
-  EXPECT_TRUE(is_near(stated[0] * stated[4] * stated[8], geometry::volume(solid.polyhedron())));
+  EXPECT_TRUE(is_near(stated[0] * stated[4] * stated[8], geometry::volume(solid.body().facets())));
 }
 
 TEST(Traits, AreThoseOfTheShapeOfEverySolidOfTheShelf) {

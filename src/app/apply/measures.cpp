@@ -3,6 +3,7 @@
 #include "app/apply/parts.hpp"
 #include "app/measures.hpp"
 #include "reasoning/unknown.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app::parts {
 namespace {
@@ -18,10 +19,8 @@ Notice notice_of(const std::vector<solids::Fault>& faults) {
 
 /// The same hinges on the new solid where it has the same faces and edges, and its usual net otherwise.
 nets::HingeTree kept_net(const Desk& before, const solids::Solid& after) {
-  const auto& old_edges = before.solid.polyhedron().edges();
-  const auto& new_edges = after.polyhedron().edges();
-  if (old_edges == new_edges) {
-    auto tree = nets::HingeTree::make(after.polyhedron(), after.classic_net().root(), before.net.hinges());
+  if (before.solid.body().is_joined_like(after.body())) {
+    auto tree = solids::net_with(after.body(), after.classic_net().root(), before.net.hinges());
     if (tree) {
       return std::move(tree).value();
     }

@@ -3,6 +3,7 @@
 
 #include "app/apply/parts.hpp"
 #include "app/cutouts.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::app::parts {
 namespace {
@@ -110,7 +111,7 @@ std::string on(Model& model, const StepNet& command) {
 std::string on(Model& model, const MoveFace& command) {
   Desk& place = desk(model);
   model.view.dragged.reset();
-  auto net = nets::moved(place.solid.polyhedron(), place.net, command.face, command.edge);
+  auto net = solids::moved(place.solid.body(), place.net, command.face, command.edge);
   if (!net) {
     model.view.notice = Notice{net.error(), {}, {}};
     return {};
@@ -126,13 +127,13 @@ std::string on(Model& model, const MovePicked&) {
     return {};
   }
   const FaceId face = *place.picked;
-  const std::vector<EdgeId> edges = nets::possible_hinges(place.solid.polyhedron(), place.net, face);
+  const std::vector<EdgeId> edges = solids::possible_hinges(place.solid.body(), place.net, face);
   if (edges.empty()) {
     model.view.notice = Notice{"This face can hang nowhere else: the others hang on it.", {}, {}};
     return {};
   }
   // The next side round the face after the one it hangs on now, so that pressing again goes all the way round.
-  const auto& sides = place.solid.polyhedron().edges_of(face);
+  const auto& sides = place.solid.body().edges_of(face);
   const auto& link = place.net.link(face);
   std::size_t start = 0;
   if (link) {

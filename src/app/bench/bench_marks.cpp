@@ -4,13 +4,12 @@
 #include <cmath>
 
 #include "geometry/measure.hpp"
-#include "geometry/polygon.hpp"
+#include "solids/body/standing.hpp"
 
 namespace fw::app {
 namespace {
 
 using figures::Segment;
-using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 using solids::Mark;
@@ -22,26 +21,6 @@ constexpr double closed_enough = 0.02;  // heights inside stand only while the s
 /// Points nearer than this are the same.
 double slack_of(const BenchPicture& picture) { return 1e-6 * picture.camera.distance; }
 
-/// Distance of a point from the line through a segment.
-double distance_to(Vec3 point, Vec3 from, Vec3 to) {
-  const Vec3 along = to - from;
-  const double length = glm::length(along);
-  return length == 0 ? glm::length(point - from) : glm::length(glm::cross(along, point - from)) / length;
-}
-
-/// The side of the face that the segment lies on.
-std::optional<EdgeId> side_with(const Polyhedron& polyhedron, FaceId face, Vec3 from, Vec3 to, double slack) {
-  const std::vector<Vec3> corners = polyhedron.corners(face);
-  for (std::size_t i = 0; i < corners.size(); ++i) {
-    const Vec3& a = corners[i];
-    const Vec3& b = corners[(i + 1) % corners.size()];
-    if (distance_to(from, a, b) < slack && distance_to(to, a, b) < slack) {
-      return polyhedron.edges_of(face)[i];
-    }
-  }
-  return std::nullopt;
-}
-
 /// A length of the closed solid and the face that carries it while the net opens.
 struct Carried {
   FaceId face;
@@ -50,11 +29,10 @@ struct Carried {
 
 /// An edge of this length on the outline of the net, where its label has room; the first in the order of the tree.
 std::optional<Carried> on_outline(const Desk& desk, const Mark& mark, double slack) {
-  const Polyhedron& polyhedron = desk.solid.polyhedron();
   for (const FaceId face : desk.net.order()) {
     for (const solids::FaceLength& length : desk.solid.faces()[face].lengths) {
       const auto side = length.symbol == mark.symbol && !length.is_height
-                            ? side_with(polyhedron, face, length.from, length.to, slack)
+                            ? desk.solid.body().edge_along(face, length.from, length.to, slack)
                             : std::nullopt;
       if (side && !desk.net.is_hinge(*side)) {
         return Carried{face, length.from, length.to};
@@ -74,7 +52,7 @@ std::optional<Carried> carrier(const Desk& desk, const Mark& mark, double slack)
   }
   std::optional<Carried> first;
   for (const FaceId face : desk.net.order()) {
-    const auto side = side_with(desk.solid.polyhedron(), face, mark.from, mark.to, slack);
+    const auto side = desk.solid.body().edge_along(face, mark.from, mark.to, slack);
     if (side && !desk.net.is_hinge(*side)) {
       return Carried{face, mark.from, mark.to};
     }
@@ -92,7 +70,6 @@ struct PlacedMark {
 };
 
 std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& desk, double fold) {
-  const Polyhedron& polyhedron = desk.solid.polyhedron();
   const double slack = slack_of(picture);
   std::vector<PlacedMark> placed;
   for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
@@ -103,7 +80,7 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& de
       continue;
     }
     if (const auto length = carrier(desk, mark, slack)) {
-      const PlacedFace carried(polyhedron, picture.look.faces, length->face);
+      const solids::PlacedFace carried(desk.solid.body(), picture.look.faces, length->face);
       const Vec3 to = carried.carried(length->to);
       placed.push_back({id, carried.carried(length->from), to, carried.carried(length->to + mark.square_to) - to});
     }
@@ -144,17 +121,19 @@ Segment on_screen(const BenchPicture& picture, Vec3 from, Vec3 to) {
 /// The edges in sight that the same letter stands for: the label may stand there as well, as on a drawing by hand.
 /// Only while the solid is closed.
 std::vector<Segment> others_in_sight(const BenchPicture& picture, const solids::Solid& solid, const Mark& mark) {
-  const Polyhedron& polyhedron = solid.polyhedron();
-  const auto is_in_sight = [&](FaceId face) {
-    return glm::dot(polyhedron.normal(face), polyhedron.corners(face).front() - picture.camera.eye()) < 0;
-  };
+  const solids::Body& body = solid.body();
+  const Vec3 eye = picture.camera.eye();
   std::vector<Segment> others;
   for (const solids::Face& face : solid.faces()) {
     for (const solids::FaceLength& length : face.lengths) {
       const auto side = length.symbol == mark.symbol && !length.is_height
-                            ? side_with(polyhedron, face.id, length.from, length.to, slack_of(picture))
+                            ? body.edge_along(face.id, length.from, length.to, slack_of(picture))
                             : std::nullopt;
-      if (side && (is_in_sight(polyhedron.edges()[*side].left) || is_in_sight(polyhedron.edges()[*side].right))) {
+      if (!side) {
+        continue;
+      }
+      const auto [left, right] = body.faces_at(*side);
+      if (body.is_before(left, eye) || body.is_before(right, eye)) {
         others.push_back(on_screen(picture, length.from, length.to));
       }
     }
@@ -189,36 +168,6 @@ figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme
 }
 
 }  // namespace
-
-PlacedFace::PlacedFace(const Polyhedron& polyhedron, const nets::Pose& pose, FaceId face)
-    : rest_(geometry::face_plane(polyhedron, face)), flat_(geometry::flat_face(polyhedron, face)) {
-  // The frame that the face has now, found from two of its corners far apart.
-  const std::vector<Vec3>& now = pose[face.index()];
-  const Vec2 flat_side = flat_[1] - flat_[0];
-  const Vec3 side = glm::normalize(now[1] - now[0]);
-  Vec3 normal{};
-  for (std::size_t i = 0; i < now.size(); ++i) {
-    normal += glm::cross(now[i] - now[0], now[(i + 1) % now.size()] - now[0]);
-  }
-  normal_ = glm::normalize(normal);
-  const Vec3 across = glm::cross(normal_, side);
-  const double length = glm::length(flat_side);
-  const double cosine = flat_side.x / length;
-  const double sine = flat_side.y / length;
-  right_ = side * cosine - across * sine;
-  up_ = side * sine + across * cosine;
-  origin_ = now[0] - right_ * flat_[0].x - up_ * flat_[0].y;
-}
-
-Vec3 PlacedFace::at(Vec2 point) const { return origin_ + right_ * point.x + up_ * point.y; }
-
-Vec3 PlacedFace::carried(Vec3 point) const {
-  const Vec2 flat = rest_.flat(point);
-  const double above = glm::dot(point - rest_.origin, rest_.normal);
-  return at(flat) + normal_ * above;
-}
-
-Vec2 PlacedFace::label_point() const { return geometry::label_point(flat_); }
 
 void add_marks(BenchPicture& picture, const Desk& desk, double fold, const MarkWords& words, const Theme& theme,
                const MeasureText& measure) {

@@ -10,12 +10,13 @@
 #include "figures/typeset.hpp"
 #include "geometry/measure.hpp"
 #include "geometry/ray.hpp"
+#include "solids/body/body_nets.hpp"
+#include "solids/body/standing.hpp"
 
 namespace fw::app {
 namespace {
 
 using figures::Rect;
-using geometry::Polyhedron;
 using geometry::Vec2;
 using geometry::Vec3;
 
@@ -29,45 +30,26 @@ constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat e
 
 /// What stands on the bench in this mode.
 struct Stand {
-  const Polyhedron* polyhedron;
+  const solids::Body* body;
   const nets::HingeTree* net;
   double turn_rad = 0;  ///< the whole turned on the table
 };
 
 Stand stand_of(const Model& model, const Derived& derived) {
   if (derived.question) {
-    return {&derived.question->polyhedron, &derived.question->net, derived.question->turn_rad};
+    return {&derived.question->body, &derived.question->net, derived.question->turn_rad};
   }
   const Desk& desk = model.state.desk();
-  return {&desk.solid.polyhedron(), &desk.net, 0};
+  return {&desk.solid.body(), &desk.net, 0};
 }
 
-/// Turns a posed net so that its root's face looks down onto the table (or up to the eye), and by `turn_rad` on it.
-nets::Pose laid_on_table(nets::Pose pose, const Stand& stand) {
-  const Vec3 normal = stand.polyhedron->normal(stand.net->root());
-  const Vec3 corner = pose[stand.net->root().index()].front();
-  // The root's outside faces down, as the base of a solid on a table does.
-  const Vec3 down{0, 0, -1};
-  const Vec3 axis_raw = glm::cross(normal, down);
-  const double sine = glm::length(axis_raw);
-  const double cosine = glm::dot(normal, down);
-  Vec3 axis = sine > 1e-12 ? axis_raw / sine : Vec3{1, 0, 0};
-  const double angle = std::atan2(sine, cosine);
-  const auto rotated = [](Vec3 v, Vec3 k, double a) {
-    return v * std::cos(a) + glm::cross(k, v) * std::sin(a) + k * (glm::dot(k, v) * (1 - std::cos(a)));
-  };
-  for (auto& face : pose) {
-    for (Vec3& point : face) {
-      point = rotated(rotated(point - corner, axis, angle), {0, 0, 1}, stand.turn_rad);
-    }
-  }
-  return pose;
-}
-
-nets::Pose posed(const Model& model, const Derived& derived) {
+solids::Standing standing_there(const Model& model, const Derived& derived) {
   const Stand stand = stand_of(model, derived);
-  nets::Pose pose = nets::pose(*stand.polyhedron, *stand.net, model.view.fold, model.view.order);
-  return derived.question ? laid_on_table(std::move(pose), stand) : pose;
+  solids::Standing standing = solids::standing(*stand.body, *stand.net, model.view.fold, model.view.order);
+  if (derived.question) {
+    solids::lay_on_table(standing, *stand.body, stand.net->root(), stand.turn_rad);
+  }
+  return standing;
 }
 
 render::Camera turned_camera(const Model& model) {
@@ -184,22 +166,24 @@ MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, co
   return words;
 }
 
+/// The face that is drawn at a pixel of the viewport.
+std::optional<FaceId> face_behind(const BenchPicture& picture, Vec2 pixel) {
+  const auto hit = geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(pixel, picture.viewport));
+  return hit ? std::optional(picture.faces[hit->face.index()]) : std::nullopt;
+}
+
 void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool works, const Theme& theme) {
   // On a small bench the circles must leave the faces to be seen.
   const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
-  for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
-    const FaceId face = FaceId::at(i);
-    const PlacedFace placed(desk.solid.polyhedron(), picture.look.faces, face);
-    const Vec3 point = placed.at(placed.label_point());
+  for (const solids::Face& face : desk.solid.faces()) {
+    const Vec3 point = solids::PlacedFace(desk.solid.body(), picture.look.faces, face.id).label_point();
     const render::Projected seen = picture.camera.project(point, picture.viewport);
-    const geometry::Ray ray = picture.camera.ray_through(seen.pixel, picture.viewport);
-    const auto hit = geometry::nearest_hit(picture.look.faces, ray);
-    if (seen.depth <= 0 || !hit || hit->face != face) {
+    if (seen.depth <= 0 || face_behind(picture, seen.pixel) != face.id) {
       continue;
     }
-    picture.numbers.push_back({face, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
-                               figures::face_number(face),
-                               works ? contains(told.faces, face) : is_counted(desk, face)});
+    picture.numbers.push_back({face.id, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
+                               figures::face_number(face.id),
+                               works ? contains(told.faces, face.id) : is_counted(desk, face.id)});
   }
 }
 
@@ -247,16 +231,16 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   BenchPicture picture;
   picture.rect = rect;
   picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
-  picture.look.faces = posed(model, derived);
+  solids::Standing standing = standing_there(model, derived);
+  picture.look.faces = std::move(standing.corners);
+  picture.look.flat_faces = std::move(standing.outlines);
+  picture.faces = std::move(standing.faces);
   picture.camera = camera_for(model, picture.look.faces, picture.viewport,
                               (derived.question ? bare_room : label_room) * theme.sizes.label);
-  const Polyhedron& polyhedron = *stand_of(model, derived).polyhedron;
   const Lit told = told_apart(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
-  for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
-    const FaceId face = FaceId::at(i);
+  for (const FaceId face : picture.faces) {
     picture.look.looks.push_back(face_look(model, derived, theme, told, face, size / 26.0));
-    picture.look.flat_faces.push_back(geometry::flat_face(polyhedron, face));
   }
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
@@ -286,9 +270,7 @@ std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel) 
       return number.face;
     }
   }
-  const geometry::Ray ray = picture.camera.ray_through(pixel - Vec2{picture.rect.x, picture.rect.y}, picture.viewport);
-  const auto hit = geometry::nearest_hit(picture.look.faces, ray);
-  return hit ? std::optional<FaceId>(hit->face) : std::nullopt;
+  return face_behind(picture, pixel - Vec2{picture.rect.x, picture.rect.y});
 }
 
 std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 pixel) {
@@ -301,9 +283,8 @@ std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 
 }
 
 std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target) {
-  const Polyhedron& polyhedron = desk.solid.polyhedron();
-  for (const EdgeId edge : nets::possible_hinges(polyhedron, desk.net, dragged)) {
-    if (polyhedron.other_face(edge, dragged) == target) {
+  for (const EdgeId edge : solids::possible_hinges(desk.solid.body(), desk.net, dragged)) {
+    if (desk.solid.body().across(edge, dragged) == target) {
       return edge;
     }
   }

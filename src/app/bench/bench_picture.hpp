@@ -41,6 +41,7 @@ struct BenchSpot {
 /// Everything that the bench shows, as data: what is drawn in space, and the texts over it.
 struct BenchPicture {
   render::BenchLook look;
+  std::vector<FaceId> faces;  ///< beside look.faces: the face that each facet belongs to; on card, the piece
   render::Camera camera;
   render::Viewport viewport;
   figures::Rect rect;  ///< where it stands in the window

@@ -4,6 +4,7 @@
 #include "app/bench/bench_parts.hpp"
 #include "geometry/measure.hpp"
 #include "geometry/ray.hpp"
+#include "solids/body/body_nets.hpp"
 
 // Card on the bench: flat as a task lays it, folded as far as it goes.
 namespace fw::app {
@@ -82,7 +83,7 @@ nets::Pose placed_card(const LyingCutout& card, const solids::Solid& solid, doub
       pose.push_back(on_table(piece));
     }
   } else {
-    pose = nets::pose(solid.polyhedron(), card.cutout, card.test, amount);
+    pose = solids::pose(solid.body(), card.cutout, card.test, amount);
     carry(pose, on_table(flat.front()));
     double height = 0;
     for (const Vec3& point : points_of(pose)) {
@@ -196,6 +197,9 @@ void add_faces(BenchPicture& picture, const CutoutBench& bench, const Table& tab
     picture.look.faces.push_back(*table.missing);
     picture.look.looks.push_back(look_of(sort_of({*bench.missing}), false, theme));
     picture.look.looks.back().outline = stroke(theme.ink, theme.sizes.edge * 1.4, theme.sizes.edge * 3);
+  }
+  for (std::size_t i = 0; i < picture.look.faces.size(); ++i) {
+    picture.faces.push_back(FaceId::at(i));
   }
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (render::FaceLook& look : picture.look.looks) {

@@ -86,8 +86,8 @@ Json problem_json(const lessons::Problem& problem) {
   }
   Json json = {{"id", problem.id},
                {"name", solid.name()},
-               {"vertices", solid.polyhedron().vertices().size()},
-               {"edges", solid.polyhedron().edges().size()},
+               {"vertices", solid.body().vertex_count()},
+               {"edges", solid.body().edge_count()},
                {"faces", std::move(faces)},
                {"surface_area", quantity_json(solid.surface_area())},
                {"lateral_area", quantity_json(solid.lateral_area())},
@@ -130,8 +130,8 @@ std::string problem_text(const lessons::Problem& problem) {
                     units::text(face.area, places)});
   }
   return problem.id + ": " + solid.name() + ", " + std::to_string(solid.faces().size()) + " faces, " +
-         std::to_string(solid.polyhedron().edges().size()) + " edges, " +
-         std::to_string(solid.polyhedron().vertices().size()) + " vertices\n" +
+         std::to_string(solid.body().edge_count()) + " edges, " + std::to_string(solid.body().vertex_count()) +
+         " vertices\n" +
          text_table(rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Left, Align::Right}, 2) +
          totals_text(problem);
 }

@@ -6,7 +6,7 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "nets/enumerate.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::cli {
 namespace {
@@ -20,18 +20,17 @@ struct NetsOptions {
 
 // Every labelled net is looked at once, so that counting more of them would take minutes.
 constexpr double most_labelled = 60e6;
-constexpr std::size_t most_edges = 64;
 constexpr std::size_t most_listed = 200;
 
 // Why the nets of a solid are not gone through; empty when they are.
 std::string refusal(const solids::Solid& solid, bool all_of_them) {
-  const geometry::Polyhedron& polyhedron = solid.polyhedron();
-  if (polyhedron.edges().size() > most_edges) {
-    return "this solid has " + std::to_string(polyhedron.edges().size()) + " edges; nets are counted up to " +
-           std::to_string(most_edges) + ".";
+  const solids::Body& body = solid.body();
+  if (!solids::can_list_nets(body)) {
+    return "this solid has " + std::to_string(body.edge_count()) + " edges; nets are counted up to " +
+           std::to_string(solids::most_edges_for_nets) + ".";
   }
-  if (all_of_them && nets::labelled_count_estimate(polyhedron) > most_labelled) {
-    return "this solid has " + nets::labelled_count(polyhedron) +
+  if (all_of_them && solids::labelled_count_estimate(body) > most_labelled) {
+    return "this solid has " + solids::labelled_count(body) +
            " nets when every face is told apart; at most 60000000 are gone through.";
   }
   return "";
@@ -49,23 +48,21 @@ std::size_t face_number(geometry::FaceId face) { return face.index() + 1; }
 std::vector<std::pair<std::size_t, std::size_t>> hinge_pairs(const solids::Solid& solid, const nets::HingeTree& net) {
   std::vector<std::pair<std::size_t, std::size_t>> pairs;
   for (const geometry::EdgeId hinge : net.hinges()) {
-    const geometry::Edge& edge = solid.polyhedron().edges()[hinge];
-    const std::size_t left = face_number(edge.left);
-    const std::size_t right = face_number(edge.right);
-    pairs.push_back({std::min(left, right), std::max(left, right)});
+    const auto [left, right] = solid.body().faces_at(hinge);
+    pairs.push_back({face_number(std::min(left, right)), face_number(std::max(left, right))});
   }
   return pairs;
 }
 
 nets::NetList listed(const solids::Solid& solid) {
-  return nets::distinct_nets(solid.polyhedron(), solid.classic_net().root(), most_listed);
+  return solids::distinct_nets(solid.body(), solid.classic_net().root(), most_listed);
 }
 
 Json problem_json(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   Json json{{"id", problem.id}, {"faces", solid.faces().size()}};
   if (count) {
-    const nets::NetCount found = nets::count_nets(solid.polyhedron());
+    const nets::NetCount found = solids::count_nets(solid.body());
     json["labelled"] = std::stoull(found.labelled);
     json["distinct"] = found.distinct;
     json["overlapping"] = found.overlapping;
@@ -88,7 +85,7 @@ std::string problem_text(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   const std::string head = problem.id + ": " + solid.name() + ", ";
   if (count) {
-    return head + counts_text(solid, nets::count_nets(solid.polyhedron())) + "\n";
+    return head + counts_text(solid, solids::count_nets(solid.body())) + "\n";
   }
   const nets::NetList list = listed(solid);
   std::string text = head + (list.complete ? "" : "the first ") + std::to_string(list.nets.size()) +

@@ -6,8 +6,8 @@
 
 #include "base/ensure.hpp"
 #include "exact/print_number.hpp"
-#include "nets/fold_test.hpp"
 #include "practice/quiz.hpp"
+#include "solids/body/body_nets.hpp"
 
 namespace fw::practice {
 namespace {
@@ -21,7 +21,7 @@ using nets::Piece;
 using nets::PieceId;
 
 bool is_net(const solids::Solid& solid, const Cutout& cutout) {
-  return nets::fold_test(solid.polyhedron(), cutout).is_net();
+  return solids::fold_test(solid.body(), cutout).is_net();
 }
 
 // ---- traps ----
@@ -63,7 +63,7 @@ std::optional<Cutout> with_moved_piece(const solids::Solid& solid, bool hard, Se
     if (!nets::overlapping(cutout).empty() || (hard && solid.group_count() == 1 && shows_at_a_glance(cutout))) {
       continue;
     }
-    const auto finding = nets::fold_test(solid.polyhedron(), cutout).finding;
+    const auto finding = solids::fold_test(solid.body(), cutout).finding;
     if (finding && (finding->misfit == nets::Misfit::Collision || finding->misfit == nets::Misfit::SameSide)) {
       return cutout;
     }
@@ -120,29 +120,25 @@ Cutout with_wrong_count(const solids::Solid& solid, Seed& seed) {
 }
 
 // The face that all corners but one lie in, with triangles all round.
-std::optional<FaceId> face_below_apex(const geometry::Polyhedron& polyhedron) {
-  for (std::size_t f = 0; f < polyhedron.faces().size(); ++f) {
-    if (polyhedron.faces()[FaceId::at(f)].size() + 1 == polyhedron.vertices().size()) {
-      return FaceId::at(f);
+std::optional<FaceId> face_below_apex(const solids::Solid& solid) {
+  for (const solids::Face& face : solid.faces()) {
+    if (solid.body().side_count(face.id) + 1 == solid.body().vertex_count()) {
+      return face.id;
     }
   }
   return std::nullopt;
 }
 
 std::optional<Cutout> with_short_triangles(const solids::Solid& solid, Seed& seed) {
-  const geometry::Polyhedron& polyhedron = solid.polyhedron();
-  const std::optional<FaceId> base = face_below_apex(polyhedron);
+  const solids::Body& body = solid.body();
+  const std::optional<FaceId> base = face_below_apex(solid);
   if (!base) {
     return std::nullopt;
   }
-  const auto star = nets::HingeTree::make(polyhedron, *base, polyhedron.edges_of(*base));
+  const auto star = solids::net_with(body, *base, body.edges_of(*base));
   ensure(star.has_value(), "the sides of a base are the hinges of a net");
-  const Cutout net = nets::cutout_of(polyhedron, star.value());
-  const geometry::FacePlane floor = geometry::face_plane(polyhedron, *base);
-  double height = 0;
-  for (const geometry::Vec3& vertex : polyhedron.vertices()) {
-    height = std::max(height, std::abs(glm::dot(vertex - floor.origin, floor.normal)));
-  }
+  const Cutout net = solids::cutout_of(body, star.value());
+  const double height = body.height_over(*base);
   const bool as_high_as_apex = seed.below(2) == 0;
   std::vector<Piece> pieces(net.pieces().begin(), net.pieces().end());
   for (std::size_t p = 1; p < pieces.size(); ++p) {
@@ -202,12 +198,12 @@ std::vector<solids::PointEntry> corners_of(const Polygon& shape) {
 
 Cutout drawn_net(const solids::Solid& solid, Seed& seed) {
   const FaceId root = FaceId::at(seed.below(solid.faces().size()));
-  return nets::cutout_of(solid.polyhedron(), random_net(solid.polyhedron(), root, seed));
+  return solids::cutout_of(solid.body(), random_net(solid.body(), root, seed));
 }
 
 std::optional<Cutout> drawn_trap(const solids::Solid& solid, Trap trap, bool hard, Seed& seed) {
   constexpr int draws = 12;
-  if (trap == Trap::Short && !face_below_apex(solid.polyhedron())) {
+  if (trap == Trap::Short && !face_below_apex(solid)) {
     return std::nullopt;
   }
   for (int i = 0; i < draws; ++i) {

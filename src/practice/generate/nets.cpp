@@ -1,8 +1,8 @@
 #include <algorithm>
 
-#include "nets/fold_test.hpp"
 #include "practice/generate/net_sheets.hpp"
 #include "practice/generate/types.hpp"
+#include "solids/body/body_nets.hpp"
 
 // Nets to name, to choose, to judge and to complete.
 namespace fw::practice {
@@ -25,7 +25,7 @@ std::optional<Problem> on_solid(const Blueprint& blueprint, Seed& seed, const st
 }
 
 bool is_net(const Problem& problem, const Cutout& cutout) {
-  return nets::fold_test(problem.solid.polyhedron(), cutout).is_net();
+  return solids::fold_test(problem.solid.body(), cutout).is_net();
 }
 
 std::optional<Problem> net_name(const Blueprint& blueprint, Seed& seed) {
@@ -98,7 +98,7 @@ std::vector<NetSheet> wrong_sheets(const Problem& problem, const Blueprint& blue
                     : drawn_trap(problem.solid, Trap::Count, false, seed);
     auto sheet = cutout ? drawn_sheet(problem.solid, *cutout, blueprint.level, seed) : std::nullopt;
     const auto finding =
-        sheet ? nets::fold_test(problem.solid.polyhedron(), sheet->cutout).finding : std::optional<nets::Finding>{};
+        sheet ? solids::fold_test(problem.solid.body(), sheet->cutout).finding : std::optional<nets::Finding>{};
     if (finding && std::count(misfits.begin(), misfits.end(), finding->misfit) < most_of_one_sort) {
       misfits.push_back(finding->misfit);
       sheets.push_back(std::move(*sheet));

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <numeric>
 
 #include "practice/generate/types.hpp"
 
@@ -90,11 +91,8 @@ std::optional<Problem> edging(const Blueprint& blueprint, Seed& seed) {
   if (!problem) {
     return std::nullopt;
   }
-  double edges = 0;
-  for (const geometry::Edge& edge : problem->solid.polyhedron().edges()) {
-    const auto& corners = problem->solid.polyhedron().vertices();
-    edges += glm::length(corners[edge.to] - corners[edge.from]);
-  }
+  const std::vector<double> lengths = problem->solid.body().edge_lengths();
+  const double edges = std::accumulate(lengths.begin(), lengths.end(), 0.0);
   const int amount = static_cast<int>(std::lround(edges));
   const int each = portion(amount, Rounding::Up, seed);
   if (each == 0 || std::abs(edges - amount) > 1e-6) {

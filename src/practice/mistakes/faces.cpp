@@ -177,8 +177,8 @@ void another_count(const Figure& figure, Finds& finds) {
 // The sides or corners of all faces, each of which belongs to two faces or more.
 void each_face_anew(const Figure& figure, Finds& finds) {
   double sides = 0;
-  for (const geometry::Polyhedron::Loop& loop : figure.problem->solid.polyhedron().faces()) {
-    sides += static_cast<double>(loop.size());
+  for (const FigureFace& face : figure.faces) {
+    sides += static_cast<double>(figure.problem->solid.body().side_count(face.id));
   }
   finds.push_back({sides, {}});
 }
@@ -187,7 +187,7 @@ void round_the_bases(const Figure& figure, Finds& finds) {
   double sides = 0;
   std::vector<FaceId> bases;
   for (const FigureFace* face : figure.of_role(FaceRole::Base)) {
-    sides += static_cast<double>(figure.problem->solid.polyhedron().faces()[face->id].size());
+    sides += static_cast<double>(figure.problem->solid.body().side_count(face->id));
     bases.push_back(face->id);
   }
   if (sides > 0) {

@@ -63,13 +63,8 @@ std::vector<FaceId> faces_of_role(const Solid& solid, FaceRole role) {
 }
 
 /// How many faces meet at each vertex, if at all of them as many do.
-std::optional<std::size_t> faces_at_each_vertex(const geometry::Polyhedron& polyhedron) {
-  std::vector<std::size_t> meeting(polyhedron.vertices().size(), 0);
-  for (const geometry::Polyhedron::Loop& loop : polyhedron.faces()) {
-    for (const geometry::VertexId vertex : loop) {
-      ++meeting[vertex.index()];
-    }
-  }
+std::optional<std::size_t> faces_at_each_vertex(const Solid& solid) {
+  const std::vector<std::size_t> meeting = solid.body().faces_at_vertices();
   const bool same = std::all_of(meeting.begin(), meeting.end(), [&](std::size_t n) { return n == meeting.front(); });
   return same ? std::optional(meeting.front()) : std::nullopt;
 }
@@ -99,9 +94,10 @@ void count_faces(CountSheet& sheet) {
 SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
   std::map<std::size_t, std::size_t> faces_with;
   std::size_t all = 0;
-  for (const geometry::Polyhedron::Loop& loop : sheet.solid().polyhedron().faces()) {
-    ++faces_with[loop.size()];
-    all += loop.size();
+  for (const solids::Face& face : sheet.solid().faces()) {
+    const std::size_t sides = sheet.solid().body().side_count(face.id);
+    ++faces_with[sides];
+    all += sides;
   }
   std::vector<Notation> work;
   std::vector<std::string> kinds;
@@ -119,28 +115,27 @@ SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
 }
 
 void check_counts(CountSheet& sheet) {
-  const geometry::Polyhedron& polyhedron = sheet.solid().polyhedron();
-  const SupplyNumber faces = sheet.number(polyhedron.faces().size(), "the faces");
-  const SupplyNumber vertices = sheet.number(polyhedron.vertices().size(), "the vertices");
-  const SupplyNumber edges = sheet.number(polyhedron.edges().size(), "the edges");
+  const solids::Body& body = sheet.solid().body();
+  const SupplyNumber faces = sheet.number(body.face_count(), "the faces");
+  const SupplyNumber vertices = sheet.number(body.vertex_count(), "the vertices");
+  const SupplyNumber edges = sheet.number(body.edge_count(), "the edges");
   sheet.line(StepKind::Check, "Check: faces and vertices together are two more than the edges.",
              "faces + vertices − edges",
              {sheet.written(faces), sign("+"), sheet.written(vertices), sign("−"), sheet.written(edges)},
-             polyhedron.faces().size() + polyhedron.vertices().size() - polyhedron.edges().size());
+             body.face_count() + body.vertex_count() - body.edge_count());
 }
 
 void count_edges(CountSheet& sheet) {
   const SupplyNumber sides = count_corners(sheet, "sides");
   const SupplyNumber two = sheet.number(2, "two faces meet at each edge");
   sheet.line(StepKind::Count, "Two sides meet at each edge, so each edge was counted twice.", "edges",
-             {sheet.written(sides), sign("÷"), sheet.written(two)}, sheet.solid().polyhedron().edges().size());
+             {sheet.written(sides), sign("÷"), sheet.written(two)}, sheet.solid().body().edge_count());
   check_counts(sheet);
 }
 
 void count_vertices(CountSheet& sheet) {
-  const geometry::Polyhedron& polyhedron = sheet.solid().polyhedron();
-  const std::size_t all = polyhedron.vertices().size();
-  if (const auto meeting = faces_at_each_vertex(polyhedron)) {
+  const std::size_t all = sheet.solid().body().vertex_count();
+  if (const auto meeting = faces_at_each_vertex(sheet.solid())) {
     const SupplyNumber corners = count_corners(sheet, "corners");
     const SupplyNumber times = sheet.number(*meeting, "the faces that meet at each vertex");
     sheet.line(
@@ -148,7 +143,7 @@ void count_vertices(CountSheet& sheet) {
         sized(*meeting) + " faces meet at each vertex, so each vertex was counted " + sized(*meeting) + " times.",
         "vertices", {sheet.written(corners), sign("÷"), sheet.written(times)}, all);
   } else {
-    const std::size_t base = polyhedron.faces()[FaceId::at(0)].size();
+    const std::size_t base = sheet.solid().body().side_count(FaceId::at(0));
     const SupplyNumber round = sheet.number(base, "the corners of the base");
     const SupplyNumber rest = sheet.number(all - base, "the apex");
     sheet.line(StepKind::Count, "The corners of the base, and the apex in which the lateral faces meet.", "vertices",
@@ -199,10 +194,8 @@ const Looked* row_of(std::string_view find) {
 bool is_looked_at(std::string_view find) { return row_of(find) != nullptr; }
 
 std::size_t count_of(const Solid& solid, std::string_view find) {
-  const geometry::Polyhedron& polyhedron = solid.polyhedron();
-  return find == "edges"      ? polyhedron.edges().size()
-         : find == "vertices" ? polyhedron.vertices().size()
-                              : polyhedron.faces().size();
+  const solids::Body& body = solid.body();
+  return find == "edges" ? body.edge_count() : find == "vertices" ? body.vertex_count() : body.face_count();
 }
 
 TaskWork looking_work(const Solid& solid, const std::string& find) {

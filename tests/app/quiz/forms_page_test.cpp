@@ -133,7 +133,7 @@ TEST(FormsPage, FoldedCardIsTheSolidUpToWhereItLies) {
   for (const auto& piece : program.frame().picture.look.faces) {
     card.insert(card.end(), piece.begin(), piece.end());
   }
-  const auto& vertices = program.state().current().solid.polyhedron().vertices();
+  const auto& vertices = program.state().current().solid.body().facets().vertices();
   EXPECT_NEAR(spread(card), spread({vertices.begin(), vertices.end()}), 1e-3);
   for (const geometry::Vec3& corner : card) {
     EXPECT_GE(corner.z, -1e-6) << "it folds up from the table";

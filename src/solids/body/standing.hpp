@@ -1,0 +1,43 @@
+#pragma once
+
+#include <vector>
+
+#include "nets/folding.hpp"
+#include "solids/body/body.hpp"
+
+namespace fw::solids {
+
+/// A body in flat pieces to draw and to pick, at one place of the fold; one entry of each list a facet.
+/// Exact: the faces are flat, and each is one facet.
+struct Standing {
+  nets::Pose corners;                       ///< [facet][corner], counterclockwise from outside
+  std::vector<FaceId> faces;                ///< the face that a facet belongs to
+  std::vector<geometry::Polygon> outlines;  ///< in the plane of its face (Body::flat): hatches move with the face
+};
+
+/// The body with its net opened by `amount`, 0 closed and 1 flat. The face on which the net stands does not move.
+[[nodiscard]] Standing standing(const Body& body, const nets::HingeTree& net, double amount, nets::FoldOrder order);
+
+/// Turns what stands there so that the outside of the face `root` looks down onto the table, as the base of a solid
+/// does, its first corner at the origin; then by `turn_rad` on the table.
+void lay_on_table(Standing& standing, const Body& body, FaceId root, double turn_rad);
+
+/// A face as it stands now: carries points of the closed solid to where the face took them.
+class PlacedFace {
+ public:
+  /// `pose`: Standing::corners.
+  PlacedFace(const Body& body, const nets::Pose& pose, FaceId face);
+  /// Where a point of the closed solid, moving with this face, stands now.
+  [[nodiscard]] Vec3 carried(Vec3 point) const;
+  /// A point well inside the face, where its number stands now.
+  [[nodiscard]] Vec3 label_point() const;
+
+ private:
+  /// Where a point of the face's plane stands now.
+  [[nodiscard]] Vec3 at(geometry::Vec2 point) const;
+
+  FlatFace rest_;
+  Vec3 origin_{}, right_{}, up_{}, normal_{};
+};
+
+}  // namespace fw::solids
