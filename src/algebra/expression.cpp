@@ -16,7 +16,7 @@ struct Expression::Node {
 
 namespace {
 
-Expression combined(Operation operation, std::vector<Expression> operands, int exponent = 1) {
+Expression made(Operation operation, std::vector<Expression> operands, int exponent = 1) {
   return Expression(std::make_shared<const Expression::Node>(
       Expression::Node{operation, std::move(operands), exact::Number(), Symbol{}, exponent}));
 }
@@ -61,24 +61,25 @@ bool operator==(const Expression& a, const Expression& b) {
          a.node_->number == b.node_->number && a.operands() == b.operands();
 }
 
-Expression operator+(const Expression& a, const Expression& b) { return combined(Operation::Sum, {a, b}); }
-Expression operator-(const Expression& a, const Expression& b) { return combined(Operation::Difference, {a, b}); }
-Expression operator*(const Expression& a, const Expression& b) { return combined(Operation::Product, {a, b}); }
-Expression operator/(const Expression& a, const Expression& b) { return combined(Operation::Quotient, {a, b}); }
+Expression operator+(const Expression& a, const Expression& b) { return combined(Operation::Sum, a, b); }
+Expression operator-(const Expression& a, const Expression& b) { return combined(Operation::Difference, a, b); }
+Expression operator*(const Expression& a, const Expression& b) { return combined(Operation::Product, a, b); }
+Expression operator/(const Expression& a, const Expression& b) { return combined(Operation::Quotient, a, b); }
+Expression combined(Operation operation, const Expression& a, const Expression& b) { return made(operation, {a, b}); }
 
 Expression power(const Expression& a, int exponent) {
   ensure(exponent >= 2, "a power in a formula has an exponent of at least 2");
-  return combined(Operation::Power, {a}, exponent);
+  return made(Operation::Power, {a}, exponent);
 }
 
 Expression root(const Expression& a, int degree) {
   ensure(degree == 2 || degree == 3, "a root in a formula is a square root or a cube root");
-  return combined(Operation::Root, {a}, degree);
+  return made(Operation::Root, {a}, degree);
 }
 
 Expression sum_of(const std::vector<Expression>& terms) {
   ensure(!terms.empty(), "a sum in a formula has at least one term");
-  return terms.size() == 1 ? terms.front() : combined(Operation::Sum, terms);
+  return terms.size() == 1 ? terms.front() : made(Operation::Sum, terms);
 }
 
 std::vector<Symbol> symbols_of(const Expression& expression) {
@@ -86,5 +87,7 @@ std::vector<Symbol> symbols_of(const Expression& expression) {
   collect(expression, found);
   return found;
 }
+
+std::vector<Symbol> symbols_of(const Equation& equation) { return symbols_of(equation.left - equation.right); }
 
 }  // namespace fw::algebra

@@ -56,6 +56,8 @@ class Expression {
 [[nodiscard]] Expression operator/(const Expression& a, const Expression& b);
 [[nodiscard]] Expression power(const Expression& a, int exponent);   ///< Requires: exponent >= 2
 [[nodiscard]] Expression root(const Expression& a, int degree = 2);  ///< Requires: degree is 2 or 3
+/// Requires: the operation is Sum, Difference, Product or Quotient.
+[[nodiscard]] Expression combined(Operation operation, const Expression& a, const Expression& b);
 /// Sum of several terms as one flat node. Requires: at least one.
 [[nodiscard]] Expression sum_of(const std::vector<Expression>& terms);
 
@@ -74,12 +76,17 @@ struct Equation {
 
 /// The distinct symbols of an expression, in order of appearance.
 [[nodiscard]] std::vector<Symbol> symbols_of(const Expression& expression);
+[[nodiscard]] std::vector<Symbol> symbols_of(const Equation& equation);
 
 /// All real values > 0 of `unknown` that make the equation true with the other symbols bound, in rising
-/// order. Exact where the equation is a polynomial in the unknown of degree at most 2, or one pure power
-/// up to 4, and otherwise found numerically to 50 digits (inexact numbers).
+/// order. Exact where the unknown stands once, and where the equation is a polynomial in it of degree at most 2, or one
+/// pure power up to 4; otherwise found numerically to 50 digits (inexact numbers).
 /// Empty when a symbol other than `unknown` is unbound.
 [[nodiscard]] std::vector<exact::Number> positive_solutions(const Equation& equation, const Symbol& unknown,
                                                             const Bindings& bindings);
+
+/// Whether nothing follows from the equation about the unknown, since its two sides are as far apart whatever that is:
+/// it holds for every value, or it only compares what is known.
+[[nodiscard]] bool is_vacuous(const Equation& equation, const Symbol& unknown);
 
 }  // namespace fw::algebra

@@ -2,67 +2,20 @@
 
 #include <algorithm>
 
-#include "exact/polynomial.hpp"
+#include "algebra/radical_fraction.hpp"
 
 namespace fw::algebra {
 namespace {
 
 using exact::Number;
 
-// A polynomial in the unknown: coefficient k belongs to its power k.
-using Coefficients = exact::Polynomial;
-using exact::product;
-
-Coefficients sum(const Coefficients& a, const Coefficients& b, const Number& times_b) {
-  Coefficients result(std::max(a.size(), b.size()));
-  for (std::size_t i = 0; i < result.size(); ++i) {
-    result[i] = (i < a.size() ? a[i] : Number()) + (i < b.size() ? b[i] * times_b : Number());
-  }
-  return result;
-}
-
 // Nothing for what is no polynomial: the unknown under a root or below a fraction's line.
-std::optional<Coefficients> coefficients(const Expression& e, const Symbol& unknown, const Bindings& values) {
-  if (occurrences(e, unknown) == 0) {
-    const std::optional<Number> value = evaluate(e, values);
-    return value ? std::optional(Coefficients{*value}) : std::nullopt;
-  }
-  if (e.operation() == Operation::Symbol) {
-    return Coefficients{Number(), Number::whole(1)};
-  }
-  std::vector<Coefficients> parts;
-  for (const Expression& operand : e.operands()) {
-    const std::optional<Coefficients> part = coefficients(operand, unknown, values);
-    if (!part) {
-      return std::nullopt;
-    }
-    parts.push_back(*part);
-  }
-  Coefficients result = parts.front();
-  const bool divides = e.operation() == Operation::Quotient;
-  if (e.operation() == Operation::Root || (divides && occurrences(e.operands()[1], unknown) > 0)) {
+std::optional<Polynomial<Number>> polynomial_in(const Symbol& unknown, const Expression& e, const Bindings& values) {
+  const auto fraction = radical_fraction<Number>(e, is_symbol(unknown), leaf_with(values));
+  if (!fraction || !fraction->below.is_constant() || stands_under_root(e, unknown)) {
     return std::nullopt;
   }
-  for (std::size_t i = 1; i < parts.size(); ++i) {
-    switch (e.operation()) {
-      case Operation::Sum:
-        result = sum(result, parts[i], Number::whole(1));
-        break;
-      case Operation::Difference:
-        result = sum(result, parts[i], Number::whole(-1));
-        break;
-      default:
-        result = product(result, divides ? Coefficients{Number::whole(1) / parts[i][0]} : parts[i]);
-        break;
-    }
-  }
-  for (int i = 1; e.operation() == Operation::Power && i < e.exponent(); ++i) {
-    result = product(result, parts.front());
-  }
-  while (result.size() > 1 && result.back().is_zero()) {
-    result.pop_back();
-  }
-  return result;
+  return fraction->plain * Polynomial<Number>{Number::whole(1) / fraction->below.at(0)};
 }
 
 class Isolation {
@@ -87,11 +40,8 @@ class Isolation {
   using Kind = IsolationStep::Kind;
   static constexpr int most_rounds = 40;
 
-  [[nodiscard]] bool is_unknown(const Expression& e) const {
-    return e.operation() == Operation::Symbol && e.symbol() == unknown_;
-  }
   [[nodiscard]] bool has_unknown(const Expression& e) const { return occurrences(e, unknown_) > 0; }
-  [[nodiscard]] bool is_done() const { return is_unknown(equation_.left) && !has_unknown(equation_.right); }
+  [[nodiscard]] bool is_done() const { return is_symbol(unknown_)(equation_.left) && !has_unknown(equation_.right); }
 
   void emit(Kind kind, Equation equation, std::optional<Expression> operand = std::nullopt, int degree = 2) {
     equation_ = std::move(equation);
@@ -130,13 +80,12 @@ class Isolation {
       case Operation::Sum:
         return take_off();
       case Operation::Difference:
-        emit(Kind::Add, {operands[0], equation_.right + operands[1]}, operands[1]);
+      case Operation::Quotient:
+        emit(left.operation() == Operation::Quotient ? Kind::Multiply : Kind::Add,
+             {operands[0], undone(left.operation(), true, equation_.right, operands[1])}, operands[1]);
         return true;
       case Operation::Product:
         return divide_by_factors();
-      case Operation::Quotient:
-        emit(Kind::Multiply, {operands[0], equation_.right * operands[1]}, operands[1]);
-        return true;
       case Operation::Power:
         emit(Kind::TakeRoot, {operands[0], root(equation_.right, left.exponent())}, std::nullopt, left.exponent());
         return left.exponent() <= 3;
@@ -188,33 +137,25 @@ class Isolation {
   // ---- several places of the unknown ----
 
   [[nodiscard]] bool collect() {
-    const std::optional<Coefficients> left = coefficients(equation_.left, unknown_, numerals_->values());
-    const std::optional<Coefficients> right = coefficients(equation_.right, unknown_, numerals_->values());
+    const auto left = polynomial_in(unknown_, equation_.left, numerals_->values());
+    const auto right = polynomial_in(unknown_, equation_.right, numerals_->values());
     if (!left || !right) {
       return false;
     }
     const int dimension = dimension_of(equation_.left);
-    if (right->size() > 1) {
-      return bring_over(*left, *right, dimension);
+    if (!right->is_constant()) {  // what stands there with the unknown goes to the left
+      const Polynomial<Number> moved = *right - Polynomial<Number>{right->at(0)};
+      const Expression off = polynomial(moved, dimension);
+      emit(Kind::Subtract, {polynomial(*left - moved, dimension), leaf(right->at(0), dimension)}, off);
+      return true;
     }
-    const Coefficients& all = *left;
-    const std::size_t powers = static_cast<std::size_t>(
-        std::count_if(all.begin() + 1, all.end(), [](const Number& c) { return !c.is_zero(); }));
-    const Expression written = polynomial(all, dimension);
+    const std::vector<Number>& all = left->coefficients();
+    const Expression written = polynomial(*left, dimension);
     if (!is_same_shape(written, equation_.left)) {
       emit(Kind::Collect, {written, equation_.right});
       return true;
     }
-    return powers == 2 && all.size() == 3 && complete_square(all, dimension);
-  }
-
-  // What stands on the right with the unknown goes to the left.
-  [[nodiscard]] bool bring_over(const Coefficients& left, const Coefficients& right, int dimension) {
-    Coefficients moved = right;
-    moved[0] = Number();
-    const Expression off = polynomial(moved, dimension);
-    emit(Kind::Subtract, {polynomial(sum(left, moved, Number::whole(-1)), dimension), leaf(right[0], dimension)}, off);
-    return true;
+    return all.size() == 3 && !all[1].is_zero() && complete_square(*left, dimension);
   }
 
   // Numerals differ by name though they stand for the same number.
@@ -236,36 +177,37 @@ class Isolation {
   }
 
   // A number alone first where the unknown stands once, as in 126 + 32h; else from the highest power down.
-  [[nodiscard]] Expression polynomial(const Coefficients& all, int dimension) {
+  [[nodiscard]] Expression polynomial(const Polynomial<Number>& all, int dimension) {
     std::vector<Expression> terms;
     for (std::size_t k = all.size(); k-- > 1;) {
-      if (all[k].is_zero()) {
+      const Number coefficient = all.at(k);
+      if (coefficient.is_zero()) {
         continue;
       }
       const Expression x = k == 1 ? Expression(unknown_) : power(unknown_, static_cast<int>(k));
       const int coefficient_dimension = dimension - static_cast<int>(k) * unknown_.dimension;
-      const bool is_one = coefficient_dimension == 0 && all[k] == Number::whole(1);
-      terms.push_back(is_one ? x : leaf(all[k], coefficient_dimension) * x);
+      const bool is_one = coefficient_dimension == 0 && coefficient == Number::whole(1);
+      terms.push_back(is_one ? x : leaf(coefficient, coefficient_dimension) * x);
     }
-    if (!all[0].is_zero()) {
-      terms.insert(all.size() == 2 ? terms.begin() : terms.end(), leaf(all[0], dimension));
+    if (!all.at(0).is_zero()) {
+      terms.insert(all.size() == 2 ? terms.begin() : terms.end(), leaf(all.at(0), dimension));
     }
     return terms.empty() ? leaf(Number(), dimension) : terms.size() == 1 ? terms.front() : sum_of(terms);
   }
 
   // a·x² + b·x + c = d, one thing at a time: c goes over, a is divided out, the square is completed.
-  [[nodiscard]] bool complete_square(const Coefficients& all, int dimension) {
-    if (!all[0].is_zero()) {
+  [[nodiscard]] bool complete_square(const Polynomial<Number>& all, int dimension) {
+    if (!all.at(0).is_zero()) {
       return take_off();
     }
     const int leading_dimension = dimension - 2 * unknown_.dimension;
-    if (leading_dimension != 0 || !(all[2] == Number::whole(1))) {
-      const Expression by = leaf(all[2], leading_dimension);
-      const Coefficients divided{Number(), all[1] / all[2], Number::whole(1)};
+    if (leading_dimension != 0 || !(all.at(2) == Number::whole(1))) {
+      const Expression by = leaf(all.at(2), leading_dimension);
+      const Polynomial<Number> divided{Number(), all.at(1) / all.at(2), Number::whole(1)};
       emit(Kind::Divide, {polynomial(divided, 2 * unknown_.dimension), equation_.right / by}, by);
       return true;
     }
-    const Number half = all[1] / Number::whole(2);
+    const Number half = all.at(1) / Number::whole(2);
     const Number absolute = half.sign() < 0 ? -half : half;
     const Expression shift = leaf(absolute, unknown_.dimension);
     const Expression added = power(shift, 2);
@@ -288,6 +230,30 @@ class Isolation {
 };
 
 }  // namespace
+
+std::optional<Expression> solved_for(const Equation& equation, const Symbol& symbol) {
+  const std::size_t on_left = occurrences(equation.left, symbol);
+  if (on_left + occurrences(equation.right, symbol) != 1) {
+    return std::nullopt;
+  }
+  Expression side = on_left == 1 ? equation.left : equation.right;
+  Expression value = on_left == 1 ? equation.right : equation.left;
+  while (!side.operands().empty()) {
+    if (side.operation() == Operation::Root || side.exponent() > 3) {
+      return std::nullopt;
+    }
+    const std::size_t place = operand_with(side, symbol);
+    if (side.operation() == Operation::Power) {
+      value = root(value, side.exponent());
+    } else {
+      std::vector<Expression> rest = side.operands();
+      rest.erase(rest.begin() + static_cast<std::ptrdiff_t>(place));
+      value = undone(side.operation(), place == 0, value, with_operands(side, rest));
+    }
+    side = Expression(side.operands()[place]);
+  }
+  return value;
+}
 
 std::optional<std::vector<IsolationStep>> isolated(const Equation& equation, const Symbol& unknown, const Number& value,
                                                    Numerals& numerals) {

@@ -24,11 +24,17 @@ class Numerals {
 [[nodiscard]] int dimension_of(const Expression& expression);
 /// How often the symbol stands in the expression.
 [[nodiscard]] std::size_t occurrences(const Expression& expression, const Symbol& symbol);
+/// Whether it stands under a root somewhere in the expression.
+[[nodiscard]] bool stands_under_root(const Expression& expression, const Symbol& symbol);
 /// The same operation on other operands. Requires: as many operands, of an expression that has some.
 [[nodiscard]] Expression with_operands(const Expression& expression, const std::vector<Expression>& operands);
 /// The expression with `value` wherever the symbol stood.
 [[nodiscard]] Expression replaced(const Expression& expression, const Symbol& symbol, const Expression& value);
 [[nodiscard]] Equation replaced(const Equation& equation, const Symbol& symbol, const Expression& value);
+
+/// What the symbol equals: the equation turned round, from the outside inward. Nothing where the symbol does not stand
+/// in one place alone, or stands there under a root or a power above the third.
+[[nodiscard]] std::optional<Expression> solved_for(const Equation& equation, const Symbol& symbol);
 
 /// One round of arithmetic, as a class does it: products before sums, inner brackets before outer ones. Numbers,
 /// and numerals of `numerals`, are worked with; a result that has a dimension becomes a new numeral. Equal to the

@@ -1,5 +1,6 @@
 #include <algorithm>
-#include <map>
+#include <functional>
+#include <numeric>
 
 #include "algebra/isolate.hpp"
 #include "exact/print_number.hpp"
@@ -53,31 +54,18 @@ std::size_t occurrences(const Expression& expression, const Symbol& symbol) {
 }
 
 Expression with_operands(const Expression& expression, const std::vector<Expression>& operands) {
-  const auto folded = [&](auto&& join) {
-    Expression result = operands.front();
-    for (std::size_t i = 1; i < operands.size(); ++i) {
-      result = join(result, operands[i]);
-    }
-    return result;
-  };
   switch (expression.operation()) {
     case Operation::Sum:
       return sum_of(operands);
-    case Operation::Difference:
-      return folded([](const Expression& a, const Expression& b) { return a - b; });
-    case Operation::Product:
-      return folded([](const Expression& a, const Expression& b) { return a * b; });
-    case Operation::Quotient:
-      return folded([](const Expression& a, const Expression& b) { return a / b; });
     case Operation::Power:
       return power(operands.front(), expression.exponent());
     case Operation::Root:
       return root(operands.front(), expression.exponent());
-    case Operation::Number:
-    case Operation::Symbol:
-      break;
+    default:
+      return std::accumulate(
+          operands.begin() + 1, operands.end(), operands.front(),
+          [&](const Expression& a, const Expression& b) { return combined(expression.operation(), a, b); });
   }
-  return expression;
 }
 
 Expression replaced(const Expression& expression, const Symbol& symbol, const Expression& value) {
@@ -92,6 +80,13 @@ Expression replaced(const Expression& expression, const Symbol& symbol, const Ex
     operands.push_back(replaced(operand, symbol, value));
   }
   return with_operands(expression, operands);
+}
+
+bool stands_under_root(const Expression& expression, const Symbol& symbol) {
+  return std::any_of(expression.operands().begin(), expression.operands().end(), [&](const Expression& operand) {
+    return (expression.operation() == Operation::Root && occurrences(operand, symbol) > 0) ||
+           stands_under_root(operand, symbol);
+  });
 }
 
 Equation replaced(const Equation& equation, const Symbol& symbol, const Expression& value) {
@@ -232,11 +227,7 @@ class Arithmetic {
   }
 
   [[nodiscard]] static Expression product_of(const std::vector<Expression>& factors) {
-    Expression result = factors.front();
-    for (std::size_t i = 1; i < factors.size(); ++i) {
-      result = result * factors[i];
-    }
-    return result;
+    return std::accumulate(factors.begin() + 1, factors.end(), factors.front(), std::multiplies<>());
   }
 
   [[nodiscard]] Expression inside(const Expression& expression) {

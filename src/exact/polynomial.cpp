@@ -1,6 +1,6 @@
 #include "exact/polynomial.hpp"
 
-#include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "exact/number_parts.hpp"
@@ -12,42 +12,50 @@ constexpr int greatest_common_power = 4;
 constexpr int most_halvings = 2000;
 constexpr long long greatest_denominator = 10000;
 
-Polynomial derivative(const Polynomial& polynomial) {
-  Polynomial result;
-  for (std::size_t i = 1; i < polynomial.size(); ++i) {
-    result.push_back(polynomial[i] * Number::whole(static_cast<long long>(i)));
-  }
-  return result;
+template <class N>
+using Coefficients = std::vector<N>;
+
+// What part of a sum is nothing but rounding, and to what part of itself a root is found.
+template <class R>
+struct Fineness {
+  R noise, root;
+};
+template <class R>
+const Fineness<R>& fineness();
+template <>
+const Fineness<double>& fineness() {
+  static const Fineness<double> fine{1e-11, 1e-15};
+  return fine;
+}
+template <>
+const Fineness<Real>& fineness() {
+  static const Fineness<Real> fine{mp::pow(Real(10), -60), mp::pow(Real(10), -110)};
+  return fine;
 }
 
-Number root_of_degree(const Number& a, int degree) {
-  switch (degree) {
-    case 2:
-      return square_root(a);
-    case 3:
-      return cube_root(a);
-    case 4:
-      return square_root(square_root(a));
-    default:
-      return a;
-  }
+template <class R>
+R size_of(const R& x) {
+  return x < 0 ? -x : x;
 }
 
-// The greatest g <= 4 such that every power that occurs is a multiple of g.
-int common_power(const Polynomial& polynomial) {
-  std::size_t common = 0;
-  for (std::size_t i = 1; i < polynomial.size(); ++i) {
-    common = polynomial[i].is_zero() ? common : std::gcd(common, i);
-  }
-  for (int power = greatest_common_power; power > 1; --power) {
-    if (common % static_cast<std::size_t>(power) == 0) {
-      return power;
-    }
-  }
-  return 1;
+template <class R>
+R value_at(const Coefficients<R>& polynomial, const R& x) {
+  return std::accumulate(polynomial.rbegin(), polynomial.rend(), R(),
+                         [&](const R& value, const R& coefficient) -> R { return value * x + coefficient; });
 }
 
-std::vector<Number> roots_of_quadratic(const Polynomial& p) {
+// The sign at x > 0, a value that is nothing but rounding being 0.
+template <class R>
+int sign_at(const Coefficients<R>& polynomial, const R& x) {
+  Coefficients<R> sizes = polynomial;
+  std::transform(sizes.begin(), sizes.end(), sizes.begin(), size_of<R>);
+  const R value = value_at(polynomial, x);
+  return size_of(value) <= value_at(sizes, x) * fineness<R>().noise ? 0 : value < 0 ? -1 : 1;
+}
+
+// ---- degree 2 ----
+
+Coefficients<Number> roots_of_quadratic(const Coefficients<Number>& p) {
   const Number discriminant = p[1] * p[1] - Number::whole(4) * p[2] * p[0];
   if (discriminant.sign() < 0) {
     return {};
@@ -60,8 +68,100 @@ std::vector<Number> roots_of_quadratic(const Polynomial& p) {
   return {(-p[1] - root) / twice, (-p[1] + root) / twice};
 }
 
+// The constant one is not zero.
+template <class R>
+Coefficients<R> roots_of_quadratic(const Coefficients<R>& p) {
+  using std::sqrt;
+  const R product = 4 * p[2] * p[0];
+  const R discriminant = p[1] * p[1] - product;
+  const R slack = (p[1] * p[1] + size_of(product)) * fineness<R>().noise;
+  if (discriminant < -slack) {
+    return {};
+  }
+  const R root = discriminant < 0 ? R() : R(sqrt(discriminant));
+  // Adding what has the same sign keeps the digits.
+  const R half = -(p[1] < 0 ? p[1] - root : p[1] + root) / 2;
+  return discriminant > slack ? Coefficients<R>{p[0] / half, half / p[2]} : Coefficients<R>{p[0] / half};
+}
+
+// ---- degree 3 and more: between the roots of the derivative a polynomial only rises or only falls ----
+
+// Beyond it there is no root. Source: M. Fujiwara, Über die obere Schranke des absoluten Betrages der Wurzeln einer
+// algebraischen Gleichung (1916; from memory).
+template <class R>
+R bound_of_roots(const Coefficients<R>& p) {
+  using std::pow;
+  R bound = 0;
+  for (std::size_t i = 0; i + 1 < p.size(); ++i) {
+    const R ratio = size_of(R(p[i] / p.back()));
+    bound = std::max(bound, R(2 * pow(ratio, R(1) / R(static_cast<long long>(p.size() - 1 - i)))));
+  }
+  return bound * R(1.01);
+}
+
+// Newton's method, with the interval halved whenever a step leaves it or does not shorten it by half.
+// Requires: the signs at low and high differ.
+template <class R>
+R root_between(const Coefficients<R>& polynomial, const Coefficients<R>& slope, R low, R high) {
+  const R fine = fineness<R>().root;
+  const bool is_below = value_at(polynomial, low) < 0;
+  R x = (low + high) / 2;
+  for (int i = 0; i < most_halvings; ++i) {
+    const R value = value_at(polynomial, x);
+    if (value == 0) {
+      return x;
+    }
+    const R width = high - low;
+    ((value < 0) == is_below ? low : high) = x;
+    const R steepness = value_at(slope, x);
+    R next = steepness == 0 ? low : R(x - value / steepness);
+    const bool converged = size_of(R(next - x)) <= fine * x;
+    if (converged && next >= low && next <= high) {
+      return next;
+    }
+    if (next <= low || next >= high || (i % 2 == 1 && (high - low) * 2 > width)) {
+      next = (low + high) / 2;
+    }
+    if (high - low <= fine * high) {
+      return next;
+    }
+    x = next;
+  }
+  return x;
+}
+
+template <class N>
+Coefficients<N> roots_of(Coefficients<N> p);
+
+template <class R>
+Coefficients<R> roots_between_turns(const Coefficients<R>& polynomial) {
+  Coefficients<R> slope;
+  for (std::size_t i = 1; i < polynomial.size(); ++i) {
+    slope.push_back(polynomial[i] * static_cast<R>(static_cast<long long>(i)));
+  }
+  const R bound = bound_of_roots(polynomial);
+  Coefficients<R> ends = {R()};
+  for (const R& turn : roots_of(slope)) {
+    if (turn < bound) {
+      ends.push_back(turn);
+    }
+  }
+  ends.push_back(bound);
+  Coefficients<R> roots;
+  int low = polynomial.front() < 0 ? -1 : 1;  // not 0: powers of x are taken out
+  for (std::size_t i = 1; i < ends.size(); ++i) {
+    const int high = sign_at(polynomial, ends[i]);
+    // A root at a turn is found at the end of the interval before it.
+    if (high == 0 || low * high < 0) {
+      roots.push_back(high == 0 ? ends[i] : root_between(polynomial, slope, ends[i - 1], ends[i]));
+    }
+    low = high;
+  }
+  return roots;
+}
+
 // The ratio of small whole numbers next to x, by its continued fraction, if it is a root too.
-std::optional<Number> rational_root_near(const Polynomial& polynomial, const Number& x) {
+std::optional<Number> rational_root_near(const Coefficients<Number>& polynomial, const Number& x) {
   Real rest = to_real(x);
   Integer above = 1;
   Integer below = 0;
@@ -90,91 +190,65 @@ std::optional<Number> rational_root_near(const Polynomial& polynomial, const Num
   return std::nullopt;
 }
 
-// Beyond it there is no root (A.-L. Cauchy's bound).
-Number bound_of_roots(const Polynomial& polynomial) {
-  Number greatest;
-  for (const Number& coefficient : polynomial) {
-    const Number ratio = coefficient / polynomial.back();
-    greatest = std::max(greatest, ratio.sign() < 0 ? -ratio : ratio);
+Coefficients<Number> roots_between_turns(const Coefficients<Number>& polynomial) {
+  Coefficients<Real> reals;
+  std::transform(polynomial.begin(), polynomial.end(), std::back_inserter(reals), to_real);
+  Coefficients<Number> roots;
+  for (const Real& real : roots_between_turns(reals)) {
+    const Number root = make_inexact(real);
+    roots.push_back(rational_root_near(polynomial, root).value_or(root));
   }
-  return Number::whole(1) + greatest;
+  return roots;
 }
 
-using RealPolynomial = std::vector<Real>;
+// ---- any degree ----
 
-Real value_at(const RealPolynomial& polynomial, const Real& x) {
-  Real value = 0;
-  for (auto coefficient = polynomial.rbegin(); coefficient != polynomial.rend(); ++coefficient) {
-    value = value * x + *coefficient;
-  }
-  return value;
+template <class N>
+N root_of_degree(const N& a, int degree) {
+  using std::cbrt;
+  using std::sqrt;
+  return degree == 3 ? N(cbrt(a)) : degree == 2 ? N(sqrt(a)) : N(sqrt(N(sqrt(a))));
+}
+Number root_of_degree(const Number& a, int degree) {
+  return degree == 3 ? cube_root(a) : degree == 2 ? square_root(a) : square_root(square_root(a));
 }
 
-// The sign at x > 0, a value that vanishes in 60 digits being 0.
-int sign_at(const RealPolynomial& polynomial, const Real& x) {
-  RealPolynomial sizes = polynomial;
-  std::transform(sizes.begin(), sizes.end(), sizes.begin(), [](const Real& c) { return mp::abs(c); });
-  const Real value = value_at(polynomial, x);
-  static const Real fine = mp::pow(Real(10), -60);
-  return mp::abs(value) <= value_at(sizes, x) * fine ? 0 : value.sign();
+// The greatest g <= 4 such that every power that occurs is a multiple of g.
+template <class N>
+std::size_t common_power(const Coefficients<N>& polynomial) {
+  std::size_t common = 0;
+  for (std::size_t i = 1; i < polynomial.size(); ++i) {
+    common = polynomial[i] == N() ? common : std::gcd(common, i);
+  }
+  std::size_t power = greatest_common_power;
+  while (common % power != 0) {
+    --power;
+  }
+  return power;
 }
 
-RealPolynomial in_reals(const Polynomial& polynomial) {
-  RealPolynomial result;
-  std::transform(polynomial.begin(), polynomial.end(), std::back_inserter(result), to_real);
-  return result;
-}
-
-// Newton's method, with the interval halved whenever a step leaves it or does not shorten it by half.
-// Requires: the signs at low and high differ.
-Real root_between(const RealPolynomial& polynomial, const RealPolynomial& slope, Real low, Real high) {
-  const int low_sign = value_at(polynomial, low).sign();
-  const Real fine = mp::pow(Real(10), -110);
-  Real x = (low + high) / 2;
-  for (int i = 0; i < most_halvings; ++i) {
-    const Real value = value_at(polynomial, x);
-    if (value == 0) {
-      return x;
-    }
-    const Real width = high - low;
-    (value.sign() == low_sign ? low : high) = x;
-    const Real steepness = value_at(slope, x);
-    Real next = steepness == 0 ? low : x - value / steepness;
-    const bool converged = mp::abs(next - x) <= fine * mp::abs(x);
-    if (converged && next >= low && next <= high) {
-      return next;
-    }
-    if (next <= low || next >= high || (i % 2 == 1 && (high - low) * 2 > width)) {
-      next = (low + high) / 2;
-    }
-    if (high - low <= fine * high) {
-      return next;
-    }
-    x = next;
+// Those above zero, in rising order.
+template <class N>
+Coefficients<N> roots_of(Coefficients<N> p) {
+  p.erase(p.begin(), std::find_if(p.begin(), p.end(), [](const N& c) { return !(c == N()); }));
+  if (p.size() < 2) {
+    return {};
   }
-  return x;
-}
-
-std::vector<Number> roots_between_turns(const Polynomial& polynomial) {
-  const Polynomial derived = derivative(polynomial);
-  const RealPolynomial values = in_reals(polynomial);
-  const RealPolynomial slopes = in_reals(derived);
-  std::vector<Real> ends = {Real(0)};
-  for (const Number& turn : positive_roots(derived)) {
-    ends.push_back(to_real(turn));
-  }
-  ends.push_back(std::max(to_real(bound_of_roots(polynomial)), ends.back() + 1));
-  std::vector<Number> roots;
-  int low = values.front().sign();  // not 0: powers of x are taken out
-  for (std::size_t i = 1; i < ends.size(); ++i) {
-    const int high = sign_at(values, ends[i]);
-    // A root at a turn is found at the end of the interval before it.
-    if (high == 0 || low * high < 0) {
-      const Number root = make_inexact(high == 0 ? ends[i] : root_between(values, slopes, ends[i - 1], ends[i]));
-      roots.push_back(rational_root_near(polynomial, root).value_or(root));
+  if (const std::size_t power = common_power(p); power > 1) {
+    Coefficients<N> reduced;
+    for (std::size_t i = 0; i < p.size(); i += power) {
+      reduced.push_back(p[i]);
     }
-    low = high;
+    Coefficients<N> roots = roots_of(std::move(reduced));
+    std::transform(roots.begin(), roots.end(), roots.begin(),
+                   [&](const N& root) { return root_of_degree(root, static_cast<int>(power)); });
+    return roots;
   }
+  Coefficients<N> roots = p.size() == 2   ? Coefficients<N>{-p[0] / p[1]}
+                          : p.size() == 3 ? roots_of_quadratic(p)
+                                          : roots_between_turns(p);
+  roots.erase(std::remove_if(roots.begin(), roots.end(), [](const N& x) { return x <= N(); }), roots.end());
+  std::sort(roots.begin(), roots.end());
   return roots;
 }
 
@@ -182,65 +256,8 @@ std::vector<Number> roots_between_turns(const Polynomial& polynomial) {
 
 Number approximation(const Number& a) { return make_inexact(to_real(a)); }
 
-Number value_at(const Polynomial& polynomial, const Number& x) {
-  Number value;
-  for (auto coefficient = polynomial.rbegin(); coefficient != polynomial.rend(); ++coefficient) {
-    value = value * x + *coefficient;
-  }
-  return value;
-}
-
-Polynomial product(const Polynomial& a, const Polynomial& b) {
-  if (a.empty() || b.empty()) {
-    return {};
-  }
-  Polynomial result(a.size() + b.size() - 1);
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    for (std::size_t j = 0; j < b.size(); ++j) {
-      result[i + j] = result[i + j] + a[i] * b[j];
-    }
-  }
-  return without_leading_zeros(std::move(result));
-}
-
-Polynomial without_leading_zeros(Polynomial polynomial) {
-  while (!polynomial.empty() && polynomial.back().is_zero()) {
-    polynomial.pop_back();
-  }
-  return polynomial;
-}
-
-std::vector<Number> positive_roots(const Polynomial& polynomial) {
-  Polynomial p = without_leading_zeros(polynomial);
-  const auto first = std::find_if(p.begin(), p.end(), [](const Number& c) { return !c.is_zero(); });
-  p.erase(p.begin(), first);
-  if (p.size() < 2) {
-    return {};
-  }
-  const int power = common_power(p);
-  if (power > 1) {
-    Polynomial reduced;
-    for (std::size_t i = 0; i < p.size(); i += static_cast<std::size_t>(power)) {
-      reduced.push_back(p[i]);
-    }
-    std::vector<Number> roots = positive_roots(reduced);
-    for (Number& root : roots) {
-      root = root_of_degree(root, power);
-    }
-    return roots;
-  }
-  std::vector<Number> roots;
-  if (p.size() == 2) {
-    roots = {-p[0] / p[1]};
-  } else if (p.size() == 3) {
-    roots = roots_of_quadratic(p);
-  } else {
-    roots = roots_between_turns(p);
-  }
-  roots.erase(std::remove_if(roots.begin(), roots.end(), [](const Number& x) { return x.sign() <= 0; }), roots.end());
-  std::sort(roots.begin(), roots.end());
-  return roots;
-}
+std::vector<Number> positive_roots(const Polynomial<Number>& polynomial) { return roots_of(polynomial.coefficients()); }
+std::vector<double> positive_roots(const Polynomial<double>& polynomial) { return roots_of(polynomial.coefficients()); }
 
 std::optional<Number> zero_between(const std::function<std::optional<Number>(const Number&)>& function,
                                    const Number& low, const Number& high) {

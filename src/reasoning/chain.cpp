@@ -1,7 +1,6 @@
 #include "reasoning/chain.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <optional>
 
@@ -28,10 +27,8 @@ constexpr double substitution = 12;  // a formula put into another
 constexpr double later = 0.01;       // for each relation that stands before
 }  // namespace cost
 
-std::vector<Symbol> symbols_in(const Equation& equation) { return algebra::symbols_of(equation.left - equation.right); }
-
 std::vector<Symbol> unknown_in(const Equation& equation, const std::set<std::string>& known) {
-  std::vector<Symbol> symbols = symbols_in(equation);
+  std::vector<Symbol> symbols = algebra::symbols_of(equation);
   symbols.erase(std::remove_if(symbols.begin(), symbols.end(),
                                [&](const Symbol& symbol) { return known.count(symbol.name) != 0; }),
                 symbols.end());
@@ -55,13 +52,6 @@ bool stands_plain(const Expression& expression, const Symbol& symbol) {
                      [&](const Expression& operand) { return stands_plain(operand, symbol); });
 }
 
-bool stands_under_root(const Expression& expression, const Symbol& symbol) {
-  return std::any_of(expression.operands().begin(), expression.operands().end(), [&](const Expression& operand) {
-    return (expression.operation() == Operation::Root && algebra::occurrences(operand, symbol) > 0) ||
-           stands_under_root(operand, symbol);
-  });
-}
-
 double cost_of(const Equation& equation, const Symbol& unknown) {
   const bool is_left = equation.left.operation() == Operation::Symbol && equation.left.symbol() == unknown;
   const Expression all = equation.left - equation.right;
@@ -76,30 +66,10 @@ double cost_of(const Equation& equation, const Symbol& unknown) {
   if (!powered) {
     return cost::collected;
   }
-  if (stands_under_root(all, unknown)) {
+  if (algebra::stands_under_root(all, unknown)) {
     return cost::no_formula;
   }
   return stands_plain(all, unknown) ? cost::quadratic : cost::root;
-}
-
-// Whether an equation holds for whatever value of its unknown, so that nothing follows from it.
-bool says_nothing(const Equation& equation, const Symbol& unknown) {
-  std::map<std::string, double, std::less<>> values;
-  double odd = 37;
-  for (const Symbol& symbol : symbols_in(equation)) {
-    values.insert_or_assign(symbol.name, odd / 17);
-    odd += 12;
-  }
-  for (const double tried : {1.0, 7.0, 53.0, 419.0, 3001.0}) {
-    values.insert_or_assign(unknown.name, tried / 3);
-    const double left = algebra::rough_value(equation.left, values);
-    const double right = algebra::rough_value(equation.right, values);
-    if (std::isfinite(left) && std::isfinite(right) &&
-        std::abs(left - right) > 1e-9 * (std::abs(left) + std::abs(right))) {
-      return false;
-    }
-  }
-  return true;
 }
 
 class Search {
@@ -110,8 +80,8 @@ class Search {
   [[nodiscard]] std::vector<Link> to(const std::vector<Symbol>& wanted) {
     while (!has_all(wanted)) {
       std::optional<Candidate> next = cheapest_direct();
-      for (const bool turns_any : {false, true}) {
-        next = next ? next : cheapest_composed(turns_any);
+      for (const bool solves_for_any : {false, true}) {
+        next = next ? next : cheapest_composed(solves_for_any);
       }
       if (!next) {
         return {};
@@ -162,7 +132,7 @@ class Search {
         continue;
       }
       Candidate candidate{{unknown[0], relation.equation, relation.reason, {}, nullptr}, {}, 0};
-      weigh(candidate, symbols_in(relation.equation),
+      weigh(candidate, algebra::symbols_of(relation.equation),
             cost_of(relation.equation, unknown[0]) + cost::later * static_cast<double>(i));
       keep_cheaper(best, candidate);
     }
@@ -178,26 +148,26 @@ class Search {
   }
 
   // Formulas put into one another until a single letter is unknown.
-  // `turns_any`: formulas may be solved for letters that they do not define, as t = B ÷ s from B = s · t.
-  [[nodiscard]] std::optional<Candidate> cheapest_composed(bool turns_any) const {
+  // `solves_for_any`: formulas may be solved for letters that they do not define, as t = B ÷ s from B = s · t.
+  [[nodiscard]] std::optional<Candidate> cheapest_composed(bool solves_for_any) const {
     std::optional<Candidate> best;
     for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
       const solids::Relation& relation = statement_->relations[i];
       const std::vector<Symbol> unknown = unknown_in(relation.equation, known_);
-      if (unknown.size() == symbols_in(relation.equation).size()) {
+      if (unknown.size() == algebra::symbols_of(relation.equation).size()) {
         continue;  // nothing of it is known: only another formula would come of it
       }
       for (const Symbol& symbol : candidates_for_unknown()) {
         if (known_.count(symbol.name) != 0) {
           continue;
         }
-        std::optional<Link> link = substituted(i, symbol, turns_any);
+        std::optional<Link> link = substituted(i, symbol, solves_for_any);
         if (!link) {
           continue;
         }
         const Equation equation = composed(*link);
         Candidate candidate{*link, {}, 0};
-        weigh(candidate, symbols_in(equation),
+        weigh(candidate, algebra::symbols_of(equation),
               cost_of(equation, symbol) + cost::substitution * static_cast<double>(link->substitutions.size()));
         keep_cheaper(best, candidate);
       }
@@ -208,7 +178,7 @@ class Search {
   [[nodiscard]] std::vector<Symbol> candidates_for_unknown() const {
     std::vector<Symbol> symbols;
     for (const solids::Relation& relation : statement_->relations) {
-      for (const Symbol& symbol : symbols_in(relation.equation)) {
+      for (const Symbol& symbol : algebra::symbols_of(relation.equation)) {
         if (std::find(symbols.begin(), symbols.end(), symbol) == symbols.end()) {
           symbols.push_back(symbol);
         }
@@ -218,37 +188,37 @@ class Search {
   }
 
   // Relation `start` with formulas put in for every unknown letter but `unknown`.
-  [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown, bool turns_any) const {
+  [[nodiscard]] std::optional<Link> substituted(std::size_t start, const Symbol& unknown, bool solves_for_any) const {
     const solids::Relation& relation = statement_->relations[start];
-    return completed({unknown, relation.equation, relation.reason, {}, nullptr}, {start}, turns_any);
+    return completed({unknown, relation.equation, relation.reason, {}, nullptr}, {start}, solves_for_any);
   }
 
   // `used`: the relations that are in it already. Tries one formula after another for each letter.
   [[nodiscard]] std::optional<Link> completed(const Link& link, const std::set<std::size_t>& used,
-                                              bool turns_any) const {
+                                              bool solves_for_any) const {
     const Equation equation = composed(link);
     const std::vector<Symbol> open = unknown_in(equation, known_);
     const auto next = std::find_if(open.begin(), open.end(), [&](const Symbol& s) { return !(s == link.unknown); });
     if (next == open.end()) {
-      const bool fits = open.size() == 1 && !says_nothing(equation, link.unknown);
+      const bool fits = open.size() == 1 && !algebra::is_vacuous(equation, link.unknown);
       return fits ? std::optional(link) : std::nullopt;
     }
-    for (const Turning turning : {Turning::None, Turning::Roots, Turning::Arithmetic}) {
-      if (turning == Turning::Arithmetic && !turns_any) {
+    for (const Solving solving : {Solving::None, Solving::Roots, Solving::Arithmetic}) {
+      if (solving == Solving::Arithmetic && !solves_for_any) {
         continue;
       }
       for (std::size_t i = 0; i < statement_->relations.size(); ++i) {
         const solids::Relation& relation = statement_->relations[i];
         const std::optional<Expression> value =
-            used.count(i) != 0 ? std::nullopt : definition(relation.equation, *next, turning);
-        if (!value || goes_round(*value, link, *next)) {
+            used.count(i) != 0 ? std::nullopt : definition(relation.equation, *next, solving);
+        if (!value || is_circular(*value, link, *next)) {
           continue;
         }
         Link longer = link;
         longer.substitutions.push_back({*next, *value, relation.reason});
         std::set<std::size_t> with_it = used;
         with_it.insert(i);
-        if (std::optional<Link> done = completed(longer, with_it, turns_any)) {
+        if (std::optional<Link> done = completed(longer, with_it, solves_for_any)) {
           return done;
         }
       }
@@ -257,60 +227,22 @@ class Search {
   }
 
   // Whether a formula, with all that is put in, would speak of the letter that it stands for.
-  [[nodiscard]] static bool goes_round(const Expression& value, const Link& link, const Symbol& replaced) {
+  [[nodiscard]] static bool is_circular(const Expression& value, const Link& link, const Symbol& replaced) {
     Link trial = link;
     trial.relation = {value, value};
     return algebra::occurrences(composed(trial).left, replaced) > 0;
   }
 
   // How a formula comes to stand solved for a letter: as it is, by a root, or without one.
-  enum class Turning { None, Roots, Arithmetic };
+  enum class Solving { None, Roots, Arithmetic };
 
   // y = ... of a formula in which y stands once; nothing where it comes about in another way.
   [[nodiscard]] static std::optional<Expression> definition(const Equation& equation, const Symbol& symbol,
-                                                            Turning turning) {
-    if (algebra::occurrences(equation.left - equation.right, symbol) != 1) {
-      return std::nullopt;
-    }
-    if (turning == Turning::None) {
-      return equation.left == Expression(symbol) ? std::optional(equation.right) : std::nullopt;
-    }
-    const bool is_powered = stands_under_power(equation.left - equation.right, symbol);
-    if (is_powered != (turning == Turning::Roots)) {
-      return std::nullopt;
-    }
-    const bool is_left = algebra::occurrences(equation.left, symbol) == 1;
-    return solved(is_left ? equation.left : equation.right, is_left ? equation.right : equation.left, symbol,
-                  turning == Turning::Roots);
-  }
-
-  // side = other, in which the letter stands once, on this side.
-  [[nodiscard]] static std::optional<Expression> solved(const Expression& side, const Expression& other,
-                                                        const Symbol& symbol, bool roots) {
-    const std::vector<Expression>& operands = side.operands();
-    if (operands.empty()) {
-      return other;
-    }
-    const auto place = std::find_if(operands.begin(), operands.end(), [&](const Expression& operand) {
-      return algebra::occurrences(operand, symbol) == 1;
-    });
-    std::vector<Expression> rest = operands;
-    rest.erase(rest.begin() + (place - operands.begin()));
-    switch (side.operation()) {
-      case Operation::Sum:
-        return solved(*place, other - (rest.size() == 1 ? rest[0] : algebra::sum_of(rest)), symbol, roots);
-      case Operation::Product:
-        return solved(*place, other / algebra::with_operands(side, rest), symbol, roots);
-      case Operation::Difference:
-        return solved(*place, place == operands.begin() ? other + rest[0] : rest[0] - other, symbol, roots);
-      case Operation::Quotient:
-        return solved(*place, place == operands.begin() ? other * rest[0] : rest[0] / other, symbol, roots);
-      case Operation::Power:
-        return roots && side.exponent() <= 3 ? solved(*place, algebra::root(other, side.exponent()), symbol, roots)
-                                             : std::nullopt;
-      default:
-        return std::nullopt;
-    }
+                                                            Solving solving) {
+    const Solving needed = equation.left == Expression(symbol)                          ? Solving::None
+                           : stands_under_power(equation.left - equation.right, symbol) ? Solving::Roots
+                                                                                        : Solving::Arithmetic;
+    return needed == solving ? algebra::solved_for(equation, symbol) : std::nullopt;
   }
 
   void settle(const Candidate& candidate) {
@@ -333,7 +265,8 @@ class Search {
       return;
     }
     const Link& link = links_[found->second];
-    const std::vector<Symbol> inputs = link.derivation != nullptr ? link.derivation->from : symbols_in(composed(link));
+    const std::vector<Symbol> inputs =
+        link.derivation != nullptr ? link.derivation->from : algebra::symbols_of(composed(link));
     for (const Symbol& input : inputs) {
       if (!(input == symbol)) {
         place(input, placed, ordered);

@@ -1,7 +1,6 @@
 #include "solids/propagation.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 #include "algebra/isolate.hpp"
@@ -25,46 +24,9 @@ std::size_t first_of(const SymbolSet& set) {
   return slot;
 }
 
-std::vector<Symbol> symbols_in(const Equation& equation) {
-  std::vector<Symbol> all = algebra::symbols_of(equation.left);
-  for (const Symbol& symbol : algebra::symbols_of(equation.right)) {
-    if (std::find(all.begin(), all.end(), symbol) == all.end()) {
-      all.push_back(symbol);
-    }
-  }
-  return all;
-}
-
 bool is_square_of_symbol(const Expression& expression) {
   return expression.operation() == Operation::Power && expression.exponent() == 2 &&
          expression.operands()[0].operation() == Operation::Symbol;
-}
-
-/// Whether an equation says nothing of its unknown, since its two sides are as far apart whatever that is: it holds for
-/// every value, or it only compares what is known. The other symbols are given values that have nothing to do with each
-/// other. In doubles, since exact roots of such values are sums of many terms and cost seconds.
-bool says_nothing_of(const Symbol& unknown, const Equation& equation) {
-  std::map<std::string, double, std::less<>> values;
-  double odd = 37;
-  for (const Symbol& symbol : symbols_in(equation)) {
-    values.insert_or_assign(symbol.name, odd / 17);
-    odd += 12;
-  }
-  std::optional<double> before;
-  for (const double tried : {1.0, 7.0, 53.0, 419.0, 3001.0}) {
-    values.insert_or_assign(unknown.name, tried / 3);
-    const double left = algebra::rough_value(equation.left, values);
-    const double right = algebra::rough_value(equation.right, values);
-    if (!std::isfinite(left) || !std::isfinite(right)) {
-      continue;
-    }
-    const double apart = left - right;
-    if (before && std::abs(apart - *before) > 1e-9 * (std::abs(left) + std::abs(right))) {
-      return false;
-    }
-    before = apart;
-  }
-  return true;
 }
 
 }  // namespace
@@ -73,7 +35,7 @@ Relations::Relations(const SolidStatement& statement) : statement_(&statement) {
   const Numbering note = [this](const Symbol& symbol) {
     const auto placed = slots_.try_emplace(symbol.name, symbols_.size());
     if (placed.second) {
-      ensure(symbols_.size() < most_symbols, "a kind of solid states more symbols than there is room for");
+      ensure(symbols_.size() < algebra::most_symbols, "a kind of solid states more symbols than there is room for");
       symbols_.push_back(symbol);
     }
     return placed.first->second;
@@ -95,7 +57,7 @@ Relations::Relations(const SolidStatement& statement) : statement_(&statement) {
 
 std::size_t Relations::slot(const std::string& name) const {
   const auto found = slots_.find(name);
-  return found == slots_.end() ? most_symbols : found->second;
+  return found == slots_.end() ? algebra::most_symbols : found->second;
 }
 
 Numbering Relations::numbering() const {
@@ -110,35 +72,38 @@ SymbolSet Relations::set_of(const std::vector<Symbol>& symbols) const {
   return set;
 }
 
+void Relations::add_definition(const Symbol& symbol, std::size_t relation) {
+  if (const auto value = algebra::solved_for(statement_->relations[relation].equation, symbol)) {
+    definitions_[symbol.name].push_back({*value, relation});
+  }
+}
+
 void Relations::add_definitions(std::size_t relation) {
-  const Equation& equation = statement_->relations[relation].equation;
-  const auto define = [&](const Symbol& symbol, const Expression& value) {
-    definitions_[symbol.name].push_back({value, relation});
-  };
-  if (equation.left.operation() == Operation::Symbol) {
+  const auto& [left, right] = statement_->relations[relation].equation;
+  if (left.operation() == Operation::Symbol) {
     // A plain definition goes before one with a root.
-    auto& all = definitions_[equation.left.symbol().name];
-    all.insert(all.begin(), {equation.right, relation});
-    add_quotients(equation.right, equation.left, relation);
-  } else if (is_square_of_symbol(equation.left)) {
-    define(equation.left.operands()[0].symbol(), root(equation.right));
-    if (equation.right.operation() == Operation::Sum && equation.right.operands().size() == 2 &&
-        is_square_of_symbol(equation.right.operands()[0])) {
-      define(equation.right.operands()[0].operands()[0].symbol(), root(equation.left - equation.right.operands()[1]));
+    auto& all = definitions_[left.symbol().name];
+    all.insert(all.begin(), {right, relation});
+    add_factors(right, relation);
+  } else if (is_square_of_symbol(left)) {
+    add_definition(left.operands()[0].symbol(), relation);
+    if (right.operation() == Operation::Sum && right.operands().size() == 2 &&
+        is_square_of_symbol(right.operands()[0])) {
+      add_definition(right.operands()[0].operands()[0].symbol(), relation);
     }
   }
 }
 
 /// V = l × w × h defines each of l, w and h too: h = V ÷ (l × w).
-void Relations::add_quotients(const Expression& expression, const Expression& value, std::size_t relation) {
+void Relations::add_factors(const Expression& expression, std::size_t relation) {
   const std::vector<Expression>& operands = expression.operands();
-  if (expression.operation() == Operation::Symbol && !(expression == value)) {
-    definitions_[expression.symbol().name].push_back({value, relation});
+  if (expression.operation() == Operation::Symbol) {
+    add_definition(expression.symbol(), relation);
   } else if (expression.operation() == Operation::Product) {
-    add_quotients(operands[0], value / operands[1], relation);
-    add_quotients(operands[1], value / operands[0], relation);
+    add_factors(operands[0], relation);
+    add_factors(operands[1], relation);
   } else if (expression.operation() == Operation::Quotient) {
-    add_quotients(operands[0], value * operands[1], relation);
+    add_factors(operands[0], relation);
   }
 }
 
@@ -164,10 +129,8 @@ Expression Relations::filled(const Expression& expression, const Filling& fillin
       deeper.relations.insert(definition.relation);
       deeper.kept.insert(name);
       const Expression value = filled(definition.value, deeper);
-      const std::vector<Symbol> inside = algebra::symbols_of(value);
-      const bool goes_round =
-          std::any_of(inside.begin(), inside.end(), [&](const Symbol& symbol) { return symbol.name == name; });
-      if (!goes_round) {
+      const bool is_circular = algebra::occurrences(value, expression.symbol()) > 0;
+      if (!is_circular) {
         return value;
       }
     }
@@ -228,9 +191,9 @@ std::optional<Step> Relations::composed_step(const SymbolSet& known, const Symbo
       const Symbol& unknown = symbols_[slot];
       const Filling filling{&known, {i}, {unknown.name}};
       const Equation composed{filled(equation.left, filling), filled(equation.right, filling)};
-      const SymbolSet inside = set_of(symbols_in(composed));
+      const SymbolSet inside = set_of(algebra::symbols_of(composed));
       SymbolSet left = inside & ~known;
-      if (left.count() == 1 && left.test(slot) && !says_nothing_of(unknown, composed)) {
+      if (left.count() == 1 && left.test(slot) && !algebra::is_vacuous(composed, unknown)) {
         return Step{composed, unknown, nullptr, slot, inside & known, std::nullopt};
       }
     }
@@ -262,81 +225,10 @@ SymbolSet Relations::closure(SymbolSet known) const {
 
 // ---- with values ----
 
-namespace {
-
-/// The value of `inner` where `expression`, in which the unknown stands once and under the operand `inner`, has the
-/// value `target`. Nothing where that is not one number.
-std::optional<Number> undone(const Expression& expression, std::size_t inner, const Number& target,
-                             const Bindings& values) {
-  Number rest = target;
-  const std::vector<Expression>& operands = expression.operands();
-  for (std::size_t i = 0; i < operands.size(); ++i) {
-    if (i == inner) {
-      continue;
-    }
-    const auto other = algebra::evaluate(operands[i], values);
-    if (!other) {
-      return std::nullopt;
-    }
-    switch (expression.operation()) {
-      case Operation::Sum:
-        rest = rest - *other;
-        break;
-      case Operation::Difference:
-        rest = inner == 0 ? rest + *other : *other - rest;
-        break;
-      default: {
-        const bool divides_by_other = expression.operation() == Operation::Product;
-        if ((divides_by_other ? *other : rest).is_zero()) {
-          return std::nullopt;
-        }
-        rest = divides_by_other ? rest / *other : inner == 0 ? rest * *other : *other / rest;
-        break;
-      }
-    }
-  }
-  if (expression.operation() == Operation::Power) {
-    const bool is_plain = operands[0].operation() == Operation::Symbol && rest.sign() > 0;
-    if (!is_plain || expression.exponent() > 3) {
-      return std::nullopt;
-    }
-    return expression.exponent() == 2 ? square_root(rest) : cube_root(rest);
-  }
-  if (expression.operation() == Operation::Root) {
-    return rest.sign() < 0 ? std::nullopt : std::optional(power(rest, expression.exponent()));
-  }
-  return rest;
-}
-
-/// The unknown of an equation in which it stands once, by undoing what is done to it; nothing where that fails.
-std::optional<Number> by_undoing(const Equation& equation, const Symbol& unknown, const Bindings& values) {
-  const std::size_t on_left = algebra::occurrences(equation.left, unknown);
-  if (on_left + algebra::occurrences(equation.right, unknown) != 1) {
-    return std::nullopt;
-  }
-  Expression side = on_left == 1 ? equation.left : equation.right;
-  std::optional<Number> target = algebra::evaluate(on_left == 1 ? equation.right : equation.left, values);
-  while (target && side.operation() != Operation::Symbol) {
-    std::size_t inner = 0;
-    while (algebra::occurrences(side.operands()[inner], unknown) == 0) {
-      ++inner;
-    }
-    target = undone(side, inner, *target, values);
-    side = side.operands()[inner];
-  }
-  return target;
-}
-
-}  // namespace
-
 std::vector<Number> solutions_of(const Step& step, const Bindings& values) {
   if (step.derivation != nullptr) {
     const auto value = step.derivation->value(values);
     return value ? std::vector<Number>{*value} : std::vector<Number>{};
-  }
-  const auto value = by_undoing(step.equation, step.unknown, values);
-  if (value && value->sign() > 0) {
-    return {*value};
   }
   return algebra::positive_solutions(step.equation, step.unknown, values);
 }

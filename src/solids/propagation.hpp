@@ -6,11 +6,16 @@
 #include <string>
 #include <vector>
 
-#include "solids/labels/rough.hpp"
+#include "algebra/rough.hpp"
 #include "solids/statement.hpp"
 
 // From known measures to all of them, over a statement's relations; private to the room.
 namespace fw::solids {
+
+using algebra::Numbering;
+using algebra::RoughEquation;
+using algebra::RoughExpression;
+using algebra::SymbolSet;
 
 /// A way to work one symbol out: an equation in which it is the only unknown.
 struct Step {
@@ -58,7 +63,8 @@ class Relations {
     std::size_t relation;
   };
   void add_definitions(std::size_t relation);
-  void add_quotients(const algebra::Expression& expression, const algebra::Expression& value, std::size_t relation);
+  void add_definition(const algebra::Symbol& symbol, std::size_t relation);
+  void add_factors(const algebra::Expression& expression, std::size_t relation);
   [[nodiscard]] std::optional<Step> derived_step(const SymbolSet& known, const SymbolSet& passed) const;
   [[nodiscard]] std::optional<Step> direct_step(const SymbolSet& known, const SymbolSet& passed) const;
   [[nodiscard]] std::optional<Step> composed_step(const SymbolSet& known, const SymbolSet& passed) const;

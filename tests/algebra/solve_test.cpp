@@ -1,7 +1,9 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-#include "algebra/expression.hpp"
+#include "algebra/isolate.hpp"
+#include "algebra/print.hpp"
+#include "algebra/rough.hpp"
 #include "support/numbers.hpp"
 
 namespace fw::solve_test {
@@ -101,6 +103,58 @@ RC_GTEST_PROP(PositiveSolutions, FindTheNumberThatWasPutIn, ()) {
   const std::vector<Number> found = positive_solutions({left, *value}, x, {{"a", first}});
   RC_ASSERT(found.size() == 1U);
   RC_ASSERT(found[0] == chosen);
+}
+
+// Both solvers stand on the same steps: exact numbers and doubles must give the same roots.
+TEST(RoughEquation, FindsWhatTheExactSolverFinds) {
+  const Bindings bound = {{"a", whole(13)}, {"b", whole(5)}, {"total", whole(144)}};
+  const std::vector<Equation> equations = {
+      {total, e(a) * b * x},
+      {total, power(x, 2) + 2 * e(x) * a},
+      {total, power(x, 3)},
+      {a, root(power(b, 2) + power(x, 2))},
+      {power(a, 2), power(b, 2) + power(e(x) - 4, 2)},
+      {(e(x) + 3) / (e(x) - 1), 3},
+      {a, e(x) * root(power(x, 2) + 16)},
+      {total, power(x, 2) + e(x) * root(power(x, 2) + power(b, 2)) + e(b) * root(e(x) + a)},
+      {b, root(power(a, 2) + power(x, 2))},
+  };
+  for (const Equation& equation : equations) {
+    std::vector<double> values;
+    const RoughEquation rough(equation, [&](const Symbol& symbol) {
+      values.push_back(symbol == x ? 0 : bound.at(symbol.name).to_double());
+      return symbol == x ? std::size_t{10} : values.size() - 1;
+    });
+    values.resize(11);
+    const std::vector<Number> exact = positive_solutions(equation, x, bound);
+    const std::vector<double> found = rough.positive_solutions(10, values);
+    ASSERT_EQ(found.size(), exact.size());
+    for (std::size_t i = 0; i < found.size(); ++i) {
+      EXPECT_NEAR(found[i], exact[i].to_double(), 1e-9);
+    }
+  }
+}
+
+TEST(SolvedFor, TurnsAnEquationRound) {
+  const auto text = [](const Equation& equation) {
+    const auto value = solved_for(equation, x);
+    return value ? formula_text(*value) : "none";
+  };
+  EXPECT_EQ(text({total, e(a) * x / 2}), "S · 2 ÷ a");
+  EXPECT_EQ(text({a + e(b), sum_of({a, x, b})}), "a + b − (a + b)");
+  EXPECT_EQ(text({power(a, 2), power(x, 2) + power(b, 2)}), "√(a² − b²)");
+  EXPECT_EQ(text({a - e(x), b}), "a − b");
+  EXPECT_EQ(text({b, a / e(x)}), "a ÷ b");
+  EXPECT_EQ(text({a, root(x)}), "none");
+  EXPECT_EQ(text({e(x) * x, a}), "none");
+  EXPECT_EQ(text({a, b}), "none");
+}
+
+TEST(IsVacuous, WhatSaysNothingOfTheUnknown) {
+  EXPECT_TRUE(is_vacuous({2 * e(x), e(x) + x}, x));
+  EXPECT_TRUE(is_vacuous({e(x) + a, e(x) + b}, x));  // only compares what is known
+  EXPECT_FALSE(is_vacuous({e(x) + a, b}, x));
+  EXPECT_FALSE(is_vacuous({power(x, 2), e(x) * a}, x));
 }
 
 }  // namespace

@@ -87,62 +87,63 @@ std::vector<Consistency::Order> Consistency::further_orders() const {
   return all;
 }
 
-Consistency::Plan Consistency::planned(const std::vector<std::size_t>& order, Reach reach) const {
-  Plan plan;
-  plan.origins.resize(relations_.symbols().size());
-  SymbolSet known;
-  SymbolSet by_coordinates;
-  const auto take = [&](Way way, const SymbolSet& from) {
+/// Follows the relations from what is known as far as they lead.
+void Consistency::extend(Plan& plan, Reach reach) const {
+  const auto take = [&plan](Way way, const SymbolSet& from) {
     for (std::size_t slot = 0; slot < plan.origins.size(); ++slot) {
       if (from.test(slot)) {
         plan.origins[way.slot] |= plan.origins[slot];
       }
     }
-    known.set(way.slot);
+    plan.known.set(way.slot);
     plan.ways.push_back(std::move(way));
   };
-  const auto go_on = [&](Reach how_far) {
-    while (true) {
-      if (const auto direct = relations_.direct(known, by_coordinates)) {
-        const RoughEquation& equation = relations_.rough()[direct->relation];
-        SymbolSet from = equation.symbols();
-        from.reset(direct->slot);
-        take({direct->slot, &equation, nullptr, nullptr}, from);
-        continue;
-      }
-      const auto step = relations_.next_step(known, by_coordinates, how_far);
-      if (!step) {
-        return;
-      }
-      // Coordinates are slow, and only what is written needs to be known here.
-      const bool leads_to_a_label =
-          std::any_of(labels_.begin(), labels_.end(), [&](const Label& label) { return !known.test(label.slot); });
-      if (step->derivation != nullptr && !leads_to_a_label) {
-        by_coordinates.set(step->slot);
-        continue;
-      }
-      Way way{step->slot, nullptr, nullptr, step->derivation};
-      if (step->derivation == nullptr) {
-        way.own = std::make_shared<const RoughEquation>(step->equation, relations_.numbering());
-        way.equation = way.own.get();
-      }
-      take(std::move(way), step->from);
+  while (true) {
+    if (const auto direct = relations_.direct(plan.known, plan.by_coordinates)) {
+      const RoughEquation& equation = relations_.rough()[direct->relation];
+      SymbolSet from = equation.symbols();
+      from.reset(direct->slot);
+      take({direct->slot, &equation, nullptr, nullptr}, from);
+      continue;
     }
-  };
-  go_on(reach);
-  for (const std::size_t i : order) {
+    const auto step = relations_.next_step(plan.known, plan.by_coordinates, reach);
+    if (!step) {
+      return;
+    }
+    // Coordinates are slow, and only what is written needs to be known here.
+    const bool leads_to_a_label =
+        std::any_of(labels_.begin(), labels_.end(), [&](const Label& label) { return !plan.known.test(label.slot); });
+    if (step->derivation != nullptr && !leads_to_a_label) {
+      plan.by_coordinates.set(step->slot);
+      continue;
+    }
+    Way way{step->slot, nullptr, nullptr, step->derivation};
+    if (step->derivation == nullptr) {
+      way.own = std::make_shared<const RoughEquation>(step->equation, relations_.numbering());
+      way.equation = way.own.get();
+    }
+    take(std::move(way), step->from);
+  }
+}
+
+Consistency::Plan Consistency::planned(const Order& order, Reach reach) const {
+  Plan plan;
+  plan.allowed = order.allowed;
+  plan.origins.resize(relations_.symbols().size());
+  extend(plan, reach);
+  for (const std::size_t i : order.givens) {
     const std::size_t slot = labels_[i].slot;
-    if (known.test(slot)) {
+    if (plan.known.test(slot)) {
       plan.extras.push_back(i);
       continue;
     }
     plan.basis.push_back(i);
     plan.origins[slot].set(slot);
-    known.set(slot);
-    go_on(reach);
+    plan.known.set(slot);
+    extend(plan, reach);
   }
-  if (gives_the_whole_ && known != relations_.all() && by_coordinates.none()) {
-    go_on(Reach::Composed);
+  if (gives_the_whole_ && plan.known != relations_.all() && plan.by_coordinates.none()) {
+    extend(plan, Reach::Composed);
   }
   return plan;
 }
@@ -248,6 +249,14 @@ void Consistency::consider(const Plan& plan, const std::vector<double>& values, 
   }
 }
 
+std::vector<double> Consistency::values_as_written() const {
+  std::vector<double> values;
+  for (const Label& label : labels_) {
+    values.push_back(label.value);
+  }
+  return values;
+}
+
 Consistency::Outcome Consistency::outcome(const Plan& plan, const std::vector<double>& label_values) const {
   std::vector<double> values(relations_.symbols().size(), none);
   for (const std::size_t i : plan.basis) {
@@ -311,59 +320,48 @@ Verdict Consistency::told(const Plan& plan, const Outcome& outcome, Verdict::Ans
   return verdict;
 }
 
-Verdict Consistency::verdict(Judging judging) const {
-  std::vector<double> values;
-  for (const Label& label : labels_) {
-    values.push_back(label.value);
-  }
-  struct Tried {
-    Plan plan;
-    Outcome outcome;
-    std::vector<std::size_t> broken_basis;  ///< what seemed to fix the figure and does so more than once
+/// The figure when the labels are taken in this order; nothing where that leads to a basis that has been tried.
+std::optional<Consistency::Tried> Consistency::tried_in(const Order& order, const std::vector<Tried>& before) const {
+  const auto has_been = [&](const std::vector<std::size_t>& basis, const auto& basis_of) {
+    return std::any_of(before.begin(), before.end(), [&](const Tried& other) {
+      const std::vector<std::size_t>& its = basis_of(other);
+      return its.size() == basis.size() && std::is_permutation(its.begin(), its.end(), basis.begin());
+    });
   };
-  std::vector<Tried> tried;
-  std::vector<Order> all_orders{{ranked([](std::size_t) { return 0; }), &Label::half}};
-  for (std::size_t number = 0; number < all_orders.size(); ++number) {
-    const Order order = all_orders[number];
-    const auto has_been_tried = [&](const std::vector<std::size_t>& basis, bool was_broken) {
-      return std::any_of(tried.begin(), tried.end(), [&](const Tried& before) {
-        const std::vector<std::size_t>& other = was_broken ? before.broken_basis : before.plan.basis;
-        return other.size() == basis.size() && std::is_permutation(other.begin(), other.end(), basis.begin());
-      });
-    };
-    Tried now{planned(order.givens, Reach::Direct), {}, {}};
-    now.plan.allowed = order.allowed;
-    if (has_been_tried(now.plan.basis, false)) {
-      continue;
-    }
-    bool does_not_do = has_been_tried(now.plan.basis, true);
-    if (!does_not_do) {
-      now.outcome = outcome(now.plan, values);
-      does_not_do = now.outcome.stopped_at ? gives_the_whole_ : is_broken(now.outcome.values);
-    }
-    if (does_not_do) {
-      // Some of the basis follows from the rest of it in a way that is only found by putting formulas together.
-      now.broken_basis = now.plan.basis;
-      now.plan = planned(order.givens, Reach::Composed);
-      now.plan.allowed = order.allowed;
-      if (has_been_tried(now.plan.basis, false)) {
-        continue;
-      }
-      now.outcome = outcome(now.plan, values);
-    }
-    if (now.outcome.fits()) {
-      const bool fits_as_written = order.allowed != &Label::wide;
-      return told(now.plan, now.outcome, fits_as_written ? Verdict::Answer::Fits : Verdict::Answer::FitsLoosely);
-    }
-    tried.push_back(std::move(now));
-    if (tried.front().plan.extras.empty()) {
-      break;
-    }
-    if (number == 0) {
-      const std::vector<Order> others = further_orders();
-      all_orders.insert(all_orders.end(), others.begin(), others.end());
-    }
+  const auto plan_basis = [](const Tried& other) -> const auto& { return other.plan.basis; };
+  const auto broken_basis = [](const Tried& other) -> const auto& { return other.broken_basis; };
+  Tried now{planned(order, Reach::Direct), {}, {}};
+  if (has_been(now.plan.basis, plan_basis)) {
+    return std::nullopt;
   }
+  bool is_broken_basis = has_been(now.plan.basis, broken_basis);
+  if (!is_broken_basis) {
+    now.outcome = outcome(now.plan, values_as_written());
+    is_broken_basis = now.outcome.stopped_at ? gives_the_whole_ : is_broken(now.outcome.values);
+  }
+  if (is_broken_basis) {
+    // Some of the basis follows from the rest of it in a way that is only found by putting formulas together.
+    now.broken_basis = now.plan.basis;
+    now.plan = planned(order, Reach::Composed);
+    if (has_been(now.plan.basis, plan_basis)) {
+      return std::nullopt;
+    }
+    now.outcome = outcome(now.plan, values_as_written());
+  }
+  return now;
+}
+
+/// The first of the plans that fits where every label may be a rounded one.
+std::optional<Verdict> Consistency::fitting_loosely(const std::vector<Tried>& tried, Judging judging) const {
+  const auto searched = [&](const Tried& one) -> std::optional<Verdict> {
+    const auto found = found_within_rounding(one.plan);
+    if (!found) {
+      return std::nullopt;
+    }
+    Verdict verdict = told(one.plan, one.outcome, Verdict::Answer::FitsLoosely);
+    verdict.values = *found;
+    return verdict;
+  };
   for (const Tried& one : tried) {
     const Meeting meeting = one.plan.extras.empty() ? Meeting::None : meets_when_all_are_rounded(one.plan);
     if (meeting == Meeting::None) {
@@ -372,14 +370,10 @@ Verdict Consistency::verdict(Judging judging) const {
     if (judging == Judging::OneByOne && meeting == Meeting::Sure && one.plan.extras.size() == 1) {
       return told(one.plan, one.outcome, Verdict::Answer::FitsLoosely);
     }
-    if (const auto found = found_within_rounding(one.plan)) {
-      Verdict verdict = told(one.plan, one.outcome, Verdict::Answer::FitsLoosely);
-      verdict.values = *found;
+    if (auto verdict = searched(one)) {
       return verdict;
     }
   }
-  const auto of_the_whole =
-      std::count_if(labels_.begin(), labels_.end(), [](const Label& label) { return label.is_known; });
   constexpr std::size_t most_searched = 2;
   for (std::size_t i = 0; judging == Judging::OneByOne && i < std::min(tried.size(), most_searched); ++i) {
     const Outcome& outcome = tried[i].outcome;
@@ -387,15 +381,38 @@ Verdict Consistency::verdict(Judging judging) const {
     // A bound that must not be reached is a bound for labels too, when nothing else speaks for the figure.
     const bool is_out = tried[i].plan.extras.empty() && failed != nullptr && !failed->may_be_equal;
     const bool has_none_as_written = !is_out && (outcome.stopped_at || failed != nullptr);
-    const bool may_hide_one = of_the_whole > 0 && has_none_as_written;
-    const auto found = may_hide_one ? found_within_rounding(tried[i].plan) : std::nullopt;
-    if (found) {
-      Verdict verdict = told(tried[i].plan, tried[i].outcome, Verdict::Answer::FitsLoosely);
-      verdict.values = *found;
-      return verdict;
+    if (gives_the_whole_ && has_none_as_written) {
+      if (auto verdict = searched(tried[i])) {
+        return verdict;
+      }
     }
   }
-  return told(tried.front().plan, tried.front().outcome, Verdict::Answer::Impossible);
+  return std::nullopt;
+}
+
+Verdict Consistency::verdict(Judging judging) const {
+  std::vector<Tried> tried;
+  std::vector<Order> orders{{ranked([](std::size_t) { return 0; }), &Label::half}};
+  for (std::size_t number = 0; number < orders.size(); ++number) {
+    std::optional<Tried> now = tried_in(orders[number], tried);
+    if (!now) {
+      continue;
+    }
+    if (now->outcome.fits()) {
+      const bool fits_as_written = now->plan.allowed != &Label::wide;
+      return told(now->plan, now->outcome, fits_as_written ? Verdict::Answer::Fits : Verdict::Answer::FitsLoosely);
+    }
+    tried.push_back(std::move(*now));
+    if (tried.front().plan.extras.empty()) {
+      break;
+    }
+    if (number == 0) {
+      const std::vector<Order> others = further_orders();
+      orders.insert(orders.end(), others.begin(), others.end());
+    }
+  }
+  const auto loose = fitting_loosely(tried, judging);
+  return loose ? *loose : told(tried.front().plan, tried.front().outcome, Verdict::Answer::Impossible);
 }
 
 }  // namespace fw::solids

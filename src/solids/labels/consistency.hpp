@@ -78,10 +78,16 @@ class Consistency {
   struct Way;
   struct Plan;
   struct Outcome;
+  struct Tried;
+  struct Reached;
 
   [[nodiscard]] std::vector<std::size_t> ranked(const std::function<int(std::size_t)>& rank) const;
   [[nodiscard]] std::vector<Order> further_orders() const;
-  [[nodiscard]] Plan planned(const std::vector<std::size_t>& order, Reach reach) const;
+  [[nodiscard]] Plan planned(const Order& order, Reach reach) const;
+  void extend(Plan& plan, Reach reach) const;
+  [[nodiscard]] std::optional<Tried> tried_in(const Order& order, const std::vector<Tried>& before) const;
+  [[nodiscard]] std::optional<Verdict> fitting_loosely(const std::vector<Tried>& tried, Judging judging) const;
+  [[nodiscard]] std::vector<double> values_as_written() const;
   [[nodiscard]] Outcome outcome(const Plan& plan, const std::vector<double>& label_values) const;
   void follow(const Plan& plan, std::size_t step, std::vector<double> values, Outcome& best) const;
   void consider(const Plan& plan, const std::vector<double>& values, std::optional<std::size_t> stopped_at,
@@ -93,6 +99,7 @@ class Consistency {
   enum class Meeting { None, Possible, Sure };
   [[nodiscard]] bool is_far_off(const Plan& plan, const std::vector<std::size_t>& varied,
                                 const std::vector<double>& middle, const std::vector<double>& at_middle) const;
+  void note(const Plan& plan, const std::vector<double>& label_values, Reached& all) const;
   [[nodiscard]] Meeting meets_when_all_are_rounded(const Plan& plan) const;
   [[nodiscard]] std::optional<std::vector<double>> found_within_rounding(const Plan& plan) const;
   [[nodiscard]] Verdict told(const Plan& plan, const Outcome& outcome, Verdict::Answer answer) const;

@@ -23,6 +23,8 @@ struct Consistency::Plan {
   std::vector<std::size_t> basis, extras;
   std::vector<Way> ways;
   std::vector<SymbolSet> origins;         ///< by slot
+  SymbolSet known;                        ///< what the ways lead to, and the basis
+  SymbolSet by_coordinates;               ///< what only coordinates would tell, left aside
   double Label::*allowed = &Label::half;  ///< how far an extra may be off
 };
 
@@ -35,6 +37,21 @@ struct Consistency::Outcome {
   std::vector<double> fits_at_branch;
   std::vector<std::vector<double>> readings;  ///< beside them: all values
   [[nodiscard]] bool fits() const { return penalty < 1e-5; }
+};
+
+/// A plan that did not fit.
+struct Consistency::Tried {
+  Plan plan;
+  Outcome outcome;
+  std::vector<std::size_t> broken_basis;  ///< what seemed to fix the figure and does so more than once
+};
+
+/// How far the extras go where the basis varies.
+struct Consistency::Reached {
+  std::vector<double> least, most;  ///< by label
+  bool exists = false;              ///< some figure does
+  bool stops_short = false;         ///< some do not
+  bool branches = false;            ///< corners may lie on different branches
 };
 
 }  // namespace fw::solids

@@ -25,46 +25,38 @@ bool Consistency::is_far_off(const Plan& plan, const std::vector<std::size_t>& v
   });
 }
 
+/// Takes one more figure into account.
+void Consistency::note(const Plan& plan, const std::vector<double>& label_values, Reached& all) const {
+  const Outcome reached = outcome(plan, label_values);
+  all.branches = all.branches || reached.branched_at.has_value();
+  if (reached.stopped_at || failed_condition(reached.values) != nullptr || is_broken(reached.values)) {
+    all.stops_short = true;
+    return;
+  }
+  all.exists = true;
+  for (const std::size_t i : plan.extras) {
+    const double value = reached.values[labels_[i].slot];
+    if (!std::isnan(value)) {
+      all.least[i] = std::min(all.least[i], value);
+      all.most[i] = std::max(all.most[i], value);
+    }
+  }
+}
+
 /// Lets every label that the others rest on vary within its rounding; each of the others must then come within its own.
 Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) const {
   constexpr std::size_t most_varied = 7;
+  const std::vector<double> middle = values_as_written();
   std::vector<std::size_t> varied;
-  std::vector<double> middle(labels_.size());
-  for (std::size_t i = 0; i < labels_.size(); ++i) {
-    middle[i] = labels_[i].value;
-  }
-  for (const std::size_t i : plan.basis) {
-    if (labels_[i].wide > 0) {
-      varied.push_back(i);
-    }
-  }
+  std::copy_if(plan.basis.begin(), plan.basis.end(), std::back_inserter(varied),
+               [this](std::size_t i) { return labels_[i].wide > 0; });
   if (varied.size() > most_varied) {
     return Meeting::None;
   }
   constexpr double infinite = std::numeric_limits<double>::infinity();
-  std::vector<double> least(labels_.size(), infinite);
-  std::vector<double> most(labels_.size(), -infinite);
-  bool stops_short = false;
-  bool exists = false;
-  bool branches = false;  // corners may lie on different ones
-  const auto note = [&](const std::vector<double>& tried) {
-    const Outcome reached = outcome(plan, tried);
-    branches = branches || reached.branched_at.has_value();
-    if (reached.stopped_at || failed_condition(reached.values) != nullptr || is_broken(reached.values)) {
-      stops_short = true;
-      return;
-    }
-    exists = true;
-    for (const std::size_t i : plan.extras) {
-      const double value = reached.values[labels_[i].slot];
-      if (!std::isnan(value)) {
-        least[i] = std::min(least[i], value);
-        most[i] = std::max(most[i], value);
-      }
-    }
-  };
-  note(middle);
-  if (exists && !branches && is_far_off(plan, varied, middle, most)) {
+  Reached all{std::vector<double>(labels_.size(), infinite), std::vector<double>(labels_.size(), -infinite)};
+  note(plan, middle, all);
+  if (all.exists && !all.branches && is_far_off(plan, varied, middle, all.most)) {
     return Meeting::None;
   }
   for (std::size_t corner = 0; corner < (std::size_t{1} << varied.size()); ++corner) {
@@ -72,17 +64,16 @@ Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) c
     for (std::size_t k = 0; k < varied.size(); ++k) {
       tried[varied[k]] += (corner >> k & 1U) != 0 ? labels_[varied[k]].wide : -labels_[varied[k]].wide;
     }
-    note(tried);
+    note(plan, tried, all);
   }
   const bool all_meet =
-      exists && std::all_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
+      all.exists && std::all_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
         const Label& label = labels_[i];
-        // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any
-        // more.
-        const double beyond = (stops_short ? 1 : 0.05) * (most[i] - least[i]) + same * label.value;
-        return label.value - label.wide <= most[i] + beyond && label.value + label.wide >= least[i] - beyond;
+        // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any more.
+        const double beyond = (all.stops_short ? 1 : 0.05) * (all.most[i] - all.least[i]) + same * label.value;
+        return label.value - label.wide <= all.most[i] + beyond && label.value + label.wide >= all.least[i] - beyond;
       });
-  return !all_meet ? Meeting::None : stops_short || branches ? Meeting::Possible : Meeting::Sure;
+  return !all_meet ? Meeting::None : all.stops_short || all.branches ? Meeting::Possible : Meeting::Sure;
 }
 
 /// Looks for a figure with every label within its rounding, where the corners need not tell: areas and volumes that
@@ -95,10 +86,7 @@ std::optional<std::vector<double>> Consistency::found_within_rounding(const Plan
     state = state * 1664525U + 1013904223U;
     return static_cast<double>(state >> 8U) / static_cast<double>(1U << 23U) - 1;
   };
-  std::vector<double> best(labels_.size());
-  for (std::size_t i = 0; i < labels_.size(); ++i) {
-    best[i] = labels_[i].value;
-  }
+  std::vector<double> best = values_as_written();
   double least = std::numeric_limits<double>::infinity();
   double stride = 1;
   for (int attempt = 0; attempt < tries; ++attempt) {
