@@ -146,7 +146,7 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
   for (const solids::Fault& fault : faults) {
     Finding finding;
     finding.kind = kind_of(fault.severity);
-    finding.message = fault.message;
+    finding.message = said(fault.message);
     finding.nearest = fault.nearest;
     finding.is_remark = told == Told::AsRemarks;
     context.at_measure(fault.measure).add(offset_of(problem, fault.measure), std::move(finding));

@@ -13,14 +13,14 @@ namespace fw::reasoning {
 struct Substitution {
   algebra::Symbol symbol;
   algebra::Expression value;
-  std::string reason;
+  words::Message reason;
 };
 
 /// One formula of a chain, in which all but one letter is known by then.
 struct Link {
   algebra::Symbol unknown;
   algebra::Equation relation;                      ///< as the solid states it
-  std::string reason;                              ///< why it holds
+  words::Message reason;                           ///< why it holds
   std::vector<Substitution> substitutions;         ///< one for each letter replaced; usually none
   const solids::Derivation* derivation = nullptr;  ///< set: the value comes from the coordinates of the base
 };

@@ -167,7 +167,7 @@ void write_canceled(Worksheet& sheet, Equation& equation) {
 void write_letters(Worksheet& sheet, const Link& link) {
   const Symbol& unknown = link.unknown;
   sheet.color_terms(sheet.groups_of(link.relation.right));
-  Step& relation = sheet.write(StepKind::Relation, sentence(link.reason), link.relation, {Change::Kind::Start});
+  Step& relation = sheet.write(StepKind::Relation, sentence(said(link.reason)), link.relation, {Change::Kind::Start});
   relation.faces = sheet.faces_of(unknown);
   relation.marks = sheet.marks_of(algebra::symbols_of(link.relation.left - link.relation.right));
   Equation equation = link.relation;
@@ -176,7 +176,7 @@ void write_letters(Worksheet& sheet, const Link& link) {
     Change change{Change::Kind::PutIn, put_in.value};
     change.symbol = put_in.symbol;
     sheet.write(StepKind::PutIn,
-                "Put in " + put_in.symbol.letter + " = " + sheet.text(put_in.value) + ": " + put_in.reason + ".",
+                "Put in " + put_in.symbol.letter + " = " + sheet.text(put_in.value) + ": " + said(put_in.reason) + ".",
                 equation, std::move(change));
   }
 }
@@ -277,7 +277,7 @@ void write_link(Worksheet& sheet, const Link& link) {
   if (link.derivation != nullptr) {
     const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
     sheet.color_terms({});
-    Step& step = sheet.write(StepKind::Work, sentence(link.reason), {unknown, numeral}, {Change::Kind::Start});
+    Step& step = sheet.write(StepKind::Work, sentence(said(link.reason)), {unknown, numeral}, {Change::Kind::Start});
     step.faces = sheet.faces_of(unknown);
     step.marks = sheet.marks_of({unknown});
     sheet.set_numeral(unknown, numeral);

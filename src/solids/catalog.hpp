@@ -6,6 +6,7 @@
 
 #include "base/result.hpp"
 #include "solids/statement.hpp"
+#include "words/message.hpp"
 
 namespace fw::solids {
 
@@ -13,9 +14,9 @@ namespace fw::solids {
 enum class Severity { Impossible, Missing, Rounding, Masking };
 struct Fault {
   Severity severity = Severity::Impossible;
-  std::string measure;  ///< the field at fault, "base.side" or "slant_height"; empty: the whole
-  std::string message;  ///< a sentence, with the value that would fit
-  std::string nearest;  ///< that value as text with its unit, "3.1 cm"; empty if none can be named
+  std::string measure;     ///< the field at fault, "base.side" or "slant_height"; empty: the whole
+  words::Message message;  ///< with the value that would fit
+  std::string nearest;     ///< that value as text with its unit, "3.1 cm"; empty if none can be named
   friend bool operator==(const Fault&, const Fault&) = default;
 };
 

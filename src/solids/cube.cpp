@@ -13,8 +13,9 @@ StatedSolid stated_cube(const Description&, const ShapeStatement*) {
   statement.family = "prism";
   statement.measures = {measure(s, "edge", "edge")};
   statement.volume = algebra::Equation{symbols::volume(), power(s, 3)};
-  statement.relations = {{{symbols::surface_area(), Expression(6) * square(s)}, "a cube has six equal square faces"},
-                         {*statement.volume, "the volume of a cube is edge times edge times edge"}};
+  statement.relations = {
+      {{symbols::surface_area(), Expression(6) * square(s)}, message("a cube has six equal square faces")},
+      {*statement.volume, message("the volume of a cube is edge times edge times edge")}};
   statement.body = [s](const algebra::Bindings& bindings) {
     return box_body({s, s, s, "edge", "edge", "edge", false}, bindings);
   };

@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <functional>
 
-#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "solids/completion.hpp"
 
@@ -11,6 +10,7 @@ using algebra::Bindings;
 using algebra::Symbol;
 using exact::Number;
 using units::Unit;
+using words::Message;
 
 namespace {
 
@@ -36,13 +36,13 @@ Number power_of_ten(int places) {
 }
 
 /// A value in the unit in which the given was written.
-std::string as_written(const Given& given, const Number& value, int places) {
-  return value_text(value * given.to_written, given.symbol.dimension, given.unit, places);
+Message as_written(const Given& given, const Number& value, int places) {
+  return value_words(value * given.to_written, given.symbol.dimension, given.unit, places);
 }
 
 /// "sides 5 cm, 5 cm and 8 cm and height 9 cm": the givens with these symbols, lists taken together.
-std::string listed(const std::vector<Given>& givens, const std::set<std::string>& among) {
-  std::vector<std::string> groups;
+std::vector<Message> listed(const std::vector<Given>& givens, const std::set<std::string>& among) {
+  std::vector<Message> groups;
   std::set<std::string> named;
   std::set<std::string> done;
   for (const Given& given : givens) {
@@ -51,20 +51,21 @@ std::string listed(const std::vector<Given>& givens, const std::set<std::string>
       continue;
     }
     done.insert(given.measure);
-    std::vector<std::string> values;
+    std::vector<Message> values;
     for (const Given& other : givens) {
       if (other.measure == given.measure && among.count(other.symbol.name) != 0) {
         values.push_back(as_written(other, other.value, std::max(other.places, places_of_values)));
         named.insert(other.symbol.name);
       }
     }
-    groups.push_back((values.size() > 1 ? with_spaces(given.key) : given.title) + " " + joined_with_and(values));
+    const Noun title{values.size() > 1 ? with_spaces(given.key) : given.title};
+    groups.push_back(message("{measures} {values:and}", {{"measures", title}, {"values", values}}));
   }
-  return joined_with_and(groups);
+  return groups;
 }
 
 /// "all edges 6 cm": of a base edge and a lateral edge that are equal.
-std::optional<std::string> all_edges(const std::vector<Given>& givens, const std::set<std::string>& among) {
+std::optional<Message> all_edges(const std::vector<Given>& givens, const std::set<std::string>& among) {
   std::vector<const Given*> edges;
   for (const Given& given : givens) {
     if (among.count(given.symbol.name) == 0) {
@@ -81,32 +82,36 @@ std::optional<std::string> all_edges(const std::vector<Given>& givens, const std
   if (edges.size() < 2) {
     return std::nullopt;
   }
-  return "all edges " + as_written(*edges[0], edges[0]->value, std::max(edges[0]->places, places_of_values));
+  return message("all edges {length}",
+                 {{"length", as_written(*edges[0], edges[0]->value, std::max(edges[0]->places, places_of_values))}});
 }
 
 /// Decimals for a value that is to replace a label: enough to tell it from a whole number.
 int places_for(const Given& given) { return std::max(given.places, given.is_fraction ? 2 : 1); }
 
-std::string opening_words(const std::vector<Given>& givens, const std::set<std::string>& among) {
-  const std::string list = all_edges(givens, among).value_or(listed(givens, among));
-  return list.empty() ? "" : "with " + list + " ";
+/// "with base edge 6 cm and height 4 cm the slant height is 5 cm": what the givens `among` lead to.
+Message led_to(const std::vector<Given>& givens, const std::set<std::string>& among, const Message& what) {
+  const std::optional<Message> edges = all_edges(givens, among);
+  const std::vector<Message> measures = edges ? std::vector{*edges} : listed(givens, among);
+  return measures.empty() ? what : message("with {measures:and} {what}", {{"measures", measures}, {"what", what}});
 }
 
 }  // namespace
 
 namespace {
 
-/// ", 2.4 % less": of a whole number that is more than 1 % off.
-std::string off_by(const Given& given, const Number& fitting) {
+/// "it is 5.12 cm, 2.4 % less": how far off is said of a whole number that is more than 1 % off.
+Message beside(const Given& given, const Number& fitting, int places) {
+  const Message value = as_written(given, fitting, places);
   if (given.places > 0 || given.is_fraction) {
-    return "";
+    return message("it is {value}", {{"value", value}});
   }
   const Number part = (fitting - given.value) / given.value * whole(100);
   const Number size = part.sign() < 0 ? -part : part;
-  if (size <= whole(1)) {
-    return "";
-  }
-  return ", " + exact::shown(rounded(size, 1), 1).text + " % " + (part.sign() < 0 ? "less" : "more");
+  const std::string percent = exact::shown(rounded(size, 1), 1).text;
+  return size <= whole(1)  ? message("it is {value}", {{"value", value}})
+         : part.sign() < 0 ? message("it is {value}, {percent} % less", {{"value", value}, {"percent", percent}})
+                           : message("it is {value}, {percent} % more", {{"value", value}, {"percent", percent}});
 }
 
 /// Names the replacement as the nearest value, and its label as the one at fault.
@@ -115,7 +120,7 @@ void name_replacement(Fault& fault, const std::vector<Given>& givens, const std:
     const Given& given = givens[replacement->given];
     fault.measure = given.measure;
     fault.nearest =
-        value_text(replacement->value, given.symbol.dimension, given.unit, std::max(replacement->places, 1));
+        said(value_words(replacement->value, given.symbol.dimension, given.unit, std::max(replacement->places, 1)));
   }
 }
 
@@ -128,8 +133,10 @@ void add_what_would_do(Fault& fault, const Given* subject, const std::vector<Giv
   name_replacement(fault, givens, replacement);
   const Given& changed = givens[replacement->given];
   const bool is_subject = subject != nullptr && subject->symbol == changed.symbol;
-  fault.message += "; " + (is_subject ? "" : "with the " + changed.title + " ") + fault.nearest +
-                   (is_subject ? " would do" : " it would do");
+  fault.message = is_subject
+                      ? message("{fault}; {value} would do", {{"fault", fault.message}, {"value", fault.nearest}})
+                      : message("{fault}; with the {measure} {value} it would do",
+                                {{"fault", fault.message}, {"measure", Noun{changed.title}}, {"value", fault.nearest}});
 }
 
 }  // namespace
@@ -139,11 +146,15 @@ Fault disagreement(const Given& given, const Number& fitting, const std::vector<
   // With rounded labels the value that fits them all may be a little beside the one that follows from them.
   const bool is_another =
       replacement && !(replacement->value == rounded(fitting * given.to_written, replacement->places));
-  const std::string right =
-      is_another ? "about " + value_text(replacement->value, given.symbol.dimension, given.unit, replacement->places)
+  const Message right =
+      is_another ? message("about {value}", {{"value", value_words(replacement->value, given.symbol.dimension,
+                                                                   given.unit, replacement->places)}})
                  : as_written(given, fitting, places_for(given));
-  Fault fault = impossible(given.measure, opening_words(givens, among) + "the " + given.title + " is " + right +
-                                              ", not " + as_written(given, given.value, std::max(given.places, 2)));
+  const Message written = as_written(given, given.value, std::max(given.places, 2));
+  Fault fault = impossible(given.measure,
+                           led_to(givens, among,
+                                  message("the {measure} is {right}, not {written}",
+                                          {{"measure", Noun{given.title}}, {"right", right}, {"written", written}})));
   name_replacement(fault, givens, replacement);
   return fault;
 }
@@ -151,14 +162,16 @@ Fault disagreement(const Given& given, const Number& fitting, const std::vector<
 Fault rounding_remark(const Given& given, const Number& fitting, const std::vector<Given>& givens,
                       const std::set<std::string>& among, bool loosely) {
   const int places = std::max(given.places + 2, places_of_values);
-  const std::string fits =
-      loosely ? " fits only if the other numbers are rounded too: " : " fits only as a rounded number: ";
-  Fault fault{Severity::Rounding, given.measure,
-              "the " + given.title + " " + as_written(given, given.value, places) + fits +
-                  opening_words(givens, among) + "it is " + as_written(given, fitting, places) + off_by(given, fitting),
-              ""};
-  fault.nearest = value_text(rounded(fitting * given.to_written, places), given.symbol.dimension, given.unit, places);
-  return fault;
+  const Noun measure{given.title};
+  const Message written = as_written(given, given.value, places);
+  const Message why = led_to(givens, among, beside(given, fitting, places));
+  const Number nearest = rounded(fitting * given.to_written, places);
+  return {Severity::Rounding, given.measure,
+          loosely ? message("the {measure} {written} fits only if the other numbers are rounded too: {why}",
+                            {{"measure", measure}, {"written", written}, {"why", why}})
+                  : message("the {measure} {written} fits only as a rounded number: {why}",
+                            {{"measure", measure}, {"written", written}, {"why", why}}),
+          said(value_words(nearest, given.symbol.dimension, given.unit, places))};
 }
 
 namespace {
@@ -186,14 +199,14 @@ Fault broken_condition(const Condition& condition, const Bindings& values, const
   const bool subject_is_less = speaks_of(condition.less, condition.subject);
   const algebra::Expression& other = subject_is_less ? condition.greater : condition.less;
   const auto bound = algebra::evaluate(other, values);
-  std::string message = condition.sentence;
+  Message sentence = condition.sentence;
   const int places = subject == nullptr ? places_of_values : std::max(places_of_values, subject->places);
-  if (bound && subject != nullptr) {
-    message += ", " + as_written(*subject, *bound, places);
-  } else if (bound) {
-    message += ", " + value_text(*bound, dimension_of(other, condition), unit, places);
+  if (bound) {
+    const Message value = subject != nullptr ? as_written(*subject, *bound, places)
+                                             : value_words(*bound, dimension_of(other, condition), unit, places);
+    sentence = message("{sentence}, {value}", {{"sentence", sentence}, {"value", value}});
   }
-  Fault fault = impossible(subject == nullptr ? condition.subject : subject->measure, message);
+  Fault fault = impossible(subject == nullptr ? condition.subject : subject->measure, sentence);
   add_what_would_do(fault, subject, givens, replacement);
   return fault;
 }
@@ -210,15 +223,16 @@ Fault contradiction(const Symbol& unknown, const SolidStatement& statement, cons
     all.insert(given.symbol.name);
   }
   Fault fault = impossible(givens.empty() ? "" : givens.back().measure,
-                           opening_words(givens, all) + "there is no " + title + " that fits");
+                           led_to(givens, all, message("there is no {measure} that fits", {{"measure", Noun{title}}})));
   add_what_would_do(fault, nullptr, givens, replacement);
   return fault;
 }
 
 Fault not_positive(const Given& given) {
-  Fault fault = impossible(given.measure, "the " + given.title + " must be more than 0");
-  fault.nearest = value_text(Number::whole(1) / power_of_ten(given.places), given.symbol.dimension, given.unit,
-                             std::max(given.places, 1));
+  Fault fault =
+      impossible(given.measure, message("the {measure} must be more than 0", {{"measure", Noun{given.title}}}));
+  fault.nearest = said(value_words(Number::whole(1) / power_of_ten(given.places), given.symbol.dimension, given.unit,
+                                   std::max(given.places, 1)));
   return fault;
 }
 
@@ -270,12 +284,12 @@ std::vector<std::vector<const Measure*>> completing_sets(const Relations& relati
   return sets;
 }
 
-std::string titles_of(const std::vector<const Measure*>& set) {
-  std::vector<std::string> titles;
+Message titles_of(const std::vector<const Measure*>& set) {
+  std::vector<Message> titles;
   for (const Measure* measure : set) {
-    titles.push_back("the " + measure->title);
+    titles.push_back(message("the {measure}", {{"measure", Noun{measure->title}}}));
   }
-  return joined_with_and(titles);
+  return message("{titles:and}", {{"titles", titles}});
 }
 
 }  // namespace
@@ -286,13 +300,14 @@ Fault missing_measures(const Relations& relations, const Worked& worked, const U
     const auto& all = relations.statement().measures;
     const auto measure =
         std::find_if(all.begin(), all.end(), [&](const Measure& m) { return m.symbol.name == choice.first; });
-    std::vector<std::string> values;
+    std::vector<Message> values;
     for (const Number& value : choice.second) {
-      values.push_back(value_text(value, 1, unit, places_of_values));
+      values.push_back(value_words(value, 1, unit, places_of_values));
     }
     const std::string title = measure == all.end() ? with_spaces(choice.first) : measure->title;
     return missing(measure == all.end() ? "" : (measure->in_base ? "base." : "") + measure->key,
-                   "the " + title + " can be " + joined_with_and(values) + ": one more measure is needed");
+                   message("the {measure} can be {values:and}: one more measure is needed",
+                           {{"measure", Noun{title}}, {"values", values}}));
   }
   const std::vector<Measure> open = open_measures(relations, worked);
   for (std::size_t size = 1; size <= std::min<std::size_t>(open.size(), 3); ++size) {
@@ -300,22 +315,18 @@ Fault missing_measures(const Relations& relations, const Worked& worked, const U
     if (sets.empty()) {
       continue;
     }
-    std::vector<std::string> words;
+    std::vector<Message> words;
     for (const auto& set : sets) {
       words.push_back(titles_of(set));
     }
     constexpr std::size_t most_listed = 4;
     words.resize(std::min(words.size(), most_listed));
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-      const std::string comma = size == 1 ? ", " : ", or ";
-      text += i == 0 ? "" : i + 1 == words.size() ? (size == 1 ? " or " : ", or ") : comma;
-      text += words[i];
-    }
     const Measure& first = *sets.front().front();
-    return missing((first.in_base ? "base." : "") + first.key, text + (size == 1 ? " is needed" : " are needed"));
+    return missing((first.in_base ? "base." : "") + first.key,
+                   size == 1 ? message("{measures:or} is needed", {{"measures", words}})
+                             : message("{sets:, or} are needed", {{"sets", words}}));
   }
-  return missing("", "more measures are needed");
+  return missing("", message("more measures are needed"));
 }
 
 }  // namespace fw::solids

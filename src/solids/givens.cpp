@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "base/listing.hpp"
 #include "base/spelling.hpp"
 #include "exact/print_number.hpp"
 
@@ -117,8 +116,10 @@ class FormCheck {
       const auto field =
           std::find_if(fields.begin(), fields.end(), [&](const Field& f) { return f.key == entry.first; });
       if (field == fields.end()) {
-        faults.push_back(impossible(prefix + entry.first, "a " + owner + " has no " + entry.first + "; it has " +
-                                                              joined_with_or(field_order(fields))));
+        faults.push_back(
+            impossible(prefix + entry.first,
+                       message("{solid:a} has no {key}; it has {keys:or}",
+                               {{"solid", Noun{owner}}, {"key", entry.first}, {"keys", field_order(fields)}})));
       } else {
         check_value(*field, entry.second, prefix + entry.first);
       }
@@ -126,10 +127,11 @@ class FormCheck {
   }
 
   void check_quantity(const WrittenQuantity& quantity, int dimension, const std::string& measure) {
-    static const std::array<const char*, 4> dimensions{"", "a length", "an area", "a volume"};
+    static const std::array<const char*, 4> dimensions{"", "length", "area", "volume"};
     if (quantity.has_unit && quantity.unit.dimension() != dimension) {
+      const Noun wanted{dimensions[static_cast<std::size_t>(dimension)]};
       faults.push_back(
-          impossible(measure, "\"" + quantity.text + "\" is not " + dimensions[static_cast<std::size_t>(dimension)]));
+          impossible(measure, message("\"{text}\" is not {wanted:a}", {{"text", quantity.text}, {"wanted", wanted}})));
       return;
     }
     (quantity.has_unit ? with_unit_ : without_unit_).push_back(measure);
@@ -140,9 +142,10 @@ class FormCheck {
 
   void check_units_together() {
     if (!with_unit_.empty() && !without_unit_.empty()) {
-      faults.push_back(impossible(without_unit_.front(), "\"" + first_bare_ +
-                                                             "\" has no unit, but other measures have one: give "
-                                                             "every measure a unit, or none"));
+      faults.push_back(
+          impossible(without_unit_.front(),
+                     message("\"{text}\" has no unit, but other measures have one: give every measure a unit, or none",
+                             {{"text", first_bare_}})));
     }
   }
   void note_unit_word(const std::string& measure) { with_unit_.push_back(measure); }
@@ -152,9 +155,10 @@ class FormCheck {
     // The forms stand in the same order as the alternatives of a FieldValue.
     const auto type = static_cast<std::size_t>(field.type);
     if (value.index() != type) {
-      static const std::array<const char*, 5> forms{"a length", "a list of lengths", "a whole number",
-                                                    "a list of corners", "a word"};
-      faults.push_back(impossible(measure, "the " + field.title + " must be " + forms[type]));
+      static const std::array<const char*, 5> forms{"length", "list of lengths", "whole number", "list of corners",
+                                                    "word"};
+      faults.push_back(impossible(measure, message("the {field} must be {form:a}",
+                                                   {{"field", Noun{field.title}}, {"form", Noun{forms[type]}}})));
       return;
     }
     if (const auto* list = std::get_if<std::vector<LengthEntry>>(&value)) {
@@ -171,22 +175,23 @@ class FormCheck {
     const auto least = static_cast<std::size_t>(field.least);
     const auto most = static_cast<std::size_t>(field.most);
     if (size < least || (most > 0 && size > most)) {
-      const std::string wanted =
-          least == most ? std::to_string(least) : std::to_string(least) + " to " + std::to_string(most);
+      const words::Message wanted = least == most ? message("{least}", {{"least", least}})
+                                                  : message("{least} to {most}", {{"least", least}, {"most", most}});
       faults.push_back(
-          impossible(measure, "the " + field.title + " must be " + wanted + " lengths, not " + std::to_string(size)));
+          impossible(measure, message("the {field} must be {wanted} lengths, not {size}",
+                                      {{"field", Noun{field.title}}, {"wanted", wanted}, {"size", size}})));
     }
   }
   void check_word(const Field& field, const std::string& word, const std::string& measure) {
     if (field.key == "unit") {
       const auto unit = Unit::find(word);
       if (!unit || unit->dimension() != 1) {
-        faults.push_back(impossible(measure, "\"" + word + "\" is no unit of length"));
+        faults.push_back(impossible(measure, message("\"{word}\" is no unit of length", {{"word", word}})));
       }
       note_unit_word(measure);
     } else if (std::find(field.words.begin(), field.words.end(), word) == field.words.end()) {
-      faults.push_back(
-          impossible(measure, "\"" + word + "\" cannot stand here: " + joined_with_or(field.words) + " can"));
+      faults.push_back(impossible(
+          measure, message("\"{word}\" cannot stand here: {words:or} can", {{"word", word}, {"words", field.words}})));
     }
   }
 
@@ -201,9 +206,10 @@ Fault unknown_name(const std::string& measure, const std::string& what, const st
     keys.push_back(row.key);
   }
   const auto nearest = nearest_spelling(name, keys);
-  Fault fault = impossible(
-      measure, "there is no " + what + " \"" + name + "\"" +
-                   (nearest ? "; did you mean \"" + *nearest + "\"?" : ": there are " + joined_with_and(keys)));
+  Fault fault = impossible(measure, nearest ? message("there is no {what} \"{name}\"; did you mean \"{nearest}\"?",
+                                                      {{"what", Noun{what}}, {"name", name}, {"nearest", *nearest}})
+                                            : message("there is no {what} \"{name}\": there are {keys:and}",
+                                                      {{"what", Noun{what}}, {"name", name}, {"keys", keys}}));
   fault.nearest = nearest.value_or("");
   return fault;
 }
@@ -218,9 +224,10 @@ std::vector<Fault> form_faults(const Description& description, const Known& know
   FormCheck check;
   check.check_fields(description, kind->fields, "", description.kind);
   if (kind->stands_on_base && description.base.size() != 1) {
-    check.faults.push_back(missing("base", "a " + description.kind + " needs a base"));
+    check.faults.push_back(missing("base", message("{solid:a} needs a base", {{"solid", Noun{description.kind}}})));
   } else if (!kind->stands_on_base && !description.base.empty()) {
-    check.faults.push_back(impossible("base", "a " + description.kind + " takes no base of its own"));
+    check.faults.push_back(
+        impossible("base", message("{solid:a} takes no base of its own", {{"solid", Noun{description.kind}}})));
   } else if (kind->stands_on_base) {
     const Description& base = description.base.front();
     const ShapeKind* shape = find_base_shape(base.kind);
@@ -232,9 +239,9 @@ std::vector<Fault> form_faults(const Description& description, const Known& know
   }
   for (const auto& entry : known) {
     if (known_title(entry.first).empty()) {
-      check.faults.push_back(impossible(entry.first, "\"" + entry.first +
-                                                         "\" cannot be known: surface_area, "
-                                                         "lateral_area, base_area or volume can"));
+      check.faults.push_back(impossible(
+          entry.first, message("\"{key}\" cannot be known: surface_area, lateral_area, base_area or volume can",
+                               {{"key", entry.first}})));
     } else {
       check.check_quantity(entry.second, entry.first == "volume" ? 3 : 2, entry.first);
     }
@@ -349,10 +356,10 @@ std::vector<Given> givens(const SolidStatement& statement, const Description& de
   return all;
 }
 
-std::string value_text(const Number& value, int dimension, const Unit& unit, int places) {
+words::Message value_words(const Number& value, int dimension, const Unit& unit, int places) {
   const exact::Shown shown = exact::shown(value, places);
-  const Unit& of_dimension = unit.dimension() == dimension ? unit : unit.to_the(dimension);
-  return (shown.exact ? "" : "about ") + shown.text + " " + of_dimension.text();
+  const words::Amount amount{shown.text, (unit.dimension() == dimension ? unit : unit.to_the(dimension)).text()};
+  return shown.exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
 }
 
 }  // namespace fw::solids

@@ -43,6 +43,7 @@ struct Given {
 [[nodiscard]] std::string known_title(const std::string& key);
 
 /// "3 cm", "about 10.39 cm": a value of the dimension in the working unit, with at most `places` decimals.
-[[nodiscard]] std::string value_text(const exact::Number& value, int dimension, const units::Unit& unit, int places);
+[[nodiscard]] words::Message value_words(const exact::Number& value, int dimension, const units::Unit& unit,
+                                         int places);
 
 }  // namespace fw::solids

@@ -50,10 +50,10 @@ Field lengths_field(const std::string& key, const std::string& title, const std:
   return field;
 }
 
-void add_perimeter_and_area(ShapeStatement& shape, const Expression& perimeter, const std::string& reason,
-                            const std::string& area_reason) {
-  shape.relations.push_back({{symbols::perimeter(), perimeter}, reason});
-  shape.relations.push_back({{symbols::base_area(), shape.area}, area_reason});
+void add_perimeter_and_area(ShapeStatement& shape, const Expression& perimeter, words::Message reason,
+                            words::Message area_reason) {
+  shape.relations.push_back({{symbols::perimeter(), perimeter}, std::move(reason)});
+  shape.relations.push_back({{symbols::base_area(), shape.area}, std::move(area_reason)});
 }
 
 Number value_of(const algebra::Bindings& bindings, const Symbol& symbol) {
@@ -119,11 +119,11 @@ std::vector<LengthEntry> length_entries(const std::vector<std::string>& texts) {
   return entries;
 }
 
-Fault impossible(const std::string& measure_key, const std::string& message) {
-  return {Severity::Impossible, measure_key, message, ""};
+Fault impossible(const std::string& measure, words::Message message) {
+  return {Severity::Impossible, measure, std::move(message), ""};
 }
-Fault missing(const std::string& measure_key, const std::string& message) {
-  return {Severity::Missing, measure_key, message, ""};
+Fault missing(const std::string& measure, words::Message message) {
+  return {Severity::Missing, measure, std::move(message), ""};
 }
 
 namespace {

@@ -11,6 +11,9 @@
 // Small parts that the statements of kinds and of base shapes are put together from; private to the room.
 namespace fw::solids {
 
+using words::message;
+using words::Noun;
+
 /// A symbol of the base shape: "base." before its key.
 [[nodiscard]] algebra::Symbol base_symbol(const std::string& key, const std::string& letter);
 [[nodiscard]] Measure base_measure(const algebra::Symbol& symbol, const std::string& title, const std::string& key,
@@ -25,8 +28,8 @@ namespace fw::solids {
                                   const std::vector<std::string>& symbols, int least, int most);
 
 /// Puts P = perimeter and B = the shape's area at the end of its relations.
-void add_perimeter_and_area(ShapeStatement& shape, const algebra::Expression& perimeter, const std::string& reason,
-                            const std::string& area_reason);
+void add_perimeter_and_area(ShapeStatement& shape, const algebra::Expression& perimeter, words::Message reason,
+                            words::Message area_reason);
 
 /// Requires: the symbol is bound.
 [[nodiscard]] exact::Number value_of(const algebra::Bindings& bindings, const algebra::Symbol& symbol);
@@ -48,8 +51,8 @@ void add_perimeter_and_area(ShapeStatement& shape, const algebra::Expression& pe
 [[nodiscard]] LengthEntry length_entry(std::string_view text);
 [[nodiscard]] std::vector<LengthEntry> length_entries(const std::vector<std::string>& texts);
 
-[[nodiscard]] Fault impossible(const std::string& measure, const std::string& message);
-[[nodiscard]] Fault missing(const std::string& measure, const std::string& message);
+[[nodiscard]] Fault impossible(const std::string& measure, words::Message message);
+[[nodiscard]] Fault missing(const std::string& measure, words::Message message);
 
 // Names by the number of corners. Source: the Greek numerals of geometry; common practice, no source.
 [[nodiscard]] std::string polygon_noun(int corners);       ///< 6 -> "hexagon", 15 -> "15-gon"

@@ -272,13 +272,13 @@ StatedSolid stated_prism(const Description& description, const ShapeStatement* b
   const Expression b = symbols::base_area();
   statement.volume = algebra::Equation{symbols::volume(), b * h};
   statement.relations.push_back({{symbols::lateral_area(), Expression(symbols::perimeter()) * h},
-                                 "side by side, the lateral faces make one rectangle round the base"});
+                                 message("side by side, the lateral faces make one rectangle round the base")});
   statement.relations.push_back({{symbols::surface_area(), Expression(2) * b + symbols::lateral_area()},
-                                 "the surface is made of two equal bases and the lateral faces"});
-  statement.relations.push_back({*statement.volume, "the volume of a prism is base area times height"});
+                                 message("the surface is made of two equal bases and the lateral faces")});
+  statement.relations.push_back({*statement.volume, message("the volume of a prism is base area times height")});
   statement.conditions = base->conditions;
   statement.conditions.push_back({symbols::surface_area(), Expression(2) * b, "surface_area",
-                                  "the surface area must be more than the two bases together"});
+                                  message("the surface area must be more than the two bases together")});
   const bool lies =
       description.fields.count("lies") != 0 && description.fields.at("lies") == FieldValue(std::string("side"));
   std::vector<std::string> titles;

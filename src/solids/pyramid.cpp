@@ -54,7 +54,7 @@ PyramidPlan planned(const Description& description, const ShapeStatement& base) 
       plan.slant_titles.push_back("slant height");
     } else {
       plan.slants.push_back({"slant_heights." + number, "ℓ" + subscript(groups[i] + 1), 1});
-      plan.slant_titles.push_back("slant height on the " + side);
+      plan.slant_titles.push_back(said(message("slant height on the {side}", {{"side", Noun{side}}})));
     }
   }
   if (!plan.apex_over && base.corner_distance_squared) {
@@ -67,25 +67,29 @@ std::vector<Fault> misplaced_fields(const Description& description, const Pyrami
   const std::size_t count = group_count(slant_groups(plan.base, plan.apex_over));
   std::vector<Fault> faults;
   if (has_field(description, "slant_height") && count != 1) {
-    faults.push_back(impossible("slant_height", count == 2 ? "the faces of this pyramid have two slant heights: give "
-                                                             "slant_heights, the one on the " +
-                                                                 plan.side_titles[0] + " first"
-                                                           : "the faces of this pyramid have different slant heights: "
-                                                             "give the height instead"));
+    faults.push_back(impossible(
+        "slant_height",
+        count == 2
+            ? message(
+                  "the faces of this pyramid have two slant heights: give slant_heights, the one on the {side} first",
+                  {{"side", Noun{plan.side_titles[0]}}})
+            : message("the faces of this pyramid have different slant heights: "
+                      "give the height instead")));
   }
   if (has_field(description, "slant_heights") && count != 2) {
-    faults.push_back(impossible("slant_heights", count == 1 ? "all lateral faces of this pyramid have the same slant "
-                                                              "height: give one slant_height"
-                                                            : "the faces of this pyramid have more than two slant "
-                                                              "heights: give the height instead"));
+    faults.push_back(impossible("slant_heights", count == 1
+                                                     ? message("all lateral faces of this pyramid have the same slant "
+                                                               "height: give one slant_height")
+                                                     : message("the faces of this pyramid have more than two slant "
+                                                               "heights: give the height instead")));
   }
   if (has_field(description, "lateral_edge") && !plan.lateral_edge) {
-    faults.push_back(impossible("lateral_edge",
-                                "the lateral edges of this pyramid are not all equal: give the height "
-                                "instead"));
+    faults.push_back(
+        impossible("lateral_edge", message("the lateral edges of this pyramid are not all equal: give the height "
+                                           "instead")));
   }
   if (!plan.base.is_convex) {
-    faults.push_back(impossible("base.vertices", "a pyramid needs a base with no corner that points inward"));
+    faults.push_back(impossible("base.vertices", message("a pyramid needs a base with no corner that points inward")));
   }
   return faults;
 }
@@ -130,7 +134,7 @@ Symbol add_foot_distance(SolidStatement& statement, const PyramidPlan& plan, std
     derivation.from.push_back(plan.over_along);
     derivation.from.push_back(plan.over_across);
   }
-  derivation.reason = "the distance of the foot of the height from a side, from the corners of the base";
+  derivation.reason = message("the distance of the foot of the height from a side, from the corners of the base");
   derivation.value = [plan, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
     const ShapeBody base = plan.base.body(bindings);
     const std::size_t next = (i + 1) % base.corners.size();
@@ -152,14 +156,16 @@ void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
     const Expression across =
         by_formula ? plan.base.centroid_distances[i] : Expression(add_foot_distance(statement, plan, i));
     statement.relations.push_back({{square(slant), square(plan.height) + square(across)},
-                                   "the height, the slant height and the line between their feet make a right "
-                                   "triangle"});
+                                   message("the height, the slant height and the line between their feet make a right "
+                                           "triangle")});
     if (by_formula) {
       statement.conditions.push_back(
           {slant, across, slant.name,
-           "the " + plan.slant_titles[i] + " must be longer than " + plan.base.centroid_distance_names[i]});
+           message("the {slant} must be longer than {distance}",
+                   {{"slant", Noun{plan.slant_titles[i]}}, {"distance", plan.base.centroid_distance_names[i]}})});
       statement.conditions.push_back(
-          {slant, plan.height, slant.name, "the " + plan.slant_titles[i] + " must be longer than the height"});
+          {slant, plan.height, slant.name,
+           message("the {slant} must be longer than the height", {{"slant", Noun{plan.slant_titles[i]}}})});
     }
   }
 }
@@ -172,9 +178,9 @@ void add_lateral_triangles(SolidStatement& statement, const PyramidPlan& plan) {
       done.push_back(plan.slants[i]);
       statement.relations.push_back(
           {{square(*plan.lateral_edge), square(plan.slants[i]) + square(half(plan.base.sides[i]))},
-           "the slant height halves the lateral face into two right triangles"});
+           message("the slant height halves the lateral face into two right triangles")});
       statement.conditions.push_back({*plan.lateral_edge, plan.slants[i], plan.lateral_edge->name,
-                                      "the lateral edge must be longer than each slant height"});
+                                      message("the lateral edge must be longer than each slant height")});
     }
   }
 }
@@ -186,20 +192,22 @@ void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
   const Symbol& e = *plan.lateral_edge;
   if (plan.base.is_regular) {
     statement.relations.push_back({{square(e), square(plan.slants[0]) + square(half(plan.base.sides[0]))},
-                                   "the slant height halves the lateral face into two right triangles"});
+                                   message("the slant height halves the lateral face into two right triangles")});
     statement.conditions.push_back(
-        {e, plan.slants[0], e.name, "the lateral edge must be longer than the slant height"});
+        {e, plan.slants[0], e.name, message("the lateral edge must be longer than the slant height")});
     statement.conditions.push_back(
-        {e, half(plan.base.sides[0]), e.name, "the lateral edge must be longer than half the base edge"});
+        {e, half(plan.base.sides[0]), e.name, message("the lateral edge must be longer than half the base edge")});
   } else {
     add_lateral_triangles(statement, plan);
   }
-  statement.relations.push_back({{square(e), square(plan.height) + *plan.base.corner_distance_squared},
-                                 "the height, the lateral edge and the line between their feet make a right triangle"});
-  statement.conditions.push_back({e, root(*plan.base.corner_distance_squared), e.name,
-                                  "the lateral edge must be longer than the distance from the center of the base to "
-                                  "its corners"});
-  statement.conditions.push_back({e, plan.height, e.name, "the lateral edge must be longer than the height"});
+  statement.relations.push_back(
+      {{square(e), square(plan.height) + *plan.base.corner_distance_squared},
+       message("the height, the lateral edge and the line between their feet make a right triangle")});
+  statement.conditions.push_back(
+      {e, root(*plan.base.corner_distance_squared), e.name,
+       message("the lateral edge must be longer than the distance from the center of the base to "
+               "its corners")});
+  statement.conditions.push_back({e, plan.height, e.name, message("the lateral edge must be longer than the height")});
 }
 
 Expression lateral_area(const PyramidPlan& plan) {
@@ -228,14 +236,15 @@ void add_areas(SolidStatement& statement, const PyramidPlan& plan) {
   const Expression b = symbols::base_area();
   statement.volume = algebra::Equation{symbols::volume(), b * plan.height / 3};
   statement.relations.push_back({{symbols::lateral_area(), lateral_area(plan)},
-                                 "the lateral faces are triangles: half of base times slant height each"});
+                                 message("the lateral faces are triangles: half of base times slant height each")});
   statement.relations.push_back({{symbols::surface_area(), b + symbols::lateral_area()},
-                                 "the surface is made of the base and the lateral faces"});
-  statement.relations.push_back({*statement.volume, "the volume of a pyramid is a third of base area times height"});
+                                 message("the surface is made of the base and the lateral faces")});
+  statement.relations.push_back(
+      {*statement.volume, message("the volume of a pyramid is a third of base area times height")});
   statement.conditions.push_back(
-      {symbols::lateral_area(), b, "lateral_area", "the lateral faces together must be more than the base"});
+      {symbols::lateral_area(), b, "lateral_area", message("the lateral faces together must be more than the base")});
   statement.conditions.push_back({symbols::surface_area(), Expression(2) * b, "surface_area",
-                                  "the surface area must be more than twice the base area"});
+                                  message("the surface area must be more than twice the base area")});
 }
 
 void name(SolidStatement& statement, const PyramidPlan& plan) {

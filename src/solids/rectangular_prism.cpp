@@ -34,20 +34,21 @@ void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, 
   const Expression wh = Expression(2) * w * h;
   statement.volume = algebra::Equation{symbols::volume(), Expression(l) * w * h};
   statement.relations = {
-      {{symbols::surface_area(), algebra::sum_of({lw, lh, wh})}, "the six faces are three pairs of equal rectangles"},
-      {*statement.volume, "the volume of a box is length times width times height"},
-      {{symbols::perimeter(), Expression(2) * l + Expression(2) * w}, "opposite sides of the base are equal"},
-      {{symbols::base_area(), Expression(l) * w}, "the base is a rectangle"},
-      {{symbols::lateral_area(), lh + wh}, "the lateral faces are two pairs of equal rectangles"}};
-  statement.conditions = {
-      {symbols::surface_area(), lw, "surface_area",
-       "the surface area must be more than the bottom and the top together"},
-      {symbols::surface_area(), lh, "surface_area",
-       "the surface area must be more than the front and the back together"},
-      {symbols::surface_area(), wh, "surface_area", "the surface area must be more than the two ends together"}};
+      {{symbols::surface_area(), algebra::sum_of({lw, lh, wh})},
+       message("the six faces are three pairs of equal rectangles")},
+      {*statement.volume, message("the volume of a box is length times width times height")},
+      {{symbols::perimeter(), Expression(2) * l + Expression(2) * w}, message("opposite sides of the base are equal")},
+      {{symbols::base_area(), Expression(l) * w}, message("the base is a rectangle")},
+      {{symbols::lateral_area(), lh + wh}, message("the lateral faces are two pairs of equal rectangles")}};
+  statement.conditions = {{symbols::surface_area(), lw, "surface_area",
+                           message("the surface area must be more than the bottom and the top together")},
+                          {symbols::surface_area(), lh, "surface_area",
+                           message("the surface area must be more than the front and the back together")},
+                          {symbols::surface_area(), wh, "surface_area",
+                           message("the surface area must be more than the two ends together")}};
   // Of all boxes with one surface area the cube holds most.
   Condition holds_less{power(root(Expression(symbols::surface_area()) / 6), 3), symbols::volume(), "volume",
-                       "the volume of a box cannot be more than that of a cube with the same surface area"};
+                       message("the volume of a box cannot be more than that of a cube with the same surface area")};
   holds_less.may_be_equal = true;
   statement.conditions.push_back(holds_less);
 }

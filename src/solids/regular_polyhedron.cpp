@@ -76,20 +76,20 @@ void add_relations(SolidStatement& statement, const Row& row, const Symbol& s) {
     const Symbol t = *inner_length(3);
     statement.measures.push_back(measure(t, "height of the triangle", ""));
     statement.relations.push_back({{square(t), square(s) - square(half(s))},
-                                   "the height halves the equilateral triangle into two right triangles"});
+                                   message("the height halves the equilateral triangle into two right triangles")});
     statement.relations.push_back({{t, Expression(s) * square_root(whole(3)) / 2},
-                                   "the height of every equilateral triangle is √3 ÷ 2 of its side"});
+                                   message("the height of every equilateral triangle is √3 ÷ 2 of its side")});
   } else if (row.corners_of_face == 5) {
     const Symbol a = *inner_length(5);
     statement.measures.push_back(measure(a, "apothem", ""));
     statement.relations.push_back({{a, Expression(s) * Number::polygon_cotangent(5) / 2},
-                                   "the apothem of a regular polygon is fixed by its side"});
+                                   message("the apothem of a regular polygon is fixed by its side")});
   }
-  statement.relations.push_back(
-      {{symbols::surface_area(), Expression(row.faces) * face_area(row.corners_of_face, s)}, "all faces are equal"});
+  statement.relations.push_back({{symbols::surface_area(), Expression(row.faces) * face_area(row.corners_of_face, s)},
+                                 message("all faces are equal")});
   statement.volume =
       algebra::Equation{symbols::volume(), row.faces == 6 ? power(s, 3) : Expression(row.volume) * power(s, 3)};
-  statement.relations.push_back({*statement.volume, "the volume grows with the third power of the edge"});
+  statement.relations.push_back({*statement.volume, message("the volume grows with the third power of the edge")});
 }
 
 FaceStatement face_of(const Row& row, const Symbol& s, const std::vector<geometry::Vec3>& corners) {
@@ -150,7 +150,7 @@ BodyStatement body_of(const Row& row, const Symbol& s, const algebra::Bindings& 
 StatedSolid stated_regular_polyhedron(const Description& description, const ShapeStatement*) {
   const auto count = count_of(description, "faces");
   if (!count) {
-    return failure(std::vector<Fault>{missing("faces", "the number of faces is needed: 4, 6, 8, 12 or 20")});
+    return failure(std::vector<Fault>{missing("faces", message("the number of faces is needed: 4, 6, 8, 12 or 20"))});
   }
   for (const Row& row : rows()) {
     if (row.faces != *count) {
@@ -166,7 +166,8 @@ StatedSolid stated_regular_polyhedron(const Description& description, const Shap
     statement.body = [row, s](const algebra::Bindings& bindings) { return body_of(row, s, bindings); };
     return statement;
   }
-  Fault fault = impossible("faces", "a regular polyhedron has 4, 6, 8, 12 or 20 faces, not " + std::to_string(*count));
+  Fault fault = impossible(
+      "faces", message("a regular polyhedron has 4, 6, 8, 12 or 20 faces, not {count}", {{"count", *count}}));
   int nearest = 4;
   for (const Row& row : rows()) {
     nearest = std::abs(row.faces - *count) < std::abs(nearest - *count) ? row.faces : nearest;

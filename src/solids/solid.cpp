@@ -81,7 +81,7 @@ Result<SolidStatement, std::vector<Fault>> stated(const Description& description
 }
 
 void add_assumptions(const SolidStatement& statement, std::vector<Fault>& remarks) {
-  for (const std::string& sentence : statement.assumptions) {
+  for (const words::Message& sentence : statement.assumptions) {
     remarks.push_back(missing("base", sentence));
   }
 }
@@ -112,8 +112,9 @@ Result<Solid, std::vector<Fault>> Solid::make(const Description& description, co
                  relation.equation.left.symbol().name == entry.first;
         });
     if (!is_spoken_of) {
-      return failure(
-          std::vector<Fault>{impossible(entry.first, "a " + statement->name + " has no " + known_title(entry.first))});
+      return failure(std::vector<Fault>{impossible(
+          entry.first, message("{solid:a} has no {measure}",
+                               {{"solid", Noun{statement->name}}, {"measure", Noun{known_title(entry.first)}}}))});
     }
   }
   const std::vector<Given> all = givens(*statement, description, known, unit);

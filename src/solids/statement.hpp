@@ -10,6 +10,7 @@
 #include "algebra/expression.hpp"
 #include "geometry/polyhedron.hpp"
 #include "solids/description.hpp"
+#include "words/message.hpp"
 
 namespace fw::solids {
 
@@ -25,7 +26,7 @@ struct Measure {
 
 struct Relation {
   algebra::Equation equation;
-  std::string reason;  ///< in a student's words: "the four triangles are alike"
+  words::Message reason;  ///< in a student's words: "the four triangles are alike"
 };
 
 /// A measure that no formula of school gives, worked out from the coordinates of the base.
@@ -33,7 +34,7 @@ struct Derivation {
   algebra::Symbol symbol;
   std::vector<algebra::Symbol> from;  ///< what must be known first
   std::function<std::optional<exact::Number>(const algebra::Bindings&)> value;
-  std::string reason;
+  words::Message reason;
 };
 
 /// What must hold for the figure to exist: greater > less.
@@ -41,7 +42,7 @@ struct Condition {
   algebra::Expression greater;
   algebra::Expression less;
   std::string subject;        ///< name of the symbol to be mended: "slant_height"
-  std::string sentence;       ///< "the slant height must be longer than half the base edge"
+  words::Message sentence;    ///< "the slant height must be longer than half the base edge"
   bool may_be_equal = false;  ///< greater >= less is enough
 };
 
@@ -74,15 +75,15 @@ struct ShapeStatement {
   bool is_regular = false;  ///< all sides and angles equal: one slant height serves a pyramid
   bool is_convex = true;    ///< no corner points inward
   std::vector<std::string> prism_names, pyramid_names;  ///< more names of the solids that stand on it: "tetrahedron"
-  std::vector<std::string> assumptions;  ///< sentences: what is drawn so though the lesson leaves it open
-  std::vector<algebra::Symbol> sides;    ///< the symbol of side i, as in ShapeBody
+  std::vector<words::Message> assumptions;              ///< what is drawn so though the lesson leaves it open
+  std::vector<algebra::Symbol> sides;                   ///< the symbol of side i, as in ShapeBody
   std::vector<Measure> measures;
   std::vector<Relation> relations;  ///< among the measures, P (perimeter) and B (area)
   std::vector<Condition> conditions;
   algebra::Expression area = 0;  ///< as it is worked: b × t ÷ 2
   /// Distance of each side from the centroid, where school knows a formula for it; else empty.
   std::vector<algebra::Expression> centroid_distances;
-  std::vector<std::string> centroid_distance_names;  ///< beside them: "half the base edge"
+  std::vector<words::Message> centroid_distance_names;  ///< beside them: "half the base edge"
   /// Square of the distance from the centroid to a corner, where all corners are equally far.
   std::optional<algebra::Expression> corner_distance_squared;
   /// Requires: every measure is bound and every condition holds.
@@ -150,7 +151,7 @@ struct SolidStatement {
   std::vector<Relation> relations;       ///< among the measures, S, L, B, V and P
   std::vector<Derivation> derivations;
   std::vector<Condition> conditions;
-  std::vector<std::string> assumptions;     ///< sentences: what is drawn so though the lesson leaves it open
+  std::vector<words::Message> assumptions;  ///< what is drawn so though the lesson leaves it open
   std::optional<algebra::Equation> volume;  ///< as it is taught: V = B · h ÷ 3
   /// Requires: every measure is bound and every condition holds.
   std::function<BodyStatement(const algebra::Bindings&)> body;

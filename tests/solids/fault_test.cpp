@@ -23,7 +23,7 @@ TEST_P(Faulty, SaysWhatIsWrongAndWhatWouldDo) {
   const Fault& fault = solid.error().front();
   EXPECT_EQ(fault.severity, GetParam().severity);
   EXPECT_EQ(fault.measure, GetParam().measure);
-  EXPECT_EQ(fault.message, GetParam().message);
+  EXPECT_EQ(said(fault.message), GetParam().message);
   EXPECT_EQ(fault.nearest, GetParam().nearest);
 }
 
@@ -208,11 +208,11 @@ class Remarks : public testing::TestWithParam<Remarked> {};
 
 TEST_P(Remarks, AreKeptWithTheSolid) {
   const auto solid = test::made(GetParam().solid);
-  ASSERT_TRUE(solid.has_value()) << solid.error().front().message;
+  ASSERT_TRUE(solid.has_value()) << said(solid.error().front().message);
   ASSERT_EQ(solid->remarks().size(), 1U);
   EXPECT_EQ(solid->remarks()[0].severity, GetParam().severity);
   EXPECT_EQ(solid->remarks()[0].measure, GetParam().measure);
-  EXPECT_EQ(solid->remarks()[0].message, GetParam().message);
+  EXPECT_EQ(said(solid->remarks()[0].message), GetParam().message);
 }
 
 INSTANTIATE_TEST_SUITE_P(

@@ -108,7 +108,7 @@ TEST_P(Rounding, NeverRefusesCorrectlyRoundedDecimals) {
     }
     const std::string text = labelled(family.text, labels);
     const auto solid = test::made(text);
-    EXPECT_TRUE(solid.has_value()) << text << "\n" << solid.error().front().message;
+    EXPECT_TRUE(solid.has_value()) << text << "\n" << said(solid.error().front().message);
   }
 }
 

@@ -69,8 +69,8 @@ TEST_P(Shelf, KeepsItsStateRelationsTrue) {
   for (const Relation& relation : solid->statement().relations) {
     const auto left = algebra::evaluate(relation.equation.left, solid->values());
     const auto right = algebra::evaluate(relation.equation.right, solid->values());
-    ASSERT_TRUE(left && right) << relation.reason;
-    EXPECT_LT(test::relative_difference(left->to_double(), right->to_double()), 1e-12) << relation.reason;
+    ASSERT_TRUE(left && right) << said(relation.reason);
+    EXPECT_LT(test::relative_difference(left->to_double(), right->to_double()), 1e-12) << said(relation.reason);
     EXPECT_FALSE(relation.reason.empty());
   }
 }
@@ -129,7 +129,7 @@ TEST_P(Shelf, FindsAHeightFromTheVolume) {
   const auto volume = units::parse_quantity(exact::fixed_text(solid->volume().amount(), 12) + " cm^3");
   ASSERT_TRUE(volume.has_value());
   const auto found = Solid::make(open, {{"volume", *volume}});
-  ASSERT_TRUE(found.has_value()) << found.error().front().message;
+  ASSERT_TRUE(found.has_value()) << said(found.error().front().message);
   const std::string symbol = height->first;
   EXPECT_LT(test::relative_difference(found->values().at(symbol).to_double(), solid->values().at(symbol).to_double()),
             1e-9);

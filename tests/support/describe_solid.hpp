@@ -115,7 +115,7 @@ inline Result<Solid, std::vector<solids::Fault>> made(const std::string& text) {
 /// Requires: the solid exists.
 inline Solid solid(const std::string& text) {
   auto result = made(text);
-  ensure(result.has_value(), result ? "" : result.error().front().message);
+  ensure(result.has_value(), result ? "" : said(result.error().front().message));
   return *result;
 }
 

@@ -14,7 +14,7 @@ Notice notice_of(const std::vector<solids::Fault>& faults) {
     return {"This solid cannot be made.", {}, {}};
   }
   const solids::Fault& fault = faults.front();
-  return {fault.message, fault.nearest, fault.nearest.empty() ? std::string() : fault.measure};
+  return {said(fault.message), fault.nearest, fault.nearest.empty() ? std::string() : fault.measure};
 }
 
 /// The same hinges on the new solid where it has the same faces and edges, and its usual net otherwise.

@@ -110,7 +110,7 @@ ClaimVerdict judged_claim(const Problem& problem) {
       return remark.severity == solids::Severity::Rounding;
     });
   } else {
-    verdict.why = figure.error().front().message;
+    verdict.why = said(figure.error().front().message);
   }
   return verdict;
 }

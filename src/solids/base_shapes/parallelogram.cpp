@@ -19,15 +19,17 @@ Stated stated_parallelogram(const Description&) {
                     base_measure(c, "side of the parallelogram", "side"),
                     base_measure(t, "height of the parallelogram", "height")};
   shape.area = Expression(b) * t;
-  add_perimeter_and_area(shape, Expression(2) * b + Expression(2) * c, "opposite sides of a parallelogram are equal",
-                         "the area of a parallelogram is base times height");
-  Condition leans{c, t, c.name, "the side of a parallelogram cannot be shorter than its height"};
+  add_perimeter_and_area(shape, Expression(2) * b + Expression(2) * c,
+                         message("opposite sides of a parallelogram are equal"),
+                         message("the area of a parallelogram is base times height"));
+  Condition leans{c, t, c.name, message("the side of a parallelogram cannot be shorter than its height")};
   leans.may_be_equal = true;
   shape.conditions = {leans};
   const Expression to_side = Expression(b) * t / (Expression(2) * c);
   shape.centroid_distances = {half(t), to_side, half(t), to_side};
-  shape.centroid_distance_names = {"half the height of the base", "half the distance between the sides of the base",
-                                   "half the height of the base", "half the distance between the sides of the base"};
+  shape.centroid_distance_names = {
+      message("half the height of the base"), message("half the distance between the sides of the base"),
+      message("half the height of the base"), message("half the distance between the sides of the base")};
   shape.body = [b, c, t](const algebra::Bindings& bindings) {
     const exact::Number base = value_of(bindings, b);
     const exact::Number side = value_of(bindings, c);

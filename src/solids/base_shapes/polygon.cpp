@@ -32,20 +32,22 @@ Number turn(const ExactPoint& a, const ExactPoint& b, const ExactPoint& c) {
 std::vector<Fault> faults_of(const std::vector<ExactPoint>& corners) {
   const std::string measure = "base.vertices";
   if (corners.size() < 3 || corners.size() > most_corners) {
-    return {impossible(measure, "a polygon here has 3 to 40 corners, not " + std::to_string(corners.size()))};
+    return {
+        impossible(measure, message("a polygon here has 3 to 40 corners, not {count}", {{"count", corners.size()}}))};
   }
   geometry::Polygon outline;
   for (const ExactPoint& corner : corners) {
     outline.push_back(flat(corner));
   }
   if (!geometry::is_simple(outline)) {
-    return {impossible(measure, "the sides of a polygon must not cross or touch each other")};
+    return {impossible(measure, message("the sides of a polygon must not cross or touch each other"))};
   }
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const std::size_t middle = (i + 1) % corners.size();
     if (turn(corners[i], corners[middle], corners[(i + 2) % corners.size()]).is_zero()) {
-      return {impossible(measure, "corner " + std::to_string(middle + 1) +
-                                      " of the polygon lies on the line through its neighbors: leave it out")};
+      return {impossible(measure,
+                         message("corner {corner} of the polygon lies on the line through its neighbors: leave it out",
+                                 {{"corner", middle + 1}}))};
     }
   }
   return {};
@@ -85,12 +87,12 @@ Stated stated_polygon(const Description& description) {
     shape.sides.push_back(side);
     shape.measures.push_back(base_measure(side, "side", "vertices", i));
     shape.relations.push_back({{side, distance(corners[i], corners[(i + 1) % corners.size()])},
-                               "the distance between two corners of the polygon"});
+                               message("the distance between two corners of the polygon")});
     lengths.emplace_back(side);
   }
   shape.area = Expression(exact_area(corners));
-  add_perimeter_and_area(shape, sum_of(lengths), "the perimeter goes round all sides",
-                         "the area of the polygon, from its corners");
+  add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter goes round all sides"),
+                         message("the area of the polygon, from its corners"));
   shape.body = [corners, sides = shape.sides](const algebra::Bindings&) {
     ShapeBody body;
     body.corners = corners;

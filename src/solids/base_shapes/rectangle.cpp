@@ -14,10 +14,11 @@ Stated stated_rectangle(const Description&) {
   shape.measures = {base_measure(l, "length of the base", "length"), base_measure(w, "width of the base", "width")};
   shape.area = algebra::Expression(l) * w;
   add_perimeter_and_area(shape, algebra::Expression(2) * l + algebra::Expression(2) * w,
-                         "opposite sides of a rectangle are equal", "the area of a rectangle is length times width");
+                         message("opposite sides of a rectangle are equal"),
+                         message("the area of a rectangle is length times width"));
   shape.centroid_distances = {half(w), half(l), half(w), half(l)};
-  shape.centroid_distance_names = {"half the width of the base", "half the length of the base",
-                                   "half the width of the base", "half the length of the base"};
+  shape.centroid_distance_names = {message("half the width of the base"), message("half the length of the base"),
+                                   message("half the width of the base"), message("half the length of the base")};
   shape.corner_distance_squared = solids::square(half(l)) + solids::square(half(w));
   shape.body = [l, w](const algebra::Bindings& bindings) {
     const exact::Number length = value_of(bindings, l);

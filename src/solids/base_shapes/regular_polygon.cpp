@@ -67,11 +67,12 @@ ShapeStatement stated(int count) {
   shape.measures = {base_measure(s, "base edge", "side"), base_measure(a, "apothem", "apothem")};
   shape.area = Expression(count) * s * a / 2;
   shape.relations = {{{a, Expression(s) * Number::polygon_cotangent(count) / 2},
-                      "the apothem of a regular polygon is fixed by its side"}};
-  add_perimeter_and_area(shape, Expression(count) * s, "a regular polygon has equal sides",
-                         "a regular polygon is made of equal triangles from its center: P times apothem, halved");
+                      message("the apothem of a regular polygon is fixed by its side")}};
+  add_perimeter_and_area(
+      shape, Expression(count) * s, message("a regular polygon has equal sides"),
+      message("a regular polygon is made of equal triangles from its center: P times apothem, halved"));
   shape.centroid_distances.assign(size, a);
-  shape.centroid_distance_names.assign(size, "the apothem of the base");
+  shape.centroid_distance_names.assign(size, message("the apothem of the base"));
   shape.corner_distance_squared = solids::square(a) + solids::square(half(s));
   shape.body = [count, s, a](const algebra::Bindings& bindings) { return body_of(count, s, a, bindings); };
   return shape;
@@ -80,10 +81,12 @@ ShapeStatement stated(int count) {
 Stated stated_regular_polygon(const Description& description) {
   const auto count = count_of(description, "count");
   if (!count) {
-    return failure(std::vector<Fault>{missing("base.count", "the number of sides of the regular polygon is needed")});
+    return failure(
+        std::vector<Fault>{missing("base.count", message("the number of sides of the regular polygon is needed"))});
   }
   if (*count < least_count || *count > most_count) {
-    Fault fault = impossible("base.count", "a regular polygon here has 3 to 40 sides, not " + std::to_string(*count));
+    Fault fault =
+        impossible("base.count", message("a regular polygon here has 3 to 40 sides, not {count}", {{"count", *count}}));
     fault.nearest = std::to_string(*count < least_count ? least_count : most_count);
     return failure(std::vector<Fault>{fault});
   }

@@ -45,8 +45,8 @@ void state_by_diagonals(ShapeStatement& shape, const RhombusLetters& n) {
   shape.area = half(Expression(n.d) * n.e);
   shape.relations = {
       {{solids::square(n.s), solids::square(half(n.d)) + solids::square(half(n.e))},
-       "the diagonals cut the rhombus into four right triangles"},
-      {{symbols::base_area(), Expression(n.s) * n.t}, "the area of a rhombus is also side times height"}};
+       message("the diagonals cut the rhombus into four right triangles")},
+      {{symbols::base_area(), Expression(n.s) * n.t}, message("the area of a rhombus is also side times height")}};
   shape.body = [n](const algebra::Bindings& bindings) { return on_its_corner(n, bindings); };
 }
 
@@ -67,20 +67,20 @@ Stated stated_rhombus(const Description& description) {
   shape.sides = {n.s, n.s, n.s, n.s};
   const bool by_diagonals = has_field(description, "diagonals");
   by_diagonals ? state_by_diagonals(shape, n) : state_by_height(shape, n);
-  add_perimeter_and_area(shape, Expression(4) * n.s, "a rhombus has four equal sides",
-                         by_diagonals ? "the area of a rhombus is half the product of its diagonals"
-                                      : "the area of a rhombus is side times height");
-  Condition leans{n.s, n.t, n.s.name, "the side of a rhombus cannot be shorter than its height"};
+  add_perimeter_and_area(shape, Expression(4) * n.s, message("a rhombus has four equal sides"),
+                         by_diagonals ? message("the area of a rhombus is half the product of its diagonals")
+                                      : message("the area of a rhombus is side times height"));
+  Condition leans{n.s, n.t, n.s.name, message("the side of a rhombus cannot be shorter than its height")};
   leans.may_be_equal = true;
   shape.conditions = {leans};
   if (by_diagonals) {
     for (const Symbol& diagonal : {n.d, n.e}) {
       shape.conditions.push_back({Expression(2) * n.s, diagonal, diagonal.name,
-                                  "each diagonal of a rhombus must be shorter than two of its sides"});
+                                  message("each diagonal of a rhombus must be shorter than two of its sides")});
     }
   }
   shape.centroid_distances.assign(4, half(n.t));
-  shape.centroid_distance_names.assign(4, "half the height of the base");
+  shape.centroid_distance_names.assign(4, message("half the height of the base"));
   return shape;
 }
 

@@ -14,12 +14,12 @@ Stated stated_square(const Description&) {
   shape.sides = {s, s, s, s};
   shape.measures = {base_measure(s, "base edge", "side")};
   shape.area = solids::square(s);
-  add_perimeter_and_area(shape, algebra::Expression(4) * s, "a square has four equal sides",
-                         "the area of a square is side times side");
+  add_perimeter_and_area(shape, algebra::Expression(4) * s, message("a square has four equal sides"),
+                         message("the area of a square is side times side"));
   // On the face the two sides are seen, so the work names both.
   shape.area = algebra::Expression(s) * s;
   shape.centroid_distances.assign(4, half(s));
-  shape.centroid_distance_names.assign(4, "half the base edge");
+  shape.centroid_distance_names.assign(4, message("half the base edge"));
   shape.corner_distance_squared = solids::square(half(s)) + solids::square(half(s));
   shape.body = [s](const algebra::Bindings& bindings) {
     const exact::Number side = value_of(bindings, s);

@@ -34,9 +34,10 @@ void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const D
   const Expression c = n.c;
   const Expression d = n.d;
   if (has_equal_legs(description)) {
-    shape.relations.push_back({{solids::square(n.c), solids::square(n.t) + solids::square(half(difference))},
-                               "each end of an isosceles trapezoid is a right triangle on half the difference of the "
-                               "bases"});
+    shape.relations.push_back(
+        {{solids::square(n.c), solids::square(n.t) + solids::square(half(difference))},
+         message("each end of an isosceles trapezoid is a right triangle on half the difference of the "
+                 "bases")});
     return;
   }
   const auto legs = written_lengths(description, "legs");
@@ -44,11 +45,12 @@ void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const D
     // The trapezoid less a parallelogram leaves a triangle. Source: Heron, Metrica I.8.
     const Expression product =
         ((difference + c + d) * (c + d - difference)) * ((difference + c - d) * (difference + d - c));
-    shape.relations.push_back({{Expression(4) * solids::square(difference) * solids::square(n.t), product},
-                               "without the parallelogram on the shorter base, a triangle with the two legs remains"});
-    const std::string sentence =
+    shape.relations.push_back(
+        {{Expression(4) * solids::square(difference) * solids::square(n.t), product},
+         message("without the parallelogram on the shorter base, a triangle with the two legs remains")});
+    const words::Message sentence = message(
         "the difference of the bases, as a side of a triangle with the two legs, must be "
-        "shorter than the legs together";
+        "shorter than the legs together");
     shape.conditions.push_back({c + d, difference, n.p.name, sentence});
     return;
   }
@@ -57,14 +59,14 @@ void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const D
   shape.relations.push_back(
       {{solids::square(unknown),
         solids::square(n.t) + solids::square(difference - root(solids::square(known) - solids::square(n.t)))},
-       "each end of the trapezoid is a right triangle with the height"});
+       message("each end of the trapezoid is a right triangle with the height")});
 }
 
 void add_conditions(ShapeStatement& shape, const TrapezoidLetters& n, bool equal_legs) {
-  shape.conditions.push_back({n.p, n.q, n.q.name, "the bases of a trapezoid must be of different lengths"});
+  shape.conditions.push_back({n.p, n.q, n.q.name, message("the bases of a trapezoid must be of different lengths")});
   const std::vector<Symbol> legs = equal_legs ? std::vector<Symbol>{n.c} : std::vector<Symbol>{n.c, n.d};
   for (const Symbol& leg : legs) {
-    Condition condition{leg, n.t, leg.name, "a leg of a trapezoid cannot be shorter than its height"};
+    Condition condition{leg, n.t, leg.name, message("a leg of a trapezoid cannot be shorter than its height")};
     condition.may_be_equal = true;
     shape.conditions.push_back(condition);
   }
@@ -113,13 +115,13 @@ Stated stated_trapezoid(const Description& description) {
   add_leg_relations(shape, n, description);
   add_perimeter_and_area(
       shape, equal_legs ? algebra::sum_of({n.p, n.q, Expression(2) * n.c}) : algebra::sum_of({n.p, n.c, n.q, n.d}),
-      equal_legs ? "the two legs are equal" : "the perimeter goes round all four sides",
-      "the area of a trapezoid is half the sum of its bases times its height");
+      equal_legs ? message("the two legs are equal") : message("the perimeter goes round all four sides"),
+      message("the area of a trapezoid is half the sum of its bases times its height"));
   add_conditions(shape, n, equal_legs);
   if (equal_legs && !states_equal_legs(description)) {
     shape.assumptions = {
-        "no legs are given: the trapezoid is drawn with two equal legs, and what depends on them "
-        "holds for that trapezoid alone"};
+        message("no legs are given: the trapezoid is drawn with two equal legs, and what depends on them "
+                "holds for that trapezoid alone")};
   }
   shape.body = [n, left_leg](const algebra::Bindings& bindings) { return body_of(n, left_leg, bindings); };
   return shape;

@@ -29,7 +29,7 @@ Result<std::size_t, std::vector<Fault>> base_side(const Description& description
   }
   if (all_written) {
     return failure(
-        std::vector<Fault>{impossible("base.base", "the base of a triangle must be one of its three sides")});
+        std::vector<Fault>{impossible("base.base", message("the base of a triangle must be one of its three sides"))});
   }
   for (std::size_t i = 0; i < sides.size(); ++i) {
     if (!sides[i]) {
@@ -46,8 +46,8 @@ void add_heron(ShapeStatement& shape, const TriangleLetters& n) {
   const Expression c = n.c;
   const Expression product = (algebra::sum_of({a, b, c}) * (a + c - b)) * ((a + b - c) * (b + c - a));
   shape.relations.push_back({{Expression(4) * solids::square(n.b) * solids::square(n.t), product},
-                             "Heron's formula: the three sides fix the area, and so the height"});
-  const std::string sentence = "each side of a triangle must be shorter than the other two together";
+                             message("Heron's formula: the three sides fix the area, and so the height")});
+  const words::Message sentence = message("each side of a triangle must be shorter than the other two together");
   shape.conditions.push_back({a + c, b, n.b.name, sentence});
   shape.conditions.push_back({b + c, a, n.a.name, sentence});
   shape.conditions.push_back({a + b, c, n.c.name, sentence});
@@ -102,19 +102,20 @@ Stated stated_triangle(const Description& description) {
   } else {
     for (const Symbol& side : {n.a, n.c}) {
       shape.relations.push_back({{solids::square(side), solids::square(n.t) + solids::square(half(n.b))},
-                                 "drawn with two equal sides, the height halves the triangle"});
+                                 message("drawn with two equal sides, the height halves the triangle")});
     }
     shape.assumptions = {
-        "no sides are given: the triangle is drawn with two equal sides, and what depends on them "
-        "holds for that triangle alone"};
+        message("no sides are given: the triangle is drawn with two equal sides, and what depends on them "
+                "holds for that triangle alone")};
   }
-  add_perimeter_and_area(shape, algebra::sum_of({n.a, n.b, n.c}), "the perimeter goes round all three sides",
-                         "the area of a triangle is half of base times height");
+  add_perimeter_and_area(shape, algebra::sum_of({n.a, n.b, n.c}), message("the perimeter goes round all three sides"),
+                         message("the area of a triangle is half of base times height"));
   const Expression twice_area = Expression(n.b) * n.t;
   shape.centroid_distances = {Expression(n.t) / 3, twice_area / (Expression(3) * n.a),
                               twice_area / (Expression(3) * n.c)};
-  shape.centroid_distance_names = {"a third of the height of the base", "the distance of the centroid from that side",
-                                   "the distance of the centroid from that side"};
+  shape.centroid_distance_names = {message("a third of the height of the base"),
+                                   message("the distance of the centroid from that side"),
+                                   message("the distance of the centroid from that side")};
   shape.body = [n](const algebra::Bindings& bindings) { return body_of(n, bindings); };
   return shape;
 }
