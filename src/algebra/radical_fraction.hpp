@@ -1,5 +1,7 @@
 #pragma once
 
+#include <type_traits>
+
 #include "algebra/arithmetic.hpp"
 #include "exact/polynomial.hpp"
 

@@ -8,6 +8,7 @@
 #include "reasoning/unknown.hpp"
 #include "solids/body/body_nets.hpp"
 #include "solids/body/standing.hpp"
+#include "words/lexicon.hpp"
 
 namespace fw::laws {
 namespace {
@@ -51,7 +52,7 @@ std::string sizes_scale(const Solid& solid, test::Dice& dice) {
   const Number factor = all_factors[dice.below(all_factors.size())];
   const auto copy = Solid::make(scaled(solid.description(), factor, solid.unit().ascii()));
   if (!copy) {
-    return "there is no copy: " + copy.error().front().message;
+    return "there is no copy: " + words::said(copy.error().front().message);
   }
   std::string wrong =
       difference("S of a copy", copy->surface_area().amount(), solid.surface_area().amount() * factor * factor);
@@ -72,7 +73,7 @@ std::string units_change_no_truth(const Solid& solid, test::Dice& dice) {
   const units::Unit unit = all_units[dice.below(all_units.size())];
   const auto other = Solid::make(solids::in_unit(solid.description(), unit));
   if (!other) {
-    return "there is no such solid in " + unit.text() + ": " + other.error().front().message;
+    return "there is no such solid in " + unit.text() + ": " + words::said(other.error().front().message);
   }
   if (!(other->unit() == unit)) {
     return "the solid is not in " + unit.text() + ". ";
@@ -212,7 +213,7 @@ std::string labels_give_the_same_solid(const Solid& solid, test::Dice&) {
   }
   const auto again = Solid::make(description);
   if (!again || !wrong.empty()) {
-    return wrong + (again ? "" : "its labels make no solid: " + again.error().front().message);
+    return wrong + (again ? "" : "its labels make no solid: " + words::said(again.error().front().message));
   }
   wrong += *again == solid ? "" : "its labels make another solid. ";
   return wrong + difference("V of the solid that its labels make", again->volume().amount(), solid.volume().amount());
