@@ -30,8 +30,6 @@ namespace fw::practice {
 /// "286 cm²", "4 rolls", "5 faces": a number with what it counts.
 [[nodiscard]] std::string answer_text(const lessons::Problem& problem, const Question& question,
                                       const exact::Number& number);
-/// The message with the number in the place of {n}.
-[[nodiscard]] std::string filled_in(std::string message, const std::string& number);
 
 /// The two lengths of a face, as pairs that belong to it or do not.
 [[nodiscard]] std::vector<Choice> lengths_choices(const lessons::Problem& problem, Seed& seed);

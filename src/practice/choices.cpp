@@ -21,7 +21,7 @@ std::vector<Choice> name_choices(const lessons::Problem& problem, Seed& seed) {
   for (const std::string& name : names) {
     const NameFeedback feedback = name_feedback(solid, name);
     if (feedback.verdict != solids::NameVerdict::Right && choices.size() <= wrong_options) {
-      choices.push_back({name, false, "N9", feedback.message, {}});
+      choices.push_back({name, false, "N9", said(feedback.message), {}});
     }
   }
   return choices;

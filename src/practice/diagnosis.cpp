@@ -14,6 +14,7 @@ namespace fw::practice {
 namespace {
 
 using exact::Number;
+using words::message;
 
 // The same number in the unit of the question, where another unit of its kind was written.
 std::optional<exact::Written> in_unit_of(const Question& question, const TypedAnswer& typed) {
@@ -35,7 +36,7 @@ std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) 
         std::any_of(causes.begin(), causes.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
     if (fits && !is_told) {
       causes.push_back(
-          {wrong.signature->id, filled_in(wrong.signature->message, typed.number.text), wrong.faces, false});
+          {wrong.signature->id, said(wrong.signature->saying.about(typed.number.text)), wrong.faces, false});
     }
   }
   return causes;
@@ -56,8 +57,11 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
   const bool is_offered = changes.size() > 1 || std::abs(changes[0].counted - changes[0].right) > 1;
   Cause cause;
   cause.id = is_offered ? "B" : changes[0].counted > changes[0].right ? "B14" : "B3";
-  cause.message = typed.number.text + (is_offered ? " could be " : " would be ") +
-                  account_text(changes, *figure.question->unit) + ". Tick each face once as you go.";
+  const std::vector<words::Message> account = account_told(changes, *figure.question->unit);
+  cause.message = said(is_offered ? message("{n} could be {account:and}. Tick each face once as you go.",
+                                            {{"n", typed.number.text}, {"account", account}})
+                                  : message("{n} would be {account:and}. Tick each face once as you go.",
+                                            {{"n", typed.number.text}, {"account", account}}));
   for (const FaceChange& change : changes) {
     cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
   }
@@ -66,7 +70,7 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
 }
 
 // What tells several causes of one number apart.
-std::string question_for(const std::vector<Cause>& causes, const std::string& number) {
+words::Message question_for(const std::vector<Cause>& causes, const std::string& number) {
   for (const SharedNumber& shared : shared_numbers()) {
     const auto told = std::count_if(causes.begin(), causes.end(), [&](const Cause& cause) {
       return std::find(shared.ids.begin(), shared.ids.end(), cause.id) != shared.ids.end();
@@ -76,13 +80,14 @@ std::string question_for(const std::vector<Cause>& causes, const std::string& nu
       return shared.question;
     }
   }
-  return "More than one way leads to " + number + ". What did you work out first, and what does it measure?";
+  return message("More than one way leads to {n}. What did you work out first, and what does it measure?",
+                 {{"n", number}});
 }
 
 Diagnosis told(std::vector<Cause> causes, const std::string& number) {
   Diagnosis diagnosis;
   diagnosis.verdict = causes.size() == 1 ? AnswerVerdict::Recognized : AnswerVerdict::Ask;
-  diagnosis.message = causes.size() == 1 ? causes.front().message : question_for(causes, number);
+  diagnosis.message = causes.size() == 1 ? causes.front().message : said(question_for(causes, number));
   diagnosis.causes = std::move(causes);
   return diagnosis;
 }
@@ -228,13 +233,13 @@ std::string text(AnswerVerdict verdict) {
 Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
   const NameFeedback feedback = name_feedback(problem.solid, typed);
   Diagnosis diagnosis;
-  diagnosis.message = feedback.message;
+  diagnosis.message = said(feedback.message);
   diagnosis.verdict = feedback.verdict == solids::NameVerdict::Right     ? AnswerVerdict::Right
                       : feedback.verdict == solids::NameVerdict::AskBase ? AnswerVerdict::Ask
                       : feedback.verdict == solids::NameVerdict::Unknown ? AnswerVerdict::Unrecognized
                                                                          : AnswerVerdict::Recognized;
   if (feedback.verdict == solids::NameVerdict::WrongFamily || feedback.verdict == solids::NameVerdict::WrongBase) {
-    diagnosis.causes.push_back({"N9", feedback.message, {}, false});
+    diagnosis.causes.push_back({"N9", diagnosis.message, {}, false});
   }
   return diagnosis;
 }

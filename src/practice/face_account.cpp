@@ -9,6 +9,8 @@
 namespace fw::practice {
 namespace {
 
+using words::message;
+
 struct Kind {
   double area = 0;
   int right = 0;
@@ -33,8 +35,11 @@ std::vector<Kind> kinds_of(const Figure& figure) {
 
 FaceChange change_of(const Kind& kind, int by) { return {kind.faces, kind.right, kind.right + by, ""}; }
 
-std::string times(int count) {
-  return count == 0 ? "not at all" : count == 1 ? "once" : count == 2 ? "twice" : std::to_string(count) + " times";
+words::Message times(int count) {
+  return count == 0   ? message("not at all")
+         : count == 1 ? message("once")
+         : count == 2 ? message("twice")
+                      : message("{count} times", {{"count", count}});
 }
 
 }  // namespace
@@ -78,13 +83,15 @@ std::vector<FaceChange> face_account(const Figure& figure, const exact::Written&
   return found.front();
 }
 
-std::string account_text(const std::vector<FaceChange>& changes, const units::Unit& unit) {
-  std::string text;
+std::vector<words::Message> account_told(const std::vector<FaceChange>& changes, const units::Unit& unit) {
+  std::vector<words::Message> told;
   for (const FaceChange& change : changes) {
-    text += (text.empty() ? "the face of " : " and the face of ") + change.area + " " + unit.text() + " " +
-            times(change.counted) + ", not " + (change.right == 0 ? "left out" : times(change.right));
+    told.push_back(message("the face of {area} {counted}, not {right}",
+                           {{"area", words::Amount{change.area, unit.text()}},
+                            {"counted", times(change.counted)},
+                            {"right", change.right == 0 ? message("left out") : times(change.right)}}));
   }
-  return text;
+  return told;
 }
 
 }  // namespace fw::practice

@@ -5,6 +5,7 @@
 
 #include "exact/written.hpp"
 #include "practice/figure.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -23,7 +24,7 @@ struct FaceChange {
 /// say nothing.
 [[nodiscard]] std::vector<FaceChange> face_account(const Figure& figure, const exact::Written& typed);
 
-/// "the face of 35 cm² once, not twice", one after another.
-[[nodiscard]] std::string account_text(const std::vector<FaceChange>& changes, const units::Unit& unit);
+/// "the face of 35 cm² once, not twice", a message a change.
+[[nodiscard]] std::vector<words::Message> account_told(const std::vector<FaceChange>& changes, const units::Unit& unit);
 
 }  // namespace fw::practice

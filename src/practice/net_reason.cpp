@@ -1,21 +1,19 @@
 #include "practice/net_reason.hpp"
 
-#include "base/listing.hpp"
-#include "reasoning/nouns.hpp"
-
 namespace fw::practice {
 namespace {
 
 using nets::Cutout;
 using nets::Finding;
 using nets::Misfit;
+using words::message;
 
-std::string piece_list(const std::vector<nets::PieceId>& pieces) {
-  std::vector<std::string> numbers;
+words::Message listed(const std::vector<nets::PieceId>& pieces) {
+  std::vector<std::size_t> numbers;
   for (const nets::PieceId piece : pieces) {
-    numbers.push_back(std::to_string(piece.index() + 1));
+    numbers.push_back(piece.index() + 1);
   }
-  return (pieces.size() == 1 ? "piece " : "pieces ") + joined_with_and(numbers);
+  return message("{count:piece|pieces} {pieces:and}", {{"count", numbers.size()}, {"pieces", numbers}});
 }
 
 constexpr std::size_t most_corners = 40;
@@ -43,46 +41,51 @@ ShapeCount unlike_shapes(const solids::Solid& solid, const Cutout& cutout) {
 }  // namespace
 
 NetReason net_reason(const solids::Solid& solid, const Cutout& cutout, const Finding& finding) {
-  const std::string a_solid = reasoning::one(solid.name());
+  const words::Noun name{solid.name()};
   const std::size_t pieces = cutout.pieces().size();
   const std::size_t faces = solid.faces().size();
   if (finding.misfit == Misfit::WrongCount) {
-    return {"N1", std::string(pieces < faces ? "A face would stay open. " : "A piece would be left over. ") +
-                      reasoning::sentence_case(a_solid) + " has " + std::to_string(faces) +
-                      " faces: count the pieces."};
+    const words::Message count =
+        message("{solid:A} has {faces} faces: count the pieces.", {{"solid", name}, {"faces", faces}});
+    return {"N1", pieces < faces ? message("A face would stay open. {count}", {{"count", count}})
+                                 : message("A piece would be left over. {count}", {{"count", count}})};
   }
   const ShapeCount unlike = unlike_shapes(solid, cutout);
   if (unlike.corners != 0) {
-    const std::string noun =
-        unlike.corners == 3 ? "triangles" : "pieces with " + std::to_string(unlike.corners) + " sides";
-    return {"N9", "It would be another solid, or none: here are " + std::to_string(unlike.here) + " " + noun +
-                      ", and " + a_solid + " has " + std::to_string(unlike.wanted) + ". Count them."};
+    const words::Message shapes =
+        unlike.corners == 3 ? message("triangles") : message("pieces with {sides} sides", {{"sides", unlike.corners}});
+    return {"N9",
+            message("It would be another solid, or none: here are {here} {shapes}, and {solid:a} has {wanted}. Count "
+                    "them.",
+                    {{"here", unlike.here}, {"shapes", shapes}, {"solid", name}, {"wanted", unlike.wanted}})};
   }
   switch (finding.misfit) {
     case Misfit::SameSide:
-      return {"N3", "Both ends would land at the same end. Move one across the strip."};
+      return {"N3", message("Both ends would land at the same end. Move one across the strip.")};
     case Misfit::Collision:
-      return {"N2", reasoning::sentence_case(piece_list(finding.pieces)) +
-                        " would cover the same face, and one face would stay open. Choose a floor and fold the rest."};
+      return {"N2",
+              message("{pieces:up} would cover the same face, and one face would stay open. Choose a floor and fold "
+                      "the rest.",
+                      {{"pieces", listed(finding.pieces)}})};
     case Misfit::EdgesDiffer:
-      return {"N4", "These two edges would be glued. Are they the same length?"};
+      return {"N4", message("These two edges would be glued. Are they the same length?")};
     case Misfit::TooLow:
       return {"N7",
-              "Folded up, these triangles would be too short to meet at that height. Compare them with the slant "
-              "height."};
+              message("Folded up, these triangles would be too short to meet at that height. Compare them with the "
+                      "slant height.")};
     case Misfit::TooShort:
       return {"N8",
-              "Folded up, these triangles would not reach each other. Compare them with the way to the middle of the "
-              "base."};
+              message("Folded up, these triangles would not reach each other. Compare them with the way to the middle "
+                      "of the base.")};
     case Misfit::Overlap:
-      return {"N2", reasoning::sentence_case(piece_list(finding.pieces)) +
-                        " would lie on each other in the card. Draw it flat first."};
+      return {"N2", message("{pieces:up} would lie on each other in the card. Draw it flat first.",
+                            {{"pieces", listed(finding.pieces)}})};
     default:
-      if (finding.pieces.size() > 2) {
-        return {"N4", "These pieces would be no copies of its faces. Compare their edges with those of the solid."};
-      }
-      return {"N4", reasoning::sentence_case(piece_list(finding.pieces)) +
-                        " would not cover the face where it lands. Compare their edges."};
+      return {"N4", finding.pieces.size() > 2
+                        ? message("These pieces would be no copies of its faces. Compare their edges with those of the "
+                                  "solid.")
+                        : message("{pieces:up} would not cover the face where it lands. Compare their edges.",
+                                  {{"pieces", listed(finding.pieces)}})};
   }
 }
 

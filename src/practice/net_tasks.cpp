@@ -21,6 +21,7 @@ using nets::Cutout;
 using nets::Finding;
 using nets::FoldTest;
 using nets::Misfit;
+using words::message;
 
 const NetTask& task_of(const Problem& problem) {
   ensure(problem.net.has_value(), "a net was asked about in a problem that has none");
@@ -41,14 +42,14 @@ bool is_usual(const Problem& problem, const Cutout& cutout, const FoldTest& test
 NetReason refused_net(const Problem& problem, const lessons::NetSheet& sheet, const FoldTest& test) {
   const bool lies_unusual = sheet.turn_degrees != 0 || sheet.flipped;
   if (lies_unusual && is_usual(problem, sheet.cutout, test)) {
-    return {"N11", "Turning the paper would not change what it folds into. Turn it back and look again."};
+    return {"N11", message("Turning the paper would not change what it folds into. Turn it back and look again.")};
   }
-  return {"N10", "It would fold up. A net can look unusual: choose one piece as the floor and fold the rest."};
+  return {"N10", message("It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.")};
 }
 
 void tell(NetChoice& choice, const NetReason& reason, const Finding* finding) {
   choice.cause = reason.cause;
-  choice.message = reason.message;
+  choice.message = said(reason.message);
   if (finding != nullptr) {
     choice.pieces = finding->pieces;
     choice.edges = finding->edges;
@@ -77,7 +78,7 @@ std::vector<NetChoice> yes_and_no(const Problem& problem) {
   } else {
     const NetReason reason = net_reason(problem.solid, sheet.cutout, *test.finding);
     tell(yes, reason, &*test.finding);
-    no.message = "Right: it is none. " + reason.message;
+    no.message = said(message("Right: it is none. {reason}", {{"reason", reason.message}}));
   }
   return {yes, no};
 }
@@ -87,7 +88,7 @@ std::vector<NetChoice> name_choices(const Problem& problem, Seed seed) {
   for (const std::string& name : name_options(problem.solid, seed)) {
     const NameFeedback feedback = name_feedback(problem.solid, name);
     const bool is_right = feedback.verdict == solids::NameVerdict::Right;
-    choices.push_back({name, is_right, is_right ? "" : "N9", feedback.message, {}, {}, {}});
+    choices.push_back({name, is_right, is_right ? "" : "N9", said(feedback.message), {}, {}, {}});
   }
   return choices;
 }
@@ -202,7 +203,7 @@ std::vector<NetChoice> net_reasons(const Problem& problem) {
                                   {}}};
   for (NetChoice& choice : reasons) {
     if (choice.is_right) {
-      tell(choice, {"", "Right. " + reason.message}, &*test.finding);
+      tell(choice, {"", message("Right. {reason}", {{"reason", reason.message}})}, &*test.finding);
     }
   }
   return reasons;

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
@@ -22,7 +21,8 @@ constexpr int most_places = 9;
 
 struct Candidate {
   double value = 0;
-  std::string id, message;
+  std::string id;
+  Saying saying;
   std::vector<FaceId> faces;
   bool is_shared = false;  ///< another mistake leads near it
 };
@@ -32,7 +32,7 @@ bool is_too_near(double a, double b) { return std::abs(a - b) <= too_near * std:
 std::vector<Candidate> table_candidates(const Figure& figure) {
   std::vector<Candidate> all;
   for (WrongNumber& wrong : wrong_numbers(figure)) {
-    all.push_back({wrong.value, wrong.signature->id, wrong.signature->message, std::move(wrong.faces), false});
+    all.push_back({wrong.value, wrong.signature->id, wrong.signature->saying, std::move(wrong.faces), false});
   }
   for (Candidate& one : all) {
     one.is_shared = std::any_of(all.begin(), all.end(), [&](const Candidate& other) {
@@ -59,13 +59,17 @@ double exchanged(double value) {
 // Where the table has too little for a question.
 std::vector<Candidate> slip_candidates(const Figure& figure) {
   if (counts_parts(figure.question->asked)) {
-    return {{figure.truth + 1, "B14", "{n} would count one of them twice. Touch each one once.", {}, false},
-            {figure.truth - 1, "B2", "{n} would leave one out. Which one can you not see?", {}, false}};
+    return {{figure.truth + 1, "B14", Saying("{n} would count one of them twice.", "Touch each one once."), {}, false},
+            {figure.truth - 1, "B2", Saying("{n} would leave one out.", "Which one can you not see?"), {}, false}};
   }
   const double truth = figure.question->truth->to_double();
-  return {{truth * 10, "M1", "{n} would be ten times too much. Estimate: about how large should it be?", {}, false},
-          {truth / 10, "M1", "{n} would be a tenth of it. Look at the place of each digit.", {}, false},
-          {exchanged(truth), "M2", "{n} is close. Look at the order of your digits.", {}, false}};
+  return {{truth * 10,
+           "M1",
+           Saying("{n} would be ten times too much.", "Estimate: about how large should it be?"),
+           {},
+           false},
+          {truth / 10, "M1", Saying("{n} would be a tenth of it.", "Look at the place of each digit."), {}, false},
+          {exchanged(truth), "M2", Saying("{n} is close.", "Look at the order of your digits."), {}, false}};
 }
 
 class Picking {
@@ -89,15 +93,15 @@ class Picking {
     Choice choice;
     choice.text = answer_text(*problem_, *question_, number);
     choice.cause = one.id;
-    choice.message = filled_in(one.message, exact::shown(number, most_places).text);
+    choice.message = said(one.saying.about(exact::shown(number, most_places).text));
     choice.faces = one.faces;
     // As it is written it must be known again: 22.045 would be written 22, and could be another number.
     const auto read = read_answer(choice.text, problem_->supply ? problem_->supply->item : "times");
     const bool is_told = read && stands_for(read->number, one.value);
-    if (!is_full() && is_new && is_told && value > 0 && messages_.count(one.message) == 0) {
+    if (!is_full() && is_new && is_told && value > 0 && !is_said(one.saying)) {
       choices_.push_back(std::move(choice));
       values_.push_back(value);
-      messages_.insert(one.message);
+      said_.push_back(one.saying);
     }
   }
 
@@ -108,6 +112,9 @@ class Picking {
   [[nodiscard]] std::vector<Choice> taken() && { return std::move(choices_); }
 
  private:
+  [[nodiscard]] bool is_said(const Saying& saying) const {
+    return std::find(said_.begin(), said_.end(), saying) != said_.end();
+  }
   // Counts of things are whole where the problem rounds them.
   [[nodiscard]] Number written_down(double value) const {
     return counts_parts(question_->asked) ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
@@ -117,7 +124,7 @@ class Picking {
   const Question* question_;
   std::vector<Choice> choices_;
   std::vector<double> values_;
-  std::set<std::string> messages_;
+  std::vector<Saying> said_;
 };
 
 }  // namespace
@@ -152,13 +159,6 @@ std::string answer_text(const lessons::Problem& problem, const Question& questio
     return digits + " times";
   }
   return problem.supply && !problem.supply->item.empty() ? reasoning::counted(digits, problem.supply->item) : digits;
-}
-
-std::string filled_in(std::string message, const std::string& number) {
-  for (std::size_t at = message.find("{n}"); at != std::string::npos; at = message.find("{n}", at + number.size())) {
-    message.replace(at, 3, number);
-  }
-  return message;
 }
 
 std::vector<Choice> number_choices(const lessons::Problem& problem, const Question& question, Seed& seed) {

@@ -10,6 +10,8 @@
 namespace fw::practice {
 namespace {
 
+using words::message;
+
 constexpr const char* other_cause = "other";
 constexpr int last_box = static_cast<int>(days_in_box.size()) - 1;
 constexpr int farthest_day = 10'000'000;  // the year 29349
@@ -76,34 +78,29 @@ std::string title_of(const std::string& skill) {
 }
 
 /// Of mistakes that are not in the table of signatures: what their family has in common.
-std::string family_message(const std::string& cause) {
+words::Message family_message(const std::string& cause) {
   switch (cause.front()) {
     case 'B':
-      return "A face may be left out, or counted twice. Tick each face once as you go.";
+      return message("A face may be left out, or counted twice. Tick each face once as you go.");
     case 'G':
-      return "The unit does not fit. What is counted: lengths, squares or cubes?";
+      return message("The unit does not fit. What is counted: lengths, squares or cubes?");
     case 'M':
-      return "The way is right. Work each line a second time.";
+      return message("The way is right. Work each line a second time.");
     case 'N':
-      return "The name does not fit. How many bases has the solid?";
+      return message("The name does not fit. How many bases has the solid?");
     default:
-      return "It is no usual mistake. Look at the steps once more.";
+      return message("It is no usual mistake. Look at the steps once more.");
   }
 }
 
 /// The message of a row of the table speaks of a number; here it is not known any more.
-std::string message_of(const std::string& cause) {
+words::Message message_of(const std::string& cause) {
   const std::vector<Signature>& all = signatures();
   const auto row = std::find_if(all.begin(), all.end(), [&](const Signature& one) { return one.id == cause; });
   if (row == all.end()) {
     return family_message(cause == other_cause ? "-" : cause);
   }
-  constexpr std::string_view place = "{n}";
-  std::string text = row->message;
-  for (std::size_t at = text.find(place); at != std::string::npos; at = text.find(place)) {
-    text.replace(at, place.size(), at == 0 ? "The number" : "the number");
-  }
-  return text;
+  return message("{told:up}", {{"told", row->saying.about(message("the number"))}});
 }
 
 }  // namespace
@@ -222,14 +219,14 @@ std::vector<SkillSummary> summary(const Progress& progress, int day) {
   std::vector<SkillSummary> rows;
   for (const std::string& skill : order) {
     const SkillRecord& record = progress.skills.at(skill);
-    SkillSummary one{skill, title_of(skill), record.seen, record.right, "", 0, "", 0};
+    SkillSummary one{skill, title_of(skill), record.seen, record.right, "", 0, {}, 0};
     for (const auto& [cause, count] : record.causes) {
       if (count > one.times || (count == one.times && one.cause == other_cause)) {
         one.cause = cause;
         one.times = count;
       }
     }
-    one.message = one.cause.empty() ? "" : message_of(one.cause);
+    one.message = one.cause.empty() ? words::Message() : message_of(one.cause);
     one.days = is_due(record, day) ? 0 : record.back - day;
     rows.push_back(std::move(one));
   }

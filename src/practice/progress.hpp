@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "practice/attempt.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -75,8 +76,8 @@ struct SkillSummary {
   std::uint32_t right = 0;
   std::string cause;  ///< the commonest; empty where every answer was right
   std::uint32_t times = 0;
-  std::string message;  ///< what is said of that cause, with one thing to do
-  int days = 0;         ///< until it comes back; 0 when it is due
+  words::Message message;  ///< what is said of that cause, with one thing to do
+  int days = 0;            ///< until it comes back; 0 when it is due
   friend bool operator==(const SkillSummary&, const SkillSummary&) = default;
 };
 /// In the order of type_names(), then other skills by their keys.

@@ -12,6 +12,7 @@ namespace {
 using geometry::EdgeId;
 using geometry::FaceId;
 using solids::Body;
+using words::message;
 
 constexpr double pi = 3.14159265358979323846;
 constexpr std::size_t option_count = 4;
@@ -101,17 +102,19 @@ NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {
   const std::string& family = solid.statement().family;
   switch (verdict) {
     case solids::NameVerdict::Right:
-      return {verdict, "Yes: " + solid.name() + "."};
+      return {verdict, message("Yes: {solid}.", {{"solid", words::Noun{solid.name()}}})};
     case solids::NameVerdict::AskBase:
-      return {verdict, "A " + family + ", yes. Which one? Name the shape of its base."};
+      return {verdict,
+              message("{family:A}, yes. Which one? Name the shape of its base.", {{"family", words::Noun{family}}})};
     case solids::NameVerdict::WrongFamily:
-      return {verdict, "Look for a matching pair of ends. A pair makes a prism; one point makes a pyramid."};
+      return {verdict, message("Look for a matching pair of ends. A pair makes a prism; one point makes a pyramid.")};
     case solids::NameVerdict::WrongBase:
-      return {verdict, "The family fits. Look at the base once more: how many sides has it, and are they all alike?"};
+      return {verdict,
+              message("The family fits. Look at the base once more: how many sides has it, and are they all alike?")};
     case solids::NameVerdict::Unknown:
       break;
   }
-  return {verdict, "That is not the name of a solid here. Which faces do you see, and how many?"};
+  return {verdict, message("That is not the name of a solid here. Which faces do you see, and how many?")};
 }
 
 }  // namespace fw::practice

@@ -8,6 +8,7 @@
 #include "practice/seed.hpp"
 #include "solids/naming.hpp"
 #include "solids/solid.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -36,7 +37,7 @@ struct NetQuestion {
 /// What a typed name deserves: its verdict and what to say, in one or two short sentences with one thing to do.
 struct NameFeedback {
   solids::NameVerdict verdict = solids::NameVerdict::Unknown;
-  std::string message;
+  words::Message message;
   friend bool operator==(const NameFeedback&, const NameFeedback&) = default;
 };
 [[nodiscard]] NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed);

@@ -6,6 +6,8 @@
 namespace fw::practice {
 namespace {
 
+using words::message;
+
 bool is_same_number(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
 
 }  // namespace
@@ -23,13 +25,21 @@ const std::vector<Signature>& signatures() {
   return table;
 }
 
+words::Message about(words::Pattern pattern, const words::Value& number) {
+  const bool has_number = pattern.text().find("{n}") != std::string_view::npos;
+  return has_number ? words::Message(pattern, {{"n", number}}) : words::Message(pattern, {});
+}
+words::Message Saying::about(const words::Value& number) const {
+  return message("{says} {asks}", {{"says", practice::about(says, number)}, {"asks", practice::about(asks, number)}});
+}
+
 const std::vector<SharedNumber>& shared_numbers() {
   static const std::vector<SharedNumber> table{
-      {{"C2", "E1", "A7"}, "Which face did you take as the base, and what was its area?"},
-      {{"C3", "B2"}, "How many of the end faces are in your sum?"},
-      {{"B1", "C7"}, "How many faces did you add?"},
-      {{"D6", "E4"}, "Point to the distance between the two bases. How long is it?"},
-      {{"A4", "F7"}, "What does your first product measure: a length, or a face?"},
+      {{"C2", "E1", "A7"}, message("Which face did you take as the base, and what was its area?")},
+      {{"C3", "B2"}, message("How many of the end faces are in your sum?")},
+      {{"B1", "C7"}, message("How many faces did you add?")},
+      {{"D6", "E4"}, message("Point to the distance between the two bases. How long is it?")},
+      {{"A4", "F7"}, message("What does your first product measure: a length, or a face?")},
   };
   return table;
 }

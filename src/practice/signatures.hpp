@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "practice/figure.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -15,6 +16,20 @@ struct Found {
 };
 using Finds = std::vector<Found>;
 
+/// What a pattern says of a number; one without the place {n} says nothing of it. "286"; or "the number", where it is
+/// not known any more.
+[[nodiscard]] words::Message about(words::Pattern pattern, const words::Value& number);
+
+/// What is said of a wrong number: what the number {n} would be, in the conditional, and one action.
+struct Saying {
+  words::Pattern says, asks;
+  Saying(words::Pattern says_of, words::Pattern asks_for) : says(says_of), asks(asks_for) {}
+  [[nodiscard]] words::Message about(const words::Value& number) const;
+  friend bool operator==(const Saying& a, const Saying& b) {
+    return a.says.text() == b.says.text() && a.asks.text() == b.asks.text();
+  }
+};
+
 /// A row of the table of mistakes: a way that students are known to take, and the number that it leads to in any
 /// solid. The way reads measures, roles, groups and areas of faces; where it is no way for a solid it finds nothing.
 /// Source of the rows' ids and ways: studies named beside them; all others are common practice, no source.
@@ -22,8 +37,7 @@ struct Signature {
   std::string id;            ///< the family's letter and a number: "A1"
   std::vector<Asked> asked;  ///< for which questions it is a mistake
   void (*way)(const Figure& figure, Finds& finds);
-  /// In the conditional and with one action; {n} stands for the number that was typed.
-  std::string message;
+  Saying saying;
 };
 
 /// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
@@ -33,7 +47,7 @@ struct Signature {
 /// Mistakes that always lead to one number, and the question that tells them apart.
 struct SharedNumber {
   std::vector<std::string> ids;
-  std::string question;
+  words::Message question;
 };
 [[nodiscard]] const std::vector<SharedNumber>& shared_numbers();
 

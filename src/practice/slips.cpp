@@ -10,6 +10,8 @@ namespace {
 
 using exact::Number;
 using units::Unit;
+using words::message;
+using words::Pattern;
 
 bool fits(const TypedAnswer& typed, double value) { return value > 0 && stands_for(typed.number, value); }
 
@@ -18,8 +20,8 @@ double length_factor(const Unit& from, const Unit& to) {
   return std::pow(units::conversion(from, to).to_double(), 1.0 / from.dimension());
 }
 
-Cause cause(const std::string& id, const TypedAnswer& typed, const std::string& message) {
-  return {id, typed.number.text + message, {}, false};
+Cause cause(const std::string& id, const TypedAnswer& typed, words::Pattern pattern) {
+  return {id, said(about(pattern, typed.number.text)), {}, false};
 }
 
 constexpr double roughest = 0.01;  // rounding of a converted answer, as a part of it
@@ -113,23 +115,19 @@ bool is_right(const TypedAnswer& typed, const Question& question, const std::vec
 
 Cause wrong_unit(const TypedAnswer& typed, const Question& question) {
   const int dimension = question.unit->dimension();
-  const std::string right = "The number is right. ";
+  const auto told = [](const char* id, const words::Message& unit) {
+    return Cause{id, said(message("The number is right. {unit}", {{"unit", unit}})), {}, false};
+  };
   if (!typed.unit || typed.unit->dimension() == 1) {
-    const bool counts_lengths = dimension == 1;
-    return {"G1",
-            right + (counts_lengths ? "Which unit belongs to it?"
-                                    : "What did you count: lengths, squares or cubes? Write its unit."),
-            {},
-            false};
+    return told("G1", dimension == 1 ? message("Which unit belongs to it?")
+                                     : message("What did you count: lengths, squares or cubes? Write its unit."));
   }
-  const bool is_power_wrong = typed.unit->dimension() != dimension;
-  return {"G2",
-          right + (is_power_wrong ? std::string(dimension == 1 ? "A length is counted: write its unit without a power."
-                                                : dimension == 2 ? "Flat squares are counted: write the small 2."
-                                                                 : "Cubes are counted: write the small 3.")
-                                  : "In which unit are the lengths of this solid? Write its square or cube."),
-          {},
-          false};
+  if (typed.unit->dimension() == dimension) {
+    return told("G2", message("In which unit are the lengths of this solid? Write its square or cube."));
+  }
+  return told("G2", dimension == 1   ? message("A length is counted: write its unit without a power.")
+                    : dimension == 2 ? message("Flat squares are counted: write the small 2.")
+                                     : message("Cubes are counted: write the small 3."));
 }
 
 std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& figure) {
@@ -144,8 +142,11 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
   const double whole_factor = std::pow(factor, dimension);
   if (typed.unit->is_capacity()) {
     if (is_power_of_ten_apart(typed.number.value.to_double(), truth * whole_factor)) {
-      causes.push_back(cause(
-          "G7", typed, " is what another step of ten would give. How many cubes fill one " + typed.unit->name() + "?"));
+      causes.push_back({"G7",
+                        said(message("{n} is what another step of ten would give. How many cubes fill one {capacity}?",
+                                     {{"n", typed.number.text}, {"capacity", words::Noun{typed.unit->name()}}})),
+                        {},
+                        false});
     }
     return causes;
   }
@@ -157,19 +158,20 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
                              : dimension == 2 ? "G3"
                                               : "G4",
                              typed,
-                             " is what the factor of a length would give. In how many directions do you convert?"));
+                             Pattern("{n} is what the factor of a length would give. In how many directions do you "
+                                     "convert?")));
     }
   }
   if (fits(typed, truth / whole_factor)) {
     causes.push_back(cause("G5", typed,
-                           " is what converting the other way would give. Does a larger unit need more of "
-                           "them, or fewer?"));
+                           Pattern("{n} is what converting the other way would give. Does a larger unit need more of "
+                                   "them, or fewer?")));
   }
   return causes;
 }
 
 Cause rounded_too_far(const TypedAnswer& typed) {
-  return cause("M4", typed, " is rounded too far. Keep three digits that count.");
+  return cause("M4", typed, Pattern("{n} is rounded too far. Keep three digits that count."));
 }
 
 std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
@@ -177,19 +179,20 @@ std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
   const double number = typed.number.value.to_double();
   const double truth = figure.question->truth->to_double();
   if (is_power_of_ten_apart(number, truth)) {
-    causes.push_back(cause("M1", typed, " has the right digits. Estimate: about how large should it be?"));
+    causes.push_back(cause("M1", typed, Pattern("{n} has the right digits. Estimate: about how large should it be?")));
   }
   const exact::Shown shown = exact::shown(*figure.question->truth, 2);
   if (has_exchanged_digits(exact::shown(typed.number.value, 2).text, shown.text)) {
-    causes.push_back(cause("M2", typed, " is close. Look at the order of your digits."));
+    causes.push_back(cause("M2", typed, Pattern("{n} is close. Look at the order of your digits.")));
   }
   const std::vector<double> rows = next_rows(figure);
   if (std::any_of(rows.begin(), rows.end(), [&](double row) { return fits(typed, row); })) {
-    causes.push_back(cause("M3", typed, " could come from one product. Check the multiplication of each face."));
+    causes.push_back(
+        cause("M3", typed, Pattern("{n} could come from one product. Check the multiplication of each face.")));
   }
   constexpr double early = 0.01;
   if (!shown.exact && std::abs(number - truth) < early * truth) {
-    causes.push_back(cause("M4", typed, " is very close. Keep more digits until the end."));
+    causes.push_back(cause("M4", typed, Pattern("{n} is very close. Keep more digits until the end.")));
   }
   return causes;
 }

@@ -67,7 +67,7 @@ Result<std::vector<Choice>, std::string> mistake_choices(const Problem& problem,
   std::vector<WrongNumber> others = wrong_numbers(figure);
   shuffle(others, seed);
   for (const WrongNumber& one : others) {
-    const std::string text = first_sentence(filled_in(one.signature->message, number));
+    const std::string text = said(about(one.signature->saying.says, number));
     const bool is_new = std::none_of(choices.begin(), choices.end(), [&](const Choice& other) {
       return other.text == text || other.cause == one.signature->id;
     });
@@ -120,7 +120,7 @@ std::vector<Choice> interval_choices(const Problem& problem, const Question& que
       choices.push_back(wrong(text, "M1", size + "Take each length to one digit and estimate again."));
     } else {
       const std::string number = exact::shown(as_written_down(lands->value), 9).text;
-      choices.push_back(wrong(text, lands->signature->id, size + filled_in(lands->signature->message, number)));
+      choices.push_back(wrong(text, lands->signature->id, size + said(lands->signature->saying.about(number))));
       choices.back().faces = lands->faces;
     }
   }

@@ -222,8 +222,10 @@ TEST(Diagnosis, SaysWhatItCannotReadOrWasNotAsked) {
 
 TEST(Diagnosis, EveryMistakeHasASentenceAndAnId) {
   for (const Signature& signature : signatures()) {
-    EXPECT_NE(signature.message.find("{n}"), std::string::npos) << signature.id;
-    EXPECT_LE(signature.message.size(), 120U) << signature.id << ": too long to be read from the back of a room";
+    const std::string told = said(signature.saying.about("286"));
+    EXPECT_EQ(told.find("286 "), 0U) << signature.id << ": " << told;
+    EXPECT_NE(told.find(". "), std::string::npos) << signature.id << ": " << told;
+    EXPECT_LE(told.size(), 120U) << signature.id << ": too long to be read from the back of a room";
     EXPECT_FALSE(signature.asked.empty());
   }
 }

@@ -101,7 +101,7 @@ TEST(Quiz, SaysOneThingToDoForEachVerdict) {
   const auto pyramid =
       std::find_if(pool.begin(), pool.end(), [](const auto& solid) { return solid.name() == "square pyramid"; });
   ASSERT_NE(pyramid, pool.end());
-  EXPECT_EQ(name_feedback(*pyramid, "pyramid").message, "A pyramid, yes. Which one? Name the shape of its base.");
+  EXPECT_EQ(said(name_feedback(*pyramid, "pyramid").message), "A pyramid, yes. Which one? Name the shape of its base.");
   EXPECT_EQ(name_feedback(*pyramid, "square pyramid").verdict, solids::NameVerdict::Right);
   EXPECT_EQ(name_feedback(*pyramid, "triangular prism").verdict, solids::NameVerdict::WrongFamily);
   EXPECT_EQ(name_feedback(*pyramid, "hexagonal pyramid").verdict, solids::NameVerdict::WrongBase);

@@ -19,7 +19,7 @@ std::string when(int days) {
 
 /// "2 times: The number would be ...".
 std::string said_of(const SkillSummary& row) {
-  return std::to_string(row.times) + (row.times == 1 ? " time: " : " times: ") + row.message;
+  return std::to_string(row.times) + (row.times == 1 ? " time: " : " times: ") + said(row.message);
 }
 
 struct Columns {

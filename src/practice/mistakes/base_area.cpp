@@ -36,11 +36,12 @@ std::vector<Signature> base_area_signatures() {
   const std::vector<Asked> base{Asked::BaseArea};
   return {
       {"C1", base, base_not_halved,
-       "{n} is what a whole rectangle would give. What part of its rectangle is the base?"},
-      {"B5", base, all_bases, "{n} would be all bases together. How many of them are asked for?"},
-      {"A6", base, another_face, "{n} would be a lateral face. Which face is the base?"},
-      {"A2", base, all_faces, "{n} would be all faces added up. Which one of them is the base?"},
-      {"A4", base, way_around, "{n} would be the way around the base. What do you multiply to get its area?"},
+       Saying("{n} is what a whole rectangle would give.", "What part of its rectangle is the base?")},
+      {"B5", base, all_bases, Saying("{n} would be all bases together.", "How many of them are asked for?")},
+      {"A6", base, another_face, Saying("{n} would be a lateral face.", "Which face is the base?")},
+      {"A2", base, all_faces, Saying("{n} would be all faces added up.", "Which one of them is the base?")},
+      {"A4", base, way_around,
+       Saying("{n} would be the way around the base.", "What do you multiply to get its area?")},
   };
 }
 

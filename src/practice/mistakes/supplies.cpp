@@ -125,19 +125,21 @@ std::vector<Signature> supply_signatures() {
   const std::vector<Asked> count{Asked::Count};
   return {
       {"L1", count, other_purpose,
-       "{n} is what the other measure would give. Underline the verb: does it cover, or does it fill?"},
+       Saying("{n} is what the other measure would give.", "Underline the verb: does it cover, or does it fill?")},
       {"L2",
        {Asked::Surface, Asked::Lateral, Asked::Count},
        open_faces_counted,
-       "{n} is what every face would give. Picture the real thing: which faces get the material?"},
+       Saying("{n} is what every face would give.", "Picture the real thing: which faces get the material?")},
       {"L3", count, rounded_another_way,
-       "{n} is what the division would give. Can a part of one be had, and is {n} enough to finish?"},
-      {"L4", count, exact_amount_paid, "{n} is what parts of packs would cost. Count whole packs first, then pay."},
+       Saying("{n} is what the division would give.", "Can a part of one be had, and is {n} enough to finish?")},
+      {"L4", count, exact_amount_paid,
+       Saying("{n} is what parts of packs would cost.", "Count whole packs first, then pay.")},
       {"L5", count, multiplied_by_each,
-       "{n} is what multiplying would give. Will it take more of them than the amount, or only a few?"},
-      {"L6", count, one_coat, "{n} is what another number of coats would take. How many coats are asked for?"},
+       Saying("{n} is what multiplying would give.", "Will it take more of them than the amount, or only a few?")},
+      {"L6", count, one_coat,
+       Saying("{n} is what another number of coats would take.", "How many coats are asked for?")},
       {"L9", count, stopped_at_amount,
-       "{n} would be the amount, a good first step. Read again: how many are asked for?"},
+       Saying("{n} would be the amount, a good first step.", "Read again: how many are asked for?")},
   };
 }
 

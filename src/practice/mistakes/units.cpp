@@ -103,22 +103,23 @@ std::vector<Signature> unit_signatures() {
   const std::vector<Asked> areas{Asked::Surface, Asked::Lateral, Asked::BaseArea};
   const std::vector<Asked> volume{Asked::Volume};
   const std::vector<Asked> all{Asked::Surface, Asked::Lateral, Asked::BaseArea, Asked::Volume};
-  const std::string directions =
-      "{n} is what a lower power of the factor would give. In how many directions do you convert?";
+  const Saying lower_power =
+      Saying("{n} is what a lower power of the factor would give.", "In how many directions do you convert?");
   return {
       {"G3", areas, area_by_length_factor,
-       "{n} is what the factor of a length would give. How many rows of squares make one large square?"},
-      {"G4", volume, volume_by_lower_power, directions},
-      {"G8", all, customary_by_lower_power, directions},
+       Saying("{n} is what the factor of a length would give.", "How many rows of squares make one large square?")},
+      {"G4", volume, volume_by_lower_power, lower_power},
+      {"G8", all, customary_by_lower_power, lower_power},
       {"G5", all, the_other_way,
-       "{n} is what converting the other way would give. Does a larger unit need more of them, or fewer?"},
+       Saying("{n} is what converting the other way would give.", "Does a larger unit need more of them, or fewer?")},
       {"G7", volume, capacity_by_other_ten,
-       "{n} is what another step of ten would give. How many cubes fill one of the larger unit?"},
-      {"G9", all, not_converted, "{n} is the number before it is converted. In which unit is the answer asked?"},
+       Saying("{n} is what another step of ten would give.", "How many cubes fill one of the larger unit?")},
+      {"G9", all, not_converted,
+       Saying("{n} is the number before it is converted.", "In which unit is the answer asked?")},
       {"G6",
        {Asked::Surface, Asked::Lateral, Asked::Volume},
        unlike_units,
-       "{n} is what the bare numbers would give. Which labels are in another unit? Convert those first."},
+       Saying("{n} is what the bare numbers would give.", "Which labels are in another unit? Convert those first.")},
   };
 }
 
