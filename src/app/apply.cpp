@@ -3,8 +3,6 @@
 #include <optional>
 #include <utility>
 
-#include "app/cutouts.hpp"
-
 namespace fw::app {
 namespace {
 
@@ -16,7 +14,7 @@ std::string merge_key(const Command& command) {
   return {};
 }
 
-std::vector<Effect> effects_between(const Model& before, const Model& after) {
+std::vector<Effect> effects_between(const Model& before, const Model& after, bool state_changed) {
   std::vector<Effect> effects;
   if (!(before.view.settings == after.view.settings)) {
     effects.push_back(Effect::SaveSettings);
@@ -24,7 +22,7 @@ std::vector<Effect> effects_between(const Model& before, const Model& after) {
   if (before.view.settings.full_screen != after.view.settings.full_screen) {
     effects.push_back(after.view.settings.full_screen ? Effect::EnterFullScreen : Effect::LeaveFullScreen);
   }
-  if (!(before.state == after.state)) {
+  if (state_changed) {
     effects.push_back(Effect::SavePlace);
   }
   return effects;
@@ -66,15 +64,17 @@ void mend_view(const Model& before, Model& after) {
 Outcome apply(Model model, const Command& command) {
   const Model before{model.state, model.view, {}};  // the way back is long, and nothing looks at it here
   std::string step = command.change(model);
-  if (!step.empty() && !(before.state == model.state)) {
+  const bool state_changed = !(before.state == model.state);
+  if (!step.empty() && state_changed) {
     model.history.record(before.state, std::move(step), merge_key(command));
   }
   mend_view(before, model);
-  std::vector<Effect> effects = effects_between(before, model);
+  std::vector<Effect> effects = effects_between(before, model, state_changed);
   if (const auto effect = asked_outside(before, command)) {
     effects.push_back(*effect);
   }
-  return {std::move(model), std::move(effects)};
+  const bool changed = state_changed || !(before.view == model.view);
+  return {std::move(model), std::move(effects), changed};
 }
 
 bool is_moving(const View& view) { return view.motion != Motion::Still && !view.blank; }

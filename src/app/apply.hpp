@@ -21,6 +21,7 @@ struct Model {
 struct Outcome {
   Model model;
   std::vector<Effect> effects;
+  bool changed = false;  ///< the state, or how it is looked at
 };
 
 /// The model after a command. Pure: no clock, no file, no window.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "exact/print_number.hpp"
+#include "reasoning/told_prompt.hpp"
 
 namespace fw::app {
 namespace {
@@ -63,7 +64,7 @@ ItemShown item_shown(const State& state) {
     }
   }
   if (is_name(shown.form)) {
-    NameChoice names = names_for(quiz.item(), quiz.setup.seed, quiz.number);
+    practice::NameChoice names = names_for(quiz.item(), quiz.setup.seed, quiz.number);
     shown.names = std::move(names.names);
     shown.right_name = names.right;
   }
@@ -99,6 +100,34 @@ std::optional<solids::Solid> with_claimed_label(const State& state) {
   return made ? std::optional(std::move(made).value()) : std::nullopt;
 }
 
+practice::CutoutProgress cutout_progress(const State& state) {
+  if (!state.in_item()) {
+    const Work& work = state.desk().work;
+    return {work.reached > 0, work.present, {}, false};
+  }
+  const ItemWork& work = state.quiz.work();
+  return {work.done, work.spoken, work.tried, !work.replies.empty()};
+}
+
+bool is_counted(const lessons::Problem& problem, const std::optional<Desk>& desk) {
+  return desk &&
+         reasoning::ledger(desk->solid, desk->counted, desk->grouping, open_on_desk(problem, *desk)).is_surface_area;
+}
+
+/// What the panels of the mode Explore say of the solid.
+void add_explored(Derived& derived, const State& state) {
+  const Desk& desk = state.desk();
+  for (std::size_t i = 0; i < state.desks.size(); ++i) {
+    derived.counted.push_back(is_counted(state.lesson->problems[i], state.desks[i]));
+  }
+  if (desk.picked) {
+    derived.picked_work = reasoning::worked_area(desk.solid, *desk.picked, places);
+  }
+  if (state.mode == Mode::Explore) {
+    derived.volume_work = reasoning::worked_volume(desk.solid, places);
+  }
+}
+
 Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
   const Desk& desk = state.desk();
   Derived derived;
@@ -112,14 +141,16 @@ Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
     derived.question = question(state);
   }
   if (shows_cutouts(state)) {
-    derived.cutouts = cutouts_on_bench(state);
+    derived.cutouts = practice::cutout_bench(state.current(), cutout_progress(state));
   }
   if (state.mode == Mode::Work || (derived.item && is_worked(derived.item->form))) {
     derived.worked = worked.of(state);
   }
   derived.claimed = with_claimed_label(state);
-  derived.measures = editable_measures(desk.solid, state.current().solid);
-  derived.units = units_to_choose(desk.solid.description());
+  derived.measures = reasoning::editable_measures(desk.solid, state.current().solid);
+  derived.units = reasoning::units_to_choose(desk.solid.description());
+  derived.prompt = reasoning::told_prompt(state.current());
+  add_explored(derived, state);
   return derived;
 }
 

@@ -5,12 +5,15 @@
 #include <vector>
 
 #include "app/apply.hpp"
-#include "app/cutouts.hpp"
-#include "app/measures.hpp"
-#include "app/quiz_help.hpp"
 #include "app/worked.hpp"
+#include "practice/cutouts.hpp"
+#include "practice/quiz_help.hpp"
+#include "reasoning/measures.hpp"
 
 namespace fw::app {
+
+/// Decimals at most of a result on the screen.
+inline constexpr int places = 2;
 
 /// What follows from an item of the quiz.
 struct ItemShown {
@@ -34,12 +37,16 @@ struct Derived {
   NetChoice nets;
   std::optional<ItemShown> item;                  ///< in the quiz
   std::optional<practice::NetQuestion> question;  ///< of an item that lies there as a net
-  std::optional<CutoutBench> cutouts;             ///< in the place of the solid
+  std::optional<practice::CutoutBench> cutouts;   ///< in the place of the solid
   std::optional<solids::Solid> claimed;           ///< the solid with one label more, where one is claimed
   std::optional<WorkedProblem> worked;            ///< while it is worked out, and of an item with a number
-  std::vector<EditableMeasure> measures;
+  std::vector<reasoning::EditableMeasure> measures;
   std::vector<units::Unit> units;
-  std::vector<FaceId> open;  ///< faces that do not count
+  std::vector<FaceId> open;              ///< faces that do not count
+  std::string prompt;                    ///< of the problem in view, with all that it asks
+  std::vector<bool> counted;             ///< one a problem of the lesson: its faces are counted, each once
+  std::string picked_work;               ///< of the face that is lifted out: "6 cm × 9 cm ÷ 2 = 27 cm²"
+  std::vector<std::string> volume_work;  ///< its lines; none outside of Explore
 };
 /// Keeps the nets of a desk until another solid or another net lies there.
 class NetMemo {

@@ -10,7 +10,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
     result.shows_bench = false;
     const Screen screen;
     panels::blank_sheet(ui, {model, derived, screen}, result.commands);
-    shortcuts(ui, model, result.commands);
+    shortcuts(ui, model, derived, result.commands);
     ui.end();
     return result;
   }
@@ -30,7 +30,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   panels::side(ui, shown, result.commands);
   panels::keys_sheet(ui, shown, result.commands);
   panels::progress_sheet(ui, shown, result.commands);
-  shortcuts(ui, model, result.commands);
+  shortcuts(ui, model, derived, result.commands);
   ui.end();
   return result;
 }

@@ -15,6 +15,6 @@ struct FrameResult {
                                      double height);
 
 /// The commands of the keys that no widget has used.
-void shortcuts(Ui& ui, const Model& model, Commands& out);
+void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out);
 
 }  // namespace fw::app

@@ -2,8 +2,8 @@
 
 #include <utility>
 
-#include "app/progress_text.hpp"
 #include "platform/clock.hpp"
+#include "practice/progress_text.hpp"
 
 namespace fw::app {
 namespace {
@@ -26,8 +26,8 @@ void ProgressKeeper::load() {
   if (!files_.exists(path)) {
     return;
   }
-  const auto text = files_.read(path, progress_byte_limit);
-  auto progress = read_progress(text ? text.value() : std::string());
+  const auto text = files_.read(path, practice::progress_byte_limit);
+  auto progress = practice::read_progress(text ? text.value() : std::string());
   if (text && progress) {
     progress_ = std::move(progress).value();
     return;
@@ -50,7 +50,7 @@ void ProgressKeeper::record(const std::vector<practice::Attempt>& attempts, int 
     return;
   }
   // Tried again at the next answer, which holds this one too; said once.
-  const auto error = files_.write_atomically(folder_ + data_file, progress_text(progress_));
+  const auto error = files_.write_atomically(folder_ + data_file, practice::progress_text(progress_));
   if (error && !std::exchange(said_, true)) {
     messages_.push_back(error->message);
   }

@@ -1,6 +1,5 @@
 #include "app/session.hpp"
 
-#include "app/cutouts.hpp"
 #include "app/keeping.hpp"
 
 namespace fw::app {
@@ -54,23 +53,28 @@ std::string Session::set_aside(const std::string& path, const std::string& reaso
 }
 
 bool Session::dispatch(const Commands& commands) {
-  const Model before = model_;
+  changed_ = false;
   for (const Command& command : commands) {
     const std::size_t answered = model_.state.quiz.attempts.size();
-    Outcome outcome = apply(std::move(model_), command);
-    model_ = std::move(outcome.model);
+    take(command);
     // An answer that is done again was counted when it was given.
     if (command.as<Redo>() == nullptr) {
       record_from(answered);
-    }
-    for (const Effect effect : outcome.effects) {
-      carry_out(effect);
     }
   }
   if (today_() != model_.view.progress.today) {
     show_progress(model_.view.progress.message);  // a new day began
   }
-  return !(before.state == model_.state) || !(before.view == model_.view);
+  return changed_;
+}
+
+void Session::take(const Command& command) {
+  Outcome outcome = apply(std::move(model_), command);
+  model_ = std::move(outcome.model);
+  changed_ = changed_ || outcome.changed;
+  for (const Effect effect : outcome.effects) {
+    carry_out(effect);
+  }
 }
 
 void Session::carry_out(Effect effect) {
@@ -113,7 +117,7 @@ void Session::show_progress(std::string message) {
     messages_.push_back(std::move(said));
   }
   auto kept = std::make_shared<const practice::Progress>(progress_.progress());
-  model_ = apply(std::move(model_), TakeProgress{std::move(kept), today_(), std::move(message)}).model;
+  take(TakeProgress{std::move(kept), today_(), std::move(message)});
 }
 
 void Session::write(const std::string& name, const std::string& text) {

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "app/derived.hpp"
-#include "app/panels/panels.hpp"
 #include "app/progress_keeper.hpp"
 #include "platform/clock.hpp"
 #include "platform/files.hpp"
@@ -19,7 +18,7 @@ class Session {
   /// is set aside; messages() says so. `today`: the day, in days since January 1, 1970.
   Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)() = platform::local_day);
 
-  /// Applies the commands in order. Returns whether anything changed that is shown.
+  /// Applies the commands in order; without any, nothing is copied. Returns whether anything changed that is shown.
   bool dispatch(const Commands& commands);
   /// Keeps answers that were just given; they are on the disk when it returns.
   void record(const std::vector<practice::Attempt>& attempts);
@@ -35,6 +34,7 @@ class Session {
 
  private:
   void load(const std::string& folder, State fresh);
+  void take(const Command& command);
   void carry_out(Effect effect);
   void record_from(std::size_t first);  ///< of the quiz's attempts
   void show_progress(std::string message);
@@ -45,6 +45,7 @@ class Session {
   int (*today_)();
   ProgressKeeper progress_;
   Model model_;
+  bool changed_ = false;  ///< what is shown, since dispatch began
   DerivedMemo memo_;
   std::string folder_;  ///< empty: there is none, and nothing is kept
   bool settings_changed_ = false;

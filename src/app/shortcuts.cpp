@@ -153,14 +153,14 @@ void work_digits(Ui& ui, const Model& model, Commands& out) {
 }
 
 /// The options of a question stand there to be chosen, or to be counted hands for.
-bool takes_letters(const State& state) {
+bool takes_letters(const State& state, const Derived& derived) {
   if (!state.is_asking()) {
     return false;
   }
   if (state.quiz.setup.audience == Audience::Class) {
     return state.quiz.work().stage == ClassStage::Options;
   }
-  const AnswerForm form = answer_form(state.quiz.item());
+  const AnswerForm form = derived.item->form;
   return is_chosen(form) || (is_name(form) && state.quiz.style == AnswerStyle::Options);
 }
 
@@ -209,7 +209,7 @@ void view_keys(Ui& ui, Commands& out) {
 
 }  // namespace
 
-void shortcuts(Ui& ui, const Model& model, Commands& out) {
+void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out) {
   if (model.view.blank) {
     // Whatever key the remote sends brings the picture back, and does nothing else.
     for (const Key key : {Key::B, Key::Period, Key::Escape, Key::Space, Key::Enter, Key::PageUp, Key::PageDown,
@@ -244,7 +244,7 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
     out.push_back(SetFullScreen{!model.view.settings.full_screen});
   }
   if (model.view.settings.letter_keys && !ui.is_typing()) {
-    if (takes_letters(model.state)) {
+    if (takes_letters(model.state, derived)) {
       option_letters(ui, out);
     } else {
       letters(ui, model, out);

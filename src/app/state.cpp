@@ -56,6 +56,22 @@ bool asks_from_net(const State& state) {
 
 bool begins_flat(const State& state) { return state.in_item() && is_flat(answer_form(state.quiz.item())); }
 
+bool shows_cutouts(const State& state) {
+  if (state.in_item()) {
+    return state.current().net.has_value();
+  }
+  return state.mode == Mode::Work && state.current().net && state.desk().work.asked.empty() &&
+         state.desk().solid == state.current().solid;
+}
+
+bool lies_flat(const State& state) {
+  if (state.in_item()) {
+    return begins_flat(state) && state.is_asking();
+  }
+  const std::optional<lessons::NetTask>& net = state.current().net;
+  return shows_cutouts(state) || (net && net->ask == lessons::NetAsk::Name);
+}
+
 practice::NetQuestion question(const State& state) {
   return net_question_of(state.quiz.item(), state.quiz.setup.seed, state.quiz.number);
 }

@@ -6,14 +6,13 @@
 #include <string>
 #include <vector>
 
-#include "app/quiz_set.hpp"
 #include "app/work_state.hpp"
 #include "lessons/lesson.hpp"
 #include "nets/enumerate.hpp"
 #include "nets/hinge_tree.hpp"
 #include "practice/attempt.hpp"
 #include "practice/diagnosis.hpp"
-#include "practice/quiz.hpp"
+#include "practice/quiz_set.hpp"
 #include "reasoning/ledger.hpp"
 #include "solids/solid.hpp"
 
@@ -21,6 +20,12 @@ namespace fw::app {
 
 using geometry::EdgeId;
 using geometry::FaceId;
+using practice::AnswerForm;
+using practice::Audience;
+using practice::QuizItem;
+using practice::QuizSet;
+using practice::QuizSetup;
+using practice::QuizSource;
 
 enum class Mode { Explore, Work, Quiz };
 
@@ -124,6 +129,10 @@ struct State {
 [[nodiscard]] practice::NetQuestion question(const State& state);
 /// Card lies on the bench flat until the answer is out.
 [[nodiscard]] bool begins_flat(const State& state);
+/// Card lies on the bench: an item of the quiz asks about it, or it is worked out.
+[[nodiscard]] bool shows_cutouts(const State& state);
+/// What comes onto the bench lies flat at first: card that is asked about, or a net whose solid is to be named.
+[[nodiscard]] bool lies_flat(const State& state);
 
 /// The distinct nets of the solid on the desk, and which of them lies there; the usual net is number 0.
 struct NetChoice {

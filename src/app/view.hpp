@@ -48,15 +48,12 @@ inline constexpr double zoom_step = 1.15;
 /// What is kept of practice, and the page that shows it.
 struct ProgressPage {
   std::shared_ptr<const practice::Progress> kept;  ///< none: nothing yet
+  std::vector<practice::SkillSummary> rows;        ///< what is kept, as of today
   int today = 0;                                   ///< in days since January 1, 1970
   bool shown = false;
   bool asks = false;    ///< whether really all is to be erased
   std::string message;  ///< what became of the last export or erasing
   friend bool operator==(const ProgressPage&, const ProgressPage&) = default;
-
-  [[nodiscard]] std::vector<practice::SkillSummary> rows() const {
-    return kept ? practice::summary(*kept, today) : std::vector<practice::SkillSummary>{};
-  }
 };
 
 /// How the state is looked at; undo leaves it alone.

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "app/cutouts.hpp"
 #include "practice/net_tasks.hpp"
 #include "reasoning/blank.hpp"
 

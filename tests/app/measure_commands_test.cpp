@@ -1,21 +1,10 @@
-#include "app/measures.hpp"
 #include "model_support.hpp"
+#include "reasoning/measures.hpp"
 
 namespace fw::app::test::measure_commands_test {
 namespace {
 
 std::string surface(const Model& model) { return units::text(model.state.desk().solid.surface_area(), 2); }
-
-TEST(Measures, AreListedWithTheirNumbers) {
-  const Model model = demo_model("shade");
-  const auto list = editable_measures(model.state.desk().solid, model.state.current().solid);
-  ASSERT_EQ(list.size(), 2U);
-  EXPECT_EQ(list[0].field, "base.side");
-  EXPECT_EQ(list[0].text, "10");
-  EXPECT_EQ(list[0].unit, "cm");
-  EXPECT_EQ(list[1].field, "slant_height");
-  EXPECT_EQ(list[1].text, "13");
-}
 
 TEST(Measures, ChangeTheSolidAndComeBack) {
   const Model changed = after(demo_model("shade"), {CountNext{}, SetMeasure{"slant_height", "14", false}});
@@ -67,7 +56,7 @@ TEST(Measures, OneDragOfASliderIsOneStepOfUndo) {
 
 TEST(Measures, UnitsSwitchWithoutLoss) {
   const Model model = demo_model("shade");
-  const auto choice = units_to_choose(model.state.desk().solid.description());
+  const auto choice = reasoning::units_to_choose(model.state.desk().solid.description());
   const auto millimeter = *units::Unit::find("mm");
   EXPECT_NE(std::find(choice.begin(), choice.end(), millimeter), choice.end());
   const Model switched = after(model, {SetUnit{millimeter}});

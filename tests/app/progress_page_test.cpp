@@ -23,12 +23,12 @@ TEST(SessionProgress, IsThereAgainInTheNextRun) {
   platform::MemoryFiles files;
   {
     Session session(files, demo(), "", test_day);
-    EXPECT_TRUE(session.model().view.progress.rows().empty());
+    EXPECT_TRUE(session.model().view.progress.rows.empty());
     session.record({{"surface", "B10", false}, {"surface", "", true}});
     EXPECT_TRUE(files.exists(data_path)) << "at once, without save()";
   }
   Session again(files, demo(), "", test_day);
-  const auto rows = again.model().view.progress.rows();
+  const auto rows = again.model().view.progress.rows;
   ASSERT_EQ(rows.size(), 1U);
   EXPECT_EQ(rows[0].seen, 2U);
   EXPECT_EQ(rows[0].days, 1);
@@ -41,7 +41,7 @@ TEST(SessionProgress, ComesNearerWhenANewDayBegins) {
   session.record({{"surface", "", true}});
   ++day_of_test;
   EXPECT_TRUE(session.dispatch({})) << "the page shows another day";
-  EXPECT_EQ(session.model().view.progress.rows().at(0).days, 0);
+  EXPECT_EQ(session.model().view.progress.rows.at(0).days, 0);
   EXPECT_FALSE(session.dispatch({}));
   --day_of_test;
 }
@@ -61,7 +61,7 @@ TEST(SessionProgress, RefusedWritingIsSaidOnce) {
   session.record({{"surface", "", true}});
   EXPECT_THAT(session.messages(),
               ElementsAre("The file \"data/foldwright/progress.json\" cannot be written: no space is left."));
-  EXPECT_EQ(session.model().view.progress.rows().at(0).seen, 2U);
+  EXPECT_EQ(session.model().view.progress.rows.at(0).seen, 2U);
 }
 
 TEST(SessionProgress, IsExportedAndErasedByCommands) {
@@ -80,10 +80,10 @@ TEST(SessionProgress, IsExportedAndErasedByCommands) {
   EXPECT_TRUE(files.exists(data_path)) << "something else came between";
   session.dispatch({EraseProgress{false}, EraseProgress{true}});
   EXPECT_TRUE(files.texts().empty());
-  EXPECT_TRUE(session.model().view.progress.rows().empty());
+  EXPECT_TRUE(session.model().view.progress.rows.empty());
   EXPECT_EQ(session.model().view.progress.message, "All is erased.");
   session.dispatch({Undo{}});
-  EXPECT_TRUE(session.model().view.progress.rows().empty()) << "undo does not bring it back";
+  EXPECT_TRUE(session.model().view.progress.rows.empty()) << "undo does not bring it back";
 }
 
 TEST(ProgressCommands, OnePageIsOpenAtATime) {

@@ -1,5 +1,7 @@
 #include "app/session.hpp"
 
+#include <memory>
+
 #include "model_support.hpp"
 
 namespace fw::app::test::session_test {
@@ -44,6 +46,37 @@ TEST(Session, GoesOnWhenTheDiskIsFull) {
   session.save();
   EXPECT_EQ(session.messages().size(), 1U) << "said once";
   EXPECT_EQ(session.model().state.desk().counted.size(), 2U);
+}
+
+/// Owners of the lesson while dispatch runs, which asks for the day: each copy of the model is one more.
+std::weak_ptr<const lessons::Lesson> watched;
+long owners = 0;
+int day_that_counts_owners() {
+  owners = watched.use_count();
+  return 20782;
+}
+
+TEST(Session, CopiesNothingWhereNothingIsAsked) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  session.dispatch({CountNext{}, StepProblem{1}, CountNext{}});
+  const Derived& derived = session.derived();
+  watched = session.model().state.lesson;
+  const long before = watched.use_count();
+  EXPECT_GE(before, 3) << "the state, and the way back";
+  const Desk* desks = &session.model().state.desk();
+  EXPECT_FALSE(session.dispatch({}));
+  EXPECT_EQ(owners, before);
+  EXPECT_EQ(&session.model().state.desk(), desks);
+  EXPECT_EQ(session.derived().nets.nets, derived.nets.nets);
+}
+
+TEST(Session, TellsWhetherAnythingChangedThatIsShown) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  EXPECT_TRUE(session.dispatch({CountNext{}}));
+  EXPECT_TRUE(session.dispatch({SetPresenting{true}}));
+  EXPECT_FALSE(session.dispatch({SetPresenting{true}, Hover{std::nullopt}}));
 }
 
 }  // namespace

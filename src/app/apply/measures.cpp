@@ -1,7 +1,7 @@
 #include <algorithm>
 
 #include "app/apply/parts.hpp"
-#include "app/measures.hpp"
+#include "reasoning/measures.hpp"
 #include "reasoning/unknown.hpp"
 #include "solids/body/body_nets.hpp"
 
@@ -67,7 +67,8 @@ void remark_on_rounding(Model& model, const std::vector<solids::Fault>& before) 
 }
 
 std::string title_of(const Model& model, const std::string& field) {
-  for (const EditableMeasure& measure : editable_measures(model.state.desk().solid, model.state.current().solid)) {
+  for (const reasoning::EditableMeasure& measure :
+       reasoning::editable_measures(model.state.desk().solid, model.state.current().solid)) {
     if (measure.field == field) {
       return measure.title;
     }
@@ -78,7 +79,7 @@ std::string title_of(const Model& model, const std::string& field) {
 }  // namespace
 
 std::string on(Model& model, const SetMeasure& command) {
-  auto described = with_measure(model.state.desk().solid.description(), command.field, command.text);
+  auto described = reasoning::with_measure(model.state.desk().solid.description(), command.field, command.text);
   if (!described) {
     model.view.notice = Notice{described.error(), {}, {}};
     return {};

@@ -2,7 +2,6 @@
 #include <cmath>
 
 #include "app/apply/parts.hpp"
-#include "app/cutouts.hpp"
 #include "solids/body/body_nets.hpp"
 
 namespace fw::app::parts {

@@ -1,8 +1,9 @@
 #include <algorithm>
 
 #include "app/apply/parts.hpp"
-#include "app/quiz_help.hpp"
+#include "app/worked.hpp"
 #include "practice/net_tasks.hpp"
+#include "practice/quiz_help.hpp"
 #include "practice/read_answer.hpp"
 
 // One student answers: what a typed or chosen answer shows, hints, the second try, the worked solution.
@@ -75,7 +76,7 @@ void take_reply(Model& model, Reply reply) {
 
 void take_answer(Model& model, const std::string& typed) {
   const Quiz& quiz = model.state.quiz;
-  take_reply(model, judged(quiz.item(), typed, choice_seed(quiz.setup.seed, quiz.number)));
+  take_reply(model, judged(quiz.item(), typed, practice::choice_seed(quiz.setup.seed, quiz.number)));
 }
 
 /// Puts the option among those that were chosen; false where it was among them.
@@ -204,7 +205,7 @@ void show_solution(Model& model) {
   work.reached = worked.count;
   if (worked.count > 0) {
     if (tries(place) > 0) {
-      place.failing = failing_step(worked, faces_of_answers(place));
+      place.failing = practice::failing_step(worked, faces_of_answers(place));
     }
     work.present = place.failing.value_or(worked.count - 1);
   }

@@ -2,7 +2,7 @@
 #include <tuple>
 
 #include "app/apply/parts.hpp"
-#include "app/quiz_help.hpp"
+#include "practice/quiz_help.hpp"
 
 // A class answers with its hands: the question alone, its options, the answer. Only counts of hands are kept.
 namespace fw::app::parts {

@@ -26,6 +26,7 @@ std::string on(Model& model, const EraseProgress& command) {
 std::string on(Model& model, const TakeProgress& command) {
   ProgressPage& page = model.view.progress;
   page.kept = command.kept;
+  page.rows = page.kept ? practice::summary(*page.kept, command.today) : std::vector<practice::SkillSummary>{};
   page.today = command.today;
   page.message = command.message;
   return {};

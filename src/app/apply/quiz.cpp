@@ -36,7 +36,7 @@ QuizSetup full_setup(const Model& model) {
     }
   }
   const practice::Progress kept = page.kept ? *page.kept : practice::Progress{};
-  setup.types = practice::spaced_set(kept, page.today, types, items_in_a_set);
+  setup.types = practice::spaced_set(kept, page.today, types, practice::items_in_a_set);
   return setup;
 }
 

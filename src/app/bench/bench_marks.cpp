@@ -28,13 +28,13 @@ struct Carried {
 };
 
 /// An edge of this length on the outline of the net, where its label has room; the first in the order of the tree.
-std::optional<Carried> on_outline(const Desk& desk, const Mark& mark, double slack) {
-  for (const FaceId face : desk.net.order()) {
-    for (const solids::FaceLength& length : desk.solid.faces()[face].lengths) {
+std::optional<Carried> on_outline(const MarkedSolid& marked, const Mark& mark, double slack) {
+  for (const FaceId face : marked.net.order()) {
+    for (const solids::FaceLength& length : marked.solid.faces()[face].lengths) {
       const auto side = length.symbol == mark.symbol && !length.is_height
-                            ? desk.solid.body().edge_along(face, length.from, length.to, slack)
+                            ? marked.solid.body().edge_along(face, length.from, length.to, slack)
                             : std::nullopt;
-      if (side && !desk.net.is_hinge(*side)) {
+      if (side && !marked.net.is_hinge(*side)) {
         return Carried{face, length.from, length.to};
       }
     }
@@ -43,7 +43,7 @@ std::optional<Carried> on_outline(const Desk& desk, const Mark& mark, double sla
 }
 
 /// How a mark moves with the opening net; nothing for a height inside, which stands only in the closed solid.
-std::optional<Carried> carrier(const Desk& desk, const Mark& mark, double slack) {
+std::optional<Carried> carrier(const MarkedSolid& marked, const Mark& mark, double slack) {
   if (mark.place == MarkPlace::Inside) {
     return std::nullopt;
   }
@@ -51,16 +51,16 @@ std::optional<Carried> carrier(const Desk& desk, const Mark& mark, double slack)
     return Carried{FaceId::at(*mark.face), mark.from, mark.to};
   }
   std::optional<Carried> first;
-  for (const FaceId face : desk.net.order()) {
-    const auto side = desk.solid.body().edge_along(face, mark.from, mark.to, slack);
-    if (side && !desk.net.is_hinge(*side)) {
+  for (const FaceId face : marked.net.order()) {
+    const auto side = marked.solid.body().edge_along(face, mark.from, mark.to, slack);
+    if (side && !marked.net.is_hinge(*side)) {
       return Carried{face, mark.from, mark.to};
     }
     if (side && !first) {
       first = Carried{face, mark.from, mark.to};
     }
   }
-  const std::optional<Carried> outer = on_outline(desk, mark, slack);
+  const std::optional<Carried> outer = on_outline(marked, mark, slack);
   return outer ? outer : first;
 }
 
@@ -69,18 +69,18 @@ struct PlacedMark {
   Vec3 from{}, to{}, square_to{};
 };
 
-std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& desk, double fold) {
+std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const MarkedSolid& marked, double fold) {
   const double slack = slack_of(picture);
   std::vector<PlacedMark> placed;
-  for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
+  for (std::size_t i = 0; i < marked.solid.marks().size(); ++i) {
     const MarkId id = MarkId::at(i);
-    const Mark& mark = desk.solid.marks()[id];
+    const Mark& mark = marked.solid.marks()[id];
     if (fold <= closed_enough) {
       placed.push_back({id, mark.from, mark.to, mark.square_to});
       continue;
     }
-    if (const auto length = carrier(desk, mark, slack)) {
-      const solids::PlacedFace carried(desk.solid.body(), picture.look.faces, length->face);
+    if (const auto length = carrier(marked, mark, slack)) {
+      const solids::PlacedFace carried(marked.solid.body(), picture.look.faces, length->face);
       const Vec3 to = carried.carried(length->to);
       placed.push_back({id, carried.carried(length->from), to, carried.carried(length->to + mark.square_to) - to});
     }
@@ -88,12 +88,12 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const Desk& de
   return placed;
 }
 
-void add_lines(BenchPicture& picture, const Desk& desk, const std::vector<PlacedMark>& marks, const MarkWords& words,
-               const Theme& theme) {
+void add_lines(BenchPicture& picture, const MarkedSolid& marked, const std::vector<PlacedMark>& marks,
+               const MarkWords& words, const Theme& theme) {
   const auto width = static_cast<float>(theme.sizes.edge);
   const double size = geometry::bounding_box({picture.camera.eye(), picture.camera.target}).diagonal() * 0.022;
   for (const PlacedMark& mark : marks) {
-    const bool is_edge = desk.solid.marks()[mark.id].place == MarkPlace::Edge;
+    const bool is_edge = marked.solid.marks()[mark.id].place == MarkPlace::Edge;
     const bool emphasized = words.emphasized[mark.id.index()];
     if (!is_edge || emphasized) {
       const float dash = is_edge ? 0 : width * 3;
@@ -169,18 +169,18 @@ figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme
 
 }  // namespace
 
-void add_marks(BenchPicture& picture, const Desk& desk, double fold, const MarkWords& words, const Theme& theme,
-               const MeasureText& measure) {
-  const std::vector<PlacedMark> marks = placed_marks(picture, desk, fold);
-  add_lines(picture, desk, marks, words, theme);
+void add_marks(BenchPicture& picture, const MarkedSolid& marked, double fold, const MarkWords& words,
+               const Theme& theme, const MeasureText& measure) {
+  const std::vector<PlacedMark> marks = placed_marks(picture, marked, fold);
+  add_lines(picture, marked, marks, words, theme);
   std::vector<figures::LabelRequest> requests;
   for (const PlacedMark& mark : marks) {
     const std::string& text = words.labels[mark.id.index()];
     requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
     // A length that is spoken of keeps its edge, which is drawn thick.
-    const Mark& told = desk.solid.marks()[mark.id];
+    const Mark& told = marked.solid.marks()[mark.id];
     if (fold <= closed_enough && told.place == MarkPlace::Edge && !words.emphasized[mark.id.index()]) {
-      requests.back().others = others_in_sight(picture, desk.solid, told);
+      requests.back().others = others_in_sight(picture, marked.solid, told);
     }
     picture.labels.push_back({text, {}, {}, words.emphasized[mark.id.index()], false});
   }

@@ -52,21 +52,24 @@ solids::Standing standing_there(const Model& model, const Derived& derived) {
   return standing;
 }
 
-render::Camera turned_camera(const Model& model) {
+/// A net or card that is asked about.
+bool lies_on_table(const Derived& derived) { return derived.cutouts || (derived.item && is_flat(derived.item->form)); }
+
+render::Camera turned_camera(const Model& model, const Derived& derived) {
   render::Camera camera;
   camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
-  if (begins_flat(model.state) || shows_cutouts(model.state)) {
+  if (lies_on_table(derived)) {
     camera.yaw_rad = 0;
     camera.pitch_rad = quiz_pitch_rad;
   }
   return camera.orbited(model.view.turn, model.view.tilt);
 }
 
-bool belongs_to_picked(const Desk& desk, solids::MarkId id) {
-  if (!desk.picked) {
+bool belongs_to_picked(const solids::Solid& solid, std::optional<FaceId> picked, solids::MarkId id) {
+  if (!picked) {
     return false;
   }
-  const auto& lengths = desk.solid.faces()[*desk.picked].lengths;
+  const auto& lengths = solid.faces()[*picked].lengths;
   return std::any_of(lengths.begin(), lengths.end(),
                      [&](const solids::FaceLength& length) { return length.mark == id; });
 }
@@ -130,9 +133,18 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
   return look;
 }
 
+/// The solid whose lengths are labelled.
+const solids::Solid& solid_of(const Desk& desk, const Derived& derived, const Lit& told) {
+  if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
+    return *derived.claimed;
+  }
+  // With the measure that is asked for as its unknown.
+  return derived.worked && derived.worked->solid ? *derived.worked->solid : desk.solid;
+}
+
 /// Whether the lesson claims this length of the solid, so that its own value is not shown before it is worked out.
-bool is_claimed(const lessons::Problem& problem, const Desk& desk, const algebra::Symbol& symbol) {
-  const std::vector<solids::Measure>& all = desk.solid.statement().measures;
+bool is_claimed(const lessons::Problem& problem, const solids::Solid& solid, const algebra::Symbol& symbol) {
+  const std::vector<solids::Measure>& all = solid.statement().measures;
   return problem.claim && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
            return measure.symbol == symbol && !problem.solid.is_given(symbol) &&
                   problem.claim->measure == (measure.in_base ? "base." + measure.key : measure.key);
@@ -140,28 +152,29 @@ bool is_claimed(const lessons::Problem& problem, const Desk& desk, const algebra
 }
 
 /// The lengths with their labels: as the lesson writes them, and while it is worked out a number only once it is found.
-MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, const Desk& desk, const Lit& told) {
+MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, const Desk& desk,
+                     const solids::Solid& solid, const Lit& told) {
   MarkWords words;
   const Work& work = desk.work;
   const bool is_out = derived.item && !derived.item->answer.empty();
   const bool answered =
       derived.worked && derived.worked->count > 0 && (is_out || work.reached == derived.worked->count);
-  for (std::size_t i = 0; i < desk.solid.marks().size(); ++i) {
+  for (std::size_t i = 0; i < solid.marks().size(); ++i) {
     const solids::MarkId id = solids::MarkId::at(i);
-    const algebra::Symbol& symbol = desk.solid.marks()[id].symbol;
-    std::string label = desk.solid.label(id);
-    const auto value = desk.solid.values().find(symbol.name);
-    if (derived.worked && !desk.solid.is_given(symbol) && value != desk.solid.values().end()) {
+    const algebra::Symbol& symbol = solid.marks()[id].symbol;
+    std::string label = solid.label(id);
+    const auto value = solid.values().find(symbol.name);
+    if (derived.worked && !solid.is_given(symbol) && value != solid.values().end()) {
       const bool is_asked = derived.worked->letter == symbol.letter;
-      label = answered ? units::text(units::Length::of(value->second, desk.solid.unit()), label_places)
+      label = answered ? units::text(units::Length::of(value->second, solid.unit()), label_places)
                        : symbol.letter + (is_asked ? " = ?" : "");
     }
-    if (!answered && is_claimed(problem, desk, symbol)) {
+    if (!answered && is_claimed(problem, solid, symbol)) {
       label = problem.claim->value.text + "?";
     }
     words.labels.push_back(std::move(label));
     const bool speaks = std::find(told.marks.begin(), told.marks.end(), id) != told.marks.end();
-    words.emphasized.push_back(speaks || belongs_to_picked(desk, id));
+    words.emphasized.push_back(speaks || belongs_to_picked(solid, desk.picked, id));
   }
   return words;
 }
@@ -209,13 +222,14 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
   return points;
 }
 
-render::Camera camera_for(const Model& model, const nets::Pose& pose, const render::Viewport& viewport, Vec2 margin) {
+render::Camera camera_for(const Model& model, const Derived& derived, const nets::Pose& pose,
+                          const render::Viewport& viewport, Vec2 margin) {
   const auto room_left = [](double length, double free) {
     return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
   };
   const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
   const render::Camera fitted =
-      turned_camera(model).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
+      turned_camera(model, derived).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
   return fitted.zoomed(model.view.nearness);
 }
 
@@ -226,7 +240,7 @@ render::Stroke stroke(const Color& ink, double width, double dash) {
 BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
                            const MeasureText& measure) {
   if (derived.cutouts) {
-    return cutout_picture(model, *derived.cutouts, theme, rect, measure);
+    return cutout_picture(model, derived, theme, rect, measure);
   }
   BenchPicture picture;
   picture.rect = rect;
@@ -235,7 +249,7 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   picture.look.faces = std::move(standing.corners);
   picture.look.flat_faces = std::move(standing.outlines);
   picture.faces = std::move(standing.faces);
-  picture.camera = camera_for(model, picture.look.faces, picture.viewport,
+  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport,
                               (derived.question ? bare_room : label_room) * theme.sizes.label);
   const Lit told = told_apart(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
@@ -245,18 +259,14 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   if (!derived.question) {
-    Desk desk = model.state.desk();
-    if (derived.worked && derived.worked->solid) {
-      desk.solid = *derived.worked->solid;  // with the measure that is asked for as its unknown
-    }
-    if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
-      desk.solid = *derived.claimed;
-    }
+    const Desk& desk = model.state.desk();
+    const solids::Solid& solid = solid_of(desk, derived, told);
     // How many faces there are is not given away, but a question about one of them needs their numbers.
     if (!model.state.is_asking() || model.state.current().face) {
       add_numbers(picture, desk, told, derived.worked || derived.item, theme);
     }
-    add_marks(picture, desk, model.view.fold, mark_words(model.state.current(), derived, desk, told), theme, measure);
+    add_marks(picture, {solid, desk.net}, model.view.fold,
+              mark_words(model.state.current(), derived, desk, solid, told), theme, measure);
   }
   return picture;
 }

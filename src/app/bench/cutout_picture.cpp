@@ -16,6 +16,9 @@ using geometry::Vec2;
 using geometry::Vec3;
 using nets::PieceEdge;
 using nets::PieceId;
+using practice::CutoutBench;
+using practice::CutoutPlace;
+using practice::LyingCutout;
 
 // Left free on each side of the card, in label sizes: with lengths round it, and without.
 constexpr double card_lengths_room = 1.1;
@@ -302,8 +305,9 @@ void add_missing_label(BenchPicture& picture, const std::vector<Vec3>& piece, co
 
 }  // namespace
 
-BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const Theme& theme, const Rect& rect,
+BenchPicture cutout_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
                             const MeasureText& measure) {
+  const CutoutBench& bench = *derived.cutouts;
   BenchPicture picture;
   picture.rect = rect;
   if (bench.shows_solid) {
@@ -323,7 +327,7 @@ BenchPicture cutout_picture(const Model& model, const CutoutBench& bench, const 
   // Lengths tell what has to be compared; among candidates there is no room for them, and a name needs none.
   const bool has_lengths = bench.shows_solid && bench.lying.size() == 1 && model.view.fold >= 1;
   const double room = theme.sizes.label * (has_lengths ? card_lengths_room : bare_card_room);
-  picture.camera = camera_for(model, picture.look.faces, picture.viewport, {room, room});
+  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, {room, room});
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   add_differing_edges(picture, bench, table, theme);

@@ -108,7 +108,7 @@ void solid_beside(Ui& ui, const Shown& shown, const Rect& rect) {
   const Rect rest = is_wide ? row.rest() : column.rest();
   figures::draw_solid_sketch(ui.canvas(), solid, place.middle(side * 0.9, side * 0.9), palette);
   std::vector<std::string> lengths;
-  for (const EditableMeasure& measure : shown.derived.measures) {
+  for (const reasoning::EditableMeasure& measure : shown.derived.measures) {
     lengths.push_back(measure.title + " " + measure.text + (measure.unit.empty() ? "" : " " + measure.unit));
   }
   lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());  // both legs of a trapezoid

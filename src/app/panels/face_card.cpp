@@ -59,7 +59,7 @@ void figure_and_work(Ui& ui, const Shown& shown, const solids::Face& face, const
   Row halves(rect, 2 * sizes.space);
   const Rect beside = shown.screen.tight ? halves.take(rect.w * 0.44) : Rect{};  // no height for one over the other
   Column column(halves.rest(), sizes.space);
-  const std::string work = reasoning::worked_area(solid, face.id, places);
+  const std::string& work = shown.derived.picked_work;
   ui.text(work, column.take_bottom(ui.wrapped_height(work, column.rest().w, TextSize::Label, true)),
           {.bold = true, .wrap = true});
   const std::string origin = where_from(face);

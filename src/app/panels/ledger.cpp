@@ -150,7 +150,7 @@ void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
 /// The volume has its own formula and its own unit, and is never added to the areas.
 void volume(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Desk& desk = shown.desk();
-  const std::vector<std::string> lines = reasoning::worked_volume(desk.solid, places);
+  const std::vector<std::string>& lines = shown.derived.volume_work;
   const double line = ui.line(TextSize::Label);
   // Where there is little height the result matters most, then the formula.
   const auto fitting = static_cast<std::size_t>(std::max(0.0, (column.rest().h - ui.sizes().field) / line));

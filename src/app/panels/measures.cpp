@@ -13,7 +13,7 @@ namespace {
 using figures::Rect;
 
 /// The number a step or a slider sets, written with the measure's own decimals.
-std::string number_text(const EditableMeasure& measure, double value) {
+std::string number_text(const reasoning::EditableMeasure& measure, double value) {
   const double clamped = std::clamp(value, measure.least, measure.most);
   const long long steps = std::llround(clamped / measure.step);
   // Steps are whole numbers or tenths, so that the text is exact.
@@ -21,23 +21,24 @@ std::string number_text(const EditableMeasure& measure, double value) {
   return exact::written(number, measure.step < 1 ? measure.places : 0).text;
 }
 
-std::string title_of(const EditableMeasure& measure) {
+std::string title_of(const reasoning::EditableMeasure& measure) {
   return measure.letter.empty() ? measure.title : measure.title + "\u00a0" + measure.letter;  // never alone on a line
 }
 
 /// The width of the number's field and of the unit behind it.
 double number_width(const Ui& ui) { return 3 * ui.sizes().label; }
-double unit_width(const Ui& ui, const EditableMeasure& measure) {
+double unit_width(const Ui& ui, const reasoning::EditableMeasure& measure) {
   return measure.unit.empty() ? 0 : std::max(1.6 * ui.sizes().label, ui.text_width(measure.unit));
 }
 
 /// The title with the number beside it; a long title takes several lines.
-double head_height(const Ui& ui, const EditableMeasure& measure, double width) {
+double head_height(const Ui& ui, const reasoning::EditableMeasure& measure, double width) {
   const double rest = width - number_width(ui) - unit_width(ui, measure) - 2 * ui.sizes().space;
   return std::max(ui.sizes().field, ui.wrapped_height(title_of(measure), rest, TextSize::Small));
 }
 
-void measure_row(Ui& ui, const EditableMeasure& measure, std::size_t index, const Rect& rect, Commands& out) {
+void measure_row(Ui& ui, const reasoning::EditableMeasure& measure, std::size_t index, const Rect& rect,
+                 Commands& out) {
   const Sizes& sizes = ui.sizes();
   Column column(rect, sizes.space * 0.4);
   const auto set = [&](const std::string& text, bool by_slider) {
@@ -169,11 +170,11 @@ void measures(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     notice(ui, shown, about.take_bottom(std::min(notice_height(ui, shown, right.w), about.rest().h)), out);
   }
   Column column(shown.screen.side_below ? left : about.rest(), sizes.space);
-  const std::vector<EditableMeasure>& list = shown.derived.measures;
+  const std::vector<reasoning::EditableMeasure>& list = shown.derived.measures;
   const double width = column.rest().w - ui.sizes().scroll_bar - sizes.space;
   std::vector<double> heights;
   double whole = 0;
-  for (const EditableMeasure& measure : list) {
+  for (const reasoning::EditableMeasure& measure : list) {
     heights.push_back(head_height(ui, measure, width) + sizes.icon + 2.4 * sizes.space);
     whole += heights.back();
   }

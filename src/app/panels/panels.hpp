@@ -26,9 +26,6 @@ struct Shown {
 
 namespace panels {
 
-/// Decimals at most of a result on the screen.
-inline constexpr int places = 2;
-
 void title_bar(Ui& ui, const Shown& shown, Commands& out);
 /// Height that the prompt of the problem in view takes under the title; 0 when there is none to show.
 [[nodiscard]] double prompt_height(const Ui& ui, const Model& model, double width);

@@ -148,7 +148,7 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const std::string where = "Kept on this machine only, without a name.";
   const double width = column.rest().w;
   say(where, column.take(ui.wrapped_height(where, width, TextSize::Small)), ui.theme().quiet_ink);
-  const std::vector<SkillSummary> rows = page.rows();
+  const std::vector<SkillSummary>& rows = page.rows;
   buttons(ui, page, rows.empty(), column.take_bottom(sizes.button), out);
   const std::string message = message_of(ui, page, width);
   if (!message.empty()) {

@@ -5,7 +5,6 @@
 #include "app/panels/ids.hpp"
 #include "app/ui/layout.hpp"
 #include "practice/choices.hpp"
-#include "reasoning/told_prompt.hpp"
 
 namespace fw::app::panels {
 
@@ -173,7 +172,7 @@ std::vector<OptionList> lists_of(const Shown& shown) {
 }
 
 std::vector<PageText> asked_texts(Ui& ui, const Shown& shown, double width) {
-  std::vector<PageText> texts{{reasoning::told_prompt(shown.state().current()), TextSize::Label, true, ui.theme().ink}};
+  std::vector<PageText> texts{{shown.derived.prompt, TextSize::Label, true, ui.theme().ink}};
   for (const practice::Hint& hint : shown.derived.item->hints) {
     texts.push_back(hint_text(ui, hint, width));
   }

@@ -3,7 +3,6 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/quiz.hpp"
 #include "app/ui/layout.hpp"
-#include "reasoning/told_prompt.hpp"
 
 // An item before a class: the question alone, then options that are each one mistake, then what each of them shows.
 namespace fw::app::panels {
@@ -126,7 +125,7 @@ void draw_option(Ui& ui, const Shown& shown, const OptionBlock& block, const Rec
 std::vector<PageText> question_texts(const Ui& ui, const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   const TextSize size = is_out(shown) ? TextSize::Small : TextSize::Label;
-  std::vector<PageText> texts{{reasoning::told_prompt(shown.state().current()), size, true, ui.theme().ink}};
+  std::vector<PageText> texts{{shown.derived.prompt, size, true, ui.theme().ink}};
   for (const std::string& sentence : about.solution) {
     texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
   }

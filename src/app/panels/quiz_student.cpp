@@ -3,7 +3,6 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/quiz.hpp"
 #include "app/ui/layout.hpp"
-#include "reasoning/told_prompt.hpp"
 
 // An item before one student: the question, the answer in its form, hints, the reply, the worked solution.
 namespace fw::app::panels {
@@ -149,7 +148,7 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
 
 std::vector<PageText> page_texts(Ui& ui, const Shown& shown, double width) {
   const ItemShown& about = *shown.derived.item;
-  std::vector<PageText> texts{{reasoning::told_prompt(shown.state().current()), TextSize::Label, true, ui.theme().ink}};
+  std::vector<PageText> texts{{shown.derived.prompt, TextSize::Label, true, ui.theme().ink}};
   for (const practice::Hint& hint : about.hints) {
     texts.push_back(hint_text(ui, hint, width));
   }

@@ -3,7 +3,6 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/step_card.hpp"
 #include "app/ui/layout.hpp"
-#include "reasoning/told_prompt.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -124,7 +123,7 @@ class Blocks {
 };
 
 void add_problem(Blocks& blocks, const Shown& shown) {
-  blocks.add_text(reasoning::told_prompt(shown.state().current()), TextSize::Small, false, true);
+  blocks.add_text(shown.derived.prompt, TextSize::Small, false, true);
 }
 
 void add_end(Blocks& blocks, const Shown& shown) {

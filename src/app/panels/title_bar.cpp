@@ -102,14 +102,10 @@ void rail(Ui& ui, const Shown& shown, Commands& out) {
   const Rect content =
       ui.begin_scroll(ids::rail, inside, pitch * static_cast<double>(problems.size()), Span{current, pitch});
   for (std::size_t i = 0; i < problems.size(); ++i) {
-    const auto& desk = shown.state().desks[i];
-    const bool done =
-        desk &&
-        reasoning::ledger(desk->solid, desk->counted, desk->grouping, open_on_desk(problems[i], *desk)).is_surface_area;
     const Rect row{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
     const Rect place = row.middle(sizes.button, sizes.button);
-    if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), problems[i].id, i == shown.state().problem, done,
-                     place)) {
+    if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), problems[i].id, i == shown.state().problem,
+                     shown.derived.counted[i], place)) {
       out.push_back(OpenProblem{i});
     }
   }

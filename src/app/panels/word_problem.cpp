@@ -3,7 +3,6 @@
 #include "app/panels/ids.hpp"
 #include "app/panels/panels.hpp"
 #include "app/ui/layout.hpp"
-#include "reasoning/told_prompt.hpp"
 
 namespace fw::app::panels {
 namespace {
@@ -84,7 +83,7 @@ void decision_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) 
 
 void problem_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const std::string prompt = reasoning::told_prompt(shown.state().current());
+  const std::string& prompt = shown.derived.prompt;
   const bool is_word_problem = shown.worked().supply.has_value();
   const bool has_buttons = is_word_problem && !shown.screen.side_below;
   const double width = rect.w - sizes.scroll_bar - sizes.space;

@@ -3,9 +3,9 @@
 #include <set>
 
 #include "app/bench/bench_picture.hpp"
-#include "app/cutouts.hpp"
 #include "app/derived.hpp"
 #include "forms_support.hpp"
+#include "practice/cutouts.hpp"
 #include "practice/generate/generate.hpp"
 #include "practice/net_tasks.hpp"
 
@@ -33,22 +33,6 @@ std::size_t option_of(const std::vector<practice::Choice>& choices, bool right) 
 
 practice::Attempt last_attempt(const Model& model) {
   return model.state.quiz.attempts.empty() ? practice::Attempt{} : model.state.quiz.attempts.back();
-}
-
-TEST(Forms, EveryProblemOfTheDemoLessonsIsAnItem) {
-  for (const char* name : {"lantern_nets.json", "lantern_market.json"}) {
-    const Model model = lesson_model(name);
-    const auto set = quiz_set({}, *model.state.lesson);
-    ASSERT_TRUE(set.has_value());
-    std::set<std::string> ids;
-    for (const QuizItem& item : *set) {
-      ids.insert(item.problem.id);
-      EXPECT_FALSE(item.problem.prompt.empty());
-      EXPECT_FALSE(item.skill.empty()) << item.problem.id;
-      EXPECT_FALSE(answer_text(item).empty()) << item.problem.id;
-    }
-    EXPECT_EQ(ids.size(), model.state.lesson->problems.size()) << name;
-  }
 }
 
 TEST(Forms, AChoiceIsJudgedWithItsMistakeAndASecondTry) {
@@ -120,7 +104,7 @@ TEST(Forms, ANetThatIsNoneAsksForTheReasonThenFoldsUp) {
   model = after(model, {AnswerOption{option_of(reasons, true)}});
   EXPECT_TRUE(item(model).done);
   EXPECT_EQ(model.view.motion, Motion::Closing);
-  const CutoutBench bench = *derived(model).cutouts;
+  const practice::CutoutBench bench = *derived(model).cutouts;
   EXPECT_THAT(bench.bad, SizeIs(2)) << "the pieces that meet";
   EXPECT_FALSE(bench.lying.front().test.is_net());
 }
@@ -254,21 +238,6 @@ TEST(Forms, TheExplorerShowsTheNetWhoseSolidIsToBeNamedFlat) {
   model = after(model, {OpenProblem{1}, OpenProblem{0}});
   EXPECT_EQ(model.view.fold, 1.0);
   EXPECT_EQ(after(model, {OpenProblem{1}}).view.fold, 0.0);
-}
-
-TEST(Forms, MadeUpProblemsOfEveryTypeCanBeAnswered) {
-  const lessons::Lesson lesson = *lesson_model("lantern_market.json").state.lesson;
-  for (const practice::TypeName& type : practice::type_names()) {
-    QuizSetup setup{Audience::Student, QuizSource::MadeUp, {type.key}, 3, 4};
-    const auto set = quiz_set(setup, lesson);
-    ASSERT_TRUE(set.has_value()) << type.key << ": " << (set ? "" : set.error());
-    const QuizItem& one = set->front();
-    EXPECT_EQ(one.skill, type.key == "routes" ? "surface" : type.key);
-    const AnswerForm form = answer_form(one);
-    const std::vector<practice::Choice> choices = choices_for(one, 4, 0);
-    EXPECT_TRUE(!is_chosen(form) || choices.size() > 1) << type.key;
-    EXPECT_FALSE(answer_text(one).empty()) << type.key;
-  }
 }
 
 }  // namespace

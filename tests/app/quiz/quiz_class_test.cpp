@@ -44,36 +44,6 @@ TEST(QuizClass, GoesFromTheQuestionToOptionsToTheAnswerToTheNextAndBack) {
   EXPECT_EQ(after(model, {StepQuiz{-1}}).state.quiz.number, number - 1);
 }
 
-TEST(QuizClass, EachWrongOptionIsOneMistakeAndOneIsRight) {
-  const lessons::Lesson lesson = *demo_model("shade").state.lesson;
-  for (std::uint64_t seed = 1; seed <= 4; ++seed) {
-    const auto set = quiz_set(made_up(seed, Audience::Class, 3), lesson);
-    ASSERT_TRUE(set.has_value());
-    for (std::size_t i = 0; i < set->size(); ++i) {
-      const std::vector<practice::Choice> choices = choices_for((*set)[i], seed, i);
-      ASSERT_GE(choices.size(), 2U) << (*set)[i].problem.prompt;
-      std::set<std::string> texts;
-      for (const practice::Choice& one : choices) {
-        texts.insert(one.text);
-        EXPECT_FALSE(one.message.empty());
-        // The right answer to "which mistake?" is a mistake.
-        EXPECT_TRUE(one.is_right ? one.cause.empty() || (*set)[i].problem.wrong : !one.cause.empty()) << one.text;
-        // What the diagnosis says of an option is not another thing than the option says of itself.
-        const auto diagnosis = practice::diagnosed((*set)[i].problem, one.text, "", choice_seed(seed, i));
-        ASSERT_TRUE(diagnosis.has_value());
-        const bool is_part = diagnosis->verdict == practice::AnswerVerdict::Ask;  // of several places
-        EXPECT_EQ(diagnosis->verdict == practice::AnswerVerdict::Right || is_part, one.is_right) << one.text;
-      }
-      EXPECT_EQ(texts.size(), choices.size());
-      const auto right =
-          std::count_if(choices.begin(), choices.end(), [](const practice::Choice& one) { return one.is_right; });
-      const std::optional<lessons::NetTask>& net = (*set)[i].problem.net;
-      EXPECT_EQ(right > 1, net && net->ask == lessons::NetAsk::Complete) << (*set)[i].problem.prompt;
-      EXPECT_GE(right, 1);
-    }
-  }
-}
-
 TEST(QuizClass, CountsHandsAndSaysWhichIdeaToTakeUp) {
   Model model = after(at_item("shade", of_class), {StepHands{0, 1}});
   EXPECT_TRUE(item(model).hands.empty()) << "no hands before there are options";

@@ -27,68 +27,6 @@ Model net_of(const std::string& name) {
   return model;
 }
 
-TEST(QuizSetOf, TheLessonAsksEachProblemInItsOrder) {
-  const Model model = after(at_start(), {StartQuiz{}});
-  const QuizSet& set = *model.state.quiz.set;
-  ASSERT_EQ(set.size(), model.state.lesson->problems.size());
-  for (std::size_t i = 0; i < set.size(); ++i) {
-    EXPECT_EQ(set[i].problem.id, model.state.lesson->problems[i].id);
-  }
-}
-
-TEST(QuizSetOf, AProblemThatAsksForTwoThingsIsTwoItems) {
-  State state = demo_model("shade").state;
-  lessons::Lesson lesson{"two", {state.current()}};
-  lesson.problems.front().find = {"surface_area", "volume"};
-  lesson.problems.front().prompt = "A shade.";
-  const auto set = quiz_set({}, lesson);
-  ASSERT_TRUE(set.has_value());
-  ASSERT_THAT(*set, SizeIs(2));
-  EXPECT_EQ(set->front().problem.prompt, "A shade. What is the surface area?");
-  EXPECT_EQ(set->back().problem.prompt, "A shade. What is the volume?");
-  EXPECT_EQ(set->back().skill, "volume");
-}
-
-TEST(QuizSetOf, ALessonThatAsksForNothingSaysWhatToChoose) {
-  lessons::Lesson lesson{"none", {demo_model("shade").state.current()}};
-  lesson.problems.front().find.clear();
-  const auto set = quiz_set({}, lesson);
-  ASSERT_FALSE(set.has_value());
-  EXPECT_EQ(set.error(), "This lesson asks for nothing. Choose its nets, or made up.");
-}
-
-TEST(QuizSetOf, MadeUpIsMixedAndTheSameForASeed) {
-  const lessons::Lesson lesson = *demo_model("shade").state.lesson;
-  const auto one = quiz_set(made_up(3), lesson);
-  const auto same = quiz_set(made_up(3), lesson);
-  const auto other = quiz_set(made_up(4), lesson);
-  ASSERT_TRUE(one.has_value() && same.has_value() && other.has_value());
-  ASSERT_THAT(*one, SizeIs(10));
-  std::set<std::string> skills;
-  bool differs = false;
-  for (std::size_t i = 0; i < one->size(); ++i) {
-    EXPECT_EQ((*one)[i].problem, (*same)[i].problem);
-    differs = differs || !((*one)[i].problem == (*other)[i].problem);
-    skills.insert((*one)[i].skill);
-  }
-  EXPECT_TRUE(differs);
-  EXPECT_GE(skills.size(), 5U);
-}
-
-TEST(QuizSetOf, ASkillIsTheTypeThatWasAskedFor) {
-  const lessons::Lesson lesson = *demo_model("shade").state.lesson;
-  for (const practice::TypeName& type : practice::type_names()) {
-    if (type.key == "units" || type.key == "routes") {  // by what is asked, a volume and a surface area
-      continue;
-    }
-    const auto set = quiz_set({Audience::Student, QuizSource::MadeUp, {type.key}, 3, 5}, lesson);
-    ASSERT_TRUE(set.has_value()) << set.error();
-    for (const QuizItem& one : *set) {
-      EXPECT_EQ(one.skill, type.key);
-    }
-  }
-}
-
 TEST(QuizStart, TypesAboveTheLevelAreLeftOut) {
   const Model model = after(at_start(), {SetQuizSource{QuizSource::MadeUp}, SetQuizLevel{3}, ToggleQuizType{"chain"},
                                          ToggleQuizType{"name"}, SetQuizLevel{1}, StartQuiz{}});
@@ -136,17 +74,6 @@ TEST(QuizNet, OffersNamesOfTheSameFaceCount) {
   EXPECT_FALSE(item(model).done);
   EXPECT_EQ(item(model).tried, std::vector<std::size_t>{wrong});
   EXPECT_TRUE(item(after(model, {AnswerOption{asked.right_option}})).done);
-}
-
-TEST(QuizNet, NeighborsAreOtherSolids) {
-  for (std::uint64_t seed = 1; seed < 6; ++seed) {
-    QuizSetup setup = nets;
-    setup.seed = seed;
-    const auto set = quiz_set(setup, *demo_model("shade").state.lesson);
-    for (std::size_t i = 1; i < set->size(); ++i) {
-      EXPECT_NE((*set)[i].problem.solid.name(), (*set)[i - 1].problem.solid.name());
-    }
-  }
 }
 
 TEST(QuizAnswer, ARightNumberIsRight) {

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "app/model_support.hpp"
-#include "app/quiz_help.hpp"
+#include "practice/quiz_help.hpp"
 
 namespace fw::app::test {
 

@@ -8,7 +8,7 @@
 #include "lessons/lesson.hpp"
 #include "practice/quiz.hpp"
 
-namespace fw::app {
+namespace fw::practice {
 
 /// Who answers: one student at the keyboard, or a class with its hands.
 enum class Audience { Student, Class };
@@ -67,6 +67,6 @@ enum class AnswerForm {
 
 /// The net of an item and the names to choose from; the same for the same seed and number. Of a solid that stands
 /// there closed only the names are of use.
-[[nodiscard]] practice::NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number);
+[[nodiscard]] NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number);
 
-}  // namespace fw::app
+}  // namespace fw::practice

@@ -7,7 +7,7 @@
 #include "base/result.hpp"
 #include "solids/solid.hpp"
 
-namespace fw::app {
+namespace fw::reasoning {
 
 /// A number of a described solid that can be changed: a length, or a count such as a polygon's sides.
 struct EditableMeasure {
@@ -36,4 +36,4 @@ struct EditableMeasure {
 /// The units that every length of the description can be written in exactly.
 [[nodiscard]] std::vector<units::Unit> units_to_choose(const solids::Description& description);
 
-}  // namespace fw::app
+}  // namespace fw::reasoning

@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "app/state.hpp"
+#include "lessons/lesson.hpp"
 #include "nets/fold_test.hpp"
 
-namespace fw::app {
+namespace fw::practice {
 
 /// A cut-out as it lies on the bench.
 struct LyingCutout {
@@ -37,11 +37,14 @@ struct CutoutBench {
   bool has_numbers = false;                  ///< its pieces are spoken of by their numbers
 };
 
-/// Card lies on the bench: an item of the quiz asks about it, or it is worked out.
-[[nodiscard]] bool shows_cutouts(const State& state);
-/// What comes onto the bench lies flat at first: card that is asked about, or a net whose solid is to be named.
-[[nodiscard]] bool lies_flat(const State& state);
-/// Requires: shows_cutouts(state).
-[[nodiscard]] CutoutBench cutouts_on_bench(const State& state);
+/// How far a question about nets has come.
+struct CutoutProgress {
+  bool is_out = false;                ///< the answer, or the sentences on it
+  std::optional<std::size_t> spoken;  ///< the choice that is spoken of then; none: the first right one
+  std::vector<std::size_t> tried;     ///< places that were chosen
+  bool is_replied = false;            ///< a reply can speak of pieces by their numbers
+};
+/// Requires: the problem asks about a net.
+[[nodiscard]] CutoutBench cutout_bench(const lessons::Problem& problem, const CutoutProgress& progress);
 
-}  // namespace fw::app
+}  // namespace fw::practice

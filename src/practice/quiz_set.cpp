@@ -1,4 +1,4 @@
-#include "app/quiz_set.hpp"
+#include "practice/quiz_set.hpp"
 
 #include <algorithm>
 
@@ -8,17 +8,16 @@
 #include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
-namespace fw::app {
+namespace fw::practice {
 namespace {
 
 using lessons::Problem;
-using practice::Asked;
 
 constexpr const char* ask_net = "Which solid folds from this net?";
 constexpr const char* ask_name = "What is the name of this solid?";
 
 QuizItem item_of(Problem problem) {
-  std::string skill = practice::type_of(problem);
+  std::string skill = type_of(problem);
   return {std::move(problem), std::move(skill), false};
 }
 
@@ -34,7 +33,7 @@ std::string measure_title(const Problem& problem, const std::string& name) {
 /// What is asked in another way than by a measure, in words; empty where nothing is.
 std::string asked_task(const Problem& problem) {
   if (problem.net) {
-    return practice::net_question_text(problem);
+    return net_question_text(problem);
   }
   if (problem.claim) {
     return "Can the " + measure_title(problem, problem.claim->measure) + " be " + problem.claim->value.text + "?";
@@ -82,7 +81,7 @@ std::string asked_text(const Problem& problem) {
 /// A problem that asks for several things, once for each of them.
 void add_items(QuizSet& set, const Problem& problem) {
   if (problem.supply || problem.find.size() < 2) {
-    if (practice::question_of(problem)) {
+    if (question_of(problem)) {
       Problem one = problem;
       one.prompt = one.prompt.empty() ? asked_text(one) : one.prompt;
       set.push_back(item_of(std::move(one)));
@@ -92,7 +91,7 @@ void add_items(QuizSet& set, const Problem& problem) {
   for (const std::string& find : problem.find) {
     Problem one = problem;
     one.find = {find};
-    if (practice::question_of(one)) {
+    if (question_of(one)) {
       one.prompt += (one.prompt.empty() ? "" : " ") + asked_text(one);
       set.push_back(item_of(std::move(one)));
     }
@@ -145,7 +144,7 @@ QuizSet set_of_nets(const lessons::Lesson& lesson, std::uint64_t seed) {
   }
   QuizSet set;
   for (std::size_t number = 0; number < items_in_a_set; ++number) {
-    const solids::Solid drawn = practice::net_question(solids, seed, number).solid;
+    const solids::Solid drawn = net_question(solids, seed, number).solid;
     const auto found = std::find_if(pool.begin(), pool.end(), [&](const Problem* one) { return one->solid == drawn; });
     set.push_back(net_item(**found));
   }
@@ -154,7 +153,7 @@ QuizSet set_of_nets(const lessons::Lesson& lesson, std::uint64_t seed) {
 
 std::vector<std::string> types_of_level(const QuizSetup& setup) {
   std::vector<std::string> keys;
-  for (const practice::TypeName& type : practice::type_names()) {
+  for (const TypeName& type : type_names()) {
     const bool is_chosen = std::find(setup.types.begin(), setup.types.end(), type.key) != setup.types.end();
     if (is_chosen && type.level <= setup.level) {
       keys.push_back(type.key);
@@ -164,12 +163,12 @@ std::vector<std::string> types_of_level(const QuizSetup& setup) {
 }
 
 Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
-  practice::PracticeRequest request;
+  PracticeRequest request;
   request.types = types_of_level(setup);
   request.level = setup.level;
   request.seed = setup.seed;
   request.count = items_in_a_set;
-  const auto lessons = practice::generated(request);
+  const auto lessons = generated(request);
   if (!lessons) {
     return failure("No set of these: " + lessons.error() + ".");
   }
@@ -192,17 +191,17 @@ Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
 }  // namespace
 
 AnswerForm answer_form(const QuizItem& item) {
-  const auto question = practice::question_of(item.problem);
+  const auto question = question_of(item.problem);
   if (question && question->asked == Asked::Net) {
     return item.problem.net->ask == lessons::NetAsk::Name ? AnswerForm::CutoutName : AnswerForm::Cutout;
   }
-  if (!question || question->form == practice::Form::Name) {
+  if (!question || question->form == Form::Name) {
     return item.from_net ? AnswerForm::NetName : AnswerForm::Name;
   }
-  if (question->form != practice::Form::Number) {
+  if (question->form != Form::Number) {
     return AnswerForm::Option;
   }
-  return practice::counts_parts(question->asked) ? AnswerForm::Count : AnswerForm::Number;
+  return counts_parts(question->asked) ? AnswerForm::Count : AnswerForm::Number;
 }
 
 bool is_name(AnswerForm form) {
@@ -237,8 +236,8 @@ Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Les
   return made_up_set(setup);
 }
 
-practice::NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number) {
-  return practice::net_question({item.problem.solid}, seed, number);
+NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+  return net_question({item.problem.solid}, seed, number);
 }
 
-}  // namespace fw::app
+}  // namespace fw::practice

@@ -1,11 +1,11 @@
-#include "app/quiz_help.hpp"
+#include "practice/quiz_help.hpp"
 
 #include <algorithm>
 
 #include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
 
-namespace fw::app {
+namespace fw::practice {
 namespace {
 
 using reasoning::Step;
@@ -35,9 +35,9 @@ double likeness(const std::vector<FaceId>& step, const std::vector<FaceId>& face
 }
 
 /// Choices about nets as any others: what they light up lies on the card, not on the solid.
-std::vector<practice::Choice> plain(std::vector<practice::NetChoice> choices) {
-  std::vector<practice::Choice> all;
-  for (practice::NetChoice& one : choices) {
+std::vector<Choice> plain(std::vector<NetChoice> choices) {
+  std::vector<Choice> all;
+  for (NetChoice& one : choices) {
     all.push_back({std::move(one.text), one.is_right, std::move(one.cause), std::move(one.message), {}});
   }
   return all;
@@ -50,31 +50,31 @@ std::uint64_t choice_seed(std::uint64_t seed, std::size_t number) {
   return seed ^ (apart * (number + 1));
 }
 
-std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
+std::vector<Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
   if (item.problem.net) {
-    return plain(practice::net_choices(item.problem, {choice_seed(seed, number)}));
+    return plain(net_choices(item.problem, {choice_seed(seed, number)}));
   }
-  auto choices = practice::choices_of(item.problem, choice_seed(seed, number));
-  return choices ? std::move(choices).value() : std::vector<practice::Choice>{};
+  auto choices = choices_of(item.problem, choice_seed(seed, number));
+  return choices ? std::move(choices).value() : std::vector<Choice>{};
 }
 
-std::vector<practice::Hint> hints_for(const QuizItem& item) {
+std::vector<Hint> hints_for(const QuizItem& item) {
   if (item.problem.net && item.problem.net->ask == lessons::NetAsk::Name) {
     return {};  // all that could be said names the solid
   }
-  auto hints = practice::hints_of(item.problem);
-  return hints ? std::move(hints).value() : std::vector<practice::Hint>{};
+  auto hints = hints_of(item.problem);
+  return hints ? std::move(hints).value() : std::vector<Hint>{};
 }
 
-std::vector<practice::Choice> reasons_for(const QuizItem& item) { return plain(practice::net_reasons(item.problem)); }
+std::vector<Choice> reasons_for(const QuizItem& item) { return plain(net_reasons(item.problem)); }
 
 NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t number) {
   NameChoice found;
   if (!item.problem.net) {
-    practice::NetQuestion names = net_question_of(item, seed, number);
+    NetQuestion names = net_question_of(item, seed, number);
     return {std::move(names.options), names.right_option};
   }
-  for (practice::Choice& one : choices_for(item, seed, number)) {
+  for (Choice& one : choices_for(item, seed, number)) {
     found.right = one.is_right ? found.names.size() : found.right;
     found.names.push_back(std::move(one.text));
   }
@@ -84,7 +84,7 @@ NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t numbe
 std::vector<std::string> told_solution(const QuizItem& item) {
   std::vector<std::string> sentences;
   if (item.problem.net) {
-    for (Step& step : practice::net_steps(item.problem)) {
+    for (Step& step : net_steps(item.problem)) {
       sentences.push_back(std::move(step.reason));
     }
     return sentences;
@@ -100,20 +100,20 @@ std::vector<std::string> told_solution(const QuizItem& item) {
 std::string answer_text(const QuizItem& item) {
   if (item.problem.net) {
     std::string text;
-    for (const practice::NetChoice& one : practice::net_choices(item.problem)) {
+    for (const NetChoice& one : net_choices(item.problem)) {
       text += one.is_right ? (text.empty() ? "" : ", ") + one.text : "";
     }
     return text;
   }
   if (answer_form(item) == AnswerForm::Option) {
-    const auto answer = practice::right_answer(item.problem);
+    const auto answer = right_answer(item.problem);
     return answer ? *answer : "";
   }
   const auto explanation = explanation_of(item);
   return explanation ? explanation->answer : "";
 }
 
-std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>& faces) {
+std::size_t failing_step(const reasoning::WorkedProblem& worked, const std::vector<FaceId>& faces) {
   constexpr double alike_enough = 0.5;  // a step that speaks of all faces tells nothing about one of them
   double best = 0;
   std::optional<std::size_t> found;
@@ -132,4 +132,4 @@ std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>&
   return found.value_or(relation.value_or(line.value_or(worked.count - 1)));
 }
 
-}  // namespace fw::app
+}  // namespace fw::practice

@@ -4,23 +4,23 @@
 #include <string>
 #include <vector>
 
-#include "app/quiz_set.hpp"
-#include "app/worked.hpp"
 #include "practice/choices.hpp"
 #include "practice/hints.hpp"
+#include "practice/quiz_set.hpp"
+#include "reasoning/worked_problem.hpp"
 
-namespace fw::app {
+namespace fw::practice {
 
 /// The seed of an item's options.
 [[nodiscard]] std::uint64_t choice_seed(std::uint64_t seed, std::size_t number);
 /// The options of an item, A first, in an order drawn from the seed; none where it cannot be chosen.
-[[nodiscard]] std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number);
+[[nodiscard]] std::vector<Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number);
 
 /// The ladder of hints to an item. May be empty.
-[[nodiscard]] std::vector<practice::Hint> hints_for(const QuizItem& item);
+[[nodiscard]] std::vector<Hint> hints_for(const QuizItem& item);
 
 /// Why the item's cut-out is no net, to choose from; none where it is one, or something else is asked.
-[[nodiscard]] std::vector<practice::Choice> reasons_for(const QuizItem& item);
+[[nodiscard]] std::vector<Choice> reasons_for(const QuizItem& item);
 
 /// The names to choose from, and those of them that are right. Requires: is_name(answer_form(item)).
 struct NameChoice {
@@ -36,6 +36,7 @@ struct NameChoice {
 
 /// The step of a worked solution that a wrong answer points to: the first line that speaks of those faces and of few
 /// others; where none does the last relation, or else the first line. Requires: there is a step.
-[[nodiscard]] std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>& faces);
+[[nodiscard]] std::size_t failing_step(const reasoning::WorkedProblem& worked,
+                                       const std::vector<geometry::FaceId>& faces);
 
-}  // namespace fw::app
+}  // namespace fw::practice

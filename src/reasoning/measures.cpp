@@ -1,4 +1,4 @@
-#include "app/measures.hpp"
+#include "reasoning/measures.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -6,7 +6,7 @@
 
 #include "exact/print_number.hpp"
 
-namespace fw::app {
+namespace fw::reasoning {
 namespace {
 
 using solids::Description;
@@ -241,4 +241,4 @@ std::vector<units::Unit> units_to_choose(const Description& description) {
   return choice;
 }
 
-}  // namespace fw::app
+}  // namespace fw::reasoning

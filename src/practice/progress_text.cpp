@@ -1,13 +1,12 @@
-#include "app/progress_text.hpp"
+#include "practice/progress_text.hpp"
 
 #include <nlohmann/json.hpp>
 #include <optional>
 
-namespace fw::app {
+namespace fw::practice {
 namespace {
 
 using nlohmann::json;
-using practice::SkillRecord;
 
 constexpr int version = 1;
 
@@ -31,9 +30,9 @@ std::optional<SkillRecord> record_from(const json& entry) {
   if (!entry.is_object()) {
     return std::nullopt;
   }
-  const auto seen = number_at(entry, "seen", 0, practice::most_answers);
-  const auto right = number_at(entry, "right", 0, practice::most_answers);
-  const auto box = number_at(entry, "box", 0, static_cast<std::int64_t>(practice::days_in_box.size()) - 1);
+  const auto seen = number_at(entry, "seen", 0, most_answers);
+  const auto right = number_at(entry, "right", 0, most_answers);
+  const auto box = number_at(entry, "box", 0, static_cast<std::int64_t>(days_in_box.size()) - 1);
   const auto back = number_at(entry, "back", -day_most, day_most);
   const auto causes = entry.find("causes");
   if (!seen || !right || !box || !back || causes == entry.end() || !causes->is_object()) {
@@ -45,7 +44,7 @@ std::optional<SkillRecord> record_from(const json& entry) {
   record.box = static_cast<int>(*box);
   record.back = static_cast<int>(*back);
   for (const auto& [cause, count] : causes->items()) {
-    const auto number = number_at(*causes, cause.c_str(), 1, practice::most_answers);
+    const auto number = number_at(*causes, cause.c_str(), 1, most_answers);
     if (!number) {
       return std::nullopt;
     }
@@ -56,7 +55,7 @@ std::optional<SkillRecord> record_from(const json& entry) {
 
 }  // namespace
 
-std::string progress_text(const practice::Progress& progress) {
+std::string progress_text(const Progress& progress) {
   json skills = json::object();
   for (const auto& [skill, record] : progress.skills) {
     skills[skill] = {{"seen", record.seen},
@@ -68,7 +67,7 @@ std::string progress_text(const practice::Progress& progress) {
   return json{{"progress", version}, {"skills", skills}}.dump(2) + "\n";
 }
 
-Result<practice::Progress, std::string> read_progress(std::string_view text) {
+Result<Progress, std::string> read_progress(std::string_view text) {
   if (text.size() > progress_byte_limit) {
     return damaged("it is too large");
   }
@@ -80,18 +79,18 @@ Result<practice::Progress, std::string> read_progress(std::string_view text) {
   if (!number_at(read, "progress", 1, any_version)) {
     return damaged("\"progress\" should be the number of a version");
   }
-  practice::Progress progress;
+  Progress progress;
   for (const auto& [skill, entry] : read.at("skills").items()) {
     const std::optional<SkillRecord> record = record_from(entry);
-    if (!record || !practice::is_key(skill)) {
+    if (!record || !is_key(skill)) {
       return damaged("an entry of its skills is missing or no whole number");
     }
     progress.skills[skill] = *record;
   }
-  if (!practice::is_sound(progress)) {
+  if (!is_sound(progress)) {
     return damaged("its counts do not fit each other");
   }
   return progress;
 }
 
-}  // namespace fw::app
+}  // namespace fw::practice
