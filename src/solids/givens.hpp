@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "solids/parts.hpp"
 #include "solids/solid.hpp"
+#include "solids/statement_parts.hpp"
 
 // What a lesson writes, as numbers in one unit; private to the room.
 namespace fw::solids {

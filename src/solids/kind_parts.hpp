@@ -1,7 +1,7 @@
 #pragma once
 
 #include "nets/hinge_tree.hpp"
-#include "solids/parts.hpp"
+#include "solids/statement_parts.hpp"
 
 // Parts that several kinds of solid share; private to the room.
 namespace fw::solids {

@@ -3,14 +3,18 @@
 
 #include <cstdlib>
 
-#include "app/frame.hpp"
-#include "app/window/window.hpp"
 #include "lessons/read_lesson.hpp"
+#include "panels/frame.hpp"
 #include "platform/assets.hpp"
 #include "platform/clock.hpp"
 #include "support/ui_driver.hpp"
+#include "window/window.hpp"
 
-namespace fw::app {
+namespace fw::panels {
+
+using namespace state;
+using namespace ui;
+
 namespace {
 
 lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
@@ -74,12 +78,12 @@ void frame_of_a_fold(benchmark::State& state) {
   }
   platform::MemoryFiles files;
   Session session(files, demo(), "");
-  auto made = Window::make(session, {1920, 1080, false});
+  auto made = window::Window::make(session, {1920, 1080, false});
   if (!made) {
     state.SkipWithError(made.error().c_str());
     return;
   }
-  Window window = std::move(made).value();
+  window::Window window = std::move(made).value();
   window.frame();
   double fold = 0;
   for (auto _ : state) {
@@ -99,18 +103,18 @@ void start_to_first_frame(benchmark::State& state) {
   for (auto _ : state) {
     platform::MemoryFiles files;
     Session session(files, demo(), "");
-    auto made = Window::make(session, {1920, 1080, false});
+    auto made = window::Window::make(session, {1920, 1080, false});
     if (!made) {
       state.SkipWithError(made.error().c_str());
       return;
     }
-    Window window = std::move(made).value();
+    window::Window window = std::move(made).value();
     window.frame();
   }
 }
 BENCHMARK(start_to_first_frame)->Unit(benchmark::kMillisecond)->Iterations(5);
 
 }  // namespace
-}  // namespace fw::app
+}  // namespace fw::panels
 
 BENCHMARK_MAIN();

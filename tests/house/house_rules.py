@@ -23,19 +23,19 @@ TOP_LEVEL = {
     ".gitignore",
 }
 # Rooms that may touch the clock, the files and the standard streams; every other room is mathematics.
-OUTWARD = {"platform", "render", "app", "cli"}
+OUTWARD = {"platform", "render", "theme", "state", "bench", "ui", "panels", "window", "cli"}
 # What an include of a library or of the system begins with, and the files that may have it.
 SYSTEM_HEADERS = {
-    "GLFW/": ["src/app/window/*"],
+    "GLFW/": ["src/window/*"],
     "glad/": ["src/render/gl/loader.hpp"],
     "GL/": [],
     "EGL/": ["src/render/gl/*"],
-    "imgui": ["src/app/ui/*", "src/app/window/*"],
-    "backends/": ["src/app/window/*"],
+    "imgui": ["src/ui/*", "src/window/*"],
+    "backends/": ["src/window/*"],
     "cairo": ["src/cli/*"],
     "boost/": ["src/exact/*"],
     "glm/": ["src/geometry/vectors.hpp"],
-    "nlohmann/": ["src/lessons/*", "src/practice/progress_text.*", "src/app/*", "src/cli/*"],
+    "nlohmann/": ["src/lessons/*", "src/practice/progress_text.*", "src/state/keeping.*", "src/cli/*"],
     "CLI/": ["src/cli/*"],
     "filesystem": ["src/platform/*"],
     "fstream": [],

@@ -24,7 +24,7 @@ BREAKS = {
         ("src/nets/broken.cpp", "void f() { std::srand(1); }\n"),
         ("src/platform/broken.cpp", "#include <strange/library.h>\n"),
     ],
-    "imgui_calls_stay_in_their_files": [("src/app/panels/broken.cpp", "void f() { ImGui::Text(0); }\n")],
+    "imgui_calls_stay_in_their_files": [("src/panels/broken.cpp", "void f() { ImGui::Text(0); }\n")],
     "kinds_are_named_in_solids_alone": [
         ("src/reasoning/broken.cpp", 'const char* kind = "pyramid";\n'),
         ("src/nets/broken.cpp", "bool is_right_prism();\n"),
@@ -49,7 +49,7 @@ BREAKS = {
     "shaders_have_no_version": [("shaders/broken.frag", "#version 330 core\n")],
     "opengl_calls_are_in_both_dialects": [
         ("src/render/gl/broken.cpp", "void f() { glPolygonMode(1, 2); }\n"),
-        ("src/app/broken.cpp", "void f() { glClear(1); }\n"),
+        ("src/panels/broken.cpp", "void f() { glClear(1); }\n"),
     ],
     "headers_include_what_they_name": [
         ("src/nets/broken.hpp", "#pragma once\n#include <string>\nstd::vector<int> all();\n"),

@@ -10,9 +10,9 @@
 #include <utility>
 #include <vector>
 
-#include "app/ui/fonts.hpp"
-#include "app/ui/theme.hpp"
-#include "app/ui/ui.hpp"
+#include "theme/theme.hpp"
+#include "ui/fonts.hpp"
+#include "ui/ui.hpp"
 
 namespace fw::test {
 
@@ -21,14 +21,14 @@ namespace fw::test {
 class UiDriver {
  public:
   /// Draws one frame, ui.begin() and ui.end() included.
-  using WholeFrame = std::function<void(app::Ui&, const app::Fonts&)>;
+  using WholeFrame = std::function<void(ui::Ui&, const ui::Fonts&)>;
   /// Draws the widgets of one frame.
-  using Widgets = std::function<void(app::Ui&)>;
+  using Widgets = std::function<void(ui::Ui&)>;
 
   UiDriver(double width, double height, WholeFrame frame) : frame_(std::move(frame)) { start(width, height); }
-  UiDriver(double width, double height, app::ThemeName theme, Widgets widgets)
-      : frame_([this, theme, widgets = std::move(widgets)](app::Ui& ui, const app::Fonts& fonts) {
-          theme_ = app::Theme::make(theme, static_cast<double>(ImGui::GetIO().DisplaySize.y));
+  UiDriver(double width, double height, theme::ThemeName theme, Widgets widgets)
+      : frame_([this, theme, widgets = std::move(widgets)](ui::Ui& ui, const ui::Fonts& fonts) {
+          theme_ = theme::Theme::make(theme, static_cast<double>(ImGui::GetIO().DisplaySize.y));
           ui.begin(theme_, fonts);
           widgets(ui);
           ui.end();
@@ -39,17 +39,17 @@ class UiDriver {
   UiDriver(const UiDriver&) = delete;
   UiDriver& operator=(const UiDriver&) = delete;
 
-  [[nodiscard]] app::Ui& ui() { return ui_; }
-  [[nodiscard]] const app::ItemRecord& item(app::WidgetId id) {
-    const app::ItemRecord* found = ui_.item(id);
+  [[nodiscard]] ui::Ui& ui() { return ui_; }
+  [[nodiscard]] const ui::ItemRecord& item(ui::WidgetId id) {
+    const ui::ItemRecord* found = ui_.item(id);
     if (found == nullptr) throw std::runtime_error("no widget " + name(id) + " on the screen");
     return *found;
   }
-  [[nodiscard]] app::Rect rect(app::WidgetId id) { return item(id).rect; }
-  [[nodiscard]] bool shows(app::WidgetId id) { return ui_.item(id) != nullptr; }
+  [[nodiscard]] ui::Rect rect(ui::WidgetId id) { return item(id).rect; }
+  [[nodiscard]] bool shows(ui::WidgetId id) { return ui_.item(id) != nullptr; }
   /// Whether some item of the last frame has this text.
   [[nodiscard]] bool shows_text(std::string_view text) const {
-    for (const app::ItemRecord& item : ui_.items()) {
+    for (const ui::ItemRecord& item : ui_.items()) {
       if (item.text.find(text) != std::string::npos) return true;
     }
     return false;
@@ -71,26 +71,26 @@ class UiDriver {
   }
 
   // --- pointer ------------------------------------------------------------------------------------------
-  void point_at(app::Vec2 place) {
+  void point_at(ui::Vec2 place) {
     use();
     ImGui::GetIO().MousePos = {static_cast<float>(place.x), static_cast<float>(place.y)};
     frames();
   }
-  void hover(app::WidgetId id) { point_at(visible(id).center()); }
-  void click_at(app::Vec2 place) {
+  void hover(ui::WidgetId id) { point_at(visible(id).center()); }
+  void click_at(ui::Vec2 place) {
     point_at(place);
     button(true);
     button(false);
     frames();
   }
-  void click(app::WidgetId id) { click_at(visible(id).center()); }
+  void click(ui::WidgetId id) { click_at(visible(id).center()); }
   /// From one place of the widget to another, each as shares of its width and height.
-  void drag(app::WidgetId id, app::Vec2 from, app::Vec2 to) {
-    const app::Rect box = visible(id);
-    const auto place = [&box](app::Vec2 share) { return app::Vec2{box.x + share.x * box.w, box.y + share.y * box.h}; };
+  void drag(ui::WidgetId id, ui::Vec2 from, ui::Vec2 to) {
+    const ui::Rect box = visible(id);
+    const auto place = [&box](ui::Vec2 share) { return ui::Vec2{box.x + share.x * box.w, box.y + share.y * box.h}; };
     drag_between(place(from), place(to));
   }
-  void drag_between(app::Vec2 from, app::Vec2 to) {
+  void drag_between(ui::Vec2 from, ui::Vec2 to) {
     point_at(from);
     button(true);
     constexpr int steps = 8;
@@ -98,14 +98,14 @@ class UiDriver {
     button(false);
     frames();
   }
-  void wheel(app::WidgetId id, double notches) {
+  void wheel(ui::WidgetId id, double notches) {
     hover(id);
     ImGui::GetIO().MouseWheel = static_cast<float>(notches);
     frames(2);
   }
 
   // --- keyboard -----------------------------------------------------------------------------------------
-  void press(app::Key key, app::Modifiers modifiers = app::no_modifiers) {
+  void press(ui::Key key, ui::Modifiers modifiers = ui::no_modifiers) {
     use();
     hold(key, modifiers, true);
     frames();
@@ -118,9 +118,9 @@ class UiDriver {
     frames(2);
   }
   /// Clicks into a field and replaces what stands in it.
-  void type_into(app::WidgetId id, std::string_view text) {
+  void type_into(ui::WidgetId id, std::string_view text) {
     click(id);
-    press(app::Key::A, app::with_control);
+    press(ui::Key::A, ui::with_control);
     type(text);
   }
 
@@ -158,7 +158,7 @@ class UiDriver {
     ImGui::GetIO().MouseDown[0] = down;
     frames();
   }
-  void hold(app::Key key, app::Modifiers modifiers, bool down) {
+  void hold(ui::Key key, ui::Modifiers modifiers, bool down) {
     ImGuiIO& io = ImGui::GetIO();
     io.KeysDown[static_cast<int>(key)] = down;
     io.KeyCtrl = down && modifiers.control;
@@ -167,43 +167,43 @@ class UiDriver {
   }
 
   /// What of a widget can be seen; scrolls its list as a user would until the middle can.
-  [[nodiscard]] app::Rect visible(app::WidgetId id) {
+  [[nodiscard]] ui::Rect visible(ui::WidgetId id) {
     for (int i = 0; i < 200; ++i) {
-      const app::ItemRecord it = item(id);  // a copy: frames make the records anew
-      const app::Vec2 middle = it.rect.center();
+      const ui::ItemRecord it = item(id);  // a copy: frames make the records anew
+      const ui::Vec2 middle = it.rect.center();
       if (it.clip.contains(middle) || !it.scrolls) break;
       point_at(it.clip.center());
       ImGui::GetIO().MouseWheel = middle.y < it.clip.y ? 1.0F : -1.0F;
       frames(2);
     }
-    const app::Rect seen = figures::common_part(item(id).rect, item(id).clip);
+    const ui::Rect seen = figures::common_part(item(id).rect, item(id).clip);
     if (seen.w <= 0 || seen.h <= 0) throw std::runtime_error(name(id) + " cannot be seen");
     return seen;
   }
 
-  [[nodiscard]] static std::string name(app::WidgetId id) {
+  [[nodiscard]] static std::string name(ui::WidgetId id) {
     return std::string(id.name) + (id.item > 0 ? "[" + std::to_string(id.item) + "]" : "");
   }
-  [[nodiscard]] static std::string describe(const app::ItemRecord& item) {
+  [[nodiscard]] static std::string describe(const ui::ItemRecord& item) {
     const auto number = [](double v) { return std::to_string(std::lround(v)); };
     return name(item.id) + " “" + item.text + "” at " + number(item.rect.x) + "," + number(item.rect.y) + " " +
            number(item.rect.w) + "×" + number(item.rect.h);
   }
-  [[nodiscard]] static bool is_ground(app::ItemKind kind) {
-    return kind == app::ItemKind::Panel || kind == app::ItemKind::Sheet || kind == app::ItemKind::Scroll;
+  [[nodiscard]] static bool is_ground(ui::ItemKind kind) {
+    return kind == ui::ItemKind::Panel || kind == ui::ItemKind::Sheet || kind == ui::ItemKind::Scroll;
   }
-  [[nodiscard]] static bool collide(const app::ItemRecord& a, const app::ItemRecord& b) {
+  [[nodiscard]] static bool collide(const ui::ItemRecord& a, const ui::ItemRecord& b) {
     if (a.layer != b.layer) return false;
-    const app::Rect seen_a = figures::common_part(a.rect, a.clip);
-    const app::Rect seen_b = figures::common_part(b.rect, b.clip);
+    const ui::Rect seen_a = figures::common_part(a.rect, a.clip);
+    const ui::Rect seen_b = figures::common_part(b.rect, b.clip);
     if (!seen_a.overlaps(seen_b, 1)) return false;
     // What lies wholly on an area that the panel draws itself belongs to it.
-    const bool on_a = a.kind == app::ItemKind::Region && seen_a.contains(seen_b, 1);
-    const bool on_b = b.kind == app::ItemKind::Region && seen_b.contains(seen_a, 1);
+    const bool on_a = a.kind == ui::ItemKind::Region && seen_a.contains(seen_b, 1);
+    const bool on_b = b.kind == ui::ItemKind::Region && seen_b.contains(seen_a, 1);
     return !on_a && !on_b;
   }
-  static void add_own_faults(const app::ItemRecord& item, double least_target, std::vector<std::string>& faults) {
-    const app::Rect& r = item.rect;
+  static void add_own_faults(const ui::ItemRecord& item, double least_target, std::vector<std::string>& faults) {
+    const ui::Rect& r = item.rect;
     const bool fits_across = r.x >= item.clip.x - 1 && r.right() <= item.clip.right() + 1;
     const bool fits_down = item.scrolls || (r.y >= item.clip.y - 1 && r.bottom() <= item.clip.bottom() + 1);
     if (!fits_across || !fits_down) faults.push_back(describe(item) + " sticks out of its area");
@@ -214,16 +214,16 @@ class UiDriver {
                        std::to_string(std::lround(item.text_box.h)));
     }
     if (item.cut) faults.push_back(describe(item) + " is cut off");
-    if (item.kind != app::ItemKind::Text && (r.w < least_target || r.h < least_target)) {
+    if (item.kind != ui::ItemKind::Text && (r.w < least_target || r.h < least_target)) {
       faults.push_back(describe(item) + " is too small to be hit");
     }
   }
 
   WholeFrame frame_;
   ImGuiContext* context_ = nullptr;
-  app::Fonts fonts_;
-  app::Theme theme_;
-  app::Ui ui_;
+  ui::Fonts fonts_;
+  theme::Theme theme_;
+  ui::Ui ui_;
 };
 
 }  // namespace fw::test

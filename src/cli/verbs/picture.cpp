@@ -2,10 +2,10 @@
 #include <iostream>
 #include <memory>
 
-#include "app/window/off_screen.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "window/off_screen.hpp"
 
 namespace fw::cli {
 namespace {
@@ -21,11 +21,11 @@ struct PictureOptions {
   bool window = false;
 };
 
-app::ThemeName theme_named(const std::string& word) {
+theme::ThemeName theme_named(const std::string& word) {
   if (word == "slate") {
-    return app::ThemeName::Slate;
+    return theme::ThemeName::Slate;
   }
-  return word == "bright" ? app::ThemeName::BrightRoom : app::ThemeName::Paper;
+  return word == "bright" ? theme::ThemeName::BrightRoom : theme::ThemeName::Paper;
 }
 
 ExitStatus picture(const PictureOptions& options) {
@@ -43,18 +43,18 @@ ExitStatus picture(const PictureOptions& options) {
     return status;
   }
   const std::string id = problems.front().id;
-  app::Model model;
-  model.state = app::opened(std::move(*lesson), options.lesson);
+  state::Model model;
+  model.state = state::opened(std::move(*lesson), options.lesson);
   for (std::size_t i = 0; i < model.state.lesson->problems.size(); ++i) {
     if (model.state.lesson->problems[i].id == id) {
-      model = app::apply(std::move(model), app::OpenProblem{i}).model;
+      model = state::apply(std::move(model), state::OpenProblem{i}).model;
     }
   }
   model.view.settings.theme = theme_named(options.theme);
   model.view.order = options.one_by_one ? nets::FoldOrder::OneByOne : nets::FoldOrder::Together;
   model.view.fold = options.fold;
-  const auto what = options.window ? app::PictureOf::Window : app::PictureOf::Bench;
-  const auto drawn = app::off_screen_picture(model, what, size->width, size->height);
+  const auto what = options.window ? window::PictureOf::Window : window::PictureOf::Bench;
+  const auto drawn = window::off_screen_picture(model, what, size->width, size->height);
   if (!drawn) {
     std::cerr << "foldwright: " << drawn.error() << '\n';
     return ExitStatus::WrongUsage;

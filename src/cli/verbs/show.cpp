@@ -2,14 +2,14 @@
 #include <iostream>
 #include <memory>
 
-#include "app/session.hpp"
-#include "app/window/window.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "lessons/read_lesson.hpp"
 #include "platform/assets.hpp"
 #include "platform/files.hpp"
+#include "state/session.hpp"
+#include "window/window.hpp"
 
 namespace fw::cli {
 namespace {
@@ -27,7 +27,7 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
     return ExitStatus::WrongUsage;
   }
   const std::unique_ptr<platform::Files> files = platform::desktop_files();
-  app::Session session(*files, std::move(lesson), path);
+  state::Session session(*files, std::move(lesson), path);
   std::size_t said = 0;
   const auto say = [&] {
     for (; said < session.messages().size(); ++said) {
@@ -35,12 +35,12 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
     }
   };
   say();
-  auto window = app::Window::make(session, {window_size->width, window_size->height, true});
+  auto window = window::Window::make(session, {window_size->width, window_size->height, true});
   if (!window) {
     std::cerr << "foldwright: " << window.error() << '\n';
     return ExitStatus::WrongUsage;
   }
-  app::Window open = std::move(window).value();
+  window::Window open = std::move(window).value();
   open.run();
   say();
   return ExitStatus::Done;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "solids/parts.hpp"
+#include "solids/statement_parts.hpp"
 
 // One function a base shape, each in a file of its own; the table in catalog.cpp calls them.
 namespace fw::solids::shape {

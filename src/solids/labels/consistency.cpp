@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "exact/polynomial.hpp"
-#include "solids/labels/parts.hpp"
+#include "solids/labels/plan.hpp"
 
 namespace fw::solids {
 namespace {

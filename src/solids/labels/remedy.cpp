@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "solids/labels/parts.hpp"
+#include "solids/labels/plan.hpp"
 
 namespace fw::solids {
 

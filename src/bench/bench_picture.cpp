@@ -1,0 +1,342 @@
+#include "bench/bench_picture.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/ensure.hpp"
+#include "bench/bench_marks.hpp"
+#include "bench/bench_parts.hpp"
+#include "figures/face_figure.hpp"
+#include "figures/typeset.hpp"
+#include "geometry/measure.hpp"
+#include "geometry/ray.hpp"
+#include "solids/body/body_nets.hpp"
+#include "solids/body/standing.hpp"
+
+namespace fw::bench {
+
+using namespace state;
+
+namespace {
+
+using figures::Rect;
+using geometry::Vec2;
+using geometry::Vec3;
+
+// Left free on each side of the figure, in label sizes: a usual label and its gaps, or hardly anything.
+constexpr Vec2 label_room{2.7, 1.5};
+constexpr Vec2 bare_room{0.8, 0.8};
+constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
+constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
+constexpr int label_places = 2;            // of a length that was found
+constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
+
+/// What stands on the bench in this mode.
+struct Stand {
+  const solids::Body* body;
+  const nets::HingeTree* net;
+  double turn_rad = 0;  ///< the whole turned on the table
+};
+
+Stand stand_of(const Model& model, const Derived& derived) {
+  if (derived.question) {
+    return {&derived.question->body, &derived.question->net, derived.question->turn_rad};
+  }
+  const Desk& desk = model.state.desk();
+  return {&desk.solid.body(), &desk.net, 0};
+}
+
+solids::Standing standing_there(const Model& model, const Derived& derived) {
+  const Stand stand = stand_of(model, derived);
+  solids::Standing standing = solids::standing(*stand.body, *stand.net, model.view.fold, model.view.order);
+  if (derived.question) {
+    solids::lay_on_table(standing, *stand.body, stand.net->root(), stand.turn_rad);
+  }
+  return standing;
+}
+
+/// A net or card that is asked about.
+bool lies_on_table(const Derived& derived) { return derived.cutouts || (derived.item && is_flat(derived.item->form)); }
+
+render::Camera turned_camera(const Model& model, const Derived& derived) {
+  render::Camera camera;
+  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
+  if (lies_on_table(derived)) {
+    camera.yaw_rad = 0;
+    camera.pitch_rad = quiz_pitch_rad;
+  }
+  return camera.orbited(model.view.turn, model.view.tilt);
+}
+
+bool belongs_to_picked(const solids::Solid& solid, std::optional<FaceId> picked, solids::MarkId id) {
+  if (!picked) {
+    return false;
+  }
+  const auto& lengths = solid.faces()[*picked].lengths;
+  return std::any_of(lengths.begin(), lengths.end(),
+                     [&](const solids::FaceLength& length) { return length.mark == id; });
+}
+
+bool is_counted(const Desk& desk, FaceId face) {
+  return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
+}
+
+/// What is told apart, in whatever mode.
+Lit told_apart(const Model& model, const Derived& derived) {
+  if (derived.question) {
+    return {};
+  }
+  const bool is_worked = !derived.item || model.state.quiz.work().solution_shown;
+  if (derived.worked && is_worked) {
+    return lit(model, *derived.worked);
+  }
+  Lit told;
+  if (derived.item) {
+    told.faces = derived.item->faces;
+    told.marks = derived.item->marks;
+  }
+  told.open = derived.open;
+  return told;
+}
+
+bool contains(const std::vector<FaceId>& faces, FaceId face) {
+  return std::find(faces.begin(), faces.end(), face) != faces.end();
+}
+
+/// How strongly a face is filled: those that are spoken of, or counted, stand out from the others.
+float face_opacity(const Model& model, const Derived& derived, const Lit& told, FaceId face) {
+  const Desk& desk = model.state.desk();
+  if (contains(told.open, face)) {
+    return 0;
+  }
+  if (derived.worked || derived.item) {
+    const bool speaks = !told.faces.empty() || !told.marks.empty();
+    return !speaks || contains(told.faces, face) ? 0.92F : (told.faces.empty() ? 0.55F : 0.28F);
+  }
+  const bool counting = !derived.question && !desk.counted.empty();
+  return !counting || is_counted(desk, face) ? 0.90F : 0.50F;
+}
+
+render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, const Lit& told, FaceId face,
+                           double period) {
+  const Desk& desk = model.state.desk();
+  const solids::Solid& solid = derived.question ? derived.question->solid : desk.solid;
+  const figures::FaceStyle style = figures::face_style(solid.faces()[face].group, theme.palette());
+  render::FaceLook look;
+  const float opacity = face_opacity(model, derived, told, face);
+  look.fill = style.fill.with_opacity(opacity);
+  look.hatch = opacity > 0 ? style.hatch : Hatch::None;
+  look.hatch_ink = style.hatch_ink.with_opacity(opacity);
+  look.hatch_period = static_cast<float>(period);
+  const bool pointed =
+      model.view.hovered == face || model.view.dragged == face || (!derived.question && desk.picked == face);
+  if (pointed) {
+    look.outline = stroke(theme.ink, theme.sizes.edge * 1.8);
+  }
+  return look;
+}
+
+/// The solid whose lengths are labelled.
+const solids::Solid& solid_of(const Desk& desk, const Derived& derived, const Lit& told) {
+  if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
+    return *derived.claimed;
+  }
+  // With the measure that is asked for as its unknown.
+  return derived.worked && derived.worked->solid ? *derived.worked->solid : desk.solid;
+}
+
+/// Whether the lesson claims this length of the solid, so that its own value is not shown before it is worked out.
+bool is_claimed(const lessons::Problem& problem, const solids::Solid& solid, const algebra::Symbol& symbol) {
+  const std::vector<solids::Measure>& all = solid.statement().measures;
+  return problem.claim && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
+           return measure.symbol == symbol && !problem.solid.is_given(symbol) &&
+                  problem.claim->measure == (measure.in_base ? "base." + measure.key : measure.key);
+         });
+}
+
+/// The lengths with their labels: as the lesson writes them, and while it is worked out a number only once it is found.
+MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, const Desk& desk,
+                     const solids::Solid& solid, const Lit& told) {
+  MarkWords words;
+  const Work& work = desk.work;
+  const bool is_out = derived.item && !derived.item->answer.empty();
+  const bool answered =
+      derived.worked && derived.worked->count > 0 && (is_out || work.reached == derived.worked->count);
+  for (std::size_t i = 0; i < solid.marks().size(); ++i) {
+    const solids::MarkId id = solids::MarkId::at(i);
+    const algebra::Symbol& symbol = solid.marks()[id].symbol;
+    std::string label = solid.label(id);
+    const auto value = solid.values().find(symbol.name);
+    if (derived.worked && !solid.is_given(symbol) && value != solid.values().end()) {
+      const bool is_asked = derived.worked->letter == symbol.letter;
+      label = answered ? units::text(units::Length::of(value->second, solid.unit()), label_places)
+                       : symbol.letter + (is_asked ? " = ?" : "");
+    }
+    if (!answered && is_claimed(problem, solid, symbol)) {
+      label = problem.claim->value.text + "?";
+    }
+    words.labels.push_back(std::move(label));
+    const bool speaks = std::find(told.marks.begin(), told.marks.end(), id) != told.marks.end();
+    words.emphasized.push_back(speaks || belongs_to_picked(solid, desk.picked, id));
+  }
+  return words;
+}
+
+/// The face that is drawn at a pixel of the viewport.
+std::optional<FaceId> face_behind(const BenchPicture& picture, Vec2 pixel) {
+  const auto hit = geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(pixel, picture.viewport));
+  return hit ? std::optional(picture.faces[hit->face.index()]) : std::nullopt;
+}
+
+void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool works, const Theme& theme) {
+  // On a small bench the circles must leave the faces to be seen.
+  const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
+  for (const solids::Face& face : desk.solid.faces()) {
+    const Vec3 point = solids::PlacedFace(desk.solid.body(), picture.look.faces, face.id).label_point();
+    const render::Projected seen = picture.camera.project(point, picture.viewport);
+    if (seen.depth <= 0 || face_behind(picture, seen.pixel) != face.id) {
+      continue;
+    }
+    picture.numbers.push_back({face.id, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
+                               figures::face_number(face.id),
+                               works ? contains(told.faces, face.id) : is_counted(desk, face.id)});
+  }
+}
+
+figures::Vec2 label_size(const figures::Canvas& canvas, const std::string& text, const figures::TextStyle& style) {
+  constexpr double ink = 0.84;  // of a line's height
+  const figures::Vec2 size = figures::typeset_size(canvas, text, style);
+  return {size.x, size.y * ink};
+}
+
+}  // namespace
+
+MeasureText label_measure(const figures::Canvas& canvas, const Theme& theme) {
+  return [&canvas, style = figures::TextStyle{theme.sizes.label, theme.ink}](const std::string& text) {
+    return label_size(canvas, text, style);
+  };
+}
+
+std::vector<Vec3> points_of(const nets::Pose& pose) {
+  std::vector<Vec3> points;
+  for (const auto& face : pose) {
+    points.insert(points.end(), face.begin(), face.end());
+  }
+  return points;
+}
+
+render::Camera camera_for(const Model& model, const Derived& derived, const nets::Pose& pose,
+                          const render::Viewport& viewport, Vec2 margin) {
+  const auto room_left = [](double length, double free) {
+    return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
+  };
+  const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
+  const render::Camera fitted =
+      turned_camera(model, derived).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
+  return fitted.zoomed(model.view.nearness);
+}
+
+render::Stroke stroke(const Color& ink, double width, double dash) {
+  return {ink, static_cast<float>(width), static_cast<float>(dash), static_cast<float>(dash * 0.8)};
+}
+
+BenchPicture bench_picture(const Model& model, const Derived& derived, const Theme& theme, const Rect& rect,
+                           const MeasureText& measure) {
+  if (derived.cutouts) {
+    return cutout_picture(model, derived, theme, rect, measure);
+  }
+  BenchPicture picture;
+  picture.rect = rect;
+  picture.viewport = {std::max(1.0, rect.w), std::max(1.0, rect.h)};
+  solids::Standing standing = standing_there(model, derived);
+  picture.look.faces = std::move(standing.corners);
+  picture.look.flat_faces = std::move(standing.outlines);
+  picture.faces = std::move(standing.faces);
+  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport,
+                              (derived.question ? bare_room : label_room) * theme.sizes.label);
+  const Lit told = told_apart(model, derived);
+  const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
+  for (const FaceId face : picture.faces) {
+    picture.look.looks.push_back(face_look(model, derived, theme, told, face, size / 26.0));
+  }
+  picture.look.edge = stroke(theme.ink, theme.sizes.edge);
+  picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
+  if (!derived.question) {
+    const Desk& desk = model.state.desk();
+    const solids::Solid& solid = solid_of(desk, derived, told);
+    // How many faces there are is not given away, but a question about one of them needs their numbers.
+    if (!model.state.is_asking() || model.state.current().face) {
+      add_numbers(picture, desk, told, derived.worked || derived.item, theme);
+    }
+    add_marks(picture, {solid, desk.net}, model.view.fold,
+              mark_words(model.state.current(), derived, desk, solid, told), theme, measure);
+  }
+  return picture;
+}
+
+std::optional<FaceId> face_at(const BenchPicture& picture, figures::Vec2 pixel) {
+  if (!picture.rect.contains(pixel)) {
+    return std::nullopt;
+  }
+  for (const FaceNumber& number : picture.numbers) {
+    if (glm::length(number.center - pixel) <= number.radius) {
+      return number.face;
+    }
+  }
+  return face_behind(picture, pixel - Vec2{picture.rect.x, picture.rect.y});
+}
+
+std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 pixel) {
+  for (const BenchSpot& spot : picture.spots) {
+    if (spot.option && glm::length(spot.center - pixel) <= picture.spot_radius) {
+      return spot.option;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target) {
+  for (const EdgeId edge : solids::possible_hinges(desk.solid.body(), desk.net, dragged)) {
+    if (desk.solid.body().across(edge, dragged) == target) {
+      return edge;
+    }
+  }
+  return std::nullopt;
+}
+
+void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme) {
+  canvas.push_clip(picture.rect);
+  const figures::Palette palette = theme.palette();
+  for (const BenchLabel& label : picture.labels) {
+    if (label.on_face) {  // a label over a hatch needs a ground of its own
+      const figures::Vec2 size = label_size(canvas, label.text, {theme.sizes.label, theme.ink, label.emphasized});
+      const Rect box{label.center.x - size.x / 2, label.center.y - size.y / 2, size.x, size.y};
+      canvas.rounded(box.inset(-theme.sizes.space * 0.4, 0), theme.sizes.radius * 0.5, theme.ground, std::nullopt);
+    }
+  }
+  for (const BenchSpot& spot : picture.spots) {
+    figures::Palette colors = palette;
+    if (spot.look != BenchSpot::Look::Plain) {  // filled, so that it is not told by its color alone
+      colors.ink = theme.ground;
+      colors.ground = spot.look == BenchSpot::Look::Right ? theme.good : theme.bad;
+    }
+    figures::draw_number_circle(canvas, spot.center, picture.spot_radius, spot.text, colors);
+  }
+  for (const FaceNumber& number : picture.numbers) {
+    figures::Palette colors = palette;
+    if (number.counted) {
+      std::swap(colors.ink, colors.ground);
+    }
+    figures::draw_number_circle(canvas, number.center, number.radius, number.text, colors);
+  }
+  for (const BenchLabel& label : picture.labels) {
+    if (label.leader) {
+      canvas.line(label.leader->from, label.leader->to, {theme.ink, theme.sizes.rule * 1.5, 0});
+    }
+    const figures::TextStyle style{theme.sizes.label, theme.ink, label.emphasized};
+    figures::typeset(canvas, label.center, figures::HAlign::Center, figures::VAlign::Middle, label.text, style);
+  }
+  canvas.pop_clip();
+}
+
+}  // namespace fw::bench

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "figures/formula_layout.hpp"
+#include "panels/panels.hpp"
+
+// What the pages of the quiz share. Private to the panels.
+namespace fw::panels {
+
+using state::ItemWork;
+
+/// What was done with the item in view.
+[[nodiscard]] inline const ItemWork& item(const Shown& shown) { return shown.state().quiz.work(); }
+
+/// A text of an item's page.
+struct PageText {
+  std::string text;
+  TextSize size = TextSize::Label;
+  bool bold = false;
+  Color color{};
+  std::optional<figures::FormulaLayout> line{};  ///< set under it
+};
+/// A hint with its line.
+[[nodiscard]] PageText hint_text(Ui& ui, const practice::Hint& hint, double width);
+
+/// The height of the texts, one under another.
+[[nodiscard]] double texts_height(const Ui& ui, const std::vector<PageText>& texts, double width);
+/// Draws them from the top of the rectangle.
+void draw_texts(Ui& ui, const std::vector<PageText>& texts, const figures::Rect& rect);
+/// A page of texts that scrolls to the last one.
+void text_page(Ui& ui, WidgetId id, const std::vector<PageText>& texts, const figures::Rect& rect);
+/// The width that a page leaves to its texts beside a bar.
+[[nodiscard]] double page_width(const Ui& ui, const figures::Rect& rect);
+
+/// The question with its options, and under them what the last answer deserves.
+void choice_page(Ui& ui, const Shown& shown, const std::vector<PageText>& replies, const figures::Rect& rect,
+                 Commands& out);
+
+/// Which item it is, before and next, undo, and the end of the set.
+void item_head(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+
+}  // namespace fw::panels

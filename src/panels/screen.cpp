@@ -1,0 +1,102 @@
+#include "panels/screen.hpp"
+
+#include <algorithm>
+
+#include "ui/layout.hpp"
+
+namespace fw::panels {
+
+using namespace bench;
+using namespace state;
+using namespace ui;
+
+using figures::Rect;
+
+double tool_size(const Sizes& sizes) { return std::max(sizes.target, sizes.icon * 0.8); }
+
+double tools_width(const Sizes& sizes) {
+  constexpr int count = 7;
+  return count * (tool_size(sizes) + sizes.space * 0.5) + sizes.space;
+}
+
+namespace {
+
+/// The panel beside the bench or below it; returns what is left.
+Rect place_side(Screen& screen, const Rect& window, const Rect& rest, const Model& model, const Sizes& sizes,
+                bool two_ways) {
+  const bool has_work = model.state.mode != Mode::Explore;
+  if (screen.side_below) {
+    Column column(rest);
+    screen.side = column.take_bottom(window.h * (has_work ? 0.48 : 0.42));
+    return column.rest();
+  }
+  // About a third of the width, and never narrower than its text needs.
+  double width = std::min(std::max(window.w / 3.0, 13.2 * sizes.label), window.w * 0.475);
+  if (has_work) {  // lines of work are longer than a ledger is wide
+    width = window.w * (screen.tight ? 0.53 : two_ways ? 0.6 : 0.48);
+  }
+  Row row(rest);
+  screen.side = row.take_right(width);
+  return row.rest();
+}
+
+/// The buttons under the bench, and the face that is lifted out of it.
+void place_tools_and_card(Screen& screen, const Model& model, const Sizes& sizes) {
+  if (!model.view.presenting && screen.side_below) {  // height is short there, so the buttons share the bar
+    Row row(screen.bar);
+    screen.tools = row.take_right(tools_width(sizes));
+    screen.bar = row.rest();
+  } else if (!model.view.presenting) {
+    Column column(screen.bench);
+    screen.tools = column.take_bottom(tool_size(sizes) + sizes.space);
+    screen.bench = column.rest();
+  }
+  if (model.state.mode != Mode::Explore || !model.state.desk().picked) {
+    return;
+  }
+  if (screen.tight) {
+    Column column(screen.bench);
+    screen.card = column.take_bottom(screen.bench.h * 0.46);
+    screen.bench = column.rest();
+  } else {
+    Row row(screen.bench);
+    screen.card = row.take_right(screen.bench.w * (screen.side_below ? 0.5 : 0.42));
+    screen.bench = row.rest();
+  }
+}
+
+}  // namespace
+
+Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, double prompt_height) {
+  Screen screen;
+  screen.side_below = window.w < upright_shape * window.h;
+  screen.tight = !screen.side_below && window.w < tight_shape * window.h;
+  const Mode mode = model.state.mode;
+  const bool two_ways = mode == Mode::Work && model.state.desk().work.route == RouteChoice::Both;
+  Column whole(window);
+  screen.title = whole.take(sizes.button + 2 * sizes.space);
+  const auto take_prompt = [&screen, prompt_height](Column& column) {
+    screen.prompt = column.rest();
+    screen.prompt.h = prompt_height;
+    column.skip(prompt_height);
+  };
+  if (screen.tight) {  // in few lines across the window, since the bench is narrow
+    take_prompt(whole);
+  }
+  Row left(place_side(screen, window, whole.rest(), model, sizes, two_ways));
+  screen.has_rail = !model.view.presenting && mode != Mode::Quiz && !two_ways && !screen.side_below &&
+                    !(mode == Mode::Work && screen.tight);
+  if (screen.has_rail && model.view.rail_open) {
+    screen.rail = left.take(sizes.button + sizes.scroll_bar + 3 * sizes.space);
+  }
+  Column middle(left.rest());
+  screen.bar = middle.take_bottom(sizes.button + 2 * sizes.space);
+  if (!screen.tight) {
+    take_prompt(middle);
+  }
+  screen.bench = middle.rest();
+  place_tools_and_card(screen, model, sizes);
+  return screen;
+}
+
+}  // namespace fw::panels

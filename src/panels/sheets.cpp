@@ -1,0 +1,131 @@
+#include "panels/ids.hpp"
+#include "panels/panels.hpp"
+#include "ui/layout.hpp"
+
+namespace fw::panels {
+
+using namespace bench;
+using namespace state;
+using namespace ui;
+
+namespace {
+
+using figures::Rect;
+
+struct KeyRow {
+  const char* keys;
+  const char* what;
+};
+constexpr KeyRow work_rows[] = {
+    {"PgDn  →  Space", "next step, or fill the gap"},
+    {"PgUp  ←", "step before"},
+    {"Home  End", "first step; all steps"},
+    {"1  2  3", "cover, fill, edge"},
+    {"W  Shift+W", "where does this number come from?"},
+    {"G", "a gap in this step"},
+    {"A  Shift+A", "show all steps, hide all steps"},
+    {"U  F  P", "unfold, fold a step; play or stop"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
+constexpr KeyRow quiz_rows[] = {
+    {"PgDn  →  Space", "a hint, the solution, the next one"},
+    {"", "a class: options, answer, the next"},
+    {"PgUp  ←", "the one before; a class: a stage back"},
+    {"Home  End", "the one before, the next one"},
+    {"Enter", "answer; after the answer the next one"},
+    {"A  B  C …", "choose an option; a hand for it"},
+    {"U  F  P", "after the answer: unfold, fold, play"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
+constexpr KeyRow key_rows[] = {
+    {"PgDn  →  Space", "count the next face"},
+    {"PgUp  ←", "take the last face back"},
+    {"1 … 9", "lift a face out and count it"},
+    {"Home  End", "problem before, next problem"},
+    {"U  F  P", "unfold, fold a step; play or stop"},
+    {"N  Shift+N", "next net, net before"},
+    {"H", "hang the lifted face elsewhere"},
+    {"Shift + arrows", "turn and tilt"},
+    {"+  −  0", "larger, smaller, fit"},
+    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"B  .", "blank the screen"},
+    {"Esc", "close what is open; nothing is lost"},
+    {"F5  F11", "present, full screen"},
+    {"Tab  Enter", "walk the buttons, press one"},
+};
+
+std::vector<KeyRow> rows_of(Mode mode) {
+  switch (mode) {
+    case Mode::Explore:
+      break;
+    case Mode::Work:
+      return {std::begin(work_rows), std::end(work_rows)};
+    case Mode::Quiz:
+      return {std::begin(quiz_rows), std::end(quiz_rows)};
+  }
+  return {std::begin(key_rows), std::end(key_rows)};
+}
+
+}  // namespace
+
+bool sheet_head(Ui& ui, Column& column, WidgetId close, const std::string& title) {
+  const Sizes& sizes = ui.sizes();
+  Row head(column.take(ui.line(TextSize::Heading)), sizes.space);
+  const bool pressed = ui.icon_button(close, Icon::Close, "close", head.take_right(sizes.icon));
+  ui.text(title, head.rest(), {.size = TextSize::Heading, .bold = true});
+  return pressed;
+}
+
+void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
+  if (!shown.view().keys_shown) {
+    return;
+  }
+  const Sizes& sizes = ui.sizes();
+  const Rect window = ui.window();
+  const Rect sheet = window.middle(std::min(window.w * 0.92, 32 * sizes.small), window.h * 0.92);
+  ui.begin_sheet(ids::keys_sheet, "keys", sheet);
+  Column column(sheet.inset(3 * sizes.space, 2 * sizes.space), sizes.space);
+  if (sheet_head(ui, column, ids::keys_close, "Keys")) {
+    out.push_back(ShowKeys{false});
+  }
+  const std::vector<KeyRow> rows = rows_of(shown.state().mode);
+  const double pitch = column.rest().h / (static_cast<double>(rows.size()) + 1.2);
+  for (const KeyRow& row : rows) {
+    Row parts({column.rest().x, column.rest().y, column.rest().w, pitch}, sizes.space);
+    column.skip(pitch);
+    ui.text(row.keys, parts.take(sheet.w * 0.34), {.size = TextSize::Small, .bold = true, .shrink = true});
+    ui.text(row.what, parts.rest(), {.size = TextSize::Small, .shrink = true});
+  }
+  ui.text("No names, no accounts, no network.", column.rest(),
+          {.size = TextSize::Small, .color = ui.theme().quiet_ink, .shrink = true});
+  ui.end_sheet();
+}
+
+void blank_sheet(Ui& ui, const Shown& shown, Commands& out) {
+  if (!shown.view().blank) {
+    return;
+  }
+  const Rect window = ui.window();
+  ui.canvas().polygon({{window.x, window.y},
+                       {window.right(), window.y},
+                       {window.right(), window.bottom()},
+                       {window.x, window.bottom()}},
+                      Color::hex(0x000000), std::nullopt);
+  if (ui.region(ids::blank_sheet, "blank screen: press any key", window, Ui::RegionFocus::None).clicked) {
+    out.push_back(SetBlank{false});
+  }
+}
+
+}  // namespace fw::panels

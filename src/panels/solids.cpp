@@ -1,0 +1,68 @@
+#include <algorithm>
+
+#include "figures/solid_sketch.hpp"
+#include "panels/ids.hpp"
+#include "panels/panels.hpp"
+#include "ui/layout.hpp"
+
+namespace fw::panels {
+
+using namespace bench;
+using namespace state;
+using namespace ui;
+
+namespace {
+
+using figures::Rect;
+
+/// The shelf's solids, made once: the examples of the catalog never change.
+const std::vector<fw::solids::Solid>& shelf_solids() {
+  static const std::vector<fw::solids::Solid> made = [] {
+    std::vector<fw::solids::Solid> list;
+    for (const fw::solids::Description& description : fw::solids::shelf()) {
+      auto solid = fw::solids::Solid::make(description);
+      if (solid) {
+        list.push_back(std::move(solid).value());
+      }
+    }
+    return list;
+  }();
+  return made;
+}
+
+}  // namespace
+
+void solids(Ui& ui, const Shown&, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const std::vector<fw::solids::Solid>& shelf = shelf_solids();
+  const double least = 5.2 * sizes.label;
+  const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rect.w / least));
+  const std::size_t lines = (shelf.size() + columns - 1) / columns;
+  const double text_height = 2 * ui.line(TextSize::Small);
+  const double cell_height = 4.0 * sizes.label + text_height + sizes.space;
+  const Rect content = ui.begin_scroll(ids::shelf, rect, cell_height * static_cast<double>(lines));
+  const double cell_width = content.w / static_cast<double>(columns);
+  figures::Palette palette = ui.theme().panel_palette();
+  palette.line_width = sizes.edge * 0.6;
+  for (std::size_t i = 0; i < shelf.size(); ++i) {
+    const Rect cell{content.x + cell_width * static_cast<double>(i % columns),
+                    content.y + cell_height * static_cast<double>(i / columns), cell_width, cell_height};
+    const Rect inside = cell.inset(sizes.space * 0.5, sizes.space * 0.5);
+    const Interaction action = ui.region(ids::shelf_item.at(i), shelf[i].name(), inside);
+    if (action.clicked) {
+      out.push_back(PutOnBench{shelf[i].description()});
+    }
+    if (action.hovered) {
+      ui.canvas().rounded(inside, sizes.radius, ui.theme().hover, std::nullopt);
+    }
+    Column column(inside);
+    const Rect text = column.take_bottom(text_height);
+    figures::draw_solid_sketch(ui.canvas(), shelf[i], column.rest().inset(sizes.space), palette,
+                               figures::SketchFill::Groups);
+    ui.text(shelf[i].name(), text,
+            {.size = TextSize::Small, .h = HAlign::Center, .v = figures::VAlign::Top, .wrap = true, .shrink = true});
+  }
+  ui.end_scroll();
+}
+
+}  // namespace fw::panels

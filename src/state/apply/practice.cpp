@@ -1,0 +1,270 @@
+#include <algorithm>
+
+#include "practice/net_tasks.hpp"
+#include "practice/quiz_help.hpp"
+#include "practice/read_answer.hpp"
+#include "state/apply/handlers.hpp"
+#include "state/worked.hpp"
+
+// One student answers: what a typed or chosen answer shows, hints, the second try, the worked solution.
+namespace fw::state::handlers {
+namespace {
+
+using practice::AnswerVerdict;
+
+constexpr std::size_t tries_before_the_solution = 2;
+
+bool takes_answers(const State& state) { return state.is_asking() && state.quiz.setup.audience == Audience::Student; }
+
+/// A text in which no number can be read is no answer yet.
+std::optional<std::string> not_readable(const QuizItem& item, const std::string& typed) {
+  const AnswerForm form = answer_form(item);
+  if (is_name(form) || is_chosen(form)) {
+    return std::nullopt;
+  }
+  const std::optional<lessons::Supply>& supply = item.problem.supply;
+  const auto read = practice::read_answer(typed, supply ? supply->item : item.problem.scale ? "times" : "");
+  return read ? std::nullopt : std::optional(read.error());
+}
+
+Reply judged(const QuizItem& item, const std::string& typed, std::uint64_t seed) {
+  Reply reply;
+  reply.typed = typed;
+  if (const auto reason = not_readable(item, typed)) {
+    reply.message = *reason;
+    return reply;
+  }
+  const auto diagnosis = practice::diagnosed(item.problem, typed, "", seed);
+  if (!diagnosis) {
+    reply.message = diagnosis.error();
+    return reply;
+  }
+  reply.verdict = diagnosis->verdict;
+  reply.message = diagnosis->message;
+  // Where several mistakes lead to a number it is asked, and nothing is shown that tells.
+  const bool tells = reply.verdict == AnswerVerdict::Recognized || reply.verdict == AnswerVerdict::RightNumber;
+  if (tells && !diagnosis->causes.empty()) {
+    reply.faces = diagnosis->causes.front().faces;
+    reply.cause = diagnosis->causes.front().id;
+  }
+  const bool can_ask_back = is_name(answer_form(item)) || is_chosen(answer_form(item));
+  const bool asks_back = can_ask_back && reply.verdict == AnswerVerdict::Ask;
+  reply.is_try = reply.verdict != AnswerVerdict::Right && reply.verdict != AnswerVerdict::RightNumber && !asks_back;
+  return reply;
+}
+
+std::size_t tries(const ItemWork& place) {
+  return static_cast<std::size_t>(
+      std::count_if(place.replies.begin(), place.replies.end(), [](const Reply& reply) { return reply.is_try; }));
+}
+
+void take_reply(Model& model, Reply reply) {
+  Quiz& quiz = model.state.quiz;
+  ItemWork& place = item_work(model);
+  const bool is_right = reply.verdict == AnswerVerdict::Right;
+  if (is_right || reply.is_try || reply.verdict == AnswerVerdict::RightNumber) {
+    quiz.attempts.push_back({quiz.item().skill, reply.cause, is_right});
+  }
+  const bool is_try = reply.is_try;
+  place.replies.push_back(std::move(reply));
+  if (is_right) {
+    finish_item(model);
+  } else if (is_try && tries(place) >= tries_before_the_solution) {
+    show_solution(model);
+  }
+}
+
+void take_answer(Model& model, const std::string& typed) {
+  const Quiz& quiz = model.state.quiz;
+  take_reply(model, judged(quiz.item(), typed, practice::choice_seed(quiz.setup.seed, quiz.number)));
+}
+
+/// Puts the option among those that were chosen; false where it was among them.
+bool is_new(std::vector<std::size_t>& chosen, std::size_t index) {
+  const bool is_there = std::find(chosen.begin(), chosen.end(), index) != chosen.end();
+  if (!is_there) {
+    chosen.push_back(index);
+  }
+  return !is_there;
+}
+
+Reply reply_to(const practice::Choice& choice) {
+  Reply reply;
+  reply.typed = choice.text;
+  reply.verdict = choice.is_right ? AnswerVerdict::Right : AnswerVerdict::Recognized;
+  reply.message = choice.message;
+  reply.cause = choice.cause;
+  reply.is_try = !choice.is_right;
+  return reply;
+}
+
+/// "No net" was right: the answer counts with its reason.
+std::string ask_why(Model& model) {
+  item_work(model).asks_why = true;
+  return "answer";
+}
+
+/// Every place that fits is asked for: the right ones that were chosen stay chosen.
+std::string places_so_far(const std::vector<practice::Choice>& choices, const std::vector<std::size_t>& tried) {
+  std::string letters;
+  for (const std::size_t one : tried) {
+    if (choices[one].is_right || one == tried.back()) {
+      letters += (letters.empty() ? "" : ", ") + choices[one].text;
+    }
+  }
+  return letters;
+}
+
+std::string choose_reason(Model& model, std::size_t index) {
+  const std::vector<practice::Choice> reasons = reasons_for(model.state.quiz.item());
+  if (index >= reasons.size() || !is_new(item_work(model).reasons, index)) {
+    return {};
+  }
+  take_reply(model, reply_to(reasons[index]));
+  return "answer";
+}
+
+/// Once the answer is out, card of another option is folded.
+std::string show_option(Model& model, std::size_t index) {
+  const Quiz& quiz = model.state.quiz;
+  const bool has_cards =
+      answer_form(quiz.item()) == AnswerForm::Cutout && quiz.item().problem.net->ask != lessons::NetAsk::IsIt;
+  if (!has_cards || index >= choices_for(quiz.item(), quiz.setup.seed, quiz.number).size()) {
+    return {};
+  }
+  item_work(model).spoken = index;
+  fold_card(model);
+  return "speak of option " + practice::letter(index);
+}
+
+std::string choose_option(Model& model, std::size_t index) {
+  const QuizItem& item = model.state.quiz.item();
+  ItemWork& place = item_work(model);
+  if (place.asks_why) {
+    return choose_reason(model, index);
+  }
+  const std::vector<practice::Choice> choices = choices_for(item, model.state.quiz.setup.seed, model.state.quiz.number);
+  if (index >= choices.size() || !is_new(place.tried, index)) {
+    return {};
+  }
+  const bool is_no = item.problem.net && item.problem.net->ask == lessons::NetAsk::IsIt && index == 1;
+  if (is_no && choices[index].is_right) {
+    return ask_why(model);
+  }
+  const bool has_places = item.problem.net && item.problem.net->ask == lessons::NetAsk::Complete;
+  take_answer(model, has_places         ? places_so_far(choices, place.tried)
+                     : item.problem.net ? choices[index].text
+                                        : practice::letter(index));
+  return "answer";
+}
+
+/// The faces that the last answer with a cause spoke of.
+std::vector<FaceId> faces_of_answers(const ItemWork& place) {
+  for (auto reply = place.replies.rbegin(); reply != place.replies.rend(); ++reply) {
+    if (!reply->faces.empty()) {
+      return reply->faces;
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+void finish_item(Model& model) {
+  item_work(model).done = true;
+  fold_card(model);
+}
+
+void fold_card(Model& model) {
+  if (!begins_flat(model.state)) {
+    return;
+  }
+  if (model.view.settings.reduced_motion) {
+    model.view.fold = 0;
+    model.view.motion = Motion::Still;
+  } else {
+    model.view.fold = 1;
+    model.view.motion = Motion::Closing;
+  }
+}
+
+void show_solution(Model& model) {
+  ItemWork& place = item_work(model);
+  const bool was_done = place.done;
+  place.solution_shown = true;
+  if (!was_done) {
+    finish_item(model);
+  }
+  const AnswerForm form = answer_form(model.state.quiz.item());
+  if (!is_worked(form)) {
+    return;
+  }
+  const WorkedProblem worked = worked_for(model.state);
+  Work& work = place.desk->work;
+  work.decided = true;
+  work.reached = worked.count;
+  if (worked.count > 0) {
+    if (tries(place) > 0) {
+      place.failing = practice::failing_step(worked, faces_of_answers(place));
+    }
+    work.present = place.failing.value_or(worked.count - 1);
+  }
+}
+
+std::string on(Model& model, const SetAnswerStyle& command) {
+  model.state.quiz.style = command.style;
+  return command.style == AnswerStyle::Typed ? "answer by typing" : "answer by choosing";
+}
+
+std::string on(Model& model, const AnswerTyped& command) {
+  if (!takes_answers(model.state) || command.text.find_first_not_of(' ') == std::string::npos) {
+    return {};
+  }
+  take_answer(model, command.text);
+  return "answer";
+}
+
+std::string on(Model& model, const AnswerOption& command) {
+  if (model.state.in_item() && model.state.quiz.setup.audience == Audience::Class) {
+    return choose_in_class(model, command.index);
+  }
+  if (model.state.in_item() && item_work(model).done) {
+    return show_option(model, command.index);
+  }
+  if (!takes_answers(model.state)) {
+    return {};
+  }
+  const Quiz& quiz = model.state.quiz;
+  const AnswerForm form = answer_form(quiz.item());
+  if (is_chosen(form)) {
+    return choose_option(model, command.index);
+  }
+  if (!is_name(form)) {
+    return {};
+  }
+  const std::vector<std::string> names = names_for(quiz.item(), quiz.setup.seed, quiz.number).names;
+  if (command.index >= names.size() || !is_new(item_work(model).tried, command.index)) {
+    return {};
+  }
+  take_answer(model, names[command.index]);
+  return "answer";
+}
+
+std::string on(Model& model, const ShowHint&) {
+  if (!takes_answers(model.state) || item_work(model).hints >= hints_for(model.state.quiz.item()).size()) {
+    return {};
+  }
+  ++item_work(model).hints;
+  return "show a hint";
+}
+
+std::string on(Model& model, const RevealAnswer&) {
+  const bool too_early = model.state.quiz.setup.audience == Audience::Class && model.state.is_asking();
+  if (!model.state.in_item() || too_early || item_work(model).solution_shown) {
+    return {};
+  }
+  show_solution(model);
+  return "show the solution";
+}
+
+}  // namespace fw::state::handlers

@@ -1,0 +1,165 @@
+#include <algorithm>
+#include <tuple>
+
+#include "practice/generate/generate.hpp"
+#include "state/apply/handlers.hpp"
+
+// The start page of the quiz, and the way from item to item.
+namespace fw::state::handlers {
+namespace {
+
+constexpr int highest_level = 3;
+
+/// Another solid or net lies there: its desk is laid, and it is looked at from the front.
+void come_to_item(Model& model) {
+  ItemWork& place = item_work(model);
+  if (!place.desk) {
+    place.desk = fresh_desk(model.state.quiz.item().problem.solid);
+  }
+  model.view.notice.reset();
+  model.view.turn = 0;
+  model.view.tilt = 0;
+  model.view.nearness = 1;
+}
+
+/// The setup with its types filled in where progress says which come back today.
+QuizSetup full_setup(const Model& model) {
+  QuizSetup setup = model.state.quiz.setup;
+  const ProgressPage& page = model.view.progress;
+  if (setup.source != QuizSource::Due) {
+    return setup;
+  }
+  std::vector<std::string> types;
+  for (const practice::TypeName& type : practice::type_names()) {
+    if (type.level <= setup.level) {
+      types.push_back(type.key);
+    }
+  }
+  const practice::Progress kept = page.kept ? *page.kept : practice::Progress{};
+  setup.types = practice::spaced_set(kept, page.today, types, practice::items_in_a_set);
+  return setup;
+}
+
+std::string go_forward(Model& model) {
+  Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return on(model, StartQuiz{});
+  }
+  if (quiz.setup.audience == Audience::Class) {
+    return step_class(model, 1);
+  }
+  if (quiz.work().done) {
+    return on(model, StepItem{1});
+  }
+  std::string hint = on(model, ShowHint{});
+  return hint.empty() ? on(model, RevealAnswer{}) : hint;
+}
+
+std::string go_back(Model& model) {
+  const Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return {};
+  }
+  return quiz.setup.audience == Audience::Class ? step_class(model, -1) : on(model, StepItem{-1});
+}
+
+}  // namespace
+
+ItemWork& item_work(Model& model) { return model.state.quiz.items[model.state.quiz.number]; }
+
+std::string on(Model& model, const SetAudience& command) {
+  model.state.quiz.setup.audience = command.audience;
+  return command.audience == Audience::Class ? "ask the class" : "ask one student";
+}
+
+std::string on(Model& model, const SetQuizSource& command) {
+  model.state.quiz.setup.source = command.source;
+  model.state.quiz.refusal.clear();
+  return "choose where the problems come from";
+}
+
+std::string on(Model& model, const SetQuizLevel& command) {
+  model.state.quiz.setup.level = std::clamp(command.level, 1, highest_level);
+  model.state.quiz.refusal.clear();
+  return "choose the level";
+}
+
+std::string on(Model& model, const ToggleQuizType& command) {
+  std::vector<std::string>& types = model.state.quiz.setup.types;
+  model.state.quiz.refusal.clear();
+  if (command.key.empty()) {
+    types.clear();
+    return "mix every type";
+  }
+  const auto place = std::find(types.begin(), types.end(), command.key);
+  if (place != types.end()) {
+    types.erase(place);
+  } else {
+    types.push_back(command.key);
+  }
+  return "choose the types";
+}
+
+std::string on(Model& model, const NewNumbers&) {
+  ++model.state.quiz.setup.seed;
+  model.state.quiz.refusal.clear();
+  return "new numbers";
+}
+
+std::string on(Model& model, const StartQuiz&) {
+  Quiz& quiz = model.state.quiz;
+  auto set = quiz_set(full_setup(model), *model.state.lesson);
+  quiz.finished = 0;
+  if (!set) {
+    quiz.refusal = set.error();
+    return "start the quiz";
+  }
+  quiz.refusal.clear();
+  quiz.set = std::make_shared<const QuizSet>(std::move(set).value());
+  quiz.number = 0;
+  quiz.items.assign(quiz.set->size(), ItemWork{});
+  come_to_item(model);
+  return "start the quiz";
+}
+
+std::string on(Model& model, const EndQuiz&) {
+  Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return {};
+  }
+  quiz.set.reset();
+  quiz.items.clear();
+  quiz.number = 0;
+  ++quiz.setup.seed;
+  model.view.notice.reset();
+  return "end the quiz";
+}
+
+std::string on(Model& model, const StepItem& command) {
+  Quiz& quiz = model.state.quiz;
+  if (!quiz.set) {
+    return {};
+  }
+  const std::size_t count = quiz.set->size();
+  if (command.by > 0 && quiz.number + 1 == count) {
+    std::ignore = on(model, EndQuiz{});
+    quiz.finished = count;
+    return "end the quiz";
+  }
+  const bool at_first = command.by < 0 && quiz.number == 0;
+  if (command.by == 0 || at_first) {
+    return {};
+  }
+  quiz.number = command.by > 0 ? quiz.number + 1 : quiz.number - 1;
+  come_to_item(model);
+  return "go to item " + std::to_string(quiz.number + 1);
+}
+
+std::string on(Model& model, const StepQuiz& command) {
+  if (model.state.mode != Mode::Quiz) {
+    return {};
+  }
+  return command.by > 0 ? go_forward(model) : go_back(model);
+}
+
+}  // namespace fw::state::handlers

@@ -1,0 +1,141 @@
+#include "state/session.hpp"
+
+#include "state/keeping.hpp"
+
+namespace fw::state {
+namespace {
+constexpr const char* settings_file = "/settings.json";
+constexpr const char* place_file = "/place.json";
+}  // namespace
+
+Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)())
+    : files_(files), today_(today), progress_(files) {
+  State fresh = opened(std::move(lesson), std::move(path));
+  const auto folder = files_.config_folder();
+  if (!folder) {
+    messages_.push_back(folder.error().message);
+    model_.state = std::move(fresh);
+  } else {
+    folder_ = folder.value();
+    load(folder_, std::move(fresh));
+  }
+  model_.view.fold = lies_flat(model_.state) ? 1 : 0;
+  show_progress("");
+}
+
+void Session::load(const std::string& folder, State fresh) {
+  const std::string settings_path = folder + settings_file;
+  if (files_.exists(settings_path)) {
+    const auto text = files_.read(settings_path);
+    const auto settings = text ? read_settings(text.value()) : read_settings("");
+    if (settings) {
+      model_.view.settings = settings.value();
+    } else {
+      messages_.push_back(set_aside(settings_path, text ? settings.error() : text.error().message));
+    }
+  }
+  model_.state = fresh;
+  const std::string place_path = folder + place_file;
+  if (files_.exists(place_path)) {
+    const auto text = files_.read(place_path);
+    auto place = at_place(std::move(fresh), text ? text.value() : std::string());
+    if (place) {
+      model_.state = std::move(place).value();
+    } else {
+      messages_.push_back(set_aside(place_path, text ? place.error() : text.error().message));
+    }
+  }
+}
+
+std::string Session::set_aside(const std::string& path, const std::string& reason) {
+  const auto moved = files_.move_aside(path);
+  return reason + (moved ? " It was set aside as " + moved.value() + "." : " " + moved.error().message);
+}
+
+bool Session::dispatch(const Commands& commands) {
+  changed_ = false;
+  for (const Command& command : commands) {
+    const std::size_t answered = model_.state.quiz.attempts.size();
+    take(command);
+    // An answer that is done again was counted when it was given.
+    if (command.as<Redo>() == nullptr) {
+      record_from(answered);
+    }
+  }
+  if (today_() != model_.view.progress.today) {
+    show_progress(model_.view.progress.message);  // a new day began
+  }
+  return changed_;
+}
+
+void Session::take(const Command& command) {
+  Outcome outcome = apply(std::move(model_), command);
+  model_ = std::move(outcome.model);
+  changed_ = changed_ || outcome.changed;
+  for (const Effect effect : outcome.effects) {
+    carry_out(effect);
+  }
+}
+
+void Session::carry_out(Effect effect) {
+  switch (effect) {
+    case Effect::SaveSettings:
+      settings_changed_ = true;
+      break;
+    case Effect::SavePlace:
+      place_changed_ = true;
+      break;
+    case Effect::EnterFullScreen:
+    case Effect::LeaveFullScreen:
+      if (full_screen_) {
+        full_screen_(effect == Effect::EnterFullScreen);
+      }
+      break;
+    case Effect::ExportProgress:
+      show_progress(progress_.export_table());
+      break;
+    case Effect::EraseProgress:
+      show_progress(progress_.erase());
+      break;
+  }
+}
+
+void Session::record_from(std::size_t first) {
+  const std::vector<practice::Attempt>& all = model_.state.quiz.attempts;
+  if (all.size() > first) {
+    record({all.begin() + static_cast<std::ptrdiff_t>(first), all.end()});
+  }
+}
+
+void Session::record(const std::vector<practice::Attempt>& attempts) {
+  progress_.record(attempts, today_());
+  show_progress("");
+}
+
+void Session::show_progress(std::string message) {
+  for (std::string& said : progress_.take_messages()) {
+    messages_.push_back(std::move(said));
+  }
+  auto kept = std::make_shared<const practice::Progress>(progress_.progress());
+  take(TakeProgress{std::move(kept), today_(), std::move(message)});
+}
+
+void Session::write(const std::string& name, const std::string& text) {
+  if (const auto error = files_.write_atomically(folder_ + name, text)) {
+    messages_.push_back(error->message);
+    folder_.clear();  // said once; a full disk is not asked again at every click
+  }
+}
+
+void Session::save() {
+  if (settings_changed_ && !folder_.empty()) {
+    write(settings_file, settings_text(model_.view.settings));
+    settings_changed_ = false;
+  }
+  if (place_changed_ && !folder_.empty()) {
+    write(place_file, place_text(model_.state));
+    place_changed_ = false;
+  }
+}
+
+}  // namespace fw::state

@@ -1,0 +1,57 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "platform/clock.hpp"
+#include "platform/files.hpp"
+#include "state/derived.hpp"
+#include "state/progress_keeper.hpp"
+
+namespace fw::state {
+
+/// The model of a running program, its commands and their effects on files. Without a window.
+class Session {
+ public:
+  /// Opens the lesson where it was left, with the settings of the last run and what is kept of practice. A damaged file
+  /// is set aside; messages() says so. `today`: the day, in days since January 1, 1970.
+  Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)() = platform::local_day);
+
+  /// Applies the commands in order; without any, nothing is copied. Returns whether anything changed that is shown.
+  bool dispatch(const Commands& commands);
+  /// Keeps answers that were just given; they are on the disk when it returns.
+  void record(const std::vector<practice::Attempt>& attempts);
+  /// Called with true or false when full screen is entered or left.
+  void on_full_screen(std::function<void(bool)> hook) { full_screen_ = std::move(hook); }
+  /// Writes what is to be kept, if it changed since the last time.
+  void save();
+
+  [[nodiscard]] const Model& model() const { return model_; }
+  [[nodiscard]] const Derived& derived() { return memo_.of(model_.state); }
+  /// What the user should know about files, in sentences; for standard error.
+  [[nodiscard]] const std::vector<std::string>& messages() const { return messages_; }
+
+ private:
+  void load(const std::string& folder, State fresh);
+  void take(const Command& command);
+  void carry_out(Effect effect);
+  void record_from(std::size_t first);  ///< of the quiz's attempts
+  void show_progress(std::string message);
+  void write(const std::string& name, const std::string& text);
+  [[nodiscard]] std::string set_aside(const std::string& path, const std::string& reason);
+
+  platform::Files& files_;
+  int (*today_)();
+  ProgressKeeper progress_;
+  Model model_;
+  bool changed_ = false;  ///< what is shown, since dispatch began
+  DerivedMemo memo_;
+  std::string folder_;  ///< empty: there is none, and nothing is kept
+  bool settings_changed_ = false;
+  bool place_changed_ = false;
+  std::function<void(bool)> full_screen_;
+  std::vector<std::string> messages_;
+};
+
+}  // namespace fw::state

@@ -1,0 +1,109 @@
+#include "state/state.hpp"
+
+#include <algorithm>
+
+#include "base/ensure.hpp"
+#include "lessons/open_faces.hpp"
+#include "solids/body/body_nets.hpp"
+
+namespace fw::state {
+namespace {
+
+constexpr std::size_t nets_listed = 400;
+
+}  // namespace
+
+Desk fresh_desk(solids::Solid solid) {
+  nets::HingeTree net = solid.classic_net();
+  return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}, {}};
+}
+
+Desk fresh_desk(const lessons::Problem& problem) {
+  Desk desk = fresh_desk(problem.solid);
+  if (problem.net && problem.net->ask == lessons::NetAsk::Name) {
+    const solids::Body& body = problem.solid.body();
+    const nets::Cutout& cutout = problem.net->sheets.front().cutout;
+    const nets::FoldTest test = solids::fold_test(body, cutout);
+    if (test.is_net()) {
+      desk.net = solids::tree_of(body, cutout, test);
+    }
+  }
+  return desk;
+}
+
+State opened(lessons::Lesson lesson, std::string path) {
+  ensure(!lesson.problems.empty(), "a lesson without a problem was opened");
+  State state;
+  state.lesson = std::make_shared<const lessons::Lesson>(std::move(lesson));
+  state.lesson_path = std::move(path);
+  state.desks.resize(state.lesson->problems.size());
+  state.desks.front() = fresh_desk(state.lesson->problems.front());
+  return state;
+}
+
+std::vector<FaceId> open_on_desk(const State& state) { return open_on_desk(state.current(), state.desk()); }
+
+std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk) {
+  const solids::Solid& solid = desk.solid;
+  const bool same =
+      solid.description().kind == problem.description.kind && solid.faces().size() == problem.solid.faces().size();
+  return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
+}
+
+bool asks_from_net(const State& state) {
+  return state.in_item() && answer_form(state.quiz.item()) == AnswerForm::NetName;
+}
+
+bool begins_flat(const State& state) { return state.in_item() && is_flat(answer_form(state.quiz.item())); }
+
+bool shows_cutouts(const State& state) {
+  if (state.in_item()) {
+    return state.current().net.has_value();
+  }
+  return state.mode == Mode::Work && state.current().net && state.desk().work.asked.empty() &&
+         state.desk().solid == state.current().solid;
+}
+
+bool lies_flat(const State& state) {
+  if (state.in_item()) {
+    return begins_flat(state) && state.is_asking();
+  }
+  const std::optional<lessons::NetTask>& net = state.current().net;
+  return shows_cutouts(state) || (net && net->ask == lessons::NetAsk::Name);
+}
+
+practice::NetQuestion question(const State& state) {
+  return net_question_of(state.quiz.item(), state.quiz.setup.seed, state.quiz.number);
+}
+
+NetChoice net_choice(const Desk& desk) {
+  const solids::Body& body = desk.solid.body();
+  const nets::HingeTree& classic = desk.solid.classic_net();
+  NetChoice choice;
+  if (!solids::can_list_nets(body)) {
+    choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(1, classic);
+    choice.complete = false;
+    choice.current = desk.net == classic ? std::optional<std::size_t>(0) : std::nullopt;
+    return choice;
+  }
+  nets::NetList list = solids::distinct_nets(body, classic.root(), nets_listed);
+  const std::uint64_t classic_class = solids::net_class(body, classic);
+  const std::uint64_t current_class = solids::net_class(body, desk.net);
+  // The usual net comes first; the others keep their order.
+  std::vector<nets::HingeTree> ordered{classic};
+  for (nets::HingeTree& net : list.nets) {
+    if (solids::net_class(body, net) != classic_class) {
+      ordered.push_back(std::move(net));
+    }
+  }
+  for (std::size_t i = 0; i < ordered.size() && !choice.current; ++i) {
+    if (solids::net_class(body, ordered[i]) == current_class) {
+      choice.current = i;
+    }
+  }
+  choice.complete = list.complete;
+  choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(std::move(ordered));
+  return choice;
+}
+
+}  // namespace fw::state

@@ -1,0 +1,85 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "nets/folding.hpp"
+#include "practice/progress.hpp"
+#include "render/camera.hpp"
+#include "state/state.hpp"
+#include "theme/theme.hpp"
+
+namespace fw::state {
+
+using theme::ThemeName;
+
+enum class SidePanel { Faces, Measures, Solids, Display };
+enum class WorkPanel { Steps, Ask, Options };
+enum class Motion { Still, Opening, Closing };
+
+/// A refused change: why, and the value that could be taken instead.
+struct Notice {
+  std::string text;
+  std::string remedy_text;   ///< "3.1 cm"; empty: there is none to offer
+  std::string remedy_field;  ///< the measure that it would set
+  friend bool operator==(const Notice&, const Notice&) = default;
+};
+
+/// A number that can be pointed at: the how-manieth with a source in the line of a step.
+struct NumberPlace {
+  std::size_t step = 0;
+  std::size_t number = 0;
+  friend bool operator==(const NumberPlace&, const NumberPlace&) = default;
+};
+
+/// What is kept from one run to the next.
+struct Settings {
+  ThemeName theme = ThemeName::Paper;
+  bool reduced_motion = false;
+  bool letter_keys = true;  ///< single letters work as shortcuts
+  bool full_screen = false;
+  friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+/// What one press of a key or a button does to the camera.
+inline constexpr double turn_step_rad = 0.2617993877991494;  ///< 15 degrees
+inline constexpr double zoom_step = 1.15;
+
+/// What is kept of practice, and the page that shows it.
+struct ProgressPage {
+  std::shared_ptr<const practice::Progress> kept;  ///< none: nothing yet
+  std::vector<practice::SkillSummary> rows;        ///< what is kept, as of today
+  int today = 0;                                   ///< in days since January 1, 1970
+  bool shown = false;
+  bool asks = false;    ///< whether really all is to be erased
+  std::string message;  ///< what became of the last export or erasing
+  friend bool operator==(const ProgressPage&, const ProgressPage&) = default;
+};
+
+/// How the state is looked at; undo leaves it alone.
+struct View {
+  Settings settings;
+  double fold = 0;  ///< 0 closed solid, 1 flat net
+  nets::FoldOrder order = nets::FoldOrder::Together;
+  Motion motion = Motion::Still;
+  double turn = 0;  ///< how far the camera was turned, tilted and brought near by hand
+  double tilt = 0;
+  double nearness = 1;
+  std::optional<FaceId> hovered;
+  std::optional<FaceId> dragged;  ///< a face on its way to another hinge
+  SidePanel panel = SidePanel::Faces;
+  WorkPanel work_panel = WorkPanel::Steps;
+  std::optional<NumberPlace> pointed;  ///< where does this number come from?
+  bool rail_open = true;
+  bool presenting = false;  ///< rail and editors hidden
+  bool blank = false;       ///< screen blanked
+  bool prompt_shown = true;
+  bool keys_shown = false;  ///< the page of keys
+  ProgressPage progress;
+  std::optional<Notice> notice;
+  friend bool operator==(const View&, const View&) = default;
+};
+
+}  // namespace fw::state

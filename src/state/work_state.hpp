@@ -1,0 +1,42 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "reasoning/worked_problem.hpp"
+
+namespace fw::state {
+
+/// Which steps are gaps.
+enum class Fade { None, ThisStep, All };
+
+using reasoning::RouteChoice;
+
+/// What was typed into the gap of a step, or that its number was shown.
+struct FilledBlank {
+  std::size_t step = 0;  ///< of all steps
+  std::string typed;
+  std::string message;   ///< the reply to it
+  bool is_open = false;  ///< right, or shown: the number stands there
+  bool is_right = false;
+  friend bool operator==(const FilledBlank&, const FilledBlank&) = default;
+};
+
+/// How far a problem is worked out, and what is asked of it.
+struct Work {
+  std::string asked;                   ///< a measure; empty: what the lesson asks for first
+  std::optional<std::string> instead;  ///< the measure that is given in its place
+  RouteChoice route = RouteChoice::Formula;
+  std::size_t reached = 0;  ///< steps that are shown; 0: the problem alone
+  std::size_t present = 0;  ///< the step that is spoken of; less than `reached`, or 0
+  Fade fade = Fade::None;
+  std::size_t faded = 0;  ///< the step of Fade::ThisStep
+  std::vector<FilledBlank> blanks;
+  std::optional<reasoning::Purpose> decision;  ///< cover, fill or edge, as the class said last
+  bool decided = false;                        ///< rightly said, or shown
+  friend bool operator==(const Work&, const Work&) = default;
+};
+
+}  // namespace fw::state

@@ -1,0 +1,159 @@
+#include "state/worked.hpp"
+
+#include <algorithm>
+
+#include "practice/net_tasks.hpp"
+#include "reasoning/blank.hpp"
+
+namespace fw::state {
+namespace {
+
+using reasoning::Step;
+
+/// The problem with the solid that stands on the desk now; with another kind of solid nothing is asked by the lesson.
+lessons::Problem problem_on_desk(const State& state) {
+  const lessons::Problem& prepared = state.current();
+  const solids::Solid& solid = state.desk().solid;
+  if (solid.description().kind != prepared.description.kind) {
+    return {"", "", solid.description(), {}, {}, {}, solid};
+  }
+  lessons::Problem problem = prepared;
+  problem.solid = solid;
+  problem.description = solid.description();
+  if (open_on_desk(state).empty()) {
+    problem.open.clear();
+  }
+  return problem;
+}
+
+/// Puts blanks in the place of the numbers that come from hidden steps. `closed`: their texts are added.
+void close_numbers(algebra::Notation& notation, const std::vector<bool>& hidden, std::vector<std::string>& closed) {
+  if (notation.source && *notation.source < hidden.size() && hidden[*notation.source]) {
+    closed.push_back(algebra::plain_text(notation));
+    notation = algebra::leaf(algebra::Notation::Kind::Blank, closed.back());
+    return;
+  }
+  for (algebra::Notation& part : notation.parts) {
+    close_numbers(part, hidden, closed);
+  }
+}
+
+void collect_sources(const algebra::Notation& notation, std::vector<std::size_t>& sources) {
+  if (notation.source) {
+    sources.push_back(*notation.source);
+  }
+  for (const algebra::Notation& part : notation.parts) {
+    collect_sources(part, sources);
+  }
+}
+
+}  // namespace
+
+WorkedProblem worked_for(const State& state) {
+  const lessons::Problem problem = problem_on_desk(state);
+  if (shows_cutouts(state)) {
+    return practice::worked_net(problem);
+  }
+  const Work& work = state.desk().work;
+  return reasoning::worked_problem(problem, {work.asked, work.instead, work.route});
+}
+
+const WorkedProblem& WorkedMemo::of(const State& state) {
+  const Work& work = state.desk().work;
+  const bool in_item = state.in_item();
+  Key key{state.lesson,
+          state.problem,
+          in_item ? state.quiz.set : nullptr,
+          in_item ? state.quiz.number : 0,
+          state.desk().solid,
+          work.asked,
+          work.instead,
+          work.route};
+  if (!key_ || !(*key_ == key)) {
+    worked_ = worked_for(state);
+    key_ = std::move(key);
+  }
+  return worked_;
+}
+
+const FilledBlank* filled(const Work& work, std::size_t step) {
+  const auto found = std::find_if(work.blanks.begin(), work.blanks.end(),
+                                  [&](const FilledBlank& blank) { return blank.step == step; });
+  return found == work.blanks.end() ? nullptr : &*found;
+}
+
+bool is_blank(const Work& work, const WorkedProblem& worked, std::size_t step) {
+  const bool fades = work.fade == Fade::All || (work.fade == Fade::ThisStep && work.faded == step);
+  const FilledBlank* blank = filled(work, step);
+  return fades && step < worked.count && (blank == nullptr || !blank->is_open);
+}
+
+ShownStep shown_step(const Work& work, const WorkedProblem& worked, std::size_t step) {
+  const WorkPart& part = worked.part_of(step);
+  const Step& about = worked.step(step);
+  ShownStep shown{about.line, about.reason, is_blank(work, worked, step)};
+  if (shown.has_blank) {
+    reasoning::StepText text = reasoning::with_blank(about);
+    shown.line = std::move(text.line);
+    shown.reason = std::move(text.reason);
+  }
+  if (!shown.line || work.fade == Fade::None) {
+    return shown;
+  }
+  std::vector<bool> hidden;
+  for (const reasoning::Source& source : part.sources) {
+    hidden.push_back(source.step && is_blank(work, worked, part.first + *source.step));
+  }
+  std::vector<std::string> closed;
+  close_numbers(shown.line->left, hidden, closed);
+  close_numbers(shown.line->right, hidden, closed);
+  for (const std::string& number : closed) {
+    shown.reason = reasoning::without(std::move(shown.reason), number);
+  }
+  shown.has_blank = shown.has_blank || !closed.empty();
+  return shown;
+}
+
+std::vector<std::size_t> sources_in(const algebra::NotationLine& line) {
+  std::vector<std::size_t> sources;
+  collect_sources(line.left, sources);
+  collect_sources(line.right, sources);
+  return sources;
+}
+
+const reasoning::Source* pointed_source(const Model& model, const WorkedProblem& worked) {
+  const std::optional<NumberPlace>& place = model.view.pointed;
+  const Work& work = model.state.desk().work;
+  if (!place || place->step >= std::min(worked.count, work.reached) || !worked.step(place->step).line) {
+    return nullptr;
+  }
+  const std::vector<std::size_t> sources = sources_in(*shown_step(work, worked, place->step).line);
+  const std::vector<reasoning::Source>& table = worked.part_of(place->step).sources;
+  const bool there = place->number < sources.size() && sources[place->number] < table.size();
+  return there ? &table[sources[place->number]] : nullptr;
+}
+
+Lit lit(const Model& model, const WorkedProblem& worked) {
+  const Work& work = model.state.desk().work;
+  Lit lit;
+  if (work.reached == 0 || worked.count == 0) {
+    return lit;
+  }
+  lit.open = worked.open;
+  if (const reasoning::Source* source = pointed_source(model, worked)) {
+    lit.faces = source->faces;
+    if (source->mark) {
+      lit.marks = {*source->mark};
+    }
+    if (source->step) {
+      lit.step = worked.part_of(model.view.pointed->step).first + *source->step;
+    }
+    return lit;
+  }
+  const Step& step = worked.step(std::min(work.present, worked.count - 1));
+  lit.faces = step.faces;
+  lit.marks = step.marks;
+  return lit;
+}
+
+}  // namespace fw::state

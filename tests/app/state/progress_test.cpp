@@ -1,0 +1,181 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <csignal>
+#include <cstdlib>
+#include <filesystem>
+
+#include "practice/progress_text.hpp"
+#include "state/progress_keeper.hpp"
+#include "support/random.hpp"
+
+namespace fw::state::test::progress_test {
+namespace {
+
+namespace fs = std::filesystem;
+using practice::Attempt;
+using practice::Progress;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+
+constexpr int today = 20782;
+
+TEST(ProgressKeeper, KeepsEveryAnswerAtOnce) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  keeper.record({{"surface", "B10", false}, {"volume", "", true}}, today);
+  EXPECT_EQ(ProgressKeeper(files).progress(), keeper.progress());
+  EXPECT_EQ(keeper.progress().skills.size(), 2U);
+  keeper.record({}, today);
+  EXPECT_THAT(keeper.take_messages(), IsEmpty());
+}
+
+TEST(ProgressKeeper, SetsADamagedFileAsideAndGoesOn) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"}});
+  ProgressKeeper keeper(files);
+  EXPECT_THAT(keeper.take_messages(),
+              ElementsAre("The file of your practice is damaged: it should be a JSON object with \"progress\" and "
+                          "\"skills\". It was set aside as data/foldwright/progress.json.damaged."));
+  EXPECT_THAT(keeper.take_messages(), IsEmpty()) << "said once";
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.json.damaged"), "{broken");
+  EXPECT_EQ(ProgressKeeper(files).progress().skills.count("volume"), 1U);
+}
+
+TEST(ProgressKeeper, WritesNothingOverADamagedFileThatStays) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"}});
+  files.refuse_writing();
+  ProgressKeeper keeper(files);
+  const auto messages = keeper.take_messages();
+  ASSERT_EQ(messages.size(), 1U);
+  EXPECT_THAT(messages[0], HasSubstr("cannot be renamed. Answers of this run are not kept."));
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_THAT(keeper.take_messages(), IsEmpty());
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.json"), "{broken");
+  EXPECT_EQ(keeper.progress().skills.at("volume").seen, 1U) << "the run itself goes on";
+}
+
+TEST(ProgressKeeper, SaysOnceThatWritingIsRefused) {
+  platform::MemoryFiles files;
+  files.refuse_writing();
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "", true}}, today);
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_THAT(keeper.take_messages(),
+              ElementsAre("The file \"data/foldwright/progress.json\" cannot be written: no space is left."));
+  EXPECT_EQ(keeper.progress().skills.at("volume").seen, 2U);
+  EXPECT_EQ(keeper.export_table(), "The file \"data/foldwright/progress.csv\" cannot be written: no space is left.");
+}
+
+TEST(ProgressKeeper, ExportsAndErasesAll) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"},
+                                                                 {"config/foldwright/settings.json", "{}"}});
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "A2", false}}, today);
+  EXPECT_EQ(keeper.export_table(), "The table is in data/foldwright/progress.csv");
+  // Day 20,782 is 2026-11-25: GNU date prints it for "@1795564800" (20,782 days of 86,400 seconds) in UTC.
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.csv"),
+            "skill,seen,right,cause,count,comes back\r\nvolume,1,0,A2,1,2026-11-25\r\n");
+  EXPECT_EQ(files.texts().size(), 4U);
+  EXPECT_EQ(keeper.erase(), "All is erased.");
+  EXPECT_EQ(files.texts().size(), 1U) << "only the settings are left";
+  EXPECT_EQ(keeper.progress(), Progress{});
+  files.refuse_writing();
+  EXPECT_EQ(keeper.erase(), "All is erased.") << "there is nothing to erase";
+}
+
+TEST(ProgressKeeper, SaysWhatCannotBeErasedAndKeepsIt) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "A2", false}}, today);
+  files.refuse_writing();
+  EXPECT_EQ(keeper.erase(), "The file \"data/foldwright/progress.json\" cannot be erased.");
+  EXPECT_EQ(keeper.progress().skills.size(), 1U);
+}
+
+// --- killed at any moment -------------------------------------------------------------------------------------------
+
+constexpr int kills = 200;
+
+/// A process that answers as fast as it can, and says so of each answer once it is kept.
+pid_t start_answering(const std::array<int, 2>& pipe) {
+  const pid_t child = ::fork();
+  if (child != 0) {
+    return child;
+  }
+  ::close(pipe[0]);  // so that it ends with the test, should that be ended
+  const auto files = platform::desktop_files();
+  ProgressKeeper keeper(*files);
+  for (int i = 0;; ++i) {
+    keeper.record({{i % 3 == 0 ? "surface" : "volume", "A1", i % 2 == 0}}, today + i % 50);
+    if (::write(pipe[1], "k", 1) != 1) {
+      ::_exit(1);
+    }
+  }
+}
+
+std::uint32_t answers_in(const Progress& progress) {
+  std::uint32_t count = 0;
+  for (const auto& [skill, record] : progress.skills) {
+    count += record.seen;
+  }
+  return count;
+}
+
+/// Kills it after a while and returns how many answers it had acknowledged.
+std::uint32_t answers_until_killed(fw::test::Dice& dice, bool under_way) {
+  std::array<int, 2> pipe{};
+  EXPECT_EQ(::pipe(pipe.data()), 0);
+  const pid_t child = start_answering(pipe);
+  ::close(pipe[1]);
+  std::array<char, 4096> block{};
+  std::uint32_t answers = 0;
+  if (under_way) {
+    answers += static_cast<std::uint32_t>(std::max<ssize_t>(0, ::read(pipe[0], block.data(), 1)));
+  }
+  ::usleep(static_cast<unsigned>(dice.below(5000)));
+  ::kill(child, SIGKILL);
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  EXPECT_TRUE(WIFSIGNALED(status));
+  for (ssize_t count = 1; count > 0; answers += static_cast<std::uint32_t>(std::max<ssize_t>(0, count))) {
+    count = ::read(pipe[0], block.data(), block.size());
+  }
+  ::close(pipe[0]);
+  return answers;
+}
+
+TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
+  std::string folder = ::testing::TempDir() + "foldwright.XXXXXX";
+  ASSERT_NE(::mkdtemp(folder.data()), nullptr);
+  ::setenv("XDG_DATA_HOME", folder.c_str(), 1);
+  const auto files = platform::desktop_files();
+  fw::test::Dice dice(20261125);
+  std::uint32_t kept = 0;
+  for (int round = 0; round < kills; ++round) {
+    const std::uint32_t answers = answers_until_killed(dice, round % 2 == 0);
+    ProgressKeeper after(*files);
+    ASSERT_THAT(after.take_messages(), IsEmpty()) << "round " << round;
+    const std::uint32_t found = answers_in(after.progress()) - kept;
+    // One more can be on the disk whose acknowledgment did not get out.
+    ASSERT_TRUE(found == answers || found == answers + 1) << found << " of " << answers << " in round " << round;
+    kept += found;
+  }
+  EXPECT_GE(kept, static_cast<std::uint32_t>(kills) / 2);
+  const auto count = [&] {
+    return std::distance(fs::directory_iterator(folder + "/foldwright"), fs::directory_iterator());
+  };
+  EXPECT_GT(count(), 1) << "no writing was hit while it was under way";
+  EXPECT_EQ(ProgressKeeper(*files).erase(), "All is erased.");
+  EXPECT_EQ(count(), 0);
+  fs::remove_all(folder);
+}
+
+}  // namespace
+}  // namespace fw::state::test::progress_test

@@ -1,0 +1,83 @@
+#include "state/session.hpp"
+
+#include <memory>
+
+#include "app/state/model_support.hpp"
+
+namespace fw::state::test::session_test {
+namespace {
+
+lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+
+TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
+  platform::MemoryFiles files;
+  {
+    Session session(files, demo(), "");
+    session.dispatch({OpenProblem{2}, CountNext{}, SetTheme{ThemeName::Slate}});
+    session.save();
+  }
+  Session again(files, demo(), "");
+  EXPECT_TRUE(again.messages().empty());
+  EXPECT_EQ(again.model().state.problem, 2U);
+  EXPECT_EQ(again.model().state.desk().counted.size(), 1U);
+  EXPECT_EQ(again.model().view.settings.theme, ThemeName::Slate);
+}
+
+TEST(Session, SetsDamagedFilesAsideAndSaysSo) {
+  platform::MemoryFiles files;
+  const std::string folder = files.config_folder().value();
+  ASSERT_FALSE(files.write_atomically(folder + "/settings.json", "{broken").has_value());
+  ASSERT_FALSE(files.write_atomically(folder + "/place.json", "[]").has_value());
+  Session session(files, demo(), "");
+  ASSERT_EQ(session.messages().size(), 2U);
+  EXPECT_NE(session.messages()[0].find("settings.json.damaged"), std::string::npos) << session.messages()[0];
+  EXPECT_FALSE(files.exists(folder + "/settings.json"));
+  EXPECT_EQ(session.model().view.settings, Settings{});
+}
+
+TEST(Session, GoesOnWhenTheDiskIsFull) {
+  platform::MemoryFiles files;
+  files.refuse_writing();
+  Session session(files, demo(), "");
+  session.dispatch({CountNext{}});
+  session.save();
+  EXPECT_EQ(session.messages().size(), 1U);
+  session.dispatch({CountNext{}});
+  session.save();
+  EXPECT_EQ(session.messages().size(), 1U) << "said once";
+  EXPECT_EQ(session.model().state.desk().counted.size(), 2U);
+}
+
+/// Owners of the lesson while dispatch runs, which asks for the day: each copy of the model is one more.
+std::weak_ptr<const lessons::Lesson> watched;
+long owners = 0;
+int day_that_counts_owners() {
+  owners = watched.use_count();
+  return 20782;
+}
+
+TEST(Session, CopiesNothingWhereNothingIsAsked) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  session.dispatch({CountNext{}, StepProblem{1}, CountNext{}});
+  const Derived& derived = session.derived();
+  watched = session.model().state.lesson;
+  const long before = watched.use_count();
+  EXPECT_GE(before, 3) << "the state, and the way back";
+  const Desk* desks = &session.model().state.desk();
+  EXPECT_FALSE(session.dispatch({}));
+  EXPECT_EQ(owners, before);
+  EXPECT_EQ(&session.model().state.desk(), desks);
+  EXPECT_EQ(session.derived().nets.nets, derived.nets.nets);
+}
+
+TEST(Session, TellsWhetherAnythingChangedThatIsShown) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  EXPECT_TRUE(session.dispatch({CountNext{}}));
+  EXPECT_TRUE(session.dispatch({SetPresenting{true}}));
+  EXPECT_FALSE(session.dispatch({SetPresenting{true}, Hover{std::nullopt}}));
+}
+
+}  // namespace
+}  // namespace fw::state::test::session_test
