@@ -123,11 +123,7 @@ void expect_edges_of_a_box(const Solid& solid) {
   for (const algebra::Symbol& edge : *solid.traits().box_edges) {
     stated.insert(stated.end(), 4, solid.values().at(edge.name).to_double());
   }
-  std::vector<double> found;
-  for (const geometry::Edge& edge : solid.body().facets().edges()) {
-    const auto& corners = solid.body().facets().vertices();
-    found.push_back(glm::length(corners[edge.to] - corners[edge.from]));
-  }
+  std::vector<double> found = solid.body().edge_lengths();
   std::sort(stated.begin(), stated.end());
   std::sort(found.begin(), found.end());
   ASSERT_EQ(stated.size(), found.size());
