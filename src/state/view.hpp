@@ -7,7 +7,6 @@
 
 #include "nets/folding.hpp"
 #include "practice/progress.hpp"
-#include "render/camera.hpp"
 #include "state/state.hpp"
 #include "theme/theme.hpp"
 

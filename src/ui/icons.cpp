@@ -178,6 +178,13 @@ void draw_viewing(Pen& pen, Icon icon) {
       pen.disc({12, 11.6}, 3.4);
       if (icon == Icon::EyeClosed) pen.path({{4, 20}, {20, 3}});
       break;
+    default:
+      break;
+  }
+}
+
+void draw_writing(Pen& pen, Icon icon) {
+  switch (icon) {
     case Icon::NumberCircle:
       pen.ring({12, 12}, 9.5);
       pen.word("1", {12, 12}, 14);
@@ -307,6 +314,7 @@ void draw_icon(figures::Canvas& canvas, Icon icon, const Rect& square, Color ink
   draw_folding(pen, icon);
   draw_turning(pen, icon);
   draw_viewing(pen, icon);
+  draw_writing(pen, icon);
   draw_rooms(pen, icon);
   draw_marks(pen, icon);
 }
