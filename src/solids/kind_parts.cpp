@@ -12,13 +12,13 @@ using geometry::Vec3;
 void name_after_base(SolidStatement& statement, const ShapeStatement& base, const std::string& family,
                      const std::vector<std::string>& special_names) {
   statement.family = family;
-  statement.name = base.adjective + " " + family;
+  statement.name = name_of({base.adjective, family});
   statement.other_names = special_names;
   for (const std::string& adjective : base.other_adjectives) {
-    statement.other_names.push_back(adjective + " " + family);
+    statement.other_names.push_back(name_of({adjective, family}));
   }
-  statement.other_names.push_back(base.noun + " " + family);
-  statement.other_names.push_back(base.noun + " based " + family);
+  statement.other_names.push_back(name_of({base.noun, family}));
+  statement.other_names.push_back(name_of({base.noun, "based", family}));
 }
 
 Traits upright_traits() {

@@ -249,9 +249,9 @@ BodyStatement body_of(const ShapeStatement& shape, const Symbol& h, bool lies,
 
 void name(SolidStatement& statement, const ShapeStatement& base, const Description& description) {
   std::vector<std::string> names = base.prism_names;
-  names.push_back("right " + base.adjective + " prism");
+  names.push_back(name_of({"right", base.adjective, "prism"}));
   if (base.is_regular) {
-    names.push_back("regular " + base.adjective + " prism");
+    names.push_back(name_of({"regular", base.adjective, "prism"}));
     const auto side = written_length(description.base.front(), "side");
     const auto height = written_length(description, "height");
     if (base.sides.size() == 4 && side && height && *side == *height) {

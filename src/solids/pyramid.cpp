@@ -249,9 +249,9 @@ void add_areas(SolidStatement& statement, const PyramidPlan& plan) {
 
 void name(SolidStatement& statement, const PyramidPlan& plan) {
   std::vector<std::string> names = plan.base.pyramid_names;
-  names.push_back((plan.apex_over ? "oblique " : "right ") + plan.base.adjective + " pyramid");
+  names.push_back(name_of({plan.apex_over ? "oblique" : "right", plan.base.adjective, "pyramid"}));
   if (plan.base.is_regular && !plan.apex_over) {
-    names.push_back("regular " + plan.base.adjective + " pyramid");
+    names.push_back(name_of({"regular", plan.base.adjective, "pyramid"}));
   }
   name_after_base(statement, plan.base, "pyramid", names);
 }

@@ -131,6 +131,14 @@ const std::array<const char*, 10> polygon_stems{"triang",  "quadrilater", "penta
                                                 "octagon", "nonagon",     "decagon",  "hendecagon", "dodecagon"};
 }
 
+std::string name_of(const std::vector<std::string>& words) {
+  std::string name;
+  for (const std::string& word : words) {
+    name += (name.empty() ? "" : " ") + word;
+  }
+  return name;
+}
+
 std::string polygon_noun(int corners) {
   if (corners == 3) {
     return "triangle";

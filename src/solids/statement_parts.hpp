@@ -54,6 +54,8 @@ void add_perimeter_and_area(ShapeStatement& shape, const algebra::Expression& pe
 [[nodiscard]] Fault impossible(const std::string& measure, words::Message message);
 [[nodiscard]] Fault missing(const std::string& measure, words::Message message);
 
+/// A name of several words: {"regular", "hexagonal", "prism"}.
+[[nodiscard]] std::string name_of(const std::vector<std::string>& words);
 // Names by the number of corners. Source: the Greek numerals of geometry; common practice, no source.
 [[nodiscard]] std::string polygon_noun(int corners);       ///< 6 -> "hexagon", 15 -> "15-gon"
 [[nodiscard]] std::string polygon_adjective(int corners);  ///< 6 -> "hexagonal", 15 -> "15-gonal"

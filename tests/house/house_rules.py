@@ -14,6 +14,7 @@ import tempfile
 import pathlib
 import unittest
 
+from patterns import MOVED, joined_sentences, patterns, translated
 from source_tree import (ROOT, code_of, files, includes_of, included_through, matches_in, read, relative, room_of, rooms, seen_from,
                          sources, strings_of)
 
@@ -354,6 +355,19 @@ class HouseRules(unittest.TestCase):
         wrong += [f"nothing in {pattern} includes <{row}…>: it needs no permission" for row in SYSTEM_HEADERS
                   for pattern in SYSTEM_HEADERS[row] if not fnmatch.filter(users[row], pattern)]
         self.none(wrong, "a rule names only files and rooms that are there, and permits only what is used")
+
+    def test_patterns_are_well_formed(self):
+        everything = patterns()
+        self.assertGreater(len(everything), 100, "the patterns of messages could not be read")
+        self.none((f"{one.place}: {fault}" for one in everything for fault in one.faults()),
+                  "a message gives an argument to each place of its pattern, and no other")
+        known = {one.text for one in everything}
+        self.none((f"{place}: {text}" for place, text in translated() if text not in known),
+                  "a language has words for patterns that are said")
+
+    def test_sentences_are_messages(self):
+        self.none((f"there is no room {room}" for room in MOVED if room not in rooms()), "rooms are those of the house")
+        self.none(joined_sentences(MOVED), "a sentence is a message with its arguments; + puts none together")
 
     def test_packages_are_documented(self):
         listed = re.findall(r"^(?:build|test)\s+(\S+)", read(ROOT / "third_party" / "packages.txt"), re.MULTILINE)

@@ -72,6 +72,19 @@ BREAKS = {
         (RULES, lambda text: text.replace("OUTWARD = {", 'OUTWARD = {"no_such_room", '), "no_such_room"),
         (RULES, lambda text: text.replace('"fstream": [', '"fstream": ["src/exact/*"'), "src/exact/* includes <fstream"),
     ],
+    "patterns_are_well_formed": [
+        ("src/solids/broken.cpp", 'auto m = message("it has {count");\n'),
+        ("src/solids/broken.cpp", 'auto m = message("it has {count} faces");\n'),
+        ("src/solids/broken.cpp", 'auto m = message("it has {count:an} faces", {{"count", 4}});\n'),
+        ("src/nets/broken.cpp", 'auto m = words::message("it has faces", {{"count", said(message("{n}", {{"n", 4}}))}});\n'),
+        ("src/nets/broken.cpp", "auto m = message(sentence);\n"),
+        ("tests/words/broken.words", 'say "nobody says this"\nas "NIEMAND"\n'),
+    ],
+    "sentences_are_messages": [
+        ("src/solids/broken.cpp", 'auto m = "it has " + count;\n'),
+        ("src/solids/broken.cpp", 'text += " faces";\n'),
+        ("tests/house/patterns.py", lambda text: text.replace("MOVED = [", 'MOVED = ["no_such_room", '), "no_such_room"),
+    ],
     "packages_are_documented": [("third_party/packages.txt", "build libnosuch-dev # nothing\n", "libnosuch-dev")],
 }
 

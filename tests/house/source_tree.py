@@ -47,6 +47,12 @@ def code_of(path):
     return _PIECES.sub(lambda m: " " + _keep_lines(m.group()), read(path))
 
 
+@functools.lru_cache(maxsize=None)
+def without_comments(path):
+    """The C++ with what stands in quotes, but without comments; line numbers are kept."""
+    return _PIECES.sub(lambda m: " " + _keep_lines(m.group()) if m.group().startswith("/") else m.group(), read(path))
+
+
 def strings_of(path):
     """(line, text) of every string literal outside comments."""
     text = read(path)

@@ -76,7 +76,7 @@ Stated stated_polygon(const Description& description) {
   shape.noun = polygon_noun(count);
   shape.adjective = polygon_adjective(count);
   shape.other_adjectives.push_back("polygonal");
-  shape.other_adjectives.push_back(std::to_string(count) + " sided");
+  shape.other_adjectives.push_back(name_of({std::to_string(count), "sided"}));
   if (count == 3) {
     shape.pyramid_names = {"tetrahedron"};
   }

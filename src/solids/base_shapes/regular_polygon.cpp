@@ -55,7 +55,7 @@ ShapeStatement stated(int count) {
   ShapeStatement shape;
   shape.noun = count == 4 ? "square" : polygon_noun(count);
   shape.adjective = count == 4 ? "square" : polygon_adjective(count);
-  shape.other_adjectives = {"regular " + shape.adjective, std::to_string(count) + " sided"};
+  shape.other_adjectives = {name_of({"regular", shape.adjective}), name_of({std::to_string(count), "sided"})};
   if (count == 3) {
     shape.pyramid_names = {"tetrahedron"};
   }

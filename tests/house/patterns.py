@@ -1,0 +1,90 @@
+"""The patterns of all messages, collected from the sources as an extractor of texts to translate does.
+
+Print them, sorted by room:  python3 tests/house/patterns.py
+"""
+
+import re
+
+from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
+
+# The rooms whose sentences are messages, all of them; the others still put some together with +.
+MOVED = ["words", "solids"]
+CALL = re.compile(r"(?<![\w.>])message\(")
+LITERAL = r'"(?:[^"\\\n]|\\.)*"'
+FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ", or"}
+DECLARED_IN = "src/words/message.hpp"
+
+
+class Pattern:
+    """A call of message(): where it stands, its pattern, and the names of the arguments that it is given."""
+
+    def __init__(self, path, text, start):
+        self.room, self.place = room_of(path), f"{relative(path)}:{text.count(chr(10), 0, start) + 1}"
+        literal = re.compile(rf"\s*((?:{LITERAL}\s*)+)").match(text, start)
+        self.text = "".join(one[1:-1] for one in re.findall(LITERAL, literal.group(1))) if literal else None
+        self.given = set(_names_given(text, literal.end())) if literal else set()
+
+    def faults(self):
+        if self.text is None:
+            return ["the pattern has to stand in the call, as text in quotes"]
+        found = []
+        if not re.fullmatch(r"(?:[^{}]|\{[^{}]*\})*", self.text):
+            found.append("a place is not closed, or was not opened")
+        named = set()
+        for name, mark, form in re.findall(r"\{([^{}:#]*)([:#]?)([^{}]*)\}", self.text):
+            named |= {name} | ({form} if mark == "#" else set())
+            if not re.fullmatch("[a-z_]+", name) or (mark != "#" and form not in FORMS and "|" not in form):
+                found.append(f"{{{name}{mark}{form}}} is no place")
+        found += [f"{{{name}}} has no argument" for name in sorted(named - self.given)]
+        found += [f"the argument {name} has no place" for name in sorted(self.given - named)]
+        return [f'{fault}: "{self.text}"' for fault in found]
+
+
+def _names_given(text, at):
+    """The names in {{"name", value}, ...} of a call whose pattern ends at `at`; calls inside of the values are left out."""
+    brackets = braces = 0
+    for match in re.compile(LITERAL + r"|[(){}]").finditer(text, at):
+        sign = match.group()
+        brackets += {"(": 1, ")": -1}.get(sign, 0)
+        braces += {"{": 1, "}": -1}.get(sign, 0)
+        if brackets < 0:
+            return
+        if sign.startswith('"') and braces == 2 and brackets == 0 and text[:match.start()].rstrip().endswith("{"):
+            yield sign[1:-1]
+
+
+def patterns():
+    return [Pattern(path, without_comments(path), match.end()) for path in sources() if relative(path) != DECLARED_IN
+            for match in CALL.finditer(without_comments(path))]
+
+
+def joined_sentences(rooms):
+    """"file:line: text" for every text of two words or more, or with a blank at an end, that is joined by +."""
+    for path in sources():
+        if room_of(path) in rooms:
+            text = without_comments(path)
+            for match in re.finditer(rf"\+=?\s*({LITERAL})|({LITERAL})\s*\+", text):
+                words = (match.group(1) or match.group(2))[1:-1]
+                if re.search(r"[a-z]", words) and " " in words:
+                    yield f'{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}: "{words}"'
+
+
+def translated():
+    """(place, pattern) of every pattern that a language file has words for."""
+    for path in files("*.words"):
+        for number, line in enumerate(read(path).splitlines(), start=1):
+            if line.startswith("say "):
+                yield f"{relative(path)}:{number}", line[4:].strip()[1:-1]
+
+
+def main():
+    room = None
+    for pattern in sorted(patterns(), key=lambda one: (one.room, one.text, one.place)):
+        if pattern.room != room:
+            room = pattern.room
+            print(f"{room}:" if room in MOVED else f"{room} (not all of its sentences yet):")
+        print(f"  {pattern.text}    [{pattern.place.removeprefix('src/' + room + '/')}]")
+
+
+if __name__ == "__main__":
+    main()
