@@ -2,16 +2,17 @@
 
 #include <algorithm>
 
+#include "base/utf8.hpp"
+
 namespace fw {
 
 Place place_of(std::string_view text, std::size_t offset) {
   Place place;
   for (const char c : text.substr(0, std::min(offset, text.size()))) {
-    const bool continues_character = (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
     if (c == '\n') {
       ++place.line;
       place.column = 1;
-    } else if (!continues_character) {
+    } else if (starts_character(c)) {
       ++place.column;
     }
   }

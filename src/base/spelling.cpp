@@ -35,15 +35,4 @@ std::optional<std::string> nearest_spelling(std::string_view word, const std::ve
   return nearest;
 }
 
-std::string joined_with_or(const std::vector<std::string>& words) {
-  std::string text;
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i > 0) {
-      text += i + 1 == words.size() ? " or " : ", ";
-    }
-    text += words[i];
-  }
-  return text;
-}
-
 }  // namespace fw

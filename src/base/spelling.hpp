@@ -14,7 +14,4 @@ namespace fw {
 /// The known word that `word` was most likely meant to be, if one is near enough (a third of its letters).
 [[nodiscard]] std::optional<std::string> nearest_spelling(std::string_view word, const std::vector<std::string>& known);
 
-/// "a", "a or b", "a, b or c".
-[[nodiscard]] std::string joined_with_or(const std::vector<std::string>& words);
-
 }  // namespace fw

@@ -48,7 +48,8 @@ std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, con
   }
   const std::optional<std::string> nearest = nearest_spelling(id, ids);
   std::cerr << "foldwright: " << path << " has no problem \"" << id << "\"; "
-            << (nearest ? "did you mean \"" + *nearest + "\"?" : "its problems are " + joined_with_or(ids) + ".")
+            << (nearest ? said(words::message("did you mean \"{nearest}\"?", {{"nearest", *nearest}}))
+                        : said(words::message("its problems are {ids:or}.", {{"ids", ids}})))
             << '\n';
   status = worse(status, ExitStatus::WrongUsage);
   return {};

@@ -3,16 +3,9 @@
 #include <algorithm>
 
 #include "base/ensure.hpp"
+#include "base/utf8.hpp"
 
 namespace fw::cli {
-namespace {
-
-std::size_t width(const std::string& text) {
-  return static_cast<std::size_t>(
-      std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
-
-}  // namespace
 
 std::string text_table(const std::vector<std::vector<std::string>>& rows, const std::vector<Align>& aligns,
                        std::size_t indent) {
@@ -20,14 +13,14 @@ std::string text_table(const std::vector<std::vector<std::string>>& rows, const 
   for (const std::vector<std::string>& row : rows) {
     ensure(row.size() == aligns.size(), "a row of a table has as many cells as the table has columns");
     for (std::size_t i = 0; i < row.size(); ++i) {
-      widths[i] = std::max(widths[i], width(row[i]));
+      widths[i] = std::max(widths[i], character_count(row[i]));
     }
   }
   std::string text;
   for (const std::vector<std::string>& row : rows) {
     std::string line(indent, ' ');
     for (std::size_t i = 0; i < row.size(); ++i) {
-      const std::string padding(widths[i] - width(row[i]), ' ');
+      const std::string padding(widths[i] - character_count(row[i]), ' ');
       line += (i == 0 ? "" : "  ") + (aligns[i] == Align::Left ? row[i] + padding : padding + row[i]);
     }
     line.erase(line.find_last_not_of(' ') + 1);

@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "base/ensure.hpp"
+#include "base/utf8.hpp"
 #include "exact/number_parts.hpp"
 #include "exact/print_number.hpp"
 
@@ -228,11 +229,6 @@ class Division {
   std::vector<std::size_t> lengths_;  ///< digits of what each product is taken off from
 };
 
-std::size_t characters(const std::string& text) {
-  return static_cast<std::size_t>(
-      std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
-
 std::string without_trailing_spaces(std::string line) {
   line.erase(line.find_last_not_of(' ') + 1);
   return line;
@@ -244,7 +240,7 @@ std::vector<std::size_t> text_widths(const ColumnWork& work) {
   bool spread = false;
   for (const Cells& row : work.rows) {
     for (std::size_t i = 0; i < row.size(); ++i) {
-      widths[i] = std::max(widths[i], characters(row[i]));
+      widths[i] = std::max(widths[i], character_count(row[i]));
       spread = spread || (row[i].size() > 1 && row[i].back() == '.');
     }
   }
@@ -318,7 +314,7 @@ std::string plain_text(const ColumnWork& work) {
     std::string line;
     for (std::size_t i = 0; i < work.columns; ++i) {
       const std::string& cell = work.rows[r][i];
-      line += cell + std::string(widths[i] - characters(cell), ' ');
+      line += cell + std::string(widths[i] - character_count(cell), ' ');
     }
     text += without_trailing_spaces(line) + "\n";
     for (const ColumnWork::Rule& rule : work.rules) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "base/utf8.hpp"
+
 namespace fw::exact {
 namespace {
 
@@ -396,7 +398,7 @@ std::string NumberReader::found_at(std::size_t at) const {
     return "the end";
   }
   std::size_t length = 1;
-  while (at + length < end_ && (static_cast<unsigned char>(text_[at + length]) & 0xC0U) == 0x80U) {
+  while (at + length < end_ && !starts_character(text_[at + length])) {
     ++length;
   }
   return quoted(text_.substr(at, length));

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "base/ensure.hpp"
+#include "base/utf8.hpp"
 
 namespace fw::figures {
 namespace {
@@ -14,12 +15,6 @@ std::vector<T> calls_of(const std::vector<RecordingCanvas::Call>& calls) {
     if (const T* item = std::get_if<T>(&call)) found.push_back(*item);
   }
   return found;
-}
-
-std::size_t characters(std::string_view text) {
-  std::size_t count = 0;
-  for (const char c : text) count += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1U : 0U;
-  return count;
 }
 
 }  // namespace
@@ -80,7 +75,8 @@ void RecordingCanvas::text(Vec2 anchor, HAlign h, VAlign v, std::string_view tex
 }
 
 Vec2 RecordingCanvas::text_size(std::string_view text, const TextStyle& style) const {
-  return {static_cast<double>(characters(text)) * style.size * (style.bold ? 0.6 : 0.55), style.size * line_height};
+  return {static_cast<double>(character_count(text)) * style.size * (style.bold ? 0.6 : 0.55),
+          style.size * line_height};
 }
 
 void RecordingCanvas::push_clip(const Rect& rect) { clips_.push_back(rect); }

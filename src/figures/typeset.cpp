@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "base/utf8.hpp"
 #include "units/unit.hpp"
 
 namespace fw::figures {
@@ -44,8 +45,7 @@ bool is_operator(std::string_view word) {
 
 // "w", "ℓ₁"
 bool is_letter(std::string_view word) {
-  const auto starts = std::count_if(word.begin(), word.end(), [](char c) { return (c & 0xC0) != 0x80; });
-  return starts <= 2 && !word.empty() && word.find_first_of("0123456789 ") == std::string_view::npos;
+  return character_count(word) <= 2 && !word.empty() && word.find_first_of("0123456789 ") == std::string_view::npos;
 }
 
 // A number and its unit stay together, a sign and what it is before, and a letter and its value: "w = 9 in" is not

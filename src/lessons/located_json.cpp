@@ -4,6 +4,8 @@
 #include <optional>
 #include <set>
 
+#include "base/utf8.hpp"
+
 namespace fw::lessons {
 namespace {
 
@@ -62,7 +64,7 @@ class Scanner {
       ++end;
     }
     if (end == at_) {
-      for (++end; end < text_.size() && (static_cast<unsigned char>(text_[end]) & 0xC0U) == 0x80U;) {
+      for (++end; end < text_.size() && !starts_character(text_[end]);) {
         ++end;
       }
     }

@@ -57,7 +57,7 @@ std::string suggestion(std::string_view word, const std::vector<std::string>& kn
   for (const std::string& key : known) {
     marked.push_back("\"" + key + "\"");
   }
-  return "; what may stand here is " + joined_with_or(marked);
+  return said(words::message("; what may stand here is {words:or}", {{"words", marked}}));
 }
 
 void check_keys(const JsonNode& object, const std::vector<std::string>& known, std::string_view owner,

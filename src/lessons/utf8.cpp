@@ -1,5 +1,6 @@
 #include <cstdint>
 
+#include "base/utf8.hpp"
 #include "lessons/located_json.hpp"
 
 namespace fw::lessons {
@@ -59,8 +60,7 @@ std::string in_quotes(std::string_view text) {
   std::string shown;
   std::size_t characters = 0;
   for (const char c : text) {
-    const bool starts_character = (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
-    if (starts_character && characters++ == most) {
+    if (starts_character(c) && characters++ == most) {
       return "\"" + shown + "…\"";
     }
     // A message is one line, whatever a file holds.

@@ -5,14 +5,13 @@
 #include <string>
 #include <utility>
 
+#include "base/utf8.hpp"
 #include "figures/typeset.hpp"
 #include "ui/core.hpp"
 #include "ui/icons.hpp"
 
 namespace fw::ui {
 namespace {
-
-bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }
 
 std::size_t before(const std::string& text, std::size_t at) {
   while (at > 0 && !starts_character(text[--at])) {

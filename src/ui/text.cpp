@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "base/utf8.hpp"
 #include "figures/face_marks.hpp"
 #include "figures/typeset.hpp"
 #include "ui/core.hpp"
@@ -11,7 +12,7 @@ namespace {
 std::string cut_off(const figures::Canvas& canvas, std::string_view text, const TextStyle& style, double width) {
   while (!text.empty()) {
     std::size_t end = text.size() - 1;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) --end;
+    while (end > 0 && !starts_character(text[end])) --end;
     text = text.substr(0, end);
     const std::string shorter = std::string(text) + "…";
     if (figures::typeset_size(canvas, shorter, style).x <= width) return shorter;

@@ -41,22 +41,6 @@ TEST(NearestSpelling, FindsNothingFarOff) {
   EXPECT_EQ(nearest_spelling("height", {}), std::nullopt);
 }
 
-TEST(JoinedWithOr, ReadsAsASentence) {
-  EXPECT_EQ(joined_with_or({}), "");
-  EXPECT_EQ(joined_with_or({"a"}), "a");
-  EXPECT_EQ(joined_with_or({"a", "b"}), "a or b");
-  EXPECT_EQ(joined_with_or({"a", "b", "c"}), "a, b or c");
-}
-
-RC_GTEST_PROP(SpellingDistance, IsSymmetricAndBounded, ()) {
-  const auto word = [] { return *rc::gen::container<std::string>(rc::gen::inRange('a', 'e')); };
-  const std::string a = word();
-  const std::string b = word();
-  RC_ASSERT(spelling_distance(a, b) == spelling_distance(b, a));
-  RC_ASSERT(spelling_distance(a, b) <= std::max(a.size(), b.size()));
-  RC_ASSERT((spelling_distance(a, b) == 0) == (a == b));
-}
-
 }  // namespace
 }  // namespace fw::spelling_test
 }  // namespace fw
