@@ -34,7 +34,8 @@ const FilledBlank* reply_to_gap(const Shown& shown) {
 
 std::string origin_sentence(const Shown& shown) {
   const reasoning::Source* source = pointed_source(shown.model, shown.worked());
-  return source == nullptr ? std::string() : "This number: " + source->sentence + ".";
+  return source == nullptr ? std::string()
+                           : said(words::message("This number: {source}.", {{"source", source->sentence}}));
 }
 
 double padded(const Ui& ui, double height) { return height + 2 * ui.sizes().space; }

@@ -103,7 +103,7 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
   card.step = index;
   card.is_present = index == work.present;
   card.number = std::to_string(index + 1);
-  card.reason = whole.shown.reason;
+  card.reason = said(whole.shown.reason);
   const double left = margin(ui);
   const double inside = width - left;
   const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;

@@ -136,9 +136,9 @@ void add_end(Blocks& blocks, const Shown& shown) {
   if (shown.desk().work.reached < worked.count) {
     return;
   }
-  blocks.add_text(worked.comparison, TextSize::Label, true, false);
-  for (const std::string& note : worked.notes) {
-    blocks.add_text(note, TextSize::Small, false, false);
+  blocks.add_text(said(worked.comparison), TextSize::Label, true, false);
+  for (const words::Message& note : worked.notes) {
+    blocks.add_text(said(note), TextSize::Small, false, false);
   }
 }
 

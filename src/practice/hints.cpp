@@ -15,9 +15,9 @@ using reasoning::Explanation;
 using reasoning::Step;
 using reasoning::StepKind;
 
-Hint hint_of(const Step& step) { return {step.reason, step.line, step.faces, step.marks}; }
+Hint hint_of(const Step& step) { return {said(step.reason), step.line, step.faces, step.marks}; }
 
-Hint without_line(const Step& step) { return {step.reason, std::nullopt, step.faces, step.marks}; }
+Hint without_line(const Step& step) { return {said(step.reason), std::nullopt, step.faces, step.marks}; }
 
 const Step* first_of(const std::vector<Step>& steps, StepKind kind) {
   const auto found = std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.kind == kind; });
@@ -141,9 +141,11 @@ std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
       hints.push_back(hint_of(step));
       continue;
     }
+    const std::string reason = said(step.reason);
     Step told = step;
-    told.reason = step.reason.substr(0, step.reason.find('?') + 1);
-    told.reason = told.reason.empty() ? step.reason : told.reason;
+    if (const std::size_t question = reason.find('?'); question != std::string::npos) {
+      told.reason = reason.substr(0, question + 1);
+    }
     hints.push_back(without_line(told));
     hints.push_back(hint_of(step));
     break;

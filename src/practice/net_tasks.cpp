@@ -268,7 +268,7 @@ std::string net_answer(const Problem& problem) {
 std::vector<reasoning::Step> net_steps(const Problem& problem) {
   const NetAsk ask = task_of(problem).ask;
   std::vector<reasoning::Step> steps;
-  const auto say = [&](const std::string& reason, const std::vector<FaceId>& faces) {
+  const auto say = [&](const words::Message& reason, const std::vector<FaceId>& faces) {
     steps.emplace_back();
     steps.back().reason = reason;
     steps.back().faces = faces;

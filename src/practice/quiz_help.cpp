@@ -20,9 +20,9 @@ std::optional<reasoning::Explanation> explanation_of(const QuizItem& item) {
 std::string told(const Step& step) {
   const std::string line = step.line ? algebra::plain_text(*step.line) : "";
   if (step.reason.empty() || line.empty()) {
-    return step.reason + line;
+    return said(step.reason) + line;
   }
-  return step.reason + "  " + line;
+  return said(step.reason) + "  " + line;
 }
 
 /// How well a step's faces are those of a cause: 1 the same, 0 none of them.
@@ -84,8 +84,8 @@ NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t numbe
 std::vector<std::string> told_solution(const QuizItem& item) {
   std::vector<std::string> sentences;
   if (item.problem.net) {
-    for (Step& step : net_steps(item.problem)) {
-      sentences.push_back(std::move(step.reason));
+    for (const Step& step : net_steps(item.problem)) {
+      sentences.push_back(said(step.reason));
     }
     return sentences;
   }

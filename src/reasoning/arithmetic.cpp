@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 
 namespace fw::reasoning {
@@ -13,6 +12,8 @@ using algebra::Numerals;
 using algebra::Operation;
 using exact::ColumnWork;
 using exact::Number;
+using words::message;
+using words::Message;
 
 constexpr int longest_decimal = 4;
 constexpr int quotient_places = 2;
@@ -182,9 +183,9 @@ std::vector<ColumnWork> asides_of(const Expression& expression, const Numerals& 
   return asides;
 }
 
-std::string arithmetic_words(const Expression& expression, const Numerals& numerals) {
-  std::vector<std::string> words;
-  const auto add = [&](const std::string& word) {
+Message arithmetic_words(const Expression& expression, const Numerals& numerals) {
+  std::vector<Message> words;
+  const auto add = [&](const Message& word) {
     if (std::find(words.begin(), words.end(), word) == words.end()) {
       words.push_back(word);
     }
@@ -194,33 +195,28 @@ std::string arithmetic_words(const Expression& expression, const Numerals& numer
     std::vector<Number> below;
     switch (part.operation()) {
       case Operation::Sum:
-        add("add");
+        add(message("add"));
         break;
       case Operation::Difference:
-        add("subtract");
+        add(message("subtract"));
         break;
       case Operation::Root:
-        add(part.exponent() == 2 ? "take the square root" : "take the cube root");
+        add(part.exponent() == 2 ? message("take the square root") : message("take the cube root"));
         break;
       case Operation::Power:
-        add(part.exponent() == 2 ? "square" : "multiply");
+        add(part.exponent() == 2 ? message("square") : message("multiply"));
         break;
       default:
         gather(part, false, numerals, above, below);
         if (above.size() > 1) {
-          add("multiply");
+          add(message("multiply"));
         }
         if (!below.empty()) {
-          add("divide");
+          add(message("divide"));
         }
     }
   });
-  std::string sentence = joined_with_and(words);
-  if (!sentence.empty()) {
-    sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
-    sentence += '.';
-  }
-  return sentence;
+  return words.empty() ? Message() : message("{work:up}.", {{"work", message("{words:and}", {{"words", words}})}});
 }
 
 namespace {

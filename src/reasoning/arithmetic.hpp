@@ -7,6 +7,7 @@
 
 #include "algebra/isolate.hpp"
 #include "exact/column_work.hpp"
+#include "words/message.hpp"
 
 // What a class does with numbers on the way; private to the room.
 namespace fw::reasoning {
@@ -18,7 +19,7 @@ namespace fw::reasoning {
                                                        const algebra::Numerals& numerals);
 
 /// What one round of arithmetic does, in a student's words: "Multiply, then add.". Empty for nothing.
-[[nodiscard]] std::string arithmetic_words(const algebra::Expression& expression, const algebra::Numerals& numerals);
+[[nodiscard]] words::Message arithmetic_words(const algebra::Expression& expression, const algebra::Numerals& numerals);
 
 /// A fraction with a factor above the line that the number below divides.
 struct Canceled {

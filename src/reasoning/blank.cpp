@@ -15,7 +15,7 @@ using algebra::Notation;
 using algebra::Symbol;
 using exact::Number;
 
-constexpr std::string_view rule = "____";  // in running text
+constexpr const char* rule = "____";       // in running text
 constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
 constexpr const char* try_again = "Not yet. Look at the line above and try again.";
@@ -59,6 +59,20 @@ bool stands_alone(const std::string& text, std::size_t at, std::size_t length) {
   const bool joined_before = at > 0 && (is_of_word(text[at - 1]) || text[at - 1] == '.') && is_of_word(text[at]);
   const bool decimal_after = end + 1 < text.size() && text[end] == '.' && is_of_word(text[end + 1]);
   return !joined_before && (end >= text.size() || !is_of_word(text[end])) && !decimal_after;
+}
+
+// Of a task's reason, which comes as a text: a gap wherever what is hidden stands as a number or a word of its own.
+std::string text_without(std::string text, const std::string& hidden) {
+  const std::string gap = rule;
+  std::size_t at = text.find(hidden);
+  while (at != std::string::npos) {
+    const bool alone = stands_alone(text, at, hidden.size());
+    if (alone) {
+      text.replace(at, hidden.size(), gap);
+    }
+    at = text.find(hidden, at + (alone ? gap.size() : 1));
+  }
+  return text;
 }
 
 // ---- a number ----
@@ -220,29 +234,25 @@ BlankKind blank_kind(const Step& step) {
 StepText with_blank(const Step& step) {
   StepText text{step.line, step.reason};
   if (text.line) {
-    text.reason = without(std::move(text.reason), hide_result(text.line->right));
+    text.reason = without(step.reason, hide_result(text.line->right));
   } else if (step.unit) {
-    text.reason = without(std::move(text.reason), unit_in_words(*step.unit));
+    text.reason = without(step.reason, said(unit_in_words(*step.unit)));
   } else if (step.outcome) {
     const std::string unit = step.outcome->unit ? " " + step.outcome->unit->text() : "";
-    text.reason = without(std::move(text.reason), exact::shown(step.outcome->amount, 2).text + unit);
+    text.reason = without(step.reason, exact::shown(step.outcome->amount, 2).text + unit);
   }
   if (!text.line && text.reason == step.reason) {
-    text.reason = rule;
+    text.reason = message("{gap}", {{"gap", rule}});
   }
   return text;
 }
 
-std::string without(std::string text, const std::string& hidden) {
-  std::size_t at = hidden.empty() ? std::string::npos : text.find(hidden);
-  while (at != std::string::npos) {
-    const bool alone = stands_alone(text, at, hidden.size());
-    if (alone) {
-      text.replace(at, hidden.size(), rule);
-    }
-    at = text.find(hidden, at + (alone ? rule.size() : 1));
+Message without(const Message& reason, const std::string& hidden) {
+  if (hidden.empty()) {
+    return reason;
   }
-  return text;
+  const bool is_plain = reason == Message(said(reason));
+  return is_plain ? Message(text_without(said(reason), hidden)) : words::with_gap(reason, hidden, rule);
 }
 
 BlankCheck check_blank(const Step& step, const solids::Solid& solid, const algebra::Bindings& values,

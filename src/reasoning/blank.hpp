@@ -17,12 +17,12 @@ enum class BlankKind {
 /// What of a step is read.
 struct StepText {
   std::optional<algebra::NotationLine> line;
-  std::string reason;
+  Message reason;
 };
 /// The step without what its blank asks for.
 [[nodiscard]] StepText with_blank(const Step& step);
-/// "____" wherever `hidden` stands as a number or a word of its own.
-[[nodiscard]] std::string without(std::string text, const std::string& hidden);
+/// "____" for each argument of a reason that is said as `hidden`, and for the number of an amount.
+[[nodiscard]] Message without(const Message& reason, const std::string& hidden);
 
 enum class BlankVerdict { Right, RightNumberWrongUnit, RightNumberNoUnit, Wrong, Unreadable };
 struct BlankCheck {

@@ -15,31 +15,37 @@ Notation quantity(const Number& amount, const Unit& unit) {
       {algebra::leaf(Notation::Kind::Number, line_number(amount)), algebra::leaf(Notation::Kind::Unit, unit.text())});
 }
 
-std::string amount_of(const Number& amount, const Unit& unit) { return line_number(amount) + " " + unit.text(); }
+words::Amount amount_of(const Number& amount, const Unit& unit) { return {line_number(amount), unit.text()}; }
 
 }  // namespace
 
-std::string conversion_sentence(const Unit& from, const Unit& to) {
+Message conversion_sentence(const Unit& from, const Unit& to) {
   Number factor = units::conversion(from, to);
   // Always told from the larger unit, "1 ft = 12 in", whichever way the number goes.
   const bool is_larger = factor >= Number::whole(1);
   const Unit& larger = is_larger ? from : to;
   const Unit& smaller = is_larger ? to : from;
   factor = is_larger ? factor : Number::whole(1) / factor;
-  const std::string whole = "1 " + larger.text() + " = " + amount_of(factor, smaller);
-  const std::string what_to_do = is_larger ? "multiply by " + line_number(factor) : "divide by " + line_number(factor);
+  const std::string number = line_number(factor);
+  const words::Amount one{"1", larger.text()};
+  const words::Amount many = amount_of(factor, smaller);
+  const Message what_to_do = is_larger ? message("multiply by {factor}", {{"factor", number}})
+                                       : message("divide by {factor}", {{"factor", number}});
   const std::optional<Unit> large_root = larger.root();
   const std::optional<Unit> small_root = smaller.root();
   if (larger.dimension() < 2 || !large_root || !small_root) {
-    return whole + ", so " + what_to_do + ".";
+    return message("{one} = {many}, so {what}.", {{"one", one}, {"many", many}, {"what", what_to_do}});
   }
-  const std::string side = amount_of(units::conversion(*large_root, *small_root), *small_root);
-  std::string product = side;
-  for (int i = 1; i < larger.dimension(); ++i) {
-    product += " × " + side;
-  }
-  return "1 " + large_root->text() + " = " + side + ", so 1 " + larger.text() + " = " + product + " = " +
-         amount_of(factor, smaller) + ": " + what_to_do + ".";
+  const words::Amount side = amount_of(units::conversion(*large_root, *small_root), *small_root);
+  const Message product = larger.dimension() == 2 ? message("{side} × {side}", {{"side", side}})
+                                                  : message("{side} × {side} × {side}", {{"side", side}});
+  return message("{long} = {side}, so {one} = {product} = {many}: {what}.",
+                 {{"long", words::Amount{"1", large_root->text()}},
+                  {"side", side},
+                  {"one", one},
+                  {"product", product},
+                  {"many", many},
+                  {"what", what_to_do}});
 }
 
 void convert_givens(Worksheet& sheet, const std::vector<Symbol>& used) {
@@ -53,9 +59,10 @@ void convert_givens(Worksheet& sheet, const std::vector<Symbol>& used) {
     }
     const Number& value = solid.values().at(measure.name);
     const std::size_t index = sheet.steps().size();
-    Step& step = sheet.say(StepKind::Convert, "Write all measures in one unit. " +
-                                                  (written->unit == unit ? "A foot has 12 inches."
-                                                                         : conversion_sentence(written->unit, unit)));
+    Step& step = sheet.say(StepKind::Convert,
+                           message("Write all measures in one unit. {conversion}",
+                                   {{"conversion", written->unit == unit ? message("A foot has 12 inches.")
+                                                                         : conversion_sentence(written->unit, unit)}}));
     step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Words, written->text), "=", quantity(value, unit)};
     step.outcome = Outcome{value, unit};
     step.marks = sheet.marks_of({measure});
@@ -69,7 +76,8 @@ void convert_answer(Worksheet& sheet, const Symbol& asked, const Number& value, 
   const Number amount = value * units::conversion(from, to);
   const std::vector<FaceId> faces = sheet.faces_of(asked);
   Step& step =
-      sheet.say(StepKind::Convert, "The answer is asked in " + to.text() + ". " + conversion_sentence(from, to));
+      sheet.say(StepKind::Convert, message("The answer is asked in {unit}. {conversion}",
+                                           {{"unit", to.text()}, {"conversion", conversion_sentence(from, to)}}));
   step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), "=", quantity(amount, to)};
   step.outcome = Outcome{amount, to};
   step.faces = faces;

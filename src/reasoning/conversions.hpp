@@ -6,7 +6,7 @@
 namespace fw::reasoning {
 
 /// "1 ft = 12 in, so 1 ft² = 12 in × 12 in = 144 in²."
-[[nodiscard]] std::string conversion_sentence(const units::Unit& from, const units::Unit& to);
+[[nodiscard]] Message conversion_sentence(const units::Unit& from, const units::Unit& to);
 
 /// A step for each measure that the lesson writes in another unit than the solid's, or in a mixed one.
 void convert_givens(Worksheet& sheet, const std::vector<algebra::Symbol>& used);

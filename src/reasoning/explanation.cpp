@@ -163,7 +163,7 @@ std::string steps_text(const std::vector<Step>& steps) {
   std::size_t number = 0;
   for (const Step& step : steps) {
     ++number;
-    text += std::string(number < 10 ? 3 : 2, ' ') + std::to_string(number) + ". " + step.reason + '\n';
+    text += std::string(number < 10 ? 3 : 2, ' ') + std::to_string(number) + ". " + said(step.reason) + '\n';
     if (step.line) {
       text += std::string(line_indent, ' ') + algebra::plain_text(*step.line) + '\n';
     }

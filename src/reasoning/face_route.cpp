@@ -15,9 +15,8 @@ using algebra::Symbol;
 using exact::Number;
 
 // "Face 2 is a triangle. Its base edge is 6 cm, its slant height 9 cm."
-std::string lengths_sentence(const solids::Solid& solid, const solids::Face& face, Worksheet& sheet) {
-  std::string text = "Face " + std::to_string(face.id.index() + 1) + " is " + article(face.shape) + face.shape + ".";
-  std::string lengths;
+Message lengths_sentence(const solids::Solid& solid, const solids::Face& face, Worksheet& sheet) {
+  std::vector<Message> lengths;
   std::vector<Symbol> told;
   for (const solids::FaceLength& length : face.lengths) {
     if (std::find(told.begin(), told.end(), length.symbol) != told.end()) {
@@ -25,13 +24,18 @@ std::string lengths_sentence(const solids::Solid& solid, const solids::Face& fac
     }
     told.push_back(length.symbol);
     const Symbol numeral = sheet.numeral_of(length.symbol);
-    lengths +=
-        std::string(lengths.empty() ? " Its lengths: " : ", ") + length.title + " " + sheet.text(Expression(numeral));
-    if (length.origin == solids::LengthOrigin::EqualEdge && length.mark) {
-      lengths += " (equal to the " + solid.marks()[*length.mark].title + " that is labeled)";
-    }
+    const Message told_length =
+        message("{length} {amount}", {{"length", Noun{length.title}}, {"amount", sheet.amount(numeral)}});
+    lengths.push_back(length.origin == solids::LengthOrigin::EqualEdge && length.mark
+                          ? message("{length} (equal to the {mark} that is labeled)",
+                                    {{"length", told_length}, {"mark", Noun{solid.marks()[*length.mark].title}}})
+                          : told_length);
   }
-  return text + (lengths.empty() ? " Its area follows from its corners." : lengths + ".");
+  return message("Face {number} is {shape:a}. {lengths}",
+                 {{"number", face.id.index() + 1},
+                  {"shape", Noun{face.shape}},
+                  {"lengths", lengths.empty() ? message("Its area follows from its corners.")
+                                              : message("Its lengths: {lengths:,}.", {{"lengths", lengths}})}});
 }
 
 // The area of one face of a group, and of all of them.
@@ -39,7 +43,7 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   const solids::Solid& solid = sheet.solid();
   const solids::Face& face = solid.faces()[faces.front()];
   const std::string number = std::to_string(face.id.index() + 1);
-  const Symbol one{"face_area." + number, "face " + number, 2};
+  const Symbol one{"face_area." + number, said(message("face {number}", {{"number", number}})), 2};
   Expression work = face.work;
   for (const Symbol& letter : algebra::symbols_of(work)) {
     work = algebra::replaced(work, letter, sheet.numeral_of(letter));
@@ -53,12 +57,13 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   if (faces.size() == 1) {
     return *area;
   }
-  const Symbol all{"face_areas." + number, "faces " + face_numbers(faces), 2};
+  const Symbol all{"face_areas." + number, said(message("faces {numbers:and}", {{"numbers", face_numbers(faces)}})), 2};
   const Expression times = Expression(static_cast<int>(faces.size())) * *area;
   sheet.color_terms({group});
   sheet
       .write(StepKind::Relation,
-             "The faces " + face_numbers(faces) + " are alike: " + std::to_string(faces.size()) + " times.",
+             message("The faces {numbers:and} are alike: {count} times.",
+                     {{"numbers", face_numbers(faces)}, {"count", faces.size()}}),
              {all, times}, {Change::Kind::Start})
       .faces = faces;
   const Number total = face.area.amount() * Number::whole(static_cast<long long>(faces.size()));
@@ -103,8 +108,9 @@ void write_faces(Worksheet& sheet, const FaceSum& of) {
   const bool all = of.faces.size() == solid.faces().size();
   sheet
       .write(StepKind::Relation,
-             all ? "Add the faces up: every face is counted once." : "Add up the faces that count, each once.", sum,
-             {Change::Kind::Start})
+             all ? message("Add the faces up: every face is counted once.")
+                 : message("Add up the faces that count, each once."),
+             sum, {Change::Kind::Start})
       .faces = of.faces;
   sheet.set_numeral(of.asked, *write_isolation(sheet, of.asked, expected));
 }

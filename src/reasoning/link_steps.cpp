@@ -30,58 +30,64 @@ std::vector<Symbol> letters_of(const Equation& equation, const algebra::Numerals
 
 // ---- reasons ----
 
-std::string both_sides(const Worksheet& sheet, const IsolationStep& step) {
-  const std::string operand = step.operand ? algebra::plain_text(sheet.notation(*step.operand)) : "";
+Message both_sides(const Worksheet& sheet, const IsolationStep& step) {
+  const words::Value operand = step.operand ? sheet.value(*step.operand) : "";
   switch (step.kind) {
     case IsolationStep::Kind::Add:
-      return (step.operand->operation() == Operation::Power
-                  ? "Half of the number before the letter, squared, makes the left side a square: add "
-                  : "Add ") +
-             operand + " to both sides.";
+      return step.operand->operation() == Operation::Power
+                 ? message(
+                       "Half of the number before the letter, squared, makes the left side a square: add {operand} "
+                       "to both sides.",
+                       {{"operand", operand}})
+                 : message("Add {operand} to both sides.", {{"operand", operand}});
     case IsolationStep::Kind::Subtract:
-      return "Take " + operand + " from both sides.";
+      return message("Take {operand} from both sides.", {{"operand", operand}});
     case IsolationStep::Kind::Multiply:
-      return "Multiply both sides by " + operand + ".";
+      return message("Multiply both sides by {operand}.", {{"operand", operand}});
     case IsolationStep::Kind::Divide:
-      return "Divide both sides by " + operand + ".";
+      return message("Divide both sides by {operand}.", {{"operand", operand}});
     case IsolationStep::Kind::Square:
-      return step.degree == 2 ? "Square both sides." : "Cube both sides.";
+      return step.degree == 2 ? message("Square both sides.") : message("Cube both sides.");
     case IsolationStep::Kind::Collect:
-      return "Put the terms with the same letter together.";
+      return message("Put the terms with the same letter together.");
     case IsolationStep::Kind::CompleteSquare:
-      return "Write the left side as the square of a sum.";
+      return message("Write the left side as the square of a sum.");
     default:
-      return "";
+      return {};
   }
 }
 
 // The value of the letter if the other square root were taken: base = ±root, base being x, x + c or x − c.
-std::string other_root(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values, bool minus) {
+Message other_root(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values, bool minus) {
   Expression right = step.equation.right;
   const std::optional<Number> taken = algebra::evaluate(right, values);
   const Expression& base = step.equation.left;
   if (base.operands().empty() || !taken) {
-    return "";
+    return {};
   }
   const std::optional<Number> shift = algebra::evaluate(base.operands()[1], values);
   if (!shift) {
-    return "";
+    return {};
   }
   const Number other = base.operation() == Operation::Sum ? -*taken - *shift : -*taken + *shift;
   const std::string letter = sheet.text(base.operands()[0]);
-  const std::string number = sheet.text(other, algebra::dimension_of(base));
-  return " The " + std::string(minus ? "positive" : "negative") + " root would give " + letter + " = " + number + ", " +
-         (other.sign() <= 0 ? "which cannot be a length." : "which does not fit the other measures.");
+  const words::Amount number = sheet.amount(other, algebra::dimension_of(base));
+  const Message why =
+      other.sign() <= 0 ? message("which cannot be a length") : message("which does not fit the other measures");
+  return minus ? message("The positive root would give {letter} = {number}, {why}.",
+                         {{"letter", letter}, {"number", number}, {"why", why}})
+               : message("The negative root would give {letter} = {number}, {why}.",
+                         {{"letter", letter}, {"number", number}, {"why", why}});
 }
 
-std::string root_reason(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values) {
+Message root_reason(const Worksheet& sheet, const IsolationStep& step, const algebra::Bindings& values) {
   if (step.degree == 3) {
-    return "Take the cube root of both sides.";
+    return message("Take the cube root of both sides.");
   }
   const bool minus = step.kind == IsolationStep::Kind::TakeMinusRoot;
-  const std::string other = other_root(sheet, step, values, minus);
-  return std::string("Take the square root of both sides.") +
-         (other.empty() ? " Only the positive root can be a length." : other);
+  const Message other = other_root(sheet, step, values, minus);
+  return message("Take the square root of both sides. {why}",
+                 {{"why", other.empty() ? message("Only the positive root can be a length.") : other}});
 }
 
 Change change_of(const IsolationStep& step) {
@@ -134,10 +140,13 @@ void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& s
   const Expression worked = left_changes && right_changes ? before.left + before.right
                             : left_changes                ? before.left
                                                           : before.right;
-  std::string reason = left_changes || right_changes ? arithmetic_words(worked, numerals) : "";
+  std::vector<Message> reasons;
+  if (const Message work = left_changes || right_changes ? arithmetic_words(worked, numerals) : Message();
+      !work.empty()) {
+    reasons.push_back(work);
+  }
   if (is_swap) {
-    reason +=
-        std::string(reason.empty() ? "" : " ") + "Turn the equation round, so that the unknown stands on the left.";
+    reasons.push_back(message("Turn the equation round, so that the unknown stands on the left."));
   }
   std::vector<exact::ColumnWork> asides;
   if (left_changes) {
@@ -146,7 +155,7 @@ void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& s
   if (right_changes) {
     append(asides, asides_of(before.right, numerals));
   }
-  sheet.write(kind_of(step), reason, step.equation, change_of(step)).asides = std::move(asides);
+  sheet.write(kind_of(step), one_after_another(reasons), step.equation, change_of(step)).asides = std::move(asides);
 }
 
 // The factor above the line and the number below it, struck out.
@@ -155,9 +164,10 @@ void write_canceled(Worksheet& sheet, Equation& equation) {
   if (!cut) {
     return;
   }
-  const std::string reason = "Cancel: " + line_number(sheet.numerals().values().at(cut->above.name)) + " ÷ " +
-                             line_number(sheet.numerals().values().at(cut->below.name)) + " = " +
-                             line_number(sheet.numerals().values().at(cut->left.name)) + ".";
+  const auto number = [&](const Symbol& numeral) { return line_number(sheet.numerals().values().at(numeral.name)); };
+  const Message reason =
+      message("Cancel: {above} ÷ {below} = {left}.",
+              {{"above", number(cut->above)}, {"below", number(cut->below)}, {"left", number(cut->left)}});
   equation.right = cut->after;
   Step& step = sheet.write(StepKind::Cancel, reason, equation, {Change::Kind::Rewrite});
   step.line->right = sheet.struck(*cut);
@@ -167,7 +177,8 @@ void write_canceled(Worksheet& sheet, Equation& equation) {
 void write_letters(Worksheet& sheet, const Link& link) {
   const Symbol& unknown = link.unknown;
   sheet.color_terms(sheet.groups_of(link.relation.right));
-  Step& relation = sheet.write(StepKind::Relation, sentence(said(link.reason)), link.relation, {Change::Kind::Start});
+  Step& relation = sheet.write(StepKind::Relation, message("{reason:up}.", {{"reason", link.reason}}), link.relation,
+                               {Change::Kind::Start});
   relation.faces = sheet.faces_of(unknown);
   relation.marks = sheet.marks_of(algebra::symbols_of(link.relation.left - link.relation.right));
   Equation equation = link.relation;
@@ -175,59 +186,65 @@ void write_letters(Worksheet& sheet, const Link& link) {
     equation = algebra::replaced(equation, put_in.symbol, put_in.value);
     Change change{Change::Kind::PutIn, put_in.value};
     change.symbol = put_in.symbol;
-    sheet.write(StepKind::PutIn,
-                "Put in " + put_in.symbol.letter + " = " + sheet.text(put_in.value) + ": " + said(put_in.reason) + ".",
-                equation, std::move(change));
+    sheet.write(
+        StepKind::PutIn,
+        message("Put in {letter} = {value}: {reason}.",
+                {{"letter", put_in.symbol.letter}, {"value", sheet.value(put_in.value)}, {"reason", put_in.reason}}),
+        equation, std::move(change));
   }
 }
 
 // The numbers in place of the letters; "numbers" without any is none.
 Equation write_numbers(Worksheet& sheet, const Link& link) {
   Equation equation = composed(link);
-  std::string reason;
+  std::vector<Message> values;
   for (const Symbol& letter : letters_of(equation, sheet.numerals())) {
     if (letter == link.unknown) {
       continue;
     }
     const Symbol numeral = sheet.numeral_of(letter);
     equation = algebra::replaced(equation, letter, numeral);
-    reason += std::string(reason.empty() ? "" : ", ") + letter.letter + " = " + sheet.text(Expression(numeral));
+    values.push_back(message("{letter} = {number}", {{"letter", letter.letter}, {"number", sheet.amount(numeral)}}));
   }
-  if (!reason.empty()) {
-    sheet.write(StepKind::PutIn, "Put the numbers in: " + reason + ".", equation, {Change::Kind::PutIn});
+  if (!values.empty()) {
+    sheet.write(StepKind::PutIn, message("Put the numbers in: {values:,}.", {{"values", values}}), equation,
+                {Change::Kind::PutIn});
   }
   return equation;
 }
 
 // What a class does without a formula: tries, and comes closer.
-std::string trials(const Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value,
-                   const algebra::Bindings& values) {
+std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, const Symbol& unknown,
+                            const Number& value, const algebra::Bindings& values) {
   std::map<std::string, double, std::less<>> rough;
   for (const auto& [name, number] : values) {
     rough.insert_or_assign(name, number.to_double());
   }
   const double x = value.to_double();
   const double unit = std::pow(10.0, std::floor(std::log10(x)) - 1);
-  std::string text;
+  std::vector<Message> all;
   for (const double tried : {std::floor(x / unit - 0.5) * unit, std::ceil(x / unit + 0.5) * unit}) {
     rough.insert_or_assign(unknown.name, tried);
     const double left = algebra::rough_value(equation.left, rough);
     const double right = algebra::rough_value(equation.right, rough);
     const int dimension = algebra::dimension_of(equation.left);
     const auto shown = [&](double d, int of) {
-      return sheet.text(exact::rounded(Number::ratio(std::llround(d * 1000), 1000), 2), of);
+      return sheet.amount(exact::rounded(Number::ratio(std::llround(d * 1000), 1000), 2), of);
     };
-    text += " With " + unknown.letter + " = " + shown(tried, unknown.dimension) + " the left side is " +
-            shown(left, dimension) + " and the right side " + shown(right, dimension) + ".";
+    all.push_back(message("With {letter} = {tried} the left side is {left} and the right side {right}.",
+                          {{"letter", unknown.letter},
+                           {"tried", shown(tried, unknown.dimension)},
+                           {"left", shown(left, dimension)},
+                           {"right", shown(right, dimension)}}));
   }
-  return text;
+  return all;
 }
 
 void write_search(Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value) {
   const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
-  const std::string reason = "School has no formula that gives " + unknown.letter +
-                             " here, so try numbers and come closer." +
-                             trials(sheet, equation, unknown, value, sheet.numerals().values());
+  const Message reason = message(
+      "School has no formula that gives {letter} here, so try numbers and come closer. {trials:then}",
+      {{"letter", unknown.letter}, {"trials", trials(sheet, equation, unknown, value, sheet.numerals().values())}});
   sheet.write(StepKind::Numeric, reason, {unknown, numeral}, {Change::Kind::Search});
   sheet.set_numeral(unknown, numeral);
 }
@@ -277,7 +294,8 @@ void write_link(Worksheet& sheet, const Link& link) {
   if (link.derivation != nullptr) {
     const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
     sheet.color_terms({});
-    Step& step = sheet.write(StepKind::Work, sentence(said(link.reason)), {unknown, numeral}, {Change::Kind::Start});
+    Step& step = sheet.write(StepKind::Work, message("{reason:up}.", {{"reason", link.reason}}), {unknown, numeral},
+                             {Change::Kind::Start});
     step.faces = sheet.faces_of(unknown);
     step.marks = sheet.marks_of({unknown});
     sheet.set_numeral(unknown, numeral);
@@ -297,11 +315,11 @@ void write_link(Worksheet& sheet, const Link& link) {
 
 void write_rounded(Worksheet& sheet, const Symbol& asked, const Number& amount, const units::Unit& unit, int places) {
   const std::string number = exact::shown(amount, places).text;
-  const std::string where = places == 0   ? "to a whole number"
-                            : places == 1 ? "to 1 decimal place"
-                                          : "to " + std::to_string(places) + " decimal places";
   const std::vector<FaceId> faces = sheet.faces_of(asked);
-  Step& step = sheet.say(StepKind::Round, "Round once, at the end, " + where + ".");
+  Step& step = sheet.say(StepKind::Round, places == 0 ? message("Round once, at the end, to a whole number.")
+                                                      : message("Round once, at the end, to {count} decimal "
+                                                                "{count:place|places}.",
+                                                                {{"count", places}}));
   step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), "≈", quantity(number, unit)};
   step.outcome = Outcome{exact::rounded(amount, places), unit};
   step.faces = faces;
@@ -311,12 +329,13 @@ void write_answer(Worksheet& sheet, const Symbol& asked, const Answer& answer) {
   const exact::Shown shown = exact::shown(answer.amount, answer.places);
   const std::vector<FaceId> faces = sheet.faces_of(asked);
   const std::vector<solids::MarkId> marks = sheet.marks_of({asked});
-  std::string reason = "The " + title_of(sheet.solid(), asked) + " is " + (shown.exact ? "" : "about ") + shown.text +
-                       " " + answer.unit.text() + ".";
-  for (const std::string& note : answer.notes) {
-    reason += " " + note;
-  }
-  Step& step = sheet.say(StepKind::Answer, std::move(reason));
+  const Noun title{title_of(sheet.solid(), asked)};
+  const words::Amount amount{shown.text, answer.unit.text()};
+  std::vector<Message> reasons{
+      shown.exact ? message("The {measure} is {amount}.", {{"measure", title}, {"amount", amount}})
+                  : message("The {measure} is about {amount}.", {{"measure", title}, {"amount", amount}})};
+  reasons.insert(reasons.end(), answer.notes.begin(), answer.notes.end());
+  Step& step = sheet.say(StepKind::Answer, one_after_another(reasons));
   step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), shown.exact ? "=" : "≈",
                                     quantity(shown.text, answer.unit)};
   step.outcome = Outcome{shown.exact ? answer.amount : exact::rounded(answer.amount, answer.places), answer.unit};
@@ -336,10 +355,12 @@ void write_check(Worksheet& sheet, const Link& link) {
   if (!left) {
     return;
   }
-  const std::string reason = "Check: put " + link.unknown.letter + " = " +
-                             sheet.text(Expression(sheet.numeral_of(link.unknown))) + " back into " +
-                             sheet.text(link.relation.left) + " = " + sheet.text(link.relation.right) +
-                             ". Both sides come to " + sheet.text(*left, algebra::dimension_of(equation.left)) + ".";
+  const Message reason = message("Check: put {letter} = {value} back into {left} = {right}. Both sides come to {both}.",
+                                 {{"letter", link.unknown.letter},
+                                  {"value", sheet.amount(sheet.numeral_of(link.unknown))},
+                                  {"left", sheet.text(link.relation.left)},
+                                  {"right", sheet.text(link.relation.right)},
+                                  {"both", sheet.amount(*left, algebra::dimension_of(equation.left))}});
   sheet.color_terms({});
   sheet.write(StepKind::Check, reason, equation, {Change::Kind::Start});
 }

@@ -1,66 +1,20 @@
 #include "reasoning/nouns.hpp"
 
-#include <algorithm>
-#include <array>
-#include <utility>
+#include "words/message.hpp"
 
 namespace fw::reasoning {
-namespace {
 
-bool ends_with(std::string_view word, std::string_view end) {
-  return word.size() >= end.size() && word.substr(word.size() - end.size()) == end;
+using words::message;
+using words::Noun;
+
+std::string plural(const std::string& noun) { return said(message("{noun:s}", {{"noun", Noun{noun}}})); }
+
+std::string counted(const std::string& number, const std::string& noun) {
+  return said(message("{count} {noun#count}", {{"count", number}, {"noun", Noun{noun}}}));
 }
 
-bool is_vowel(char c) { return std::string_view("aeiouAEIOU").find(c) != std::string_view::npos; }
+std::string one(const std::string& noun) { return said(message("{noun:a}", {{"noun", Noun{noun}}})); }
 
-// Things that come in packs and do not follow the rules.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 6> irregular{{{"loaf", "loaves"},
-                                                                                  {"leaf", "leaves"},
-                                                                                  {"shelf", "shelves"},
-                                                                                  {"half", "halves"},
-                                                                                  {"foot", "feet"},
-                                                                                  {"knife", "knives"}}};
-
-std::string plural_of_word(const std::string& word) {
-  for (const auto& [single, several] : irregular) {
-    if (ends_with(word, single)) {
-      return word.substr(0, word.size() - single.size()) + std::string(several);
-    }
-  }
-  for (const std::string_view hiss : {"s", "x", "z", "ch", "sh"}) {
-    if (ends_with(word, hiss)) {
-      return word + "es";
-    }
-  }
-  if (word.size() >= 2 && word.back() == 'y' && !is_vowel(word[word.size() - 2])) {
-    return word.substr(0, word.size() - 1) + "ies";
-  }
-  return word + "s";
-}
-
-}  // namespace
-
-std::string plural(std::string_view noun) {
-  std::size_t head = noun.size();
-  for (const std::string_view link : {" of ", " for ", " with ", " in "}) {
-    head = std::min(head, noun.find(link));
-  }
-  return plural_of_word(std::string(noun.substr(0, head))) + std::string(noun.substr(head));
-}
-
-std::string counted(std::string_view number, std::string_view noun) {
-  return std::string(number) + " " + (number == "1" ? std::string(noun) : plural(noun));
-}
-
-std::string one(std::string_view noun) {
-  return (!noun.empty() && is_vowel(noun.front()) ? "an " : "a ") + std::string(noun);
-}
-
-std::string sentence_case(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-    text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  }
-  return text;
-}
+std::string sentence_case(const std::string& text) { return said(message("{text:up}", {{"text", text}})); }
 
 }  // namespace fw::reasoning

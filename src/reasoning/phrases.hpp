@@ -3,15 +3,11 @@
 #include <string>
 #include <vector>
 
-#include "solids/solid.hpp"
+#include "reasoning/step.hpp"
 
 // Sentences of a worked solution, in a student's words; private to the room.
 namespace fw::reasoning {
 
-/// "a " or "an ".
-[[nodiscard]] std::string article(const std::string& noun);
-/// First letter large, a full stop at the end.
-[[nodiscard]] std::string sentence(std::string text);
 /// A: the area of the faces of an open solid that count.
 [[nodiscard]] const algebra::Symbol& counted_area();
 /// "surface area" of "surface_area", "slant height" of "slant_height", "base edge" of "base.side".
@@ -19,13 +15,13 @@ namespace fw::reasoning {
 /// The measure that a lesson's name stands for; nothing where the solid has none of this name.
 [[nodiscard]] std::optional<algebra::Symbol> measure_named(const solids::Solid& solid, const std::string& name);
 /// "Asked is the surface area S. It covers the solid, so it is counted in square centimeters (cm²)."
-[[nodiscard]] std::string asked_sentence(const solids::Solid& solid, const algebra::Symbol& measure,
-                                         const units::Unit& unit);
+[[nodiscard]] Message asked_sentence(const solids::Solid& solid, const algebra::Symbol& measure,
+                                     const units::Unit& unit);
 /// "square centimeters (cm²)".
-[[nodiscard]] std::string unit_in_words(const units::Unit& unit);
-/// "1, 2 and 5".
-[[nodiscard]] std::string face_numbers(const std::vector<solids::FaceId>& faces);
+[[nodiscard]] Message unit_in_words(const units::Unit& unit);
+/// "1", "2", "5–8": to be joined.
+[[nodiscard]] std::vector<std::string> face_numbers(const std::vector<solids::FaceId>& faces);
 /// "The solid is a square pyramid. It has 5 faces."
-[[nodiscard]] std::string name_sentence(const solids::Solid& solid);
+[[nodiscard]] Message name_sentence(const solids::Solid& solid);
 
 }  // namespace fw::reasoning

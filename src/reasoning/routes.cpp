@@ -10,17 +10,17 @@ std::size_t lines_of_work(const Solution& solution) {
                                                 [](const Step& step) { return step.line.has_value(); }));
 }
 
-std::string compared(const Routes& routes) {
-  const std::string same = " Both give " + routes.by_formula.answer.text + ".";
+Message compared(const Routes& routes) {
   const std::size_t formula = routes.formula_lines;
   const std::size_t faces = routes.face_lines;
-  if (formula == faces) {
-    return "Both ways take " + std::to_string(formula) + " lines here." + same;
-  }
-  const bool faces_shorter = faces < formula;
-  return std::string(faces_shorter ? "Face by face is shorter here: " : "The formula is shorter here: ") +
-         std::to_string(std::min(formula, faces)) + " lines instead of " + std::to_string(std::max(formula, faces)) +
-         "." + same;
+  const std::size_t less = std::min(formula, faces);
+  const std::size_t more = std::max(formula, faces);
+  const Message shorter =
+      less == more ? message("Both ways take {count} lines here.", {{"count", less}})
+      : faces == less
+          ? message("Face by face is shorter here: {less} lines instead of {more}.", {{"less", less}, {"more", more}})
+          : message("The formula is shorter here: {less} lines instead of {more}.", {{"less", less}, {"more", more}});
+  return message("{shorter} Both give {answer}.", {{"shorter", shorter}, {"answer", routes.by_formula.answer.text}});
 }
 
 }  // namespace
@@ -39,7 +39,7 @@ Result<Routes, std::string> two_routes(const solids::Solid& solid, const std::st
   if (!faces) {
     return failure(faces.error());
   }
-  Routes routes{std::move(formula).value(), std::move(faces).value(), 0, 0, ""};
+  Routes routes{std::move(formula).value(), std::move(faces).value(), 0, 0, {}};
   routes.formula_lines = lines_of_work(routes.by_formula);
   routes.face_lines = lines_of_work(routes.by_faces);
   routes.comparison = compared(routes);

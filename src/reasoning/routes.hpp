@@ -10,7 +10,7 @@ struct Routes {
   Solution by_faces;
   std::size_t formula_lines = 0;  ///< lines of work in each
   std::size_t face_lines = 0;
-  std::string comparison;  ///< "Face by face is shorter here: 8 lines of work instead of 11. Both give 144 cm²."
+  Message comparison;  ///< "Face by face is shorter here: 8 lines of work instead of 11. Both give 144 cm²."
 };
 /// Errors: a sentence, where one of the two does not lead to the measure: only areas of faces have both.
 [[nodiscard]] Result<Routes, std::string> two_routes(const solids::Solid& solid, const std::string& asked,

@@ -47,16 +47,16 @@ std::vector<Symbol> givens_used(const solids::Solid& solid, const std::vector<Li
   return used;
 }
 
-std::vector<std::string> notes_on(const solids::Solid& solid, const std::vector<Symbol>& used) {
-  std::vector<std::string> notes;
+std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symbol>& used) {
+  std::vector<Message> notes;
   for (const solids::Fault& remark : solid.remarks()) {
     for (const Symbol& measure : used) {
       const units::WrittenQuantity* written = solid.written(measure);
       const std::string& name = measure.name;
       if (written != nullptr && (remark.measure == name || name.rfind(remark.measure + ".", 0) == 0)) {
-        notes.push_back("The label " + written->text +
-                        " is a rounded number. It is used as written, so the answer is "
-                        "as near as the label.");
+        notes.push_back(message(
+            "The label {label} is a rounded number. It is used as written, so the answer is as near as the label.",
+            {{"label", written->text}}));
       }
     }
   }
@@ -122,11 +122,16 @@ Answer end(Worksheet& sheet, const Symbol& asked, const SolutionOptions& options
   return answer;
 }
 
+Failure<std::string> no_formula_for(const solids::Solid& solid, const Symbol& measure) {
+  return failure(said(
+      message("no formula leads from what is given to the {measure}", {{"measure", Noun{title_of(solid, measure)}}})));
+}
+
 Result<Solution, std::string> by_formula(const solids::Solid& solid, const Symbol& asked, const std::string& name,
                                          const SolutionOptions& options) {
   const std::vector<Link> links = chain(solid.statement(), given_names(solid, asked), {asked});
   if (links.empty()) {
-    return failure("no formula leads from what is given to the " + title_of(solid, asked));
+    return no_formula_for(solid, asked);
   }
   Worksheet sheet(solid);
   const std::vector<Symbol> used = givens_used(solid, links);
@@ -146,17 +151,20 @@ void push_new(std::vector<Symbol>& all, const Symbol& one) {
 }
 
 // "Face 6 is open: it does not count, so 5 faces do."
-std::string open_sentence(const solids::Solid& solid, const FaceSum& sum) {
+Message open_sentence(const solids::Solid& solid, const FaceSum& sum) {
   std::vector<FaceId> open;
   for (const solids::Face& face : solid.faces()) {
     if (std::find(sum.faces.begin(), sum.faces.end(), face.id) == sum.faces.end()) {
       open.push_back(face.id);
     }
   }
-  const bool one = open.size() == 1;
-  return (one ? "Face " : "Faces ") + face_numbers(open) + (one ? " is" : " are") + " open and " +
-         (one ? "does" : "do") + " not count: " + std::to_string(sum.faces.size()) + " of " +
-         std::to_string(solid.faces().size()) + " faces count.";
+  return message(
+      "{open:Face|Faces} {numbers:and} {open:is|are} open and {open:does|do} not count: {count} of {all} "
+      "faces count.",
+      {{"open", open.size()},
+       {"numbers", face_numbers(open)},
+       {"count", sum.faces.size()},
+       {"all", solid.faces().size()}});
 }
 
 Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Symbol& named, const std::string& name,
@@ -164,7 +172,8 @@ Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Sym
   const FaceSum sum = faces_added_up(solid, named, options.open);
   const Symbol& asked = sum.asked;
   if (sum.faces.empty()) {
-    return failure("the " + title_of(solid, named) + " is not added up from faces");
+    return failure(
+        said(message("the {measure} is not added up from faces", {{"measure", Noun{title_of(solid, named)}}})));
   }
   std::vector<Symbol> letters;
   for (const FaceId face : sum.faces) {
@@ -179,7 +188,7 @@ Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Sym
     if (known.count(letter.name) != 0) {
       push_new(used, letter);
     } else if (std::none_of(links.begin(), links.end(), [&](const Link& link) { return link.unknown == letter; })) {
-      return failure("no formula leads from what is given to the " + title_of(solid, letter));
+      return no_formula_for(solid, letter);
     }
   }
   Worksheet sheet(solid);
@@ -201,14 +210,17 @@ Result<Solution, std::string> worked_solution(const solids::Solid& solid, const 
                                               const SolutionOptions& options) {
   const std::optional<Symbol> measure = measure_named(solid, asked);
   if (!measure) {
-    return failure("a " + solid.name() + " has no measure \"" + asked + "\"");
+    return failure(
+        said(message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", asked}})));
   }
   if (options.unit && options.unit->dimension() != measure->dimension) {
-    return failure("the " + title_of(solid, *measure) + " is not measured in " + options.unit->text());
+    return failure(said(message("the {measure} is not measured in {unit}",
+                                {{"measure", Noun{title_of(solid, *measure)}}, {"unit", options.unit->text()}})));
   }
   const bool some_do_not_count = !(faces_added_up(solid, *measure, options.open).asked == *measure);
   if (solid.is_given(*measure) && !some_do_not_count) {
-    return failure("the " + title_of(solid, *measure) + " is given, so there is nothing to work out");
+    return failure(said(message("the {measure} is given, so there is nothing to work out",
+                                {{"measure", Noun{title_of(solid, *measure)}}})));
   }
   return options.route == Route::FaceByFace || some_do_not_count ? face_by_face(solid, *measure, asked, options)
                                                                  : by_formula(solid, *measure, asked, options);

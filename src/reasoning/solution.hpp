@@ -23,9 +23,9 @@ struct Answer {
   exact::Number amount;  ///< in `unit`
   units::Unit unit = units::Unit::none();
   int places = 2;
-  std::string text;                ///< "9 cm", "≈ 10.39 cm"
-  std::string exact_text;          ///< "6√3 cm"; empty where the number has no such form or `text` is exact
-  std::vector<std::string> notes;  ///< "the label 5.2 cm is a rounded number, so the answer is one too"
+  std::string text;            ///< "9 cm", "≈ 10.39 cm"
+  std::string exact_text;      ///< "6√3 cm"; empty where the number has no such form or `text` is exact
+  std::vector<Message> notes;  ///< "the label 5.2 cm is a rounded number, so the answer is one too"
 };
 
 /// A problem worked out: every line follows from one before.

@@ -7,24 +7,28 @@
 #include "algebra/notation.hpp"
 #include "exact/column_work.hpp"
 #include "solids/solid.hpp"
+#include "words/message.hpp"
 
 namespace fw::reasoning {
 
 using geometry::FaceId;
+using words::Message;
+using words::message;
+using words::Noun;
 
 /// Where a number of a worked solution comes from; "where does this number come from?" is answered with it.
 struct Source {
   enum class Kind { Label, EqualEdge, Known, EarlierStep };
   Kind kind = Kind::Label;
-  std::string sentence;                ///< "the label 6 cm at the base edge", "worked out in step 4"
+  words::Message sentence;             ///< "the label 6 cm at the base edge", "worked out in step 4"
   std::optional<solids::MarkId> mark;  ///< of a label on the solid
   std::optional<std::size_t> step;     ///< of an earlier step
   std::vector<FaceId> faces;           ///< the faces that it belongs to
 };
 
 /// "worked out in step 4"; `step` counts from 0.
-[[nodiscard]] inline std::string worked_out_in(std::size_t step) {
-  return "worked out in step " + std::to_string(step + 1);
+[[nodiscard]] inline Message worked_out_in(std::size_t step) {
+  return message("worked out in step {step}", {{"step", step + 1}});
 }
 
 enum class StepKind {
@@ -75,7 +79,7 @@ struct Change {
 
 struct Step {
   StepKind kind = StepKind::Work;
-  std::string reason;                         ///< a sentence in a student's words
+  words::Message reason;                      ///< a sentence in a student's words
   std::optional<algebra::NotationLine> line;  ///< the equation as it stands after the step; none: words only
   std::optional<algebra::Equation> equation;  ///< the same in symbols, numbers as symbols bound in `Solution::values`
   Change change;

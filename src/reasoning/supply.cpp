@@ -5,7 +5,6 @@
 #include "exact/print_number.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/supply_steps.hpp"
 
 namespace fw::reasoning {
@@ -16,14 +15,17 @@ using lessons::Rounding;
 using lessons::Supply;
 
 Decision decision_of(const Supply& supply) {
-  const std::string thing = supply.item.empty() ? "What is asked for " : sentence_case(one(supply.item)) + " ";
+  const Message thing =
+      supply.item.empty() ? message("What is asked for") : message("{item:A}", {{"item", Noun{supply.item}}});
   if (supply.purpose == "cover") {
-    return {Purpose::Cover, "cover", thing + "covers faces, so the amount is an area, in square units."};
+    return {Purpose::Cover, "cover",
+            message("{thing} covers faces, so the amount is an area, in square units.", {{"thing", thing}})};
   }
   if (supply.purpose == "fill") {
-    return {Purpose::Fill, "fill", thing + "fills the space inside, so the amount is a volume, in cubic units."};
+    return {Purpose::Fill, "fill",
+            message("{thing} fills the space inside, so the amount is a volume, in cubic units.", {{"thing", thing}})};
   }
-  return {Purpose::Edge, "edge", thing + "runs along edges, so the amount is a length."};
+  return {Purpose::Edge, "edge", message("{thing} runs along edges, so the amount is a length.", {{"thing", thing}})};
 }
 
 // --- the amount ---
@@ -38,7 +40,7 @@ const solids::Measure* length_named(const solids::Solid& solid, const std::strin
   return nullptr;
 }
 
-Step sum_step(const AmountSum& sum, const std::string& reason) {
+Step sum_step(const AmountSum& sum, const Message& reason) {
   Step step;
   step.kind = StepKind::Work;
   step.reason = reason;
@@ -48,20 +50,22 @@ Step sum_step(const AmountSum& sum, const std::string& reason) {
   return step;
 }
 
-std::string open_reason(const lessons::Problem& problem) {
+Message open_reason(const lessons::Problem& problem) {
   const std::vector<FaceId> open = lessons::open_faces(problem);
   const std::size_t all = problem.solid.faces().size();
-  std::string names;
+  std::vector<Message> names;
   for (const lessons::OpenFaces& entry : problem.open) {
     const bool is_number = entry.name.find_first_not_of("0123456789") == std::string::npos;
-    names += (names.empty()                    ? ""
-              : &entry == &problem.open.back() ? " and "
-                                               : ", ") +
-             (is_number ? "face " + entry.name : "the " + entry.name);
+    names.push_back(is_number ? message("face {number}", {{"number", entry.name}})
+                              : message("the {face}", {{"face", Noun{entry.name}}}));
   }
-  return sentence_case(names) + (open.size() == 1 ? " is open, so it does" : " are open, so they do") +
-         " not count: " + std::to_string(all - open.size()) + " of " + std::to_string(all) +
-         " faces are left to add up.";
+  const Message faces = message("{names:and}", {{"names", names}});
+  const std::size_t left = all - open.size();
+  return open.size() == 1
+             ? message("{faces:up} is open, so it does not count: {left} of {all} faces are left to add up.",
+                       {{"faces", faces}, {"left", left}, {"all", all}})
+             : message("{faces:up} are open, so they do not count: {left} of {all} faces are left to add up.",
+                       {{"faces", faces}, {"left", left}, {"all", all}});
 }
 
 void find_area(const lessons::Problem& problem, const std::string& measure, SupplyWork& work, int places) {
@@ -80,8 +84,9 @@ void find_length(const lessons::Problem& problem, const std::string& measure, Su
     const AmountSum sum = all_edges(problem.solid, places);
     work.title = "length of all edges";
     work.amount = units::Length::of(sum.total, sum.unit);
-    work.amount_step = sum_step(sum, "Count the edges: " + std::to_string(problem.solid.body().edge_count()) +
-                                         ". Edges of the same length are added up together.");
+    work.amount_step =
+        sum_step(sum, message("Count the edges: {count}. Edges of the same length are added up together.",
+                              {{"count", problem.solid.body().edge_count()}}));
     return;
   }
   const solids::Measure* length = length_named(problem.solid, measure);
@@ -108,41 +113,40 @@ void find_amount(const lessons::Problem& problem, SupplyWork& work, int places) 
 
 std::string times_word(const Number& count) { return exact::shown(count, 0).text; }
 
-std::string is_or_are(const Number& count) { return count == Number::whole(1) ? " is" : " are"; }
-
 // "covers", "hold", "reaches along".
-std::string verb_of(Purpose purpose, bool several) {
-  switch (purpose) {
-    case Purpose::Cover:
-      return several ? "cover" : "covers";
-    case Purpose::Fill:
-      return several ? "hold" : "holds";
-    case Purpose::Edge:
-      return several ? "reach along" : "reaches along";
-  }
-  return "";
+Message verb_of(Purpose purpose, const std::string& count) {
+  return purpose == Purpose::Cover  ? message("{count:covers|cover}", {{"count", count}})
+         : purpose == Purpose::Fill ? message("{count:holds|hold}", {{"count", count}})
+                                    : message("{count:reaches along|reach along}", {{"count", count}});
 }
 
 // What is whole at the end: "5 cups can be filled completely".
-std::string made_word(Purpose purpose) {
-  return purpose == Purpose::Cover  ? "can be covered completely"
-         : purpose == Purpose::Fill ? "can be filled completely"
-                                    : "can be cut at full length";
+Message made_word(Purpose purpose) {
+  return purpose == Purpose::Cover  ? message("can be covered completely")
+         : purpose == Purpose::Fill ? message("can be filled completely")
+                                    : message("can be cut at full length");
 }
 
-std::string rounding_reason(const Supply& supply, Purpose purpose, const Number& floor, bool is_whole) {
-  const std::string several = counted(times_word(floor), supply.item);
+Message rounding_reason(const Supply& supply, Purpose purpose, const Number& floor, bool is_whole) {
+  const std::string count = times_word(floor);
+  const Noun item{supply.item};
+  const Message made = made_word(purpose);
   if (supply.rounding == Rounding::Down) {
-    return is_whole ? several + " " + made_word(purpose) + ", and nothing is left."
-           : floor.is_zero()
-               ? "It is not enough for even one " + supply.item + "."
-               : several + " " + made_word(purpose) + "; what is left is not enough for another one: round down.";
+    return is_whole          ? message("{count} {item#count} {made}, and nothing is left.",
+                                       {{"count", count}, {"item", item}, {"made", made}})
+           : floor.is_zero() ? message("It is not enough for even one {item}.", {{"item", item}})
+                             : message(
+                                   "{count} {item#count} {made}; what is left is not enough for another one: round "
+                                   "down.",
+                                   {{"count", count}, {"item", item}, {"made", made}});
   }
-  if (is_whole) {
-    return several + is_or_are(floor) + " just enough, and nothing is left.";
-  }
-  const std::string part = "a part of " + one(supply.item) + " cannot be bought: round up.";
-  return floor.is_zero() ? sentence_case(part) : several + is_or_are(floor) + " too few, and " + part;
+  return is_whole          ? message("{count} {item#count} {count:is|are} just enough, and nothing is left.",
+                                     {{"count", count}, {"item", item}})
+         : floor.is_zero() ? message("A part of {item:a} cannot be bought: round up.", {{"item", item}})
+                           : message(
+                                 "{count} {item#count} {count:is|are} too few, and a part of {item:a} cannot be "
+                                 "bought: round up.",
+                                 {{"count", count}, {"item", item}});
 }
 
 class Answering {
@@ -165,12 +169,15 @@ class Answering {
   }
 
  private:
-  [[nodiscard]] std::string each_sentence() const {
-    return "one " + supply_->item + " " + verb_of(work_->decision.purpose, false) + " " + supply_->each->text;
+  [[nodiscard]] Message each_sentence() const {
+    return message("one {item} {does} {each}",
+                   {{"item", item()}, {"does", verb_of(work_->decision.purpose, "1")}, {"each", supply_->each->text}});
   }
+  [[nodiscard]] Noun item() const { return {supply_->item}; }
   [[nodiscard]] SupplyNumber amount() {
     const std::size_t source =
-        steps_.add_source(Source::Kind::EarlierStep, "the " + work_->title + ", worked out before", work_->faces);
+        steps_.add_source(Source::Kind::EarlierStep,
+                          message("the {amount}, worked out before", {{"amount", Noun{work_->title}}}), work_->faces);
     return {amount_number(work_->amount), amount_unit(work_->amount), source, ""};
   }
 
@@ -178,19 +185,22 @@ class Answering {
     if (supply_->coats == 1) {
       return;
     }
-    const std::string number = std::to_string(supply_->coats);
-    const SupplyNumber coats{
-        Number::whole(supply_->coats), {}, steps_.add_source(Source::Kind::Known, number + " coats"), ""};
-    needed_ = steps_.work_out(StepKind::Count, number + " coats: every face is covered " + number + " times.", coats,
+    const int count = supply_->coats;
+    const std::size_t source = steps_.add_source(Source::Kind::Known, message("{count} coats", {{"count", count}}));
+    const SupplyNumber coats{Number::whole(count), {}, source, ""};
+    needed_ = steps_.work_out(StepKind::Count,
+                              message("{count} coats: every face is covered {count} times.", {{"count", count}}), coats,
                               "×", needed_, {coats.value * needed_.value, needed_.unit, {}, ""});
   }
 
   void divide() {
-    const std::string each = steps_plain(each_);
     answer_.quotient = needed_.value / each_.value;
     quotient_ = steps_.work_out(StepKind::Count,
-                                "One " + supply_->item + " " + verb_of(work_->decision.purpose, false) + " " + each +
-                                    ". How many times does that go into " + steps_plain(needed_) + "?",
+                                message("One {item} {does} {each}. How many times does that go into {needed}?",
+                                        {{"item", item()},
+                                         {"does", verb_of(work_->decision.purpose, "1")},
+                                         {"each", steps_plain(each_)},
+                                         {"needed", steps_plain(needed_)}}),
                                 needed_, "÷", each_, {answer_.quotient, {}, {}, ""});
   }
 
@@ -200,15 +210,16 @@ class Answering {
     if (supply_->rounding == Rounding::None) {
       answer_.count = answer_.quotient;
       count_ = quotient_;
-      steps_.say(StepKind::Count,
-                 "A part of " + one(supply_->item) + " can be had, so the number is not rounded up or down.");
+      steps_.say(StepKind::Count, message("A part of {item:a} can be had, so the number is not rounded up or down.",
+                                          {{"item", item()}}));
       return;
     }
     const bool goes_up = supply_->rounding == Rounding::Up && !is_whole;
     answer_.count = goes_up ? floor + Number::whole(1) : floor;
-    count_ = steps_.state(StepKind::Count, rounding_reason(*supply_, work_->decision.purpose, floor, is_whole),
-                          algebra::leaf(algebra::Notation::Kind::Words, "number of " + plural(supply_->item)), true,
-                          {answer_.count, {}, {}, ""});
+    count_ = steps_.state(
+        StepKind::Count, rounding_reason(*supply_, work_->decision.purpose, floor, is_whole),
+        algebra::leaf(algebra::Notation::Kind::Words, said(message("number of {item:s}", {{"item", item()}}))), true,
+        {answer_.count, {}, {}, ""});
   }
 
   void leave_over() {
@@ -216,8 +227,8 @@ class Answering {
       return;
     }
     if (answer_.count.is_zero()) {
-      answer_.leftover = Leftover{needed_.value, *each_.unit, answer_.quotient,
-                                  steps_plain(needed_) + ", " + share_text(answer_.quotient)};
+      answer_.leftover =
+          Leftover{needed_.value, *each_.unit, answer_.quotient, rest_text(steps_plain(needed_), answer_.quotient)};
       return;
     }
     const bool is_up = supply_->rounding == Rounding::Up;
@@ -228,23 +239,24 @@ class Answering {
     left.unit = *each_.unit;
     left.amount = greater.value - less.value;
     left.share = left.amount / each_.value;
-    const SupplyNumber rest = steps_.work_out(
-        StepKind::Count,
-        is_up ? "Take off what is needed: the rest is left over." : "Take that off: the rest is left over.", greater,
-        "−", less, {left.amount, left.unit, {}, ""});
-    steps_.work_out(StepKind::Count, "What part of one " + supply_->item + " is that?", rest, "÷", each_,
+    const SupplyNumber rest = steps_.work_out(StepKind::Count,
+                                              is_up ? message("Take off what is needed: the rest is left over.")
+                                                    : message("Take that off: the rest is left over."),
+                                              greater, "−", less, {left.amount, left.unit, {}, ""});
+    steps_.work_out(StepKind::Count, message("What part of one {item} is that?", {{"item", item()}}), rest, "÷", each_,
                     {left.share, {}, {}, ""});
-    left.text = steps_plain(rest) + ", " + share_text(left.share);
+    left.text = rest_text(steps_plain(rest), left.share);
     answer_.leftover = std::move(left);
   }
 
   // What the counted items cover, hold or reach along, all together.
   SupplyNumber used() {
-    const std::string item = counted(times_word(answer_.count), supply_->item);
-    const bool several = !(answer_.count == Number::whole(1));
-    return steps_.work_out(StepKind::Count,
-                           item + " " + verb_of(work_->decision.purpose, several) + " this much together.", count_, "×",
-                           each_, {answer_.count * each_.value, each_.unit, {}, ""});
+    const std::string count = times_word(answer_.count);
+    return steps_.work_out(
+        StepKind::Count,
+        message("{count} {item#count} {does} this much together.",
+                {{"count", count}, {"item", item()}, {"does", verb_of(work_->decision.purpose, count)}}),
+        count_, "×", each_, {answer_.count * each_.value, each_.unit, {}, ""});
   }
 
   void price_up() {
@@ -258,11 +270,14 @@ class Answering {
     const bool is_plain = cents.is_whole() && price.text.find('.') == std::string::npos;
     answer_.cost_text = price.sign + (is_plain ? exact::shown(cents, 0).text : exact::fixed_text(cents, 2));
     const SupplyNumber one_price{
-        price.amount, {}, steps_.add_source(Source::Kind::Known, "the price of one " + supply_->item), price.text};
-    const std::string reason =
-        supply_->rounding == Rounding::None
-            ? "A part of " + one(supply_->item) + " costs a part of the price."
-            : "Count first, then the money: each " + supply_->item + " costs " + price.text + ".";
+        price.amount,
+        {},
+        steps_.add_source(Source::Kind::Known, message("the price of one {item}", {{"item", item()}})),
+        price.text};
+    const Message reason = supply_->rounding == Rounding::None
+                               ? message("A part of {item:a} costs a part of the price.", {{"item", item()}})
+                               : message("Count first, then the money: each {item} costs {price}.",
+                                         {{"item", item()}, {"price", price.text}});
     const bool exact = exact::shown(answer_.count, places_).exact && cents == cost;
     steps_.state(StepKind::Count, reason,
                  algebra::row({steps_.notation(count_), algebra::leaf(algebra::Notation::Kind::Sign, "×"),
@@ -275,29 +290,39 @@ class Answering {
 
   SupplyAnswer conclude() {
     const exact::Shown shown = shown_apart(answer_.count, places_);
-    answer_.text = (shown.exact ? "" : "≈ ") + counted(shown.text, supply_->item);
-    const std::string about = shown.exact ? "" : "About ";
-    const bool is_made = supply_->rounding == Rounding::Down;
-    answer_.sentence =
-        (answer_.count.is_zero() ? "Not even one " + supply_->item : about + counted(shown.text, supply_->item)) +
-        (is_made ? " " + made_word(work_->decision.purpose) : is_or_are(answer_.count) + " needed") + ".";
+    const Message count = message("{count} {item#count}", {{"count", shown.text}, {"item", item()}});
+    answer_.text = (shown.exact ? "" : "≈ ") + said(count);
+    const Message all = answer_.count.is_zero() ? message("Not even one {item}", {{"item", item()}})
+                        : shown.exact           ? count
+                                                : message("About {count}", {{"count", count}});
+    std::vector<Message> sentences{
+        supply_->rounding == Rounding::Down
+            ? message("{all} {made}.", {{"all", all}, {"made", made_word(work_->decision.purpose)}})
+        : answer_.count == Number::whole(1) ? message("{all} is needed.", {{"all", all}})
+                                            : message("{all} are needed.", {{"all", all}})};
     if (answer_.leftover) {
-      answer_.sentence += " Left over: " + answer_.leftover->text + ".";
+      sentences.push_back(message("Left over: {rest}.", {{"rest", answer_.leftover->text}}));
     }
     if (answer_.cost) {
-      answer_.sentence += " Cost: " + answer_.cost_text + ".";
+      sentences.push_back(message("Cost: {cost}.", {{"cost", answer_.cost_text}}));
     }
+    answer_.sentence = one_after_another(sentences);
     steps_.say(StepKind::Answer, answer_.sentence).outcome = Outcome{answer_.count, std::nullopt};
     return answer_;
   }
 
-  [[nodiscard]] std::string share_text(const Number& share) const {
+  /// "16 ft², about 0.36 of a roll".
+  [[nodiscard]] Message rest_text(const Message& rest, const Number& share) const {
     const exact::Shown shown = shown_apart(share, places_);
-    return (shown.exact ? "" : "about ") + shown.text + " of " + one(supply_->item);
+    return shown.exact
+               ? message("{rest}, {share} of {item:a}", {{"rest", rest}, {"share", shown.text}, {"item", item()}})
+               : message("{rest}, about {share} of {item:a}",
+                         {{"rest", rest}, {"share", shown.text}, {"item", item()}});
   }
-  [[nodiscard]] std::string steps_plain(const SupplyNumber& number) const {
+  [[nodiscard]] Message steps_plain(const SupplyNumber& number) const {
     const bool exact = !number.text.empty() || shown_apart(number.value, places_).exact;
-    return (exact ? "" : "about ") + algebra::plain_text(steps_.notation(number));
+    const words::Amount amount{steps_.digits(number), number.unit ? number.unit->text() : ""};
+    return exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
   }
 
   const Supply* supply_;

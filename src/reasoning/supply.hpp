@@ -15,8 +15,8 @@ enum class Purpose { Cover, Fill, Edge };
 
 struct Decision {
   Purpose purpose = Purpose::Cover;
-  std::string word;      ///< "cover", "fill", "edge"
-  std::string sentence;  ///< why: "A roll covers faces, so the amount is an area, in square units."
+  std::string word;  ///< "cover", "fill", "edge"
+  Message sentence;  ///< why: "A roll covers faces, so the amount is an area, in square units."
 };
 
 using Amount = std::variant<units::Length, units::Area, units::Volume>;
@@ -26,7 +26,7 @@ struct Leftover {
   exact::Number amount;
   units::Unit unit = units::Unit::none();  ///< of one item
   exact::Number share;                     ///< of one item
-  std::string text;                        ///< "16 ft², about 0.36 of a roll"
+  Message text;                            ///< "16 ft², about 0.36 of a roll"
 };
 
 /// The answer of a word problem.
@@ -37,7 +37,7 @@ struct SupplyAnswer {
   std::optional<Leftover> leftover;   ///< none: it comes out even, or nothing is rounded
   std::optional<exact::Number> cost;  ///< in whole cents
   std::string cost_text;              ///< "$18.00"; empty without a price
-  std::string sentence;               ///< all of it: "4 rolls are needed. About 0.36 of a roll is left over. ..."
+  Message sentence;                   ///< all of it: "4 rolls are needed. About 0.36 of a roll is left over. ..."
 };
 
 /// A word problem from its amount to its answer.

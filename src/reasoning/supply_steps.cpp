@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "exact/print_number.hpp"
-#include "reasoning/nouns.hpp"
 
 namespace fw::reasoning {
 namespace {
@@ -33,12 +32,9 @@ bool is_power_of_ten(const Number& number) {
   return digits_that_count(number) == 1 && exact::shown(number, column_places).text.find('1') != std::string::npos;
 }
 
-std::string power_phrase(const std::string& factor, int dimension) {
-  std::string text = factor;
-  for (int i = 1; i < dimension; ++i) {
-    text += " × " + factor;
-  }
-  return text;
+Message about(const exact::Shown& number, const units::Unit& unit) {
+  const words::Amount amount{number.text, unit.text()};
+  return number.exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
 }
 
 // "1 ft² = 12 in × 12 in = 144 in²", or "1 gal = 231 in³".
@@ -48,13 +44,15 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
   const int dimension = big.dimension();
   std::vector<Notation> left{leaf(Kind::Number, "1"), leaf(Kind::Unit, big.text())};
   const exact::Shown whole = exact::shown(factor, factor_places);
-  std::string reason =
-      "1 " + big.text() + " is " + (whole.exact ? "" : "about ") + whole.text + " " + small.text() + ".";
+  Message reason = message("1 {unit} is {amount}.", {{"unit", big.text()}, {"amount", about(whole, small)}});
   if (big.root() && small.root() && dimension > 1) {
     const exact::Shown length = exact::shown(conversion(*big.root(), *small.root()), factor_places);
-    reason = "1 " + big.root()->text() + " is " + (length.exact ? "" : "about ") + length.text + " " +
-             small.root()->text() + ", and " + (dimension == 2 ? "an area runs in two" : "a volume runs in three") +
-             " directions: " + power_phrase(length.text, dimension) + ".";
+    const Message times =
+        dimension == 2
+            ? message("an area runs in two directions: {factor} × {factor}", {{"factor", length.text}})
+            : message("a volume runs in three directions: {factor} × {factor} × {factor}", {{"factor", length.text}});
+    reason = message("1 {unit} is {amount}, and {times}.",
+                     {{"unit", big.root()->text()}, {"amount", about(length, *small.root())}, {"times", times}});
     left.push_back(leaf(Kind::Sign, "="));
     for (int i = 0; i < dimension; ++i) {
       if (i > 0) {
@@ -94,7 +92,7 @@ std::optional<exact::ColumnWork> aside_of(const Number& a, const std::string& si
   return is_easy ? std::nullopt : std::optional(exact::column_subtraction(a, b));
 }
 
-std::size_t SupplySteps::add_source(Source::Kind kind, std::string sentence, std::vector<FaceId> faces) {
+std::size_t SupplySteps::add_source(Source::Kind kind, Message sentence, std::vector<FaceId> faces) {
   Source source;
   source.kind = kind;
   source.sentence = std::move(sentence);
@@ -103,14 +101,18 @@ std::size_t SupplySteps::add_source(Source::Kind kind, std::string sentence, std
   return work_->sources.size() - 1;
 }
 
-Notation SupplySteps::notation(const SupplyNumber& number) const {
-  Notation digits = leaf(Kind::Number, number.text.empty() ? shown_apart(number.value, places_).text : number.text);
-  digits.source = number.source;
-  return number.unit ? algebra::row({std::move(digits), leaf(Kind::Unit, number.unit->text())}) : digits;
+std::string SupplySteps::digits(const SupplyNumber& number) const {
+  return number.text.empty() ? shown_apart(number.value, places_).text : number.text;
 }
 
-SupplyNumber SupplySteps::work_out(StepKind kind, const std::string& reason, const SupplyNumber& a,
-                                   const std::string& sign, const SupplyNumber& b, SupplyNumber result) {
+Notation SupplySteps::notation(const SupplyNumber& number) const {
+  Notation shown = leaf(Kind::Number, digits(number));
+  shown.source = number.source;
+  return number.unit ? algebra::row({std::move(shown), leaf(Kind::Unit, number.unit->text())}) : shown;
+}
+
+SupplyNumber SupplySteps::work_out(StepKind kind, const Message& reason, const SupplyNumber& a, const std::string& sign,
+                                   const SupplyNumber& b, SupplyNumber result) {
   const auto is_shown_exact = [&](const SupplyNumber& number) {
     return !number.text.empty() || shown_apart(number.value, places_).exact;
   };
@@ -123,7 +125,7 @@ SupplyNumber SupplySteps::work_out(StepKind kind, const std::string& reason, con
   return shown;
 }
 
-SupplyNumber SupplySteps::state(StepKind kind, const std::string& reason, Notation left, bool shown_exact,
+SupplyNumber SupplySteps::state(StepKind kind, const Message& reason, Notation left, bool shown_exact,
                                 SupplyNumber result) {
   Step step;
   step.kind = kind;
@@ -134,12 +136,13 @@ SupplyNumber SupplySteps::state(StepKind kind, const std::string& reason, Notati
   const Notation shown_result = notation(result);
   step.line = algebra::NotationLine{std::move(left), exact ? "=" : "≈", shown_result};
   work_->steps.push_back(std::move(step));
-  result.source = add_source(Source::Kind::EarlierStep, "worked out before: " + plain_text(shown_result));
+  result.source = add_source(Source::Kind::EarlierStep,
+                             message("worked out before: {number}", {{"number", plain_text(shown_result)}}));
   work_->sources.back().step = work_->steps.size() - 1;
   return result;
 }
 
-Step& SupplySteps::say(StepKind kind, const std::string& reason) {
+Step& SupplySteps::say(StepKind kind, const Message& reason) {
   Step step;
   step.kind = kind;
   step.reason = reason;
@@ -161,7 +164,7 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   const Number factor = conversion(*amount.unit, unit);
   const bool is_smaller = factor > Number::whole(1);
   if (factor == Number::whole(1)) {
-    const std::string reason = "1 " + amount.unit->text() + " is 1 " + unit.text() + ".";
+    const Message reason = message("1 {unit} is 1 {other}.", {{"unit", amount.unit->text()}, {"other", unit.text()}});
     return steps.state(StepKind::Convert, reason, steps.notation(amount),
                        shown_apart(amount.value, steps.places()).exact, {amount.value, unit, {}, amount.text});
   }
@@ -169,8 +172,9 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   SupplyNumber by = one;
   by.unit.reset();
   const std::string sign = is_smaller ? "×" : "÷";
-  const std::string reason = is_smaller ? "1 " + unit.text() + " is smaller, so there are more of them: multiply."
-                                        : "1 " + unit.text() + " is bigger, so there are fewer of them: divide.";
+  const Message reason =
+      is_smaller ? message("1 {unit} is smaller, so there are more of them: multiply.", {{"unit", unit.text()}})
+                 : message("1 {unit} is bigger, so there are fewer of them: divide.", {{"unit", unit.text()}});
   SupplyNumber bare = amount;
   bare.unit.reset();
   const Notation work = algebra::row({steps.notation(bare), leaf(Kind::Sign, sign), steps.notation(by)});

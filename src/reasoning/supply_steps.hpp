@@ -21,16 +21,17 @@ class SupplySteps {
  public:
   SupplySteps(SupplyWork& work, int places) : work_(&work), places_(places) {}
 
-  [[nodiscard]] std::size_t add_source(Source::Kind kind, std::string sentence, std::vector<FaceId> faces = {});
+  [[nodiscard]] std::size_t add_source(Source::Kind kind, Message sentence, std::vector<FaceId> faces = {});
+  [[nodiscard]] std::string digits(const SupplyNumber& number) const;
   [[nodiscard]] algebra::Notation notation(const SupplyNumber& number) const;
   /// "a × b = result". `sign` is "×", "÷" or "−"; the aside is put beside it where the head cannot do it.
-  SupplyNumber work_out(StepKind kind, const std::string& reason, const SupplyNumber& a, const std::string& sign,
+  SupplyNumber work_out(StepKind kind, const Message& reason, const SupplyNumber& a, const std::string& sign,
                         const SupplyNumber& b, SupplyNumber result);
   /// "left = result"; `shown_exact` is false where the left side is shown rounded.
-  SupplyNumber state(StepKind kind, const std::string& reason, algebra::Notation left, bool shown_exact,
+  SupplyNumber state(StepKind kind, const Message& reason, algebra::Notation left, bool shown_exact,
                      SupplyNumber result);
   /// A step of words alone.
-  Step& say(StepKind kind, const std::string& reason);
+  Step& say(StepKind kind, const Message& reason);
   /// Beside the last step.
   void add_aside(std::optional<exact::ColumnWork> aside);
   [[nodiscard]] int places() const { return places_; }

@@ -1,6 +1,5 @@
 #include "reasoning/told_prompt.hpp"
 
-#include "reasoning/nouns.hpp"
 #include "reasoning/supply.hpp"
 #include "reasoning/tasks/task_parts.hpp"
 
@@ -25,42 +24,49 @@ bool says(const std::string& text, const std::string& number) {
   return false;
 }
 
-std::string text_of(const units::WrittenQuantity& quantity) {
+words::Value value_of(const units::WrittenQuantity& quantity) {
   const bool is_mixed = quantity.number.text == quantity.text;
-  return is_mixed || !quantity.has_unit ? quantity.text : quantity.number.text + " " + quantity.unit.text();
+  return is_mixed || !quantity.has_unit ? words::Value(quantity.text)
+                                        : words::Value(words::Amount{quantity.number.text, quantity.unit.text()});
 }
 
 /// Collects the sentences whose numbers the text lacks.
 class Facts {
  public:
   explicit Facts(const std::string& told) : told_(&told) {}
-  void add(const std::string& number, const std::string& sentence) {
+  void add(const std::string& number, const Message& sentence) {
     if (!says(*told_, number)) {
-      all_ += (all_.empty() ? "" : " ") + sentence;
+      all_.push_back(sentence);
     }
   }
-  [[nodiscard]] const std::string& all() const { return all_; }
+  [[nodiscard]] Message all() const { return one_after_another(all_); }
 
  private:
   const std::string* told_;
-  std::string all_;
+  std::vector<Message> all_;
 };
 
-const char* verb_of(const Supply& supply) {
-  return supply.purpose == "cover" ? " covers " : supply.purpose == "fill" ? " holds " : " reaches along ";
-}
-
 void add_supply(const Supply& supply, Facts& facts) {
+  const Noun item{supply.item};
   if (supply.each) {
-    facts.add(supply.each->number.text, "One " + supply.item + verb_of(supply) + text_of(*supply.each) + ".");
+    const words::Value each = value_of(*supply.each);
+    facts.add(supply.each->number.text,
+              supply.purpose == "cover" ? message("One {item} covers {each}.", {{"item", item}, {"each", each}})
+              : supply.purpose == "fill"
+                  ? message("One {item} holds {each}.", {{"item", item}, {"each", each}})
+                  : message("One {item} reaches along {each}.", {{"item", item}, {"each", each}}));
   }
   if (supply.box) {
     const lessons::ItemBox& box = *supply.box;
-    facts.add(box.length.number.text, "One " + supply.item + " is " + text_of(box.length) + " long, " +
-                                          text_of(box.width) + " wide and " + text_of(box.height) + " high.");
+    facts.add(box.length.number.text, message("One {item} is {length} long, {width} wide and {height} high.",
+                                              {{"item", item},
+                                               {"length", value_of(box.length)},
+                                               {"width", value_of(box.width)},
+                                               {"height", value_of(box.height)}}));
   }
   if (supply.price) {
-    facts.add(supply.price->text, "One " + supply.item + " costs " + supply.price->text + ".");
+    facts.add(supply.price->text,
+              message("One {item} costs {price}.", {{"item", item}, {"price", supply.price->text}}));
   }
 }
 
@@ -69,26 +75,33 @@ void add_supply(const Supply& supply, Facts& facts) {
 std::string told_prompt(const Problem& problem) {
   Facts facts(problem.prompt);
   for (const auto& [measure, quantity] : problem.known) {
-    facts.add(quantity.number.text, "The " + title_named(problem, measure) + " is " + text_of(quantity) + ".");
+    facts.add(quantity.number.text,
+              message("The {measure} is {value}.",
+                      {{"measure", Noun{title_named(problem, measure)}}, {"value", value_of(quantity)}}));
   }
   if (problem.supply) {
     add_supply(*problem.supply, facts);
   }
   if (problem.scale && problem.scale->text != "?") {
-    facts.add(problem.scale->text, "The edges of the copy are " + problem.scale->text + " times as long.");
+    facts.add(problem.scale->text,
+              message("The edges of the copy are {factor} times as long.", {{"factor", problem.scale->text}}));
   }
   for (const auto& [measure, quantity] : problem.scale ? problem.scale->copy : solids::Known{}) {
     facts.add(quantity.number.text,
-              "The " + title_named(problem, measure) + " of the copy is " + text_of(quantity) + ".");
+              message("The {measure} of the copy is {value}.",
+                      {{"measure", Noun{title_named(problem, measure)}}, {"value", value_of(quantity)}}));
   }
   if (problem.claim) {
-    facts.add(problem.claim->value.number.text, "One more label: " + title_named(problem, problem.claim->measure) +
-                                                    " " + text_of(problem.claim->value) + ".");
+    facts.add(
+        problem.claim->value.number.text,
+        message("One more label: {measure} {value}.", {{"measure", Noun{title_named(problem, problem.claim->measure)}},
+                                                       {"value", value_of(problem.claim->value)}}));
   }
   if (problem.wrong) {
-    facts.add(problem.wrong->number.text, "Somebody got " + text_of(*problem.wrong) + ".");
+    facts.add(problem.wrong->number.text, message("Somebody got {value}.", {{"value", value_of(*problem.wrong)}}));
   }
-  return problem.prompt + (problem.prompt.empty() || facts.all().empty() ? "" : " ") + facts.all();
+  const std::string all = said(facts.all());
+  return problem.prompt + (problem.prompt.empty() || all.empty() ? "" : " ") + all;
 }
 
 }  // namespace fw::reasoning

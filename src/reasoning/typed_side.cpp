@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "reasoning/step.hpp"
 #include "units/quantity.hpp"
 
 namespace fw::reasoning {
@@ -43,16 +44,19 @@ class SideReader {
     std::optional<Expression> side = sum();
     skip_spaces();
     if (error_.empty() && !rest_.empty()) {
-      fail("“" + std::string(rest_) + "” cannot be read here.");
+      fail(unreadable());
     }
     if (!error_.empty() || !side) {
-      return failure(error_ + " Write it as in 2B + L or 2 × 6 cm² + 12 cm².");
+      return failure(said(message("{fault} Write it as in 2B + L or 2 × 6 cm² + 12 cm².", {{"fault", error_}})));
     }
     return TypedSide{std::move(*side), std::move(numerals_), has_units_};
   }
 
  private:
-  void fail(std::string message) { error_ = error_.empty() ? std::move(message) : error_; }
+  void fail(const Message& fault) { error_ = error_.empty() ? fault : error_; }
+  [[nodiscard]] Message unreadable() const {
+    return message("“{rest}” cannot be read here.", {{"rest", std::string(rest_)}});
+  }
   void skip_spaces() {
     while (!rest_.empty() && rest_.front() == ' ') {
       rest_.remove_prefix(1);
@@ -145,7 +149,7 @@ class SideReader {
       } else if (take("^")) {
         skip_spaces();
         if (rest_.empty() || rest_[0] < '2' || rest_[0] > '9') {
-          fail("After ^ stands the exponent, such as s^2.");
+          fail(message("After ^ stands the exponent, such as s^2."));
           return std::nullopt;
         }
         base = algebra::power(*base, rest_[0] - '0');
@@ -161,7 +165,7 @@ class SideReader {
     if (take("(")) {
       std::optional<Expression> inside = sum();
       if (inside && !take(")")) {
-        fail("A bracket is not closed.");
+        fail(message("A bracket is not closed."));
       }
       return inside;
     }
@@ -187,7 +191,7 @@ class SideReader {
     if (is_digit_at(rest_, 0)) {
       return number(Stroke::Inside);
     }
-    fail(rest_.empty() ? "Something is missing at the end." : "“" + std::string(rest_) + "” cannot be read here.");
+    fail(rest_.empty() ? message("Something is missing at the end.") : unreadable());
     return std::nullopt;
   }
 
@@ -294,7 +298,7 @@ class SideReader {
     const int dimension = here.unit.dimension();
     const units::Unit own = unit_.to_the(dimension);
     if (!here.unit.converts_to(own)) {
-      fail("“" + std::string(rest_.substr(0, here.length)) + "” is no unit of this figure.");
+      fail(message("“{unit}” is no unit of this figure.", {{"unit", std::string(rest_.substr(0, here.length))}}));
       return std::nullopt;
     }
     rest_.remove_prefix(here.length);
@@ -314,7 +318,7 @@ class SideReader {
   units::Unit unit_;
   algebra::Numerals numerals_;
   bool has_units_ = false;
-  std::string error_;
+  Message error_;
 };
 
 }  // namespace

@@ -84,12 +84,12 @@ void give(Parts& parts, const Solid& solid, const Symbol& symbol) {
 
 bool makes_a_solid(const Parts& parts) { return Solid::make(parts.description, parts.known).has_value(); }
 
-std::string or_joined(const std::vector<Askable>& all) {
-  std::string text;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    text += (i == 0 ? "the " : i + 1 == all.size() ? " or the " : ", the ") + all[i].title;
+std::vector<Message> titles_of(const std::vector<Askable>& all) {
+  std::vector<Message> titles;
+  for (const Askable& one : all) {
+    titles.push_back(message("the {measure}", {{"measure", Noun{one.title}}}));
   }
-  return text;
+  return titles;
 }
 
 }  // namespace
@@ -159,7 +159,8 @@ Result<Solid, std::string> asked_for(const Solid& solid, const std::string& meas
                                      const std::optional<std::string>& instead) {
   const std::optional<Symbol> asked = measure_named(solid, measure);
   if (!asked) {
-    return failure("a " + solid.name() + " has no measure \"" + measure + "\"");
+    return failure(
+        said(message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", measure}})));
   }
   if (!solid.is_given(*asked)) {
     return solid;
@@ -169,7 +170,8 @@ Result<Solid, std::string> asked_for(const Solid& solid, const std::string& meas
   if (instead) {
     const std::optional<Symbol> given = measure_named(solid, *instead);
     if (!given || *given == *asked) {
-      return failure("the " + title_of(solid, *asked) + " cannot be worked out from \"" + *instead + "\"");
+      return failure(said(message("the {measure} cannot be worked out from \"{other}\"",
+                                  {{"measure", Noun{title_of(solid, *asked)}}, {"other", *instead}})));
     }
     give(parts, solid, *given);
   }
@@ -178,11 +180,14 @@ Result<Solid, std::string> asked_for(const Solid& solid, const std::string& meas
     return std::move(made).value();
   }
   const std::vector<Askable> choices = could_be_given(solid, measure);
-  const std::string title = title_of(solid, *asked);
+  const Noun title{title_of(solid, *asked)};
   if (choices.empty()) {
-    return failure("the " + title + " fixes the figure: nothing else that could be given would do in its place");
+    return failure(
+        said(message("the {measure} fixes the figure: nothing else that could be given would do in its place",
+                     {{"measure", title}})));
   }
-  return failure("without the " + title + " something is missing: " + or_joined(choices) + " is needed");
+  return failure(said(message("without the {measure} something is missing: {choices:or} is needed",
+                              {{"measure", title}, {"choices", titles_of(choices)}})));
 }
 
 }  // namespace fw::reasoning

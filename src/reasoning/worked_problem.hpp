@@ -27,8 +27,8 @@ struct WorkedProblem {
   std::optional<solids::Solid> solid;  ///< with the measure as its unknown; none: nothing was asked
   std::vector<WorkPart> parts;
   std::size_t count = 0;           ///< of all steps
-  std::string comparison;          ///< of two ways; empty for one
-  std::vector<std::string> notes;  ///< to the answer
+  Message comparison;              ///< of two ways; empty for one
+  std::vector<Message> notes;      ///< to the answer
   std::string missing;             ///< why there are no steps; empty: there are
   std::vector<Askable> offered;    ///< what could be given instead
   std::vector<Askable> askable;    ///< every measure that can be asked for

@@ -43,13 +43,14 @@ std::string line_number(const Number& value) {
 
 Source Worksheet::source_of_given(const Symbol& measure) const {
   const units::WrittenQuantity* written = solid_->written(measure);
-  const std::string number =
-      written != nullptr ? written->text : text(solid_->values().at(measure.name), measure.dimension);
+  const words::Value number = written != nullptr
+                                  ? words::Value(written->text)
+                                  : words::Value(amount(solid_->values().at(measure.name), measure.dimension));
   Source source;
   source.faces = faces_of(measure);
+  source.sentence = message("{number} is given", {{"number", number}});
   if (measure.dimension != 1) {
     source.kind = Source::Kind::Known;
-    source.sentence = number + " is given";
     return source;
   }
   for (std::size_t i = 0; i < solid_->marks().size(); ++i) {
@@ -57,11 +58,10 @@ Source Worksheet::source_of_given(const Symbol& measure) const {
     const solids::Mark& mark = solid_->marks()[id];
     if (mark.symbol == measure) {
       source.mark = id;
-      source.sentence = "the label " + number + ": the " + mark.title;
+      source.sentence = message("the label {number}: the {mark}", {{"number", number}, {"mark", Noun{mark.title}}});
       return source;
     }
   }
-  source.sentence = number + " is given";
   return source;
 }
 
@@ -110,15 +110,26 @@ void Worksheet::note_new_numerals(const Equation& equation, std::size_t step) {
 
 // ---- text ----
 
-std::string Worksheet::text(const Number& value, int dimension) const {
+words::Amount Worksheet::amount(const Number& value, int dimension) const {
   const std::string number = line_number(value);
-  return dimension == 0 ? number : bracketed(number) + " " + unit_text(dimension);
+  return dimension == 0 ? words::Amount{number, ""} : words::Amount{bracketed(number), unit_text(dimension)};
+}
+
+words::Amount Worksheet::amount(const Symbol& numeral) const {
+  const Notation shown = symbol_notation(numeral);
+  return shown.parts.empty() ? words::Amount{shown.text, ""}
+                             : words::Amount{shown.parts.front().text, shown.parts.back().text};
 }
 
 // A product of more than three lengths turns up on the way, as in Heron's formula.
 std::string Worksheet::unit_text(int dimension) const {
   return dimension <= 3 ? solid_->unit().to_the(dimension).text()
                         : algebra::formula_text(algebra::power(Symbol{"unit", solid_->unit().text(), 1}, dimension));
+}
+
+words::Value Worksheet::value(const Expression& expression) const {
+  const bool is_numeral = expression.operation() == Operation::Symbol && numerals_.holds(expression.symbol());
+  return is_numeral ? words::Value(amount(expression.symbol())) : words::Value(text(expression));
 }
 
 std::string Worksheet::text(const Expression& expression) const { return algebra::plain_text(notation(expression)); }
@@ -195,14 +206,14 @@ Expression Worksheet::with_unit(const Expression& left, const Expression& right)
 
 // ---- steps ----
 
-Step& Worksheet::say(StepKind kind, std::string reason) {
+Step& Worksheet::say(StepKind kind, Message reason) {
   steps_.emplace_back();
   steps_.back().kind = kind;
   steps_.back().reason = std::move(reason);
   return steps_.back();
 }
 
-Step& Worksheet::write(StepKind kind, std::string reason, Equation equation, Change change) {
+Step& Worksheet::write(StepKind kind, Message reason, Equation equation, Change change) {
   const std::size_t index = steps_.size();
   equation.right = with_unit(equation.left, equation.right);
   Step& step = say(kind, std::move(reason));

@@ -32,15 +32,17 @@ class Worksheet {
   void set_text(const algebra::Symbol& numeral, std::string text) { texts_[numeral.name] = std::move(text); }
 
   /// A step of words alone.
-  Step& say(StepKind kind, std::string reason);
+  Step& say(StepKind kind, Message reason);
   /// A step with an equation. New numbers in it are said to come from this step.
-  Step& write(StepKind kind, std::string reason, algebra::Equation equation, Change change);
+  Step& write(StepKind kind, Message reason, algebra::Equation equation, Change change);
   /// The step that writes follow from.
   [[nodiscard]] std::size_t last_line() const { return last_line_; }
 
-  /// "36 cm²", "6√3 cm", "4s": what stands in a line, in running text.
+  /// "36 cm²", "6√3 cm", "4s": what stands in a line, in running text; a number alone as an amount.
+  [[nodiscard]] words::Value value(const algebra::Expression& expression) const;
   [[nodiscard]] std::string text(const algebra::Expression& expression) const;
-  [[nodiscard]] std::string text(const exact::Number& value, int dimension) const;
+  [[nodiscard]] words::Amount amount(const exact::Number& value, int dimension) const;
+  [[nodiscard]] words::Amount amount(const algebra::Symbol& numeral) const;
   [[nodiscard]] algebra::Notation notation(const algebra::Expression& expression) const;
   /// A fraction with two numbers struck out and what remains of the upper one beside it.
   [[nodiscard]] algebra::Notation struck(const Canceled& cut) const;

@@ -108,7 +108,7 @@ ShownStep shown_step(const Work& work, const WorkedProblem& worked, std::size_t 
   close_numbers(shown.line->left, hidden, closed);
   close_numbers(shown.line->right, hidden, closed);
   for (const std::string& number : closed) {
-    shown.reason = reasoning::without(std::move(shown.reason), number);
+    shown.reason = reasoning::without(shown.reason, number);
   }
   shown.has_blank = shown.has_blank || !closed.empty();
   return shown;

@@ -45,7 +45,7 @@ class WorkedMemo {
 /// yet; its reason without them.
 struct ShownStep {
   std::optional<algebra::NotationLine> line;
-  std::string reason;
+  words::Message reason;
   bool has_blank = false;
 };
 [[nodiscard]] ShownStep shown_step(const Work& work, const WorkedProblem& worked, std::size_t step);

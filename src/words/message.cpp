@@ -6,6 +6,8 @@
 
 namespace fw::words {
 
+Message::Message(std::string text) : Message("{text}", {{"text", std::move(text)}}) {}
+
 Message::Message(Pattern pattern, std::initializer_list<Argument> arguments)
     : pattern_(pattern.text()),
       arguments_(arguments.size() == 0 ? nullptr : std::make_shared<const std::vector<Argument>>(arguments)) {
@@ -25,6 +27,12 @@ Message::Message(Pattern pattern, std::initializer_list<Argument> arguments)
     ensure(!piece.is_place || (has(piece.text) && (piece.count.empty() || has(piece.count))),
            "a place of a message has no argument");
   }
+}
+
+Message Message::with_arguments(std::vector<Argument> arguments) const {
+  Message changed = *this;
+  changed.arguments_ = std::make_shared<const std::vector<Argument>>(std::move(arguments));
+  return changed;
 }
 
 const std::vector<Argument>& Message::arguments() const {

@@ -34,12 +34,16 @@ struct Argument;
 class Message {
  public:
   Message() = default;  ///< says nothing
+  /// What is no sentence of ours, as a prompt of a lesson; said as it is.
+  Message(std::string text);
+  Message(const char* text) : Message(std::string(text)) {}
   /// Requires: each place has an argument, and each argument a place.
   Message(Pattern pattern, std::initializer_list<Argument> arguments);
 
   [[nodiscard]] std::string_view pattern() const { return pattern_; }
   [[nodiscard]] const std::vector<Argument>& arguments() const;
   [[nodiscard]] bool empty() const { return pattern_.empty(); }
+  [[nodiscard]] Message with_arguments(std::vector<Argument> arguments) const;  ///< of the same names
   friend bool operator==(const Message& a, const Message& b);
 
  private:
@@ -87,6 +91,15 @@ struct Argument {
 
 /// The text of a message in English.
 [[nodiscard]] std::string said(const Message& message);
+
+/// "Multiply. Turn the equation round.": whole sentences, with a blank between them.
+[[nodiscard]] inline Message one_after_another(const std::vector<Message>& sentences) {
+  return sentences.empty() ? Message() : message("{sentences:then}", {{"sentences", sentences}});
+}
+
+/// The message with `gap` for each argument, at any depth, that is said as `hidden` in English; of a number with its
+/// unit that is hidden alone, the unit stays.
+[[nodiscard]] Message with_gap(const Message& message, std::string_view hidden, const std::string& gap);
 
 /// A copy of a list's items as nouns, to be said with articles, in the plural, or by a language's own words.
 [[nodiscard]] std::vector<Noun> nouns(const std::vector<std::string>& names);

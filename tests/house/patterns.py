@@ -7,11 +7,11 @@ import re
 
 from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
 
-# The rooms whose sentences are messages, all of them; the others still put some together with +.
-MOVED = ["words", "solids"]
+# The folders of src/ in which all sentences are messages; the others still put some together with +.
+MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "reasoning"]
 CALL = re.compile(r"(?<![\w.>])message\(")
 LITERAL = r'"(?:[^"\\\n]|\\.)*"'
-FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ", or"}
+FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ", or", "then"}
 DECLARED_IN = "src/words/message.hpp"
 
 
@@ -58,14 +58,15 @@ def patterns():
             for match in CALL.finditer(without_comments(path))]
 
 
-def joined_sentences(rooms):
-    """"file:line: text" for every text of two words or more, or with a blank at an end, that is joined by +."""
+def joined_sentences(folders):
+    """"file:line: text" for every text with a word and a blank that is joined by +."""
     for path in sources():
-        if room_of(path) in rooms:
+        if relative(path.parent).removeprefix("src/") in folders:
             text = without_comments(path)
-            for match in re.finditer(rf"\+=?\s*({LITERAL})|({LITERAL})\s*\+", text):
-                words = (match.group(1) or match.group(2))[1:-1]
-                if re.search(r"[a-z]", words) and " " in words:
+            for match in re.finditer(rf"'(?:[^'\\\n]|\\.)+'|{LITERAL}", text):
+                is_joined = re.search(r"\+=?\s*$", text[:match.start()]) or re.match(r"\s*\+", text[match.end():])
+                words = match.group()[1:-1]
+                if is_joined and re.search(r"[a-z]", words) and " " in words:
                     yield f'{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}: "{words}"'
 
 
@@ -82,7 +83,7 @@ def main():
     for pattern in sorted(patterns(), key=lambda one: (one.room, one.text, one.place)):
         if pattern.room != room:
             room = pattern.room
-            print(f"{room}:" if room in MOVED else f"{room} (not all of its sentences yet):")
+            print(f"{room}:")
         print(f"  {pattern.text}    [{pattern.place.removeprefix('src/' + room + '/')}]")
 
 

@@ -177,10 +177,10 @@ TEST(WithBlank, HidesTheNumberInTheLineAndInItsReason) {
   const Solution solution = worked_solution(test::solid(tent), "surface_area").value();
   const StepText answer = with_blank(solution.steps.back());
   EXPECT_EQ(algebra::plain_text(*answer.line), "S = ____");
-  EXPECT_EQ(answer.reason, "The surface area is ____.");
+  EXPECT_EQ(said(answer.reason), "The surface area is ____.");
   const StepText sum = with_blank(step_reading(solution, "S = 2 × 60 cm² + 252 cm²"));
   EXPECT_EQ(algebra::plain_text(*sum.line), "S = ____");
-  EXPECT_EQ(sum.reason, "Put the numbers in: B = 60 cm², L = 252 cm².");
+  EXPECT_EQ(said(sum.reason), "Put the numbers in: B = 60 cm², L = 252 cm².");
 }
 
 TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
@@ -188,7 +188,7 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   const Solution solution = worked_solution(solid, "surface_area").value();
   const Step& ask = solution.steps[0];
   EXPECT_EQ(blank_kind(ask), BlankKind::Unit);
-  EXPECT_EQ(with_blank(ask).reason, "Asked is the surface area S. An area covers, so it is counted in ____.");
+  EXPECT_EQ(said(with_blank(ask).reason), "Asked is the surface area S. An area covers, so it is counted in ____.");
   EXPECT_EQ(check_blank(ask, solid, {}, " sq cm ").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(ask, solid, {}, "square centimeters").verdict, BlankVerdict::Right);
   EXPECT_THAT(check_blank(ask, solid, {}, "in²").message, HasSubstr("Which unit do the labels have?"));
@@ -196,16 +196,16 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   EXPECT_EQ(check_blank(ask, solid, {}, "faces").verdict, BlankVerdict::Unreadable);
   const Step& name = solution.steps[1];
   EXPECT_EQ(blank_kind(name), BlankKind::Number);
-  EXPECT_EQ(with_blank(name).reason, "The solid is a triangular prism. It has ____ faces.");
+  EXPECT_EQ(said(with_blank(name).reason), "The solid is a triangular prism. It has ____ faces.");
   EXPECT_EQ(check_blank(name, solid, {}, "5").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(name, solid, {}, "6").verdict, BlankVerdict::Wrong);
 }
 
 TEST(WithBlank, HidesAWholeSentenceThatHasNoNumber) {
   Step step;
-  step.reason = "Turn it and count again.";
+  step.reason = message("Turn it and count again.");
   EXPECT_EQ(blank_kind(step), BlankKind::Words);
-  EXPECT_EQ(with_blank(step).reason, "____");
+  EXPECT_EQ(said(with_blank(step).reason), "____");
 }
 
 // No step shows what its blank asks for.
@@ -217,7 +217,7 @@ TEST(WithBlank, LeavesNoTraceOfTheNumber) {
         continue;
       }
       const StepText text = with_blank(step);
-      EXPECT_THAT(text.reason, HasSubstr(step.line ? "" : "____"));
+      EXPECT_THAT(said(text.reason), HasSubstr(step.line ? "" : "____"));
       if (step.line) {
         EXPECT_THAT(algebra::plain_text(*text.line), HasSubstr("____"));
       }
@@ -225,10 +225,16 @@ TEST(WithBlank, LeavesNoTraceOfTheNumber) {
   }
 }
 
-TEST(Without, HidesNumbersOfTheirOwnAlone) {
-  EXPECT_EQ(without("B = 60 cm², then 160 cm²", "60"), "B = ____ cm², then 160 cm²");
-  EXPECT_EQ(without("60 and 60.5 and 60.", "60"), "____ and 60.5 and ____.");
-  EXPECT_EQ(without("a plain word", ""), "a plain word");
+TEST(Without, HidesAnArgumentAndNoPartOfOne) {
+  const Message sum =
+      message("B = {base}, then {all} of {count} faces.",
+              {{"base", words::Amount{"60", "cm²"}}, {"all", words::Amount{"160", "cm²"}}, {"count", 6}});
+  EXPECT_EQ(said(without(sum, "60")), "B = ____ cm², then 160 cm² of 6 faces.");
+  EXPECT_EQ(said(without(sum, "160 cm²")), "B = 60 cm², then ____ of 6 faces.");
+  EXPECT_EQ(said(without(sum, "6")), "B = 60 cm², then 160 cm² of ____ faces.");
+  EXPECT_EQ(said(without(message("{all:,}; {sum}", {{"all", std::vector<std::string>{"6", "16"}}, {"sum", sum}}), "6")),
+            "____, 16; B = 60 cm², then 160 cm² of ____ faces.");
+  EXPECT_EQ(without(sum, ""), sum);
 }
 
 }  // namespace

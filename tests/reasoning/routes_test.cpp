@@ -29,11 +29,11 @@ TEST(Routes, BothWaysEndInTheSameNumberAndSoSay) {
     EXPECT_NEAR(routes->by_formula.answer.amount.to_double(), routes->by_faces.answer.amount.to_double(), 1e-9);
     EXPECT_GT(routes->formula_lines, 0U);
     EXPECT_GT(routes->face_lines, 0U);
-    EXPECT_THAT(routes->comparison, HasSubstr("Both give " + routes->by_formula.answer.text + "."));
+    EXPECT_THAT(said(routes->comparison), HasSubstr("Both give " + routes->by_formula.answer.text + "."));
     const std::string shorter = routes->formula_lines < routes->face_lines   ? "The formula is shorter here"
                                 : routes->face_lines < routes->formula_lines ? "Face by face is shorter here"
                                                                              : "Both ways take";
-    EXPECT_THAT(routes->comparison, testing::StartsWith(shorter));
+    EXPECT_THAT(said(routes->comparison), testing::StartsWith(shorter));
   }
 }
 

@@ -39,7 +39,7 @@ Values with_letters(const Solution& solution, const Equation& equation, double s
 
 std::string described(const Solution& solution, std::size_t i) {
   const Step& step = solution.steps[i];
-  return "step " + std::to_string(i + 1) + ": " + step.reason + "  " +
+  return "step " + std::to_string(i + 1) + ": " + said(step.reason) + "  " +
          (step.line ? algebra::plain_text(*step.line) : std::string());
 }
 
@@ -237,7 +237,7 @@ TEST(Solution, AQuadraticRefusesTheRootThatIsNoLength) {
       solved("pyramid | slant_height: 9 cm | base square | side: ? | known surface_area: 144 cm^2", "base.side");
   EXPECT_EQ("6 cm", solution.answer.text);
   const bool refuses = std::any_of(solution.steps.begin(), solution.steps.end(), [](const Step& step) {
-    return step.reason.find("s = −24 cm, which cannot be a length") != std::string::npos;
+    return said(step.reason).find("s = −24 cm, which cannot be a length") != std::string::npos;
   });
   EXPECT_TRUE(refuses);
 }

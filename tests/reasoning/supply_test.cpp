@@ -11,7 +11,6 @@
 
 #include "exact/print_number.hpp"
 #include "lessons/open_faces.hpp"
-#include "reasoning/nouns.hpp"
 #include "supply_support.hpp"
 
 namespace fw::reasoning::supply_test {
@@ -24,7 +23,7 @@ using testing::HasSubstr;
 std::vector<std::string> reasons(const SupplyWork& work) {
   std::vector<std::string> texts;
   for (const Step& step : work.steps) {
-    texts.push_back(step.reason);
+    texts.push_back(said(step.reason));
   }
   return texts;
 }
@@ -38,7 +37,7 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
       worked(problem_of(tent, supply(R"("cover": "surface_area", "each": "45 ft^2", "item": "roll", "price": "$24")")));
   EXPECT_EQ(work.decision.purpose, Purpose::Cover);
   EXPECT_EQ(work.decision.word, "cover");
-  EXPECT_EQ(work.decision.sentence, "A roll covers faces, so the amount is an area, in square units.");
+  EXPECT_EQ(said(work.decision.sentence), "A roll covers faces, so the amount is an area, in square units.");
   EXPECT_EQ(work.title, "surface area");
   EXPECT_EQ(amount_text(work.amount, 2), "150 ft²");
   EXPECT_EQ(work.faces.size(), 5U);
@@ -67,13 +66,13 @@ TEST(Supply, RoundsDownWhatMustBeFull) {
   const SupplyWork work =
       worked(problem_of(R"({"kind": "pyramid", "base": {"shape": "square", "side": "18 cm"}, "height": "12 cm"})",
                         supply(R"("fill": "volume", "each": "150 mL", "item": "cup", "round": "down")")));
-  EXPECT_EQ(work.decision.sentence, "A cup fills the space inside, so the amount is a volume, in cubic units.");
+  EXPECT_EQ(said(work.decision.sentence), "A cup fills the space inside, so the amount is a volume, in cubic units.");
   EXPECT_TRUE(work.faces.empty());
   EXPECT_THAT(lines(work), ElementsAre("1296 cm³ = 1296 mL", "1296 mL ÷ 150 mL = 8.64", "number of cups = 8",
                                        "8 × 150 mL = 1200 mL", "1296 mL − 1200 mL = 96 mL", "96 mL ÷ 150 mL = 0.64"));
-  EXPECT_EQ(work.steps[2].reason,
+  EXPECT_EQ(said(work.steps[2].reason),
             "8 cups can be filled completely; what is left is not enough for another one: round down.");
-  EXPECT_EQ(work.answer->sentence, "8 cups can be filled completely. Left over: 96 mL, 0.64 of a cup.");
+  EXPECT_EQ(said(work.answer->sentence), "8 cups can be filled completely. Left over: 96 mL, 0.64 of a cup.");
 }
 
 // By hand: 4 × (10 + 8 + 7.5) = 102 in = 8.5 ft, 8.5 × 0.80 = 6.80.
@@ -88,7 +87,7 @@ TEST(Supply, DoesNotRoundWhatIsSoldByTheFoot) {
                                        "8.5 × $0.80 = $6.80"));
   EXPECT_EQ(work.answer->text, "8.5 feet");
   EXPECT_FALSE(work.answer->leftover.has_value());
-  EXPECT_EQ(work.answer->sentence, "8.5 feet are needed. Cost: $6.80.");
+  EXPECT_EQ(said(work.answer->sentence), "8.5 feet are needed. Cost: $6.80.");
 }
 
 // By hand: one base is 90 ft², the sides 46 × 4 = 184 ft²; without the floor 274 ft², twice 548 ft²; 548 ÷ 130 = 4.215…
@@ -104,12 +103,13 @@ TEST(Supply, LeavesOpenFacesOutAndLaysTwoCoats) {
   EXPECT_EQ(amount_text(work.amount, 2), "274 ft²");
   EXPECT_EQ(work.faces.size(), 7U);
   ASSERT_TRUE(work.amount_step.has_value());
-  EXPECT_EQ(work.amount_step->reason, "The bottom is open, so it does not count: 7 of 8 faces are left to add up.");
+  EXPECT_EQ(said(work.amount_step->reason),
+            "The bottom is open, so it does not count: 7 of 8 faces are left to add up.");
   EXPECT_THAT(algebra::plain_text(*work.amount_step->line), HasSubstr("= 274 ft²"));
   EXPECT_THAT(lines(work), ElementsAre("2 × 274 ft² = 548 ft²", "548 ft² ÷ 130 ft² ≈ 4.22", "number of cans = 5",
                                        "5 × 130 ft² = 650 ft²", "650 ft² − 548 ft² = 102 ft²",
                                        "102 ft² ÷ 130 ft² ≈ 0.78", "5 × 18.50 = 92.50"));
-  EXPECT_EQ(work.steps.front().reason, "2 coats: every face is covered 2 times.");
+  EXPECT_EQ(said(work.steps.front().reason), "2 coats: every face is covered 2 times.");
   EXPECT_EQ(counter.solid.surface_area().amount(), Number::whole(364));
 }
 
@@ -119,7 +119,7 @@ TEST(Supply, ConvertsCubicUnitsInThreeDirections) {
       problem_of(R"({"kind": "prism", "base": {"shape": "trapezoid", "bases": ["16 in", "10 in"], "height": "4 in",
         "legs": ["5 in"]}, "height": "21 in", "lies": "side"})",
                  supply(R"("fill": "volume", "each": "0.2 ft^3", "item": "bag of soil")")));
-  EXPECT_EQ(work.steps[0].reason, "1 ft is 12 in, and a volume runs in three directions: 12 × 12 × 12.");
+  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and a volume runs in three directions: 12 × 12 × 12.");
   EXPECT_EQ(work.steps[0].kind, StepKind::Convert);
   const std::vector<std::string> told = lines(work);
   EXPECT_EQ(told[0], "1 ft³ = 12 in × 12 in × 12 in = 1728 in³");
@@ -137,7 +137,7 @@ TEST(Supply, ConvertsSquareUnitsToTheSmallerOne) {
   const SupplyWork work = worked(problem_of(box("2 ft", "3 ft", "4 ft"),
                                             supply(R"("cover": "surface_area", "each": "600 in^2", "item": "sheet")")));
   const std::vector<std::string> told = lines(work);
-  EXPECT_EQ(work.steps[0].reason, "1 ft is 12 in, and an area runs in two directions: 12 × 12.");
+  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and an area runs in two directions: 12 × 12.");
   EXPECT_EQ(told[0], "1 ft² = 12 in × 12 in = 144 in²");
   EXPECT_EQ(told[1], "52 ft² = (52 × 144) in² = 7488 in²");
   EXPECT_EQ(work.answer->text, "13 sheets");
@@ -149,20 +149,20 @@ TEST(Supply, SaysSoWhenItComesOutEven) {
                                               supply(R"("edge": "edges", "each": "33 cm", "item": "wire")")));
   EXPECT_EQ(even.text, "4 wires");
   EXPECT_FALSE(even.leftover.has_value());
-  EXPECT_EQ(even.sentence, "4 wires are needed.");
+  EXPECT_EQ(said(even.sentence), "4 wires are needed.");
   const SupplyWork work = worked(problem_of(R"({"kind": "cube", "edge": "11 cm"})",
                                             supply(R"("edge": "edges", "each": "33 cm", "item": "wire")")));
-  EXPECT_EQ(work.steps[1].reason, "4 wires are just enough, and nothing is left.");
+  EXPECT_EQ(said(work.steps[1].reason), "4 wires are just enough, and nothing is left.");
 }
 
 TEST(Supply, OneIsWrittenInTheSingular) {
   const std::string shared = R"("cover": "surface_area", "each": "400 cm^2", "item": "envelope")";
-  EXPECT_EQ(answer(problem_of(box("9 cm", "7 cm", "5 cm"), supply(shared))).sentence,
+  EXPECT_EQ(said(answer(problem_of(box("9 cm", "7 cm", "5 cm"), supply(shared))).sentence),
             "1 envelope is needed. Left over: 114 cm², about 0.29 of an envelope.");
   const SupplyWork none = worked(problem_of(box("9 cm", "7 cm", "5 cm"), supply(shared + R"(, "round": "down")")));
-  EXPECT_EQ(none.steps[1].reason, "It is not enough for even one envelope.");
+  EXPECT_EQ(said(none.steps[1].reason), "It is not enough for even one envelope.");
   EXPECT_TRUE(none.answer->count.is_zero());
-  EXPECT_EQ(none.answer->sentence,
+  EXPECT_EQ(said(none.answer->sentence),
             "Not even one envelope can be covered completely. Left over: 286 cm², about 0.72 of an envelope.");
 }
 
@@ -366,19 +366,6 @@ TEST(DemoSupplies, DoNotHideAMistake) {
     }
   }
   EXPECT_GE(count, 7U);
-}
-
-TEST(Nouns, InTheRightNumber) {
-  EXPECT_EQ(plural("roll"), "rolls");
-  EXPECT_EQ(plural("box of candles"), "boxes of candles");
-  EXPECT_EQ(plural("paint can"), "paint cans");
-  EXPECT_EQ(plural("tray"), "trays");
-  EXPECT_EQ(plural("berry"), "berries");
-  EXPECT_EQ(plural("batch"), "batches");
-  EXPECT_EQ(plural("loaf"), "loaves");
-  EXPECT_EQ(counted("1", "foot"), "1 foot");
-  EXPECT_EQ(counted("0.5", "foot"), "0.5 feet");
-  EXPECT_EQ(one("egg"), "an egg");
 }
 
 }  // namespace

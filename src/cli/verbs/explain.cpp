@@ -54,7 +54,7 @@ Json step_json(const Step& step) {
   }
   return {{"equation", step.line ? Json(algebra::plain_text(*step.line)) : Json(nullptr)},
           {"mathml", step.line ? Json(algebra::mathml(*step.line)) : Json(nullptr)},
-          {"reason", step.reason},
+          {"reason", said(step.reason)},
           {"asides", std::move(asides)},
           {"faces", std::move(faces)}};
 }
@@ -78,7 +78,10 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
   } else {
     json["answer"] = quantity_json(answer.amount, answer.unit);
     json["answer"]["text"] = answer.text;
-    json["answer"]["notes"] = answer.notes;
+    json["answer"]["notes"] = Json::array();
+    for (const words::Message& note : answer.notes) {
+      json["answer"]["notes"].push_back(said(note));
+    }
   }
   json["steps"] = steps_json(one.solution.steps);
   if (one.task) {
@@ -86,7 +89,7 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
   }
   if (one.packs) {
     json["supply"] = {{"decision", one.packs->decision.word},
-                      {"reason", one.packs->decision.sentence},
+                      {"reason", said(one.packs->decision.sentence)},
                       {"answer", one.packs->answer ? Json(one.packs->answer->text) : Json(nullptr)},
                       {"steps", steps_json(one.packs->steps)}};
   }

@@ -71,8 +71,9 @@ TaskWork least_surface_work(const lessons::Problem& problem) {
   const std::vector<WholeBox> boxes = boxes_with_volume(own[0] * own[1] * own[2]);
   TaskSheet sheet(0);
   sheet.steps()
-      .say(StepKind::Ask, "Asked is the least surface area of a box with whole edges that holds as much, in " +
-                              unit_in_words(unit.to_the(2)) + ".")
+      .say(StepKind::Ask,
+           message("Asked is the least surface area of a box with whole edges that holds as much, in {unit}.",
+                   {{"unit", unit_in_words(unit.to_the(2))}}))
       .unit = unit.to_the(2);
   const std::array<const char*, 3> titles{"length", "width", "height"};
   std::vector<SupplyNumber> edges;

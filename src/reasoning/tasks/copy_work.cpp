@@ -36,8 +36,10 @@ TaskWork copy_work(const lessons::Problem& problem, int places, const std::strin
   const std::string title = title_named(problem, find);
   const Number& factor = *problem.scale->factor;
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask, "Asked is the " + title + " of the copy, in " + unit_in_words(unit) + ".").unit =
-      unit;
+  sheet.steps()
+      .say(StepKind::Ask, message("Asked is the {measure} of the copy, in {unit}.",
+                                  {{"measure", Noun{title}}, {"unit", unit_in_words(unit)}}))
+      .unit = unit;
   sheet.steps().say(StepKind::Name, "Every edge of the copy is " + plain(factor) + " times as long.").outcome =
       Outcome{factor, std::nullopt};
   const SupplyNumber k =

@@ -43,7 +43,7 @@ class CountSheet {
   }
   /// The last line speaks of these.
   void light(std::vector<FaceId> faces) { steps().work().steps.back().faces = std::move(faces); }
-  [[nodiscard]] TaskWork finished(TaskWork task, const std::string& sentence) && {
+  [[nodiscard]] TaskWork finished(TaskWork task, const Message& sentence) && {
     return std::move(sheet_).finished(std::move(task), sentence);
   }
 
@@ -206,13 +206,14 @@ TaskWork looking_work(const Solid& solid, const std::string& find) {
   row->tell(sheet);
   if (find == "name") {
     return std::move(sheet).finished({find, "", "", "name", {}, {}, std::nullopt, 0, solid.name()},
-                                     sentence("the solid is " + article(solid.name()) + solid.name()));
+                                     message("The solid is {solid:a}.", {{"solid", Noun{solid.name()}}}));
   }
   const std::size_t count = count_of(solid, find);
   const std::string answer = sized(count) + " " + find;
   const Outcome outcome{exact::Number::whole(static_cast<long long>(count)), std::nullopt};
-  return std::move(sheet).finished({find, "", "", "number of " + find, {}, {}, outcome, 0, answer},
-                                   sentence(article(solid.name()) + solid.name() + " has " + answer));
+  return std::move(sheet).finished(
+      {find, "", "", "number of " + find, {}, {}, outcome, 0, answer},
+      message("{solid:A} has {answer}.", {{"solid", Noun{solid.name()}}, {"answer", answer}}));
 }
 
 }  // namespace fw::reasoning

@@ -41,9 +41,10 @@ TaskWork face_lengths_work(const lessons::Problem& problem) {
   const solids::Face& face = solid.faces()[*problem.face];
   const std::string name = "face " + std::to_string(face.id.index() + 1);
   TaskSheet sheet(2);
-  const auto say = [&](StepKind kind, const std::string& reason) { sheet.steps().say(kind, reason).faces = {face.id}; };
+  const auto say = [&](StepKind kind, const Message& reason) { sheet.steps().say(kind, reason).faces = {face.id}; };
   say(StepKind::Ask, "Asked are the two lengths that the area of " + name + " is worked from.");
-  say(StepKind::Name, sentence(name + " is " + article(face.shape) + face.shape));
+  say(StepKind::Name,
+      message("Face {number} is {shape:a}.", {{"number", face.id.index() + 1}, {"shape", Noun{face.shape}}}));
   for (const solids::FaceLength& length : face.lengths) {
     say(StepKind::Count, length_sentence(solid, length));
     if (length.mark) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reasoning/nouns.hpp"
+#include "reasoning/phrases.hpp"
 #include "reasoning/tasks/task_parts.hpp"
 
 namespace fw::reasoning {
@@ -18,12 +19,11 @@ std::string title_named(const lessons::Problem& problem, const std::string& find
 }
 
 SupplyNumber TaskSheet::number(const exact::Number& value, const std::optional<units::Unit>& unit, Source::Kind kind,
-                               const std::string& sentence, const std::string& text) {
+                               const Message& sentence, const std::string& text) {
   return {value, unit, steps_.add_source(kind, sentence), text};
 }
 
-SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<SupplyNumber>& factors,
-                                 SupplyNumber result) {
+SupplyNumber TaskSheet::multiply(const Message& reason, const std::vector<SupplyNumber>& factors, SupplyNumber result) {
   std::vector<Notation> parts;
   bool exact = true;
   for (const SupplyNumber& factor : factors) {
@@ -43,7 +43,7 @@ SupplyNumber TaskSheet::multiply(const std::string& reason, const std::vector<Su
 
 algebra::Notation sign(const char* text) { return algebra::leaf(Notation::Kind::Sign, text); }
 
-TaskWork TaskSheet::finished(TaskWork task, const std::string& sentence) && {
+TaskWork TaskSheet::finished(TaskWork task, const Message& sentence) && {
   steps_.say(StepKind::Answer, sentence).outcome = task.outcome;
   task.steps = std::move(work_.steps);
   const bool asks = task.steps.front().kind == StepKind::Ask;

@@ -13,11 +13,11 @@ class TaskSheet {
   [[nodiscard]] SupplySteps& steps() { return steps_; }
   /// A number with the sentence that tells where it comes from.
   [[nodiscard]] SupplyNumber number(const exact::Number& value, const std::optional<units::Unit>& unit,
-                                    Source::Kind kind, const std::string& sentence, const std::string& text = "");
+                                    Source::Kind kind, const Message& sentence, const std::string& text = "");
   /// "a × b × c = result", each factor once.
-  SupplyNumber multiply(const std::string& reason, const std::vector<SupplyNumber>& factors, SupplyNumber result);
+  SupplyNumber multiply(const Message& reason, const std::vector<SupplyNumber>& factors, SupplyNumber result);
   /// The page ends with its answer in a sentence.
-  [[nodiscard]] TaskWork finished(TaskWork task, const std::string& sentence) &&;
+  [[nodiscard]] TaskWork finished(TaskWork task, const Message& sentence) &&;
 
  private:
   SupplyWork work_;

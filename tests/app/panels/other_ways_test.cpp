@@ -32,7 +32,7 @@ TEST(OtherWays, EachIsWorkedOutToItsAnswer) {
       EXPECT_FALSE(worked.step(step).reason.empty());
       for (const WorkPart& part : worked.parts) {
         for (const reasoning::Source& source : part.sources) {
-          EXPECT_TRUE(!source.step || *source.step < part.steps.size()) << source.sentence;
+          EXPECT_TRUE(!source.step || *source.step < part.steps.size()) << said(source.sentence);
         }
       }
     }

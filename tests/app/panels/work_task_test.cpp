@@ -161,7 +161,7 @@ TEST(WorkTask, AskWhereANumberComesFromByPointerAndByKey) {
   program.user().press(Key::W);
   ASSERT_TRUE(program.model().view.pointed.has_value());
   program.user().frames(1);
-  const std::string sentence = pointed_source(program.model(), worked)->sentence;
+  const std::string sentence = said(pointed_source(program.model(), worked)->sentence);
   EXPECT_TRUE(program.user().shows_text(sentence));
   program.user().press(Key::Escape);
   EXPECT_FALSE(program.model().view.pointed.has_value());

@@ -204,7 +204,7 @@ TEST(Gap, CanStandInAnyStepOfAnyDemoProblem) {
       ASSERT_TRUE(is_blank(work(model), worked, i)) << problem.id << i;
       const ShownStep shown = shown_step(work(model), worked, i);
       const bool hides = shown.reason != worked.step(i).reason || shown.line != worked.step(i).line;
-      EXPECT_TRUE(hides) << problem.id << ": " << worked.step(i).reason;
+      EXPECT_TRUE(hides) << problem.id << ": " << said(worked.step(i).reason);
       model = after(std::move(model), {StepWork{1}});
       EXPECT_FALSE(is_blank(work(model), worked, i)) << "the remote shows it";
     }
@@ -228,10 +228,10 @@ TEST(Gap, OfAnEarlierStepIsKeptOutOfLaterReasons) {
   Model model = working("shade", {SetFade{Fade::All}, ShowSteps{true}});
   const WorkedProblem worked = worked_for(model.state);
   std::size_t answer = worked.count - 1;
-  while (worked.step(answer).reason.find("360") == std::string::npos) {
+  while (said(worked.step(answer).reason).find("360") == std::string::npos) {
     --answer;
   }
-  EXPECT_THAT(shown_step(work(model), worked, answer).reason, testing::Not(HasSubstr("360")));
+  EXPECT_THAT(said(shown_step(work(model), worked, answer).reason), testing::Not(HasSubstr("360")));
 }
 
 TEST(Route, BothGiveTheSameAndAreCompared) {
@@ -239,7 +239,7 @@ TEST(Route, BothGiveTheSameAndAreCompared) {
   const WorkedProblem worked = worked_for(model.state);
   ASSERT_EQ(worked.parts.size(), 2U);
   EXPECT_EQ(worked.parts[1].first, worked.parts[0].steps.size());
-  EXPECT_THAT(worked.comparison, HasSubstr("360 cm²")) << "10 · 10 + 4 · 10 · 13 ÷ 2, worked by hand";
+  EXPECT_THAT(said(worked.comparison), HasSubstr("360 cm²")) << "10 · 10 + 4 · 10 · 13 ÷ 2, worked by hand";
   model = after(std::move(model), {SetRoute{RouteChoice::Faces}});
   EXPECT_EQ(work(model).reached, 0U) << "another way begins anew";
   EXPECT_EQ(worked_for(model.state).parts.size(), 1U);
@@ -361,7 +361,7 @@ TEST(Origin, EveryNumberOfALineSaysWhereItComesFrom) {
       ASSERT_EQ(model.view.pointed, (NumberPlace{i, k}));
       const reasoning::Source* source = pointed_source(model, worked);
       ASSERT_NE(source, nullptr);
-      EXPECT_THAT(source->sentence, testing::Not(IsEmpty()));
+      EXPECT_THAT(said(source->sentence), testing::Not(IsEmpty()));
       ++asked;
     }
     model = after(std::move(model), {StepNumber{1}});
