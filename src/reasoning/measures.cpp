@@ -12,6 +12,8 @@ namespace {
 using solids::Description;
 using solids::FieldValue;
 using solids::LengthEntry;
+using words::message;
+using words::Message;
 
 /// "base.sides.2" taken apart.
 struct FieldPath {
@@ -143,36 +145,36 @@ std::vector<EditableMeasure> editable_measures(const solids::Solid& solid, const
   return measures;
 }
 
-Result<Description, std::string> with_measure(const Description& description, const std::string& field,
-                                              const std::string& text) {
+Result<Description, Message> with_measure(const Description& description, const std::string& field,
+                                          const std::string& text) {
   const FieldPath path = path_of(field);
   Description changed = description;
   if (path.in_base && changed.base.empty()) {
-    return failure(std::string("This solid has no base shape to change."));
+    return failure(message("This solid has no base shape to change."));
   }
   Description& part = path.in_base ? changed.base.front() : changed;
   const auto found = part.fields.find(path.key);
   if (found == part.fields.end()) {
-    return failure("This solid has no measure \"" + field + "\".");
+    return failure(message("This solid has no measure \"{field}\".", {{"field", field}}));
   }
   if (int* count = std::get_if<int>(&found->second)) {
     int number = 0;
     const char* end = text.data() + text.size();
     if (std::from_chars(text.data(), end, number).ptr != end || text.empty()) {
-      return failure("\"" + text + "\" is no whole number.");
+      return failure(message("\"{text}\" is no whole number.", {{"text", text}}));
     }
     *count = number;
     return changed;
   }
   const std::size_t item = path.item.value_or(0);
   if (entry_at(part, path.key, item) == nullptr) {
-    return failure("This solid has no measure \"" + field + "\".");
+    return failure(message("This solid has no measure \"{field}\".", {{"field", field}}));
   }
   auto* list = std::get_if<std::vector<LengthEntry>>(&found->second);
   LengthEntry& entry = list != nullptr ? (*list)[item] : std::get<LengthEntry>(found->second);
   auto written = units::parse_quantity(text);
   if (!written) {
-    return failure(written.error().message);
+    return failure(message("{reason}", {{"reason", written.error().message}}));
   }
   units::WrittenQuantity quantity = std::move(written).value();
   if (!quantity.has_unit && entry.written && entry.written->has_unit) {
@@ -182,7 +184,7 @@ Result<Description, std::string> with_measure(const Description& description, co
     }
   }
   if (quantity.unit.dimension() != 1) {
-    return failure("\"" + text + "\" is no length: write it with a unit such as cm or ft.");
+    return failure(message("\"{text}\" is no length: write it with a unit such as cm or ft.", {{"text", text}}));
   }
   entry.written = std::move(quantity);
   return changed;

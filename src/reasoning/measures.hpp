@@ -6,6 +6,7 @@
 
 #include "base/result.hpp"
 #include "solids/solid.hpp"
+#include "words/message.hpp"
 
 namespace fw::reasoning {
 
@@ -30,8 +31,9 @@ struct EditableMeasure {
 
 /// The description with one number changed; a text without a unit keeps the unit that stands there.
 /// Errors: a sentence when the field is unknown or the text is no number.
-[[nodiscard]] Result<solids::Description, std::string> with_measure(const solids::Description& description,
-                                                                    const std::string& field, const std::string& text);
+[[nodiscard]] Result<solids::Description, words::Message> with_measure(const solids::Description& description,
+                                                                       const std::string& field,
+                                                                       const std::string& text);
 
 /// The units that every length of the description can be written in exactly.
 [[nodiscard]] std::vector<units::Unit> units_to_choose(const solids::Description& description);

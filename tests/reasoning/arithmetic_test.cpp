@@ -75,9 +75,9 @@ TEST(Canceled, LeavesWhatHasNoCommonFactor) {
 }
 
 TEST(ArithmeticWords, SayWhatIsDone) {
-  EXPECT_EQ(arithmetic_words(n("36") + n("48"), Numerals{}), "Add.");
-  EXPECT_EQ(arithmetic_words(root(n("25")), Numerals{}), "Take the square root.");
-  EXPECT_EQ(arithmetic_words(n("6") * n("9") / n("2"), Numerals{}), "Multiply and divide.");
+  EXPECT_EQ(said(arithmetic_words(n("36") + n("48"), Numerals{})), "Add.");
+  EXPECT_EQ(said(arithmetic_words(root(n("25")), Numerals{})), "Take the square root.");
+  EXPECT_EQ(said(arithmetic_words(n("6") * n("9") / n("2"), Numerals{})), "Multiply and divide.");
 }
 
 }  // namespace

@@ -29,7 +29,7 @@ TEST(EditableMeasures, KeepTheirUnitWhereNoneIsWritten) {
   ASSERT_TRUE(changed.has_value());
   const auto& entry = std::get<solids::LengthEntry>(changed->fields.at("slant_height"));
   EXPECT_EQ(units::text(units::Length::of(entry.written->number.value, entry.written->unit), 2), "14 cm");
-  EXPECT_EQ(with_measure(shade().description(), "width", "3").error(), "This solid has no measure \"width\".");
+  EXPECT_EQ(said(with_measure(shade().description(), "width", "3").error()), "This solid has no measure \"width\".");
 }
 
 TEST(EditableMeasures, AreWrittenInUnitsThatHoldThemExactly) {

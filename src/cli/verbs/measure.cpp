@@ -11,6 +11,7 @@
 #include "lessons/open_faces.hpp"
 #include "reasoning/ledger.hpp"
 #include "reasoning/supply.hpp"
+#include "words/message.hpp"
 
 namespace fw::cli {
 namespace {
@@ -114,7 +115,7 @@ std::string totals_text(const lessons::Problem& problem) {
   if (const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem, places)) {
     rows.push_back({work->decision.word, work->title + " " + equals(reasoning::amount_text(work->amount, places))});
     if (work->answer) {
-      rows.push_back({"answer", work->answer->sentence});
+      rows.push_back({"answer", words::said(work->answer->sentence)});
     }
   }
   return text_table(rows, {Align::Left, Align::Left}, 2);

@@ -81,7 +81,7 @@ std::string title_of(const Model& model, const std::string& field) {
 std::string on(Model& model, const SetMeasure& command) {
   auto described = reasoning::with_measure(model.state.desk().solid.description(), command.field, command.text);
   if (!described) {
-    model.view.notice = Notice{described.error(), {}, {}};
+    model.view.notice = Notice{words::said(described.error()), {}, {}};
     return {};
   }
   const std::string title = title_of(model, command.field);

@@ -21,7 +21,7 @@ constexpr const char* lessons_shown[] = {"lantern_fair.json", "lantern_market.js
 using Lines = std::vector<std::string>;
 
 void add_step(Lines& lines, const reasoning::Step& step) {
-  lines.push_back(step.reason + (step.line ? "  " + algebra::plain_text(*step.line) : ""));
+  lines.push_back(words::said(step.reason) + (step.line ? "  " + algebra::plain_text(*step.line) : ""));
 }
 
 Lines lines_of(const std::vector<reasoning::Step>& steps) {
@@ -116,8 +116,9 @@ TEST(SameSteps, SourcesNameStepsByTheirNumberAmongAll) {
     for (const WorkPart& part : worked.parts) {
       for (const reasoning::Source& source : part.sources) {
         const std::string begin = "worked out in step ";
-        if (source.sentence.rfind(begin, 0) == 0) {
-          EXPECT_EQ(source.sentence, begin + std::to_string(part.first + *source.step + 1)) << model.state.current().id;
+        const std::string sentence = words::said(source.sentence);
+        if (sentence.rfind(begin, 0) == 0) {
+          EXPECT_EQ(sentence, begin + std::to_string(part.first + *source.step + 1)) << model.state.current().id;
         }
       }
     }
