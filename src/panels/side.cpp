@@ -28,14 +28,17 @@ void side(Ui& ui, const Shown& shown, Commands& out) {
     work(ui, shown, column.rest(), out);
     return;
   }
-  if (!shown.view().presenting) {
+  SidePanel panel = shown.view().panel;
+  if (shown.view().presenting) {
+    panel = SidePanel::Faces;
+  } else {
     const std::vector<std::string> titles{"Faces", "Measures", "Solids", "Display"};
-    const auto current = static_cast<std::size_t>(shown.view().panel);
+    const auto current = static_cast<std::size_t>(panel);
     if (const auto chosen = ui.tabs(ids::side_tabs, titles, current, column.take(sizes.field), HAlign::Left)) {
       out.push_back(ShowPanel{static_cast<SidePanel>(*chosen)});
     }
   }
-  switch (shown.view().panel) {
+  switch (panel) {
     case SidePanel::Faces:
       ledger(ui, shown, column.rest(), out);
       break;

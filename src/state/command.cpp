@@ -20,20 +20,6 @@ std::shared_ptr<const Command::Held> Command::held(const Intent& intent) {
   return std::make_shared<Holding<Intent>>(intent);
 }
 
-template <class... Intent>
-struct IntentList {};
-/// All that a command can be: a new intent is named here.
-using Intents =
-    IntentList<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
-               SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
-               MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
-               SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, StepItem,
-               StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer, SetHands, StepHands,
-               StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide,
-               ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme,
-               SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt,
-               Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
-
 /// Names held() for every intent, so that all of them are compiled here; nothing reads it.
 struct EveryIntent {
   template <class... Intent>

@@ -32,9 +32,9 @@ std::vector<FaceId> counted_with(const State& state, FaceId face) {
   return alike;
 }
 
-bool exists(const Desk& desk, FaceId face) { return face.index() < desk.solid.faces().size(); }
-
 }  // namespace
+
+bool exists(const Desk& desk, FaceId face) { return face.index() < desk.solid.faces().size(); }
 
 std::string on(Model& model, const PickFace& command) {
   if (!command.face || exists(desk(model), *command.face)) {

@@ -98,6 +98,8 @@ std::string on(Model& model, const Redo& command);
 
 /// The desk of the problem in view, to be changed.
 [[nodiscard]] Desk& desk(Model& model);
+/// Whether the solid on the desk has this face.
+[[nodiscard]] bool exists(const Desk& desk, FaceId face);
 /// What was done with the item in view, to be changed. Requires: one is in view.
 [[nodiscard]] ItemWork& item_work(Model& model);
 /// The answer is out: card folds up.

@@ -110,6 +110,9 @@ std::string on(Model& model, const StepNet& command) {
 std::string on(Model& model, const MoveFace& command) {
   Desk& place = desk(model);
   model.view.dragged.reset();
+  if (!exists(place, command.face) || command.edge.index() >= place.solid.body().edge_count()) {
+    return {};
+  }
   auto net = solids::moved(place.solid.body(), place.net, command.face, command.edge);
   if (!net) {
     model.view.notice = Notice{net.error(), {}, {}};
@@ -148,7 +151,9 @@ std::string on(Model& model, const MovePicked&) {
 }
 
 std::string on(Model& model, const DragFace& command) {
-  model.view.dragged = command.face;
+  if (!command.face || exists(desk(model), *command.face)) {
+    model.view.dragged = command.face;
+  }
   return {};
 }
 

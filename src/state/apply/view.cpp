@@ -1,23 +1,18 @@
 #include <algorithm>
+#include <cmath>
 
 #include "state/apply/handlers.hpp"
 
 namespace fw::state::handlers {
 namespace {
-constexpr double turn_most = 6.283185307179586;
+constexpr double full_turn = 6.283185307179586;
 constexpr double tilt_most = 1.6;
 constexpr double nearness_least = 0.4;
 constexpr double nearness_most = 4.0;
 }  // namespace
 
 std::string on(Model& model, const Orbit& command) {
-  double turn = model.view.turn + command.turn_rad;
-  if (turn > turn_most / 2) {
-    turn -= turn_most;
-  } else if (turn < -turn_most / 2) {
-    turn += turn_most;
-  }
-  model.view.turn = turn;
+  model.view.turn = std::remainder(model.view.turn + command.turn_rad, full_turn);
   model.view.tilt = std::clamp(model.view.tilt + command.tilt_rad, -tilt_most, tilt_most);
   return {};
 }
@@ -90,7 +85,9 @@ std::string on(Model& model, const ShowPrompt& command) {
 }
 
 std::string on(Model& model, const Hover& command) {
-  model.view.hovered = command.face;
+  if (!command.face || exists(desk(model), *command.face)) {
+    model.view.hovered = command.face;
+  }
   return {};
 }
 
