@@ -36,7 +36,7 @@ void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const 
       continue;
     }
     bool is_own = mark.face ? *mark.face == face : same_segment(mark.from, mark.to, length.from, length.to, tolerance);
-    for (std::size_t j = 0; j < corners.size() && !is_own && !length.is_height; ++j) {
+    for (std::size_t j = 0; j < corners.size() && !is_own; ++j) {
       is_own = same_segment(mark.from, mark.to, corners[j], corners[(j + 1) % corners.size()], tolerance);
     }
     length.mark = MarkId::at(i);

@@ -1,5 +1,6 @@
 // What measures of every solid have to do with each other, whatever the kind and the numbers.
 #include <numeric>
+#include <set>
 
 #include "geometry/measure.hpp"
 #include "made_up.hpp"
@@ -250,7 +251,36 @@ std::string another_given_is_the_same_figure(const Solid& solid, test::Dice& dic
   return wrong;
 }
 
+void collect_groups(const algebra::Notation& notation, std::set<std::size_t>& groups) {
+  if (notation.group) {
+    groups.insert(*notation.group);
+  }
+  for (const algebra::Notation& part : notation.parts) {
+    collect_groups(part, groups);
+  }
+}
+
+/// The line that adds the faces up shows which faces each term stands for: its letter, color and hatch hang on that.
+std::string terms_show_their_faces(const Solid& solid, test::Dice&) {
+  reasoning::SolutionOptions by_faces;
+  by_faces.route = reasoning::Route::FaceByFace;
+  const auto solution = reasoning::worked_solution(solid, "surface_area", by_faces);
+  if (!solution) {
+    return solution.error();
+  }
+  std::size_t most = 0;
+  for (const reasoning::Step& step : solution->steps) {
+    std::set<std::size_t> groups;
+    if (step.line) {
+      collect_groups(step.line->right, groups);
+    }
+    most = std::max(most, groups.size());
+  }
+  return most == solid.group_count() ? "" : "no line has a term for each group of faces. ";
+}
+
 TEST(LawsOfMeasures, FaceByFaceEqualsTheFormula) { expect_law("faces equal formula", &faces_equal_formula); }
+TEST(LawsOfMeasures, TermsShowTheirFaces) { expect_law("terms show their faces", &terms_show_their_faces); }
 TEST(LawsOfMeasures, LengthsAreasAndVolumesScale) { expect_law("k, k², k³", &sizes_scale); }
 TEST(LawsOfMeasures, UnitsChangeNoTruth) { expect_law("units change no truth", &units_change_no_truth); }
 TEST(LawsOfMeasures, NetsKeepLengthsAndAreasAsTheyFold) { expect_law("nets keep their size", &nets_keep_size); }

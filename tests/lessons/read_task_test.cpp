@@ -92,6 +92,18 @@ TEST(Task, TriesTheSixWaysRound) {
   EXPECT_THAT(counts, ElementsAre(9, 8, 8, 6, 6, 4));
 }
 
+TEST(Task, TakesFactorsFromAThousandthToAThousand) {
+  const auto is_taken = [](const std::string& factor) {
+    return read_lesson(lesson_with(R"(, "scale": ")" + factor + R"(", "find": ["volume"])")).has_value();
+  };
+  EXPECT_TRUE(is_taken("1000"));
+  EXPECT_TRUE(is_taken("1/1000"));
+  EXPECT_FALSE(is_taken("1001"));
+  EXPECT_FALSE(is_taken("1/1001"));
+  EXPECT_FALSE(is_taken("0"));
+  EXPECT_FALSE(is_taken("-2"));
+}
+
 TEST(Task, TellsOfFactorsThatHideAMistake) {
   const auto hints = [](const std::string& factor, const std::string& find) {
     return findings_of(lesson_with(R"(, "scale": ")" + factor + R"(", "find": [")" + find + R"("])"));

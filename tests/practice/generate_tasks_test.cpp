@@ -125,6 +125,23 @@ TEST(GeneratedBounds, AreAFactorFromOneAndAHalfToThreeApart) {
   }
 }
 
+// Nearer than that it would take an exact number to decide; common practice, no source.
+TEST(GeneratedBounds, StandEightPartsInAHundredOffTheValueAtLeast) {
+  std::size_t near = 0;
+  for (const int level : {1, 2, 3}) {
+    for (const lessons::Problem& problem : problems_of("estimate", level, 60)) {
+      const double truth = question_of(problem)->truth->to_double();
+      for (const units::WrittenQuantity& bound : problem.between) {
+        const double ratio =
+            std::max(truth, bound.number.value.to_double()) / std::min(truth, bound.number.value.to_double());
+        EXPECT_GT(ratio, 1.08) << problem.prompt;
+        near += ratio < 1.16 ? 1U : 0U;
+      }
+    }
+  }
+  EXPECT_GT(near, 0U) << "none comes near, so that this says nothing";
+}
+
 TEST(GeneratedPurposes, AreBalanced) {
   std::map<std::string, int> purposes;
   for (const lessons::Problem& problem : problems_of("purpose", 1)) {

@@ -127,6 +127,9 @@ TEST(ParseQuantity, SaysWhatWasFoundAndWhatWouldBeRight) {
       {"3 in 6 ft", 5,
        "A second quantity, “6 ft”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 "
        "in."},
+      {"3 ft 6 ft", 5,
+       "A second quantity, “6 ft”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 "
+       "in."},
       {"3 ft 6", 5,
        "A second quantity, “6”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 in."},
       {"3 ft^2 6 in^2", 7,
