@@ -137,55 +137,59 @@ void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
   std::cout << reasoning::steps_text(steps) << "  Answer: " << answer << "\n\n";
 }
 
+// One way through a problem. Returns whether anything was said: there may be no area to add up face by face.
+bool explain_by(const NamedRoute& named, lessons::Problem problem, const ExplainOptions& options, Json& list,
+                ExitStatus& status) {
+  if (named.route == Route::FaceByFace) {
+    problem.find.erase(std::remove_if(problem.find.begin(), problem.find.end(),
+                                      [](const std::string& find) { return !is_area(find); }),
+                       problem.find.end());
+    if (problem.find.empty()) {
+      return false;
+    }
+  }
+  SolutionOptions solution_options;
+  solution_options.route = named.route;
+  solution_options.places = options.places;
+  if (!options.unit.empty()) {
+    solution_options.unit = units::Unit::find(options.unit);
+  }
+  const auto all = reasoning::explained(problem, solution_options);
+  if (!all) {
+    tell(options, problem, all.error());
+    status = worse(status, ExitStatus::LessonAtFault);
+    return true;
+  }
+  for (const Explanation& one : *all) {
+    if (options.json) {
+      list.push_back(explanation_json(problem.id, named.name, one));
+      continue;
+    }
+    print_heading(problem, options.route == "both" ? " (" + named.name + ")" : "");
+    print_text(one);
+    std::cout << '\n';
+  }
+  return !all->empty();
+}
+
 ExitStatus explain(const ExplainOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
     return status;
   }
-  SolutionOptions solution_options;
-  solution_options.places = options.places;
-  if (!options.unit.empty()) {
-    solution_options.unit = units::Unit::find(options.unit);
-  }
   Json list = Json::array();
-  for (const lessons::Problem& whole : chosen_problems(*lesson, options.lesson, options.problem, status)) {
-    if (whole.net) {
-      explain_net(whole, options.json, list);
+  for (const lessons::Problem& problem : chosen_problems(*lesson, options.lesson, options.problem, status)) {
+    if (problem.net) {
+      explain_net(problem, options.json, list);
       continue;
     }
     bool told = false;
     for (const NamedRoute& named : routes_of(options.route)) {
-      lessons::Problem problem = whole;
-      if (named.route == Route::FaceByFace) {
-        problem.find.erase(std::remove_if(problem.find.begin(), problem.find.end(),
-                                          [](const std::string& find) { return !is_area(find); }),
-                           problem.find.end());
-        if (problem.find.empty()) {
-          continue;
-        }
-      }
-      solution_options.route = named.route;
-      const auto all = reasoning::explained(problem, solution_options);
-      if (!all) {
-        tell(options, problem, all.error());
-        status = worse(status, ExitStatus::LessonAtFault);
-        told = true;
-        continue;
-      }
-      for (const Explanation& one : *all) {
-        told = true;
-        if (options.json) {
-          list.push_back(explanation_json(problem.id, named.name, one));
-          continue;
-        }
-        print_heading(problem, options.route == "both" ? " (" + named.name + ")" : "");
-        print_text(one);
-        std::cout << '\n';
-      }
+      told = explain_by(named, problem, options, list, status) || told;
     }
     if (!told) {
-      tell(options, whole, "asks for no area, so there is nothing to add up face by face");
+      tell(options, problem, "asks for no area, so there is nothing to add up face by face");
       status = worse(status, ExitStatus::LessonAtFault);
     }
   }
