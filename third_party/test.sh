@@ -5,6 +5,7 @@
 #   sh third_party/test.sh asan       clang with sanitizers: every header alone, the tests again, but for the slow
 #                                     ones, and damaged lessons, made up for a quarter of a minute
 #   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
+#   sh third_party/test.sh tidy       clang-tidy over the sources that changed since main, or in the last commit
 #
 # Ends with what each step took and ctest's closing lines. Exit status: 0 if every step passed.
 set -eu
@@ -66,6 +67,33 @@ step_compare() {
   echo "g++ and clang print the same numbers for $(find build/numbers-grouped -type f | wc -l) outputs"
 }
 
+# changed_sources: those of src/ that differ from where the branch left main or, on main itself, from the commit before;
+# for a header the source of its name. The most changed first; without a history, all.
+changed_sources() {
+  base=$(git merge-base HEAD origin/main 2>/dev/null || true)
+  if [ -z "$base" ] || [ "$base" = "$(git rev-parse HEAD)" ]; then
+    base=$(git rev-parse --verify --quiet HEAD~1 || true)
+  fi
+  if [ -z "$base" ]; then
+    git ls-files 'src/*.cpp'
+    return
+  fi
+  git diff --numstat --no-renames --diff-filter=d "$base" -- 'src/*.cpp' 'src/*.hpp' | sort -rn | cut -f 3 |
+    sed 's/\.hpp$/.cpp/' | awk '!seen[$0]++' | while read -r file; do
+      [ ! -f "$file" ] || echo "$file"
+    done
+}
+
+# A file takes seven seconds of a core, so that all of them have no room here: cmake --workflow --preset tidy.
+step_tidy() {
+  most=60
+  configure tidy
+  cmake --build --preset tidy -j "$jobs" --target fw_glad
+  changed_sources >build/changed-sources.txt
+  echo "$(wc -l <build/changed-sources.txt) sources changed; the first $most are looked at"
+  head -n "$most" build/changed-sources.txt | xargs -r -P "$jobs" -n 1 clang-tidy --quiet -p build/tidy
+}
+
 closing_lines() {
   status=$?
   for preset in grouped asan; do
@@ -84,12 +112,12 @@ closing_lines() {
   exit "$status"
 }
 
-[ $# -gt 0 ] || set -- grouped asan compare
+[ $# -gt 0 ] || set -- grouped asan compare tidy
 for step in "$@"; do
   case $step in
-    grouped | asan | compare) ;;
+    grouped | asan | compare | tidy) ;;
     *)
-      echo "test: there is no step \"$step\"; grouped, asan and compare are the steps" >&2
+      echo "test: there is no step \"$step\"; grouped, asan, compare and tidy are the steps" >&2
       exit 2
       ;;
   esac
