@@ -73,7 +73,8 @@ TEST(SidesOfOneSize, AreToldByTheirNumber) {
   const std::string house = "prism | height: 10 cm | base polygon | vertices: 0 0, 6 0, 6 4, 3 8, 0 4 | unit: cm";
   const auto ids = [](const std::string& solid, const std::string& typed) {
     std::string all;
-    for (const Cause& cause : diagnosed(problem_of(solid, "surface_area"), typed)->causes) {
+    const Diagnosis diagnosis = diagnosed(problem_of(solid, "surface_area"), typed).value();
+    for (const Cause& cause : diagnosis.causes) {
       all += cause.id + " ";
     }
     return all;
