@@ -3,7 +3,7 @@
 #include <vector>
 
 #include "bench/bench_picture.hpp"
-#include "practice/cutouts.hpp"
+#include "tasks/quiz/cutouts.hpp"
 
 // What the pictures of the bench share. Private to its folder.
 namespace fw::bench {
@@ -22,7 +22,7 @@ namespace fw::bench {
                                           const figures::Rect& rect, const MeasureText& measure);
 /// Adds to flat card the lengths of its outline, each length once, clear of its edges and of the spots.
 /// `card`: the pose of the one cut-out that lies there.
-void add_card_lengths(BenchPicture& picture, const practice::CutoutBench& bench, const nets::Pose& card,
+void add_card_lengths(BenchPicture& picture, const tasks::CutoutBench& bench, const nets::Pose& card,
                       const Theme& theme, const MeasureText& measure);
 
 }  // namespace fw::bench

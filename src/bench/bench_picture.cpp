@@ -12,6 +12,8 @@
 #include "geometry/ray.hpp"
 #include "solids/body/body_nets.hpp"
 #include "solids/body/standing.hpp"
+#include "tasks/claim.hpp"
+#include "tasks/face_lengths.hpp"
 
 namespace fw::bench {
 
@@ -148,9 +150,10 @@ const solids::Solid& solid_of(const Desk& desk, const Derived& derived, const Li
 /// Whether the lesson claims this length of the solid, so that its own value is not shown before it is worked out.
 bool is_claimed(const lessons::Problem& problem, const solids::Solid& solid, const algebra::Symbol& symbol) {
   const std::vector<solids::Measure>& all = solid.statement().measures;
-  return problem.claim && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
+  const auto* claim = practice::task_as<tasks::Claim>(problem);
+  return claim != nullptr && std::any_of(all.begin(), all.end(), [&](const solids::Measure& measure) {
            return measure.symbol == symbol && !problem.solid.is_given(symbol) &&
-                  problem.claim->measure == (measure.in_base ? "base." + measure.key : measure.key);
+                  claim->label() == (measure.in_base ? "base." + measure.key : measure.key);
          });
 }
 
@@ -173,7 +176,7 @@ MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, co
                        : symbol.letter + (is_asked ? " = ?" : "");
     }
     if (!answered && is_claimed(problem, solid, symbol)) {
-      label = problem.claim->value.text + "?";
+      label = practice::task_as<tasks::Claim>(problem)->value().text + "?";
     }
     words.labels.push_back(std::move(label));
     const bool speaks = std::find(told.marks.begin(), told.marks.end(), id) != told.marks.end();
@@ -265,7 +268,8 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     const Desk& desk = model.state.desk();
     const solids::Solid& solid = solid_of(desk, derived, told);
     // How many faces there are is not given away, but a question about one of them needs their numbers.
-    if (!model.state.is_asking() || model.state.current().face) {
+    const bool is_about_one = practice::task_as<tasks::FaceLengths>(model.state.current()) != nullptr;
+    if (!model.state.is_asking() || is_about_one) {
       add_numbers(picture, desk, told, derived.worked || derived.item, theme);
     }
     add_marks(picture, {solid, desk.net}, model.view.fold,

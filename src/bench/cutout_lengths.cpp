@@ -56,7 +56,7 @@ figures::LabelSurroundings around_card(const BenchPicture& picture, const Theme&
 
 }  // namespace
 
-void add_card_lengths(BenchPicture& picture, const practice::CutoutBench& bench, const nets::Pose& card,
+void add_card_lengths(BenchPicture& picture, const tasks::CutoutBench& bench, const nets::Pose& card,
                       const Theme& theme, const MeasureText& measure) {
   const nets::Cutout& cutout = bench.lying.front().cutout;
   std::vector<std::string> texts;

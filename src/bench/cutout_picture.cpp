@@ -19,9 +19,9 @@ using geometry::Vec2;
 using geometry::Vec3;
 using nets::PieceEdge;
 using nets::PieceId;
-using practice::CutoutBench;
-using practice::CutoutPlace;
-using practice::LyingCutout;
+using tasks::CutoutBench;
+using tasks::CutoutPlace;
+using tasks::LyingCutout;
 
 // Left free on each side of the card, in label sizes: with lengths round it, and without.
 constexpr double card_lengths_room = 1.1;

@@ -5,6 +5,7 @@
 #include "base/spelling.hpp"
 #include "lessons/read_lesson.hpp"
 #include "platform/files.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::cli {
 
@@ -23,7 +24,7 @@ std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& 
   if (!text) {
     return std::nullopt;
   }
-  Result<lessons::Lesson, std::vector<lessons::Finding>> lesson = lessons::read_lesson(*text);
+  Result<lessons::Lesson, std::vector<lessons::Finding>> lesson = tasks::read_lesson(*text);
   if (!lesson) {
     for (const lessons::Finding& finding : lesson.error()) {
       std::cerr << lessons::text(finding, path) << '\n';

@@ -41,10 +41,6 @@ std::optional<int> dimension_of_whole(std::string_view name) {
   return name == "volume" ? 3 : 2;
 }
 
-int dimension_of_purpose(std::string_view purpose) {
-  return purpose == "cover" ? 2 : purpose == "fill" || purpose == "pack" ? 3 : 1;
-}
-
 std::vector<std::string> askable(const solids::Solid& solid) {
   std::vector<std::string> names;
   for (const std::string& whole : whole_measures()) {

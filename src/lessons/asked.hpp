@@ -14,9 +14,6 @@ namespace fw::lessons {
 /// 2 for areas, 3 for the volume; nothing for other names.
 [[nodiscard]] std::optional<int> dimension_of_whole(std::string_view name);
 
-/// 2 for "cover", 3 for "fill" and "pack", 1 for "edge".
-[[nodiscard]] int dimension_of_purpose(std::string_view purpose);
-
 /// All that can be asked of a solid: the measures of its whole that it has, its "name", the numbers of
 /// its "faces", "edges" and "vertices", and every length that its kind speaks of ("slant_height", "base.side").
 [[nodiscard]] std::vector<std::string> askable(const solids::Solid& solid);

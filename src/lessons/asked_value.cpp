@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "base/ensure.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
 
@@ -19,11 +18,6 @@ const algebra::Symbol* length_named(const solids::Solid& solid, const std::strin
     }
   }
   return nullptr;
-}
-
-long long whole_times(const Number& edge, const Number& item) {
-  constexpr double most = 1e6;  // three of them can be multiplied
-  return static_cast<long long>(std::min(exact::floor(edge / item).to_double(), most));
 }
 
 }  // namespace
@@ -87,34 +81,11 @@ std::optional<WholeBox> whole_box(const solids::Solid& solid) {
   return box;
 }
 
-bool has_two_lengths(const solids::Face& face) { return face.lengths.size() == 2; }
-
-std::vector<Packing> packings(const Problem& problem) {
-  const auto edges = edges_of_box(problem.solid);
-  ensure(edges && problem.supply && problem.supply->box, "items are packed into a solid that has no three edges");
-  const ItemBox& box = *problem.supply->box;
-  std::array<Number, 3> item;
-  const std::array<const units::WrittenQuantity*, 3> written{&box.length, &box.width, &box.height};
-  for (std::size_t i = 0; i < item.size(); ++i) {
-    item[i] = written[i]->number.value * units::conversion(written[i]->unit, problem.solid.unit());
-  }
-  std::array<std::size_t, 3> order{0, 1, 2};
-  std::vector<Packing> all;
-  do {
-    Packing packing;
-    packing.edges = *edges;
-    packing.count = 1;
-    for (std::size_t i = 0; i < order.size(); ++i) {
-      packing.item[i] = item[order[i]];
-      packing.rows[i] = whole_times((*edges)[i], packing.item[i]);
-      packing.count *= packing.rows[i];
-    }
-    if (std::none_of(all.begin(), all.end(), [&](const Packing& one) { return one.item == packing.item; })) {
-      all.push_back(std::move(packing));
-    }
-  } while (std::next_permutation(order.begin(), order.end()));
-  std::stable_sort(all.begin(), all.end(), [](const Packing& a, const Packing& b) { return a.count > b.count; });
-  return all;
+std::size_t count_of(const solids::Solid& solid, std::string_view find) {
+  const solids::Body& body = solid.body();
+  return find == "edges" ? body.edge_count() : find == "vertices" ? body.vertex_count() : body.face_count();
 }
+
+bool has_two_lengths(const solids::Face& face) { return face.lengths.size() == 2; }
 
 }  // namespace fw::lessons

@@ -3,6 +3,7 @@
 #include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "lessons/lesson.hpp"
 
@@ -16,6 +17,9 @@ namespace fw::lessons {
 [[nodiscard]] std::optional<exact::Number> asked_value(const Problem& problem, const solids::Solid& solid,
                                                        const std::string& find);
 
+/// How many "faces", "edges" or "vertices" there are.
+[[nodiscard]] std::size_t count_of(const solids::Solid& solid, std::string_view find);
+
 /// Length, width and height of a box that has a name for each; nothing for other solids.
 [[nodiscard]] std::optional<std::array<exact::Number, 3>> edges_of_box(const solids::Solid& solid);
 
@@ -28,16 +32,5 @@ using WholeBox = std::array<long long, 3>;
 
 /// Whether a face's area is worked from two lengths.
 [[nodiscard]] bool has_two_lengths(const solids::Face& face);
-
-/// How many times items fit along the edges of a solid, all the same way round: the best of the six ways.
-struct Packing {
-  std::array<exact::Number, 3> edges;  ///< of the solid, in its unit
-  std::array<exact::Number, 3> item;   ///< of one item, the one along each edge
-  std::array<long long, 3> rows{};     ///< how many fit along each edge
-  long long count = 0;                 ///< all together
-};
-/// All ways round, the best first; of equal ones the one nearest to how the item is written. Two ways that turn equal
-/// edges into each other are one. Requires: the problem packs a solid of the above kind.
-[[nodiscard]] std::vector<Packing> packings(const Problem& problem);
 
 }  // namespace fw::lessons

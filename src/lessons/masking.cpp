@@ -4,8 +4,6 @@
 #include <optional>
 
 #include "exact/print_number.hpp"
-#include "lessons/asked.hpp"
-#include "lessons/open_faces.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -118,8 +116,8 @@ const std::vector<Rule>& rules() {
   return table;
 }
 
-bool asks_for(const Problem& problem, const std::string& name) {
-  return std::find(problem.find.begin(), problem.find.end(), name) != problem.find.end();
+bool holds(const std::vector<std::string>& names, const std::string& name) {
+  return std::find(names.begin(), names.end(), name) != names.end();
 }
 
 // Two edges of the solid that are equal with these numbers make two faces equal: which of them was left out cannot be
@@ -144,88 +142,28 @@ bool has_faces_equal_by_chance(const Solid& solid) {
   return false;
 }
 
-// How many items a word problem needs, before it is rounded; nothing where its amount is no measure of the solid.
-std::optional<Number> items_needed(const Problem& problem) {
-  if (!problem.supply || !problem.supply->each || !problem.supply->each->has_unit) {
-    return std::nullopt;
-  }
-  const std::vector<geometry::FaceId> open = open_faces(problem);
-  std::optional<Number> amount = bound(problem.solid, problem.supply->measure);
-  if (amount && problem.supply->measure == s) {
-    for (const geometry::FaceId face : open) {
-      amount = *amount - problem.solid.faces()[face].area.amount();
-    }
-  }
-  const units::Unit unit = problem.solid.unit().to_the(dimension_of_purpose(problem.supply->purpose));
-  const units::WrittenQuantity& each = *problem.supply->each;
-  if (!amount || !each.unit.converts_to(unit) || each.number.value.sign() <= 0) {
-    return std::nullopt;
-  }
-  return *amount * Number::whole(problem.supply->coats) / (each.number.value * units::conversion(each.unit, unit));
-}
-
-// A count that rounding to the nearest gets right, so that nobody is seen to round the wrong way.
-std::optional<std::string> count_hint(const Problem& problem) {
-  const std::optional<Number> items = items_needed(problem);
-  if (!items || problem.supply->rounding == Rounding::None) {
-    return std::nullopt;
-  }
-  const Number nearest = exact::rounded(*items, 0);
-  const Number down = exact::floor(*items);
-  const Number right = problem.supply->rounding == Rounding::Down || down == *items ? down : down + Number::whole(1);
-  if (!(nearest == right)) {
-    return std::nullopt;
-  }
-  const exact::Shown number = exact::shown(*items, 2);
-  return "the count comes to " + std::string(number.exact ? "" : "≈ ") + number.text +
-         ": rounding to the nearest gives the right number too, so other numbers would show who rounds the wrong way";
-}
-
-// Factors for which taking the exponent as a factor gives the right number.
-std::vector<std::string> scale_hints(const Problem& problem) {
-  std::vector<std::string> hints;
-  if (!problem.scale || !problem.scale->factor) {
-    return hints;
-  }
-  const bool asks_area = asks_for(problem, s) || asks_for(problem, l) || asks_for(problem, "base_area");
-  for (const auto& [dimension, is_asked] : {std::pair(2, asks_area), std::pair(3, asks_for(problem, v))}) {
-    const Number by_power = exact::power(*problem.scale->factor, dimension);
-    if (is_asked && by_power == Number::whole(dimension) * *problem.scale->factor) {
-      hints.push_back("with a factor of " + problem.scale->text + ", taking it times " + std::to_string(dimension) +
-                      " gives the right number too: another factor would show the mistake");
-    }
-  }
-  return hints;
-}
-
 }  // namespace
 
-std::vector<std::string> masking_hints(const Problem& problem) {
-  if (problem.scale) {
-    return scale_hints(problem);
-  }
+std::vector<std::string> masking_hints(const Solid& solid, const std::vector<std::string>& asked) {
   std::vector<std::string> hints;
   for (const Rule& rule : rules()) {
-    const bool is_asked = std::any_of(rule.asked.begin(), rule.asked.end(),
-                                      [&](const std::string& name) { return asks_for(problem, name); });
+    const bool is_asked =
+        std::any_of(rule.asked.begin(), rule.asked.end(), [&](const std::string& name) { return holds(asked, name); });
     if (!is_asked) {
       continue;
     }
-    const std::optional<Number> one = rule.one(problem.solid);
-    const std::optional<Number> other = rule.other(problem.solid);
+    const std::optional<Number> one = rule.one(solid);
+    const std::optional<Number> other = rule.other(solid);
     if (one && other && *one == *other) {
       const exact::Shown number = exact::shown(*one, 2);
       hints.push_back("with these numbers, " + std::string(rule.mistake) + " gives the right number (" +
                       (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake");
     }
   }
-  if (asks_for(problem, s) && has_faces_equal_by_chance(problem.solid)) {
+  if (holds(asked, s) && has_faces_equal_by_chance(solid)) {
     hints.push_back(
         "faces of different edges have the same area with these numbers, so which of them was left out "
         "cannot be told: other numbers would show it");
-  }
-  if (const std::optional<std::string> hint = count_hint(problem)) {
-    hints.push_back(*hint);
   }
   return hints;
 }

@@ -130,16 +130,13 @@ std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& soli
   return open;
 }
 
-void check_open(const JsonNode& node, const Problem& problem, const Context& context) {
+void check_open(const JsonNode& node, const Problem& problem, const std::vector<std::string>& asked,
+                const Context& context) {
   if (const JsonNode* known = node.find("known"); known != nullptr && known->find("surface_area") != nullptr) {
     context.at("surface_area")
         .fault(
             *known->find("surface_area"),
             "a known surface area is that of the closed solid, and this problem has open faces: give another measure");
-  }
-  std::vector<std::string> asked = problem.find;
-  if (problem.supply) {
-    asked.push_back(problem.supply->measure);
   }
   const std::vector<FaceId> open = open_faces(problem);
   for (const std::string& measure : asked) {

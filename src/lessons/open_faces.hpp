@@ -26,7 +26,9 @@ namespace fw::lessons {
 [[nodiscard]] std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& solid,
                                                const Context& context);
 
-/// Whether what the problem asks for and knows goes together with its open faces; `node` is the whole problem.
-void check_open(const JsonNode& node, const Problem& problem, const Context& context);
+/// Whether the measures that are asked for, and what is known, go together with the open faces of the problem; `node`
+/// is all of it. Errors: told to the context.
+void check_open(const JsonNode& node, const Problem& problem, const std::vector<std::string>& asked,
+                const Context& context);
 
 }  // namespace fw::lessons

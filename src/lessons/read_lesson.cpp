@@ -45,7 +45,8 @@ std::string read_title(const JsonNode& lesson, const Context& context) {
   return title == nullptr ? "" : *title;
 }
 
-std::vector<Problem> read_problems(const JsonNode& lesson, const Context& context, Report& report) {
+std::vector<Problem> read_problems(const JsonNode& lesson, const TaskReader& tasks, const Context& context,
+                                   Report& report) {
   std::vector<Problem> problems;
   const JsonNode* node = lesson.find("problems");
   if (node == nullptr) {
@@ -67,7 +68,7 @@ std::vector<Problem> read_problems(const JsonNode& lesson, const Context& contex
   std::set<std::string> ids;
   std::size_t number = 0;
   for (const JsonNode& item : node->items) {
-    if (std::optional<Problem> problem = read_problem(item, ++number, ids, report)) {
+    if (std::optional<Problem> problem = read_problem(item, ++number, tasks, ids, report)) {
       problems.push_back(std::move(*problem));
     }
   }
@@ -80,7 +81,7 @@ struct Reading {
   std::vector<Finding> findings;
 };
 
-Reading read(std::string_view text) {
+Reading read(std::string_view text, const TaskReader& tasks) {
   Report report;
   const Context context(report, "");
   if (text.size() > limits::bytes) {
@@ -105,7 +106,7 @@ Reading read(std::string_view text) {
   check_keys(*root, {"lesson", "title", "problems"}, "a lesson", context);
   Lesson lesson;
   lesson.title = read_title(*root, context);
-  lesson.problems = read_problems(*root, context, report);
+  lesson.problems = read_problems(*root, tasks, context, report);
   const bool is_sound = report.errors() == 0;
   return {is_sound ? std::optional(std::move(lesson)) : std::nullopt, report.in_order(text)};
 }
@@ -125,8 +126,8 @@ std::string text(const Finding& finding, std::string_view file) {
   return line + (problem.empty() && finding.measure.empty() ? "" : ": ") + finding.message;
 }
 
-Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text) {
-  Reading reading = read(text);
+Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks) {
+  Reading reading = read(text, tasks);
   if (reading.lesson) {
     return std::move(*reading.lesson);
   }
@@ -139,6 +140,6 @@ Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text) {
   return failure(std::move(errors));
 }
 
-std::vector<Finding> findings_of(std::string_view text) { return read(text).findings; }
+std::vector<Finding> findings_of(std::string_view text, const TaskReader& tasks) { return read(text, tasks).findings; }
 
 }  // namespace fw::lessons

@@ -37,12 +37,27 @@ inline constexpr double length_meters_least = 1e-6;  ///< of a measure
 inline constexpr double length_meters_most = 1e6;
 }  // namespace limits
 
+class Context;
+struct JsonNode;
+struct TaskText;
+
+/// How what a problem asks for is read: which types of questions there are is known in rooms above.
+struct TaskReader {
+  std::vector<std::string> keys;  ///< of a problem, beside "find"
+  /// What can be judged of these keys before the solid stands; `problem` is all of it. Errors: told to the context.
+  void (*check_form)(const JsonNode& problem, const Context& context) = nullptr;
+  /// The tasks of a problem whose solid stands. Errors: told to the context; what is read then is of no use.
+  std::vector<Task> (*read)(const TaskText& text) = nullptr;
+  /// One sentence for each usual mistake that would give the right answer, because of the numbers chosen.
+  std::vector<std::string> (*masking)(const Problem& problem) = nullptr;
+};
+
 /// Reads a lesson file of version 1.
 /// Errors: every fault of the text in one pass, in the order of the text; nothing is half loaded.
 ///         Remarks are no errors: findings_of() gives them.
-[[nodiscard]] Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text);
+[[nodiscard]] Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks);
 
 /// Everything that can be said of the text: errors as above, and the remarks on figures that exist.
-[[nodiscard]] std::vector<Finding> findings_of(std::string_view text);
+[[nodiscard]] std::vector<Finding> findings_of(std::string_view text, const TaskReader& tasks);
 
 }  // namespace fw::lessons

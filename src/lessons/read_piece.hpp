@@ -2,10 +2,10 @@
 
 #include <optional>
 
-#include "lessons/net_task.hpp"
+#include "lessons/net_sheet.hpp"
 #include "lessons/report.hpp"
 
-// How a lesson writes the pieces of a net; private to the room.
+// How a lesson writes the pieces of a net.
 namespace fw::lessons {
 
 inline constexpr const char* piece_example = R"({"face": 3, "on": 1, "edge": 2, "by": 1})";

@@ -2,16 +2,10 @@
 
 #include <algorithm>
 
-#include "base/spelling.hpp"
 #include "lessons/asked.hpp"
-#include "lessons/asked_value.hpp"
-#include "lessons/masking.hpp"
 #include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
-#include "lessons/read_net.hpp"
-#include "lessons/read_supply.hpp"
-#include "lessons/read_task.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -153,52 +147,43 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
   }
 }
 
-std::vector<std::string> problem_keys() {
-  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find", "supply", "net"};
-  keys.insert(keys.end(), task_keys().begin(), task_keys().end());
+std::vector<std::string> problem_keys(const TaskReader& tasks) {
+  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find"};
+  keys.insert(keys.end(), tasks.keys.begin(), tasks.keys.end());
   return keys;
 }
 
-// What compares numbers of a solid is asked alone, and of solids that have such numbers. Whether it is asked.
-bool is_asked_alone(const Problem& problem, const JsonNode* find, const Context& context) {
-  const std::string asked = problem.find.empty() ? "" : problem.find.front();
-  if (asked != "same_number" && asked != "least_surface") {
-    return false;
+/// The parts of a problem that its solid is made of.
+struct Parts {
+  std::string id, prompt;
+  std::optional<solids::Description> description;  ///< none: it cannot be read
+  solids::Known known;
+};
+Parts read_parts(const JsonNode& node, std::set<std::string>& ids, const Context& context) {
+  Parts parts;
+  parts.id = read_id(node, ids, context);
+  parts.prompt = read_prompt(node, context);
+  const std::size_t errors_before_solid = context.errors();
+  const JsonNode* solid = node.find("solid");
+  if (solid == nullptr) {
+    context.fault(node, "the key \"solid\" is missing: it says what stands on the bench");
+  } else {
+    parts.description = read_description(*solid, context);
   }
-  if (problem.find.size() > 1 || problem.supply) {
-    context.fault(*find, in_quotes(asked) + " is asked alone: ask for the rest in a problem of its own");
-  } else if (asked == "same_number" && !has_same_number(problem.solid)) {
-    context.fault(*find, in_quotes(asked) +
-                             " goes with a solid whose surface area and volume are one number, such as a cube with an "
-                             "edge of 6 cm");
-  } else if (asked == "least_surface" && !whole_box(problem.solid)) {
-    context.fault(*find,
-                  in_quotes(asked) + " goes with a box whose length, width and height are whole numbers up to 1000");
+  parts.known = read_known(node, context);
+  if (context.errors() != errors_before_solid) {
+    parts.description.reset();
   }
-  return true;
+  return parts;
 }
 
-// What can only be judged once the solid stands: whether what is asked for and supplied exists on it.
-void check_asked(const JsonNode& node, const Problem& problem, const Context& context) {
-  if (problem.scale) {
-    return;  // asked of the copy
-  }
-  std::vector<std::string> names = askable(problem.solid);
-  if (problem.supply && problem.supply->purpose != "pack") {
-    names.emplace_back("purpose");
-  }
-  const JsonNode* find = node.find("find");
-  if (is_asked_alone(problem, find, context)) {
-    return;
-  }
-  for (std::size_t i = 0; i < problem.find.size(); ++i) {
-    if (std::find(names.begin(), names.end(), problem.find[i]) == names.end()) {
-      context.fault(find->items[i], in_quotes(problem.find[i]) + " cannot be asked of " +
-                                        with_article(problem.solid.name()) + suggestion(problem.find[i], names));
-    }
-  }
-  if (problem.supply) {
-    check_supply(*node.find("supply"), problem, context);
+void tell_masking(const std::vector<std::string>& hints, std::size_t offset, const Context& context) {
+  for (const std::string& hint : hints) {
+    Finding finding;
+    finding.kind = Finding::Kind::Masking;
+    finding.message = hint;
+    finding.is_remark = true;
+    context.add(offset, std::move(finding));
   }
 }
 
@@ -210,34 +195,33 @@ std::string problem_name(const JsonNode& node, std::size_t number) {
                                                                           : "problem " + std::to_string(number);
 }
 
-std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, std::set<std::string>& ids,
-                                    Report& report) {
+std::vector<std::string> find_of(const Problem& problem) {
+  std::vector<std::string> names;
+  for (const Task& task : problem.tasks) {
+    const std::string name = task->find();
+    if (!name.empty() && std::find(names.begin(), names.end(), name) == names.end()) {
+      names.push_back(name);
+    }
+  }
+  return names;
+}
+
+std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, const TaskReader& tasks,
+                                    std::set<std::string>& ids, Report& report) {
   const Context context(report, problem_name(node, number));
   const std::size_t errors_before = report.errors();
   if (!node.is(JsonNode::Kind::Object)) {
     context.fault(node, "a problem is an object in { }; found " + found_text(node));
     return std::nullopt;
   }
-  check_keys(node, problem_keys(), "a problem", context);
-  std::string id = read_id(node, ids, context);
-  std::string prompt = read_prompt(node, context);
-  const std::size_t errors_before_solid = report.errors();
-  const JsonNode* solid_node = node.find("solid");
-  std::optional<solids::Description> description;
-  if (solid_node == nullptr) {
-    context.fault(node, "the key \"solid\" is missing: it says what stands on the bench");
-  } else {
-    description = read_description(*solid_node, context);
-  }
-  solids::Known known = read_known(node, context);
-  const bool solid_is_readable = report.errors() == errors_before_solid;
-  std::vector<std::string> find = read_find(node, context);
-  const JsonNode* supply_node = node.find("supply");
-  std::optional<Supply> supply = supply_node == nullptr ? std::nullopt : read_supply(*supply_node, context);
-  if (!solid_is_readable) {
+  check_keys(node, problem_keys(tasks), "a problem", context);
+  Parts parts = read_parts(node, ids, context);
+  const std::vector<std::string> find = read_find(node, context);
+  tasks.check_form(node, context);
+  if (!parts.description) {
     return std::nullopt;
   }
-  const Result<solids::Solid, std::vector<solids::Fault>> solid = solids::Solid::make(*description, known);
+  const Result<solids::Solid, std::vector<solids::Fault>> solid = solids::Solid::make(*parts.description, parts.known);
   if (!solid) {
     tell(solid.error(), Told::AsErrors, node, context);
     return std::nullopt;
@@ -246,31 +230,13 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, st
   if (report.errors() != errors_before) {
     return std::nullopt;
   }
-  Problem problem{std::move(id),
-                  std::move(prompt),
-                  std::move(*description),
-                  std::move(known),
-                  std::move(find),
-                  std::move(supply),
-                  *solid,
-                  {}};
+  Problem problem{std::move(parts.id), std::move(parts.prompt), std::move(*parts.description), std::move(parts.known),
+                  *solid};
   if (const JsonNode* open = node.find("open")) {
     problem.open = read_open(*open, problem.solid, context.at("open"));
-    check_open(node, problem, context);
   }
-  read_task(node, problem, context);
-  check_asked(node, problem, context);
-  if (const JsonNode* net = node.find("net")) {
-    check_alone(node, context);
-    problem.net = read_net(*net, problem.solid, context.at("net"));
-  }
-  for (const std::string& hint : masking_hints(problem)) {
-    Finding finding;
-    finding.kind = Finding::Kind::Masking;
-    finding.message = hint;
-    finding.is_remark = true;
-    context.add(solid_node->offset, std::move(finding));
-  }
+  problem.tasks = tasks.read({node, find, problem, context});
+  tell_masking(tasks.masking(problem), node.find("solid")->offset, context);
   return report.errors() == errors_before ? std::optional(std::move(problem)) : std::nullopt;
 }
 

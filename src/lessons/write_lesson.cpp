@@ -1,46 +1,15 @@
 #include "lessons/write_lesson.hpp"
 
-#include <nlohmann/json.hpp>
+#include <algorithm>
 #include <utility>
 
 #include "base/overload.hpp"
 #include "lessons/asked.hpp"
-#include "lessons/write_net.hpp"
+#include "lessons/json_text.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::lessons {
 namespace {
-
-// A member of an object: its key and its value as JSON text.
-using Members = std::vector<std::pair<std::string, std::string>>;
-
-std::string quote(const std::string& text) { return nlohmann::json(text).dump(); }
-
-std::string in_line(const std::vector<std::string>& items, char open, char close) {
-  std::string text(1, open);
-  for (std::size_t i = 0; i < items.size(); ++i) {
-    text += (i == 0 ? "" : ", ") + items[i];
-  }
-  return text + close;
-}
-
-std::string object_in_line(const Members& members) {
-  std::vector<std::string> items;
-  for (const auto& [key, value] : members) {
-    items.push_back(quote(key) + ": " + value);
-  }
-  return in_line(items, '{', '}');
-}
-
-// One member a line; `indent` is the column of the closing brace.
-std::string object_in_lines(const Members& members, std::size_t indent) {
-  std::string text = "{\n";
-  for (std::size_t i = 0; i < members.size(); ++i) {
-    text += std::string(indent + 2, ' ') + quote(members[i].first) + ": " + members[i].second;
-    text += i + 1 == members.size() ? "\n" : ",\n";
-  }
-  return text + std::string(indent, ' ') + "}";
-}
 
 std::string length_text(const solids::LengthEntry& length) {
   return quote(length.written ? length.written->text : "?");
@@ -104,31 +73,6 @@ std::string known_text(const solids::Known& known) {
   return object_in_line(members);
 }
 
-std::string supply_text(const Supply& supply) {
-  Members members{{supply.purpose, quote(supply.measure)}};
-  if (supply.each) {
-    members.emplace_back("each", quote(supply.each->text));
-  }
-  if (!supply.item.empty()) {
-    members.emplace_back("item", quote(supply.item));
-  }
-  if (supply.box) {
-    members.emplace_back("box", object_in_line({{"length", quote(supply.box->length.text)},
-                                                {"width", quote(supply.box->width.text)},
-                                                {"height", quote(supply.box->height.text)}}));
-  }
-  if (supply.rounding != Rounding::Up) {
-    members.emplace_back("round", quote(supply.rounding == Rounding::Down ? "down" : "none"));
-  }
-  if (supply.price) {
-    members.emplace_back("price", quote(supply.price->text));
-  }
-  if (supply.coats != 1) {
-    members.emplace_back("coats", std::to_string(supply.coats));
-  }
-  return object_in_line(members);
-}
-
 std::string open_text(const std::vector<OpenFaces>& open) {
   std::vector<std::string> names;
   for (const OpenFaces& entry : open) {
@@ -138,32 +82,17 @@ std::string open_text(const std::vector<OpenFaces>& open) {
   return in_line(names, '[', ']');
 }
 
-// What is asked in another way than by "find" alone.
-void push_task(const Problem& problem, Members& members) {
-  if (problem.scale) {
-    members.emplace_back("scale", quote(problem.scale->text));
-    if (!problem.scale->copy.empty()) {
-      members.emplace_back("copy", known_text(problem.scale->copy));
+// What is asked for by more than an entry of "find". What several tasks share, such as a supply, is written once.
+void push_tasks(const Problem& problem, Members& members) {
+  for (const Task& task : problem.tasks) {
+    Members own;
+    task->write(own);
+    for (auto& [key, value] : own) {
+      if (std::none_of(members.begin(), members.end(),
+                       [&key = key](const auto& member) { return member.first == key; })) {
+        members.emplace_back(key, value);
+      }
     }
-  }
-  if (problem.unit) {
-    members.emplace_back("unit", quote(problem.unit->ascii()));
-  }
-  if (problem.claim) {
-    members.emplace_back("claim", object_in_line({{problem.claim->measure, quote(problem.claim->value.text)}}));
-  }
-  if (problem.face) {
-    members.emplace_back("face", std::to_string(problem.face->index() + 1));
-  }
-  if (problem.wrong) {
-    members.emplace_back("wrong", object_in_line({{"answer", quote(problem.wrong->text)}}));
-  }
-  if (!problem.between.empty()) {
-    std::vector<std::string> bounds;
-    for (const units::WrittenQuantity& bound : problem.between) {
-      bounds.push_back(quote(bound.text));
-    }
-    members.emplace_back("between", in_line(bounds, '[', ']'));
   }
 }
 
@@ -179,20 +108,14 @@ std::string problem_text(const Problem& problem) {
   if (!problem.known.empty()) {
     members.emplace_back("known", known_text(problem.known));
   }
-  if (!problem.find.empty()) {
-    std::vector<std::string> asked;
-    for (const std::string& name : problem.find) {
-      asked.push_back(quote(name));
-    }
+  std::vector<std::string> asked;
+  for (const std::string& name : find_of(problem)) {
+    asked.push_back(quote(name));
+  }
+  if (!asked.empty()) {
     members.emplace_back("find", in_line(asked, '[', ']'));
   }
-  if (problem.supply) {
-    members.emplace_back("supply", supply_text(*problem.supply));
-  }
-  push_task(problem, members);
-  if (problem.net) {
-    members.emplace_back("net", net_text(*problem.net));
-  }
+  push_tasks(problem, members);
   return object_in_lines(members, 4);
 }
 

@@ -1,5 +1,6 @@
 #include "panels/frame.hpp"
 #include "panels/ids.hpp"
+#include "tasks/word_problems/word_problem.hpp"
 
 namespace fw::panels {
 
@@ -141,7 +142,8 @@ void work_letters(Ui& ui, const Model& model, Commands& out) {
 /// Cover, fill and edge where they are to be decided, else the faces.
 void work_digits(Ui& ui, const Model& model, Commands& out) {
   const Desk& desk = model.state.desk();
-  const bool decides = model.state.current().supply && !desk.work.decided;
+  const bool is_word_problem = practice::task_as<tasks::WordProblem>(model.state.current()) != nullptr;
+  const bool decides = is_word_problem && !desk.work.decided;
   constexpr reasoning::Purpose purposes[] = {reasoning::Purpose::Cover, reasoning::Purpose::Fill,
                                              reasoning::Purpose::Edge};
   for (int digit = 1; digit <= 9; ++digit) {

@@ -31,7 +31,8 @@ std::string reply_to(const Shown& shown) {
   const Work& work = shown.desk().work;
   const reasoning::Decision& right = shown.worked().supply->decision;
   if (work.decided) {
-    return (work.decision == right.purpose ? "Yes: " : "") + right.word + ". " + said(right.sentence);
+    return std::string(work.decision == right.purpose ? "Yes: " : "") + lessons::word_of(right.purpose) + ". " +
+           said(right.sentence);
   }
   for (const Choice& choice : choices) {
     if (work.decision == choice.purpose) {

@@ -48,6 +48,9 @@ struct Diagnosis {
 [[nodiscard]] Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
                                                        const std::string& find = "", std::uint64_t seed = 0);
 
+/// Judges a typed number, with or without its unit. Requires: the question's truth is a number.
+[[nodiscard]] Diagnosis judged_number(const lessons::Problem& problem, const Question& question, std::string_view text);
+
 /// Judges a typed name of the problem's solid, as name_feedback() does.
 [[nodiscard]] Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed);
 

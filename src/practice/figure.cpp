@@ -5,7 +5,6 @@
 
 #include "lessons/asked_value.hpp"
 #include "lessons/open_faces.hpp"
-#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
@@ -14,19 +13,6 @@ namespace {
 using exact::Number;
 using solids::FaceRole;
 using solids::Solid;
-using units::Unit;
-
-std::optional<Asked> asked_whole(const std::string& find) {
-  return find == "surface_area"   ? std::optional(Asked::Surface)
-         : find == "lateral_area" ? std::optional(Asked::Lateral)
-         : find == "base_area"    ? std::optional(Asked::BaseArea)
-         : find == "volume"       ? std::optional(Asked::Volume)
-         : find == "faces"        ? std::optional(Asked::Faces)
-         : find == "edges"        ? std::optional(Asked::Edges)
-         : find == "vertices"     ? std::optional(Asked::Vertices)
-         : find == "name"         ? std::optional(Asked::Name)
-                                  : std::nullopt;
-}
 
 bool counts_in(const lessons::Problem& problem, const solids::Face& face, Asked asked,
                const std::vector<FaceId>& open) {
@@ -42,92 +28,6 @@ bool counts_in(const lessons::Problem& problem, const solids::Face& face, Asked 
   }
 }
 
-int dimension_of(Asked asked) { return asked == Asked::Volume ? 3 : asked == Asked::Length ? 1 : 2; }
-
-// A measure of the solid, in the unit in which it is asked.
-Result<Question, std::string> measure_question(const lessons::Problem& problem, const std::string& find) {
-  Question question;
-  question.find = find;
-  const std::optional<Asked> asked = asked_whole(find);
-  question.asked = asked.value_or(Asked::Length);
-  if (question.asked == Asked::Name) {
-    question.form = Form::Name;
-    return question;
-  }
-  if (counts_parts(question.asked)) {
-    question.truth = Number::whole(static_cast<long long>(reasoning::count_of(problem.solid, find)));
-    return question;
-  }
-  question.truth = lessons::asked_value(problem, problem.solid, find);
-  if (!question.truth) {
-    return failure("a " + problem.solid.name() + " has no measure \"" + find + "\"");
-  }
-  const Unit own = problem.solid.unit().to_the(dimension_of(question.asked));
-  question.unit = own;
-  if (problem.unit && problem.unit->converts_to(own) && !(*problem.unit == own)) {
-    question.unit = problem.unit;
-    question.is_converted = true;
-    question.truth = *question.truth * units::conversion(own, *problem.unit);
-  }
-  return question;
-}
-
-Number copied(const lessons::Problem& problem, const Number& amount, int dimension) {
-  return problem.scale && problem.scale->factor ? amount * exact::power(*problem.scale->factor, dimension) : amount;
-}
-
-Result<Question, std::string> copy_question(const lessons::Problem& problem, const std::string& find) {
-  const auto original = measure_question(problem, find);
-  if (!original || !original->unit) {
-    return original;
-  }
-  Question question = *original;
-  const int dimension = question.unit->dimension();
-  question.asked = dimension == 3 ? Asked::CopyVolume : Asked::CopyArea;
-  question.truth = copied(problem, *question.truth, dimension);
-  return question;
-}
-
-// What is asked in another way than by a measure alone.
-Result<Question, std::string> task_question(const lessons::Problem& problem, const std::string& task,
-                                            const std::string& find) {
-  Question question;
-  question.find = task;
-  if (task == "copy") {
-    return copy_question(problem, find.empty() ? problem.find.front() : find);
-  }
-  if (task == "count") {
-    question.asked = Asked::Packed;
-    question.truth = Number::whole(lessons::packings(problem).front().count);
-  } else if (task == "scale") {
-    question.asked = Asked::Scale;
-    question.truth = problem.scale->factor;
-  } else if (task == "same_number") {
-    question.asked = Asked::SameNumber;
-    question.form = Form::Same;
-  } else if (task == "least_surface") {
-    const reasoning::Outcome outcome = *reasoning::task_work(problem)->outcome;
-    question.asked = Asked::LeastSurface;
-    question.truth = outcome.amount;
-    question.unit = outcome.unit;
-  } else if (task == "lengths") {
-    question.asked = Asked::FaceLengths;
-    question.form = Form::Lengths;
-  } else if (task == "purpose") {
-    question.asked = Asked::Purpose;
-    question.form = Form::Purpose;
-  } else {
-    const auto measure = measure_question(problem, task == "claim" ? problem.claim->measure : problem.find.front());
-    if (!measure) {
-      return measure;
-    }
-    question = *measure;
-    question.find = task;
-    question.form = task == "claim" ? Form::YesNo : task == "mistake" ? Form::Mistake : Form::Interval;
-  }
-  return question;
-}
-
 bool is_halved(const algebra::Expression& work) {
   using algebra::Operation;
   return work.operation() == Operation::Quotient && work.operands()[1].operation() == Operation::Number &&
@@ -137,33 +37,6 @@ bool is_halved(const algebra::Expression& work) {
 }  // namespace
 
 bool counts_parts(Asked asked) { return asked == Asked::Faces || asked == Asked::Edges || asked == Asked::Vertices; }
-
-Result<Question, std::string> question_of(const lessons::Problem& problem, const std::string& find) {
-  const std::string task = find == "purpose" && problem.supply ? find : reasoning::task_of(problem);
-  if (!task.empty() && (find.empty() || find == task || problem.scale)) {
-    return task_question(problem, task, find);
-  }
-  const bool is_word_problem = problem.supply && problem.supply->each;
-  if (is_word_problem && (find.empty() || find == "count")) {
-    Question question;
-    const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem);
-    question.find = "count";
-    question.asked = Asked::Count;
-    question.packs = work->answer;
-    question.truth = work->answer->count;
-    return question;
-  }
-  if (problem.net && (find.empty() || find == "net")) {
-    Question question;
-    question.find = "net";
-    question.asked = Asked::Net;
-    return question;
-  }
-  if (problem.find.empty() && find.empty()) {
-    return failure(std::string("the problem asks for nothing, so no answer can be judged"));
-  }
-  return measure_question(problem, find.empty() ? problem.find.front() : find);
-}
 
 std::vector<Number> answers_from_roots(const lessons::Problem& problem, const Question& question) {
   std::vector<Number> answers;
@@ -182,14 +55,13 @@ std::vector<Number> answers_from_roots(const lessons::Problem& problem, const Qu
     if (!without) {
       continue;
     }
-    const bool is_task = question.form != Form::Number || question.asked == Asked::Scale;
-    const std::string find = !is_task ? question.find : problem.find.empty() ? "" : problem.find.front();
-    const std::optional<Number> answer = lessons::asked_value(problem, *without, find);
+    const std::optional<Number> answer = lessons::asked_value(problem, *without, question.measure);
     if (answer && question.is_converted) {
       answers.push_back(*answer *
                         units::conversion(problem.solid.unit().to_the(question.unit->dimension()), *question.unit));
     } else if (answer) {
-      answers.push_back(copied(problem, *answer, question.unit->dimension()));
+      const Number factor = question.factor.value_or(Number::whole(1));
+      answers.push_back(*answer * exact::power(factor, question.unit->dimension()));
     }
   }
   return answers;

@@ -6,60 +6,52 @@
 #include <vector>
 
 #include "lessons/lesson.hpp"
+#include "practice/packing.hpp"
 #include "reasoning/supply.hpp"
 
 namespace fw::practice {
 
 using geometry::FaceId;
 
-/// What a problem asks for, as far as mistakes differ by it.
+/// The number that a question asks for, as far as mistakes differ by it.
 enum class Asked {
+  None,  ///< none that mistakes are known to lead to
   Surface,
   Lateral,
   BaseArea,
   Volume,
   Length,
-  Count,       ///< of packs
-  Packed,      ///< of items that are packed into the solid
-  CopyArea,    ///< of a copy
-  CopyVolume,  ///< the same
-  Scale,       ///< how many times as long the edges of a copy are
-  Faces,       ///< how many there are
-  Edges,       ///< the same
-  Vertices,    ///< the same
-  Name,
-  Purpose,
-  FaceLengths,
-  SameNumber,    ///< whether an area and a volume of one number are the same
+  Count,         ///< of packs
+  Packed,        ///< of items that are packed into the solid
+  CopyArea,      ///< of a copy
+  CopyVolume,    ///< the same
+  Scale,         ///< how many times as long the edges of a copy are
+  Faces,         ///< how many there are
+  Edges,         ///< the same
+  Vertices,      ///< the same
   LeastSurface,  ///< of all boxes with whole edges that hold as much
-  Net,           ///< a question about nets, which has answers of its own
 };
 
 /// Whether faces, edges or vertices are counted.
 [[nodiscard]] bool counts_parts(Asked asked);
 
-/// How the answer is given.
-enum class Form {
-  Number,
-  Name,
-  YesNo,     ///< whether a claimed label can be true; `truth` is the value that would fit
-  Mistake,   ///< which mistake leads to a wrong answer, or the right value
-  Interval,  ///< between which bounds `truth` lies
-  Purpose,   ///< cover, fill, edge or one face
-  Lengths,   ///< the two lengths of a face
-  Same,      ///< whether two quantities of one number are the same
-};
-
 /// One thing that a problem asks for, with its answer.
 struct Question {
-  std::string
-      find;  ///< "surface_area", "height", "name"; "count" of a word problem; a task: "claim", "interval", "net"
-  Asked asked = Asked::Surface;
-  std::optional<exact::Number> truth;  ///< none: the answer is a name, or a choice about nets
-  std::optional<units::Unit> unit;     ///< none: a plain count, or a name
-  std::optional<reasoning::SupplyAnswer> packs = std::nullopt;
-  Form form = Form::Number;
-  bool is_converted = false;  ///< `unit` is asked for by the problem and is not the solid's own
+  std::string find;  ///< key of its task: "surface_area", "height", "name", "count", "claim", "net"
+  Asked asked = Asked::None;
+  std::optional<exact::Number> truth = std::nullopt;  ///< none: the answer is a name, or a choice
+  std::optional<units::Unit> unit = std::nullopt;     ///< none: a plain count, or a name
+  bool is_converted = false;                          ///< `unit` is asked for and is not the solid's own
+  std::string measure = "";                           ///< of the solid, that the truth is or rests on; empty: none
+  std::string item = "";                              ///< what is counted: "roll", "times"
+  std::string first_step = "";                        ///< what to say of a number that nothing leads to
+
+  // What mistakes are worked out from.
+  std::optional<lessons::Supply> supply = std::nullopt;         ///< of a count of packs
+  std::optional<reasoning::SupplyAnswer> packs = std::nullopt;  ///< the same
+  std::vector<Packing> ways = {};                               ///< of items that are packed
+  std::optional<exact::Number> factor = std::nullopt;           ///< of a copy whose measure is asked for
+  int known_dimension = 2;  ///< of what is known of a copy whose factor is asked for
 };
 /// Errors: a sentence, when the problem does not ask for it. An empty `find` is the first thing that is asked; a word
 /// problem's count comes before the measure that it needs.

@@ -3,9 +3,6 @@
 #include <algorithm>
 
 #include "base/listing.hpp"
-#include "practice/figure.hpp"
-#include "reasoning/explanation.hpp"
-#include "reasoning/tasks/task.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
@@ -14,8 +11,6 @@ namespace {
 using reasoning::Explanation;
 using reasoning::Step;
 using reasoning::StepKind;
-
-Hint hint_of(const Step& step) { return {said(step.reason), step.line, step.faces, step.marks}; }
 
 Hint without_line(const Step& step) { return {said(step.reason), std::nullopt, step.faces, step.marks}; }
 
@@ -103,7 +98,10 @@ void push_by_faces(const std::vector<Step>& steps, std::vector<Hint>& hints) {
   }
 }
 
-// What leads to the answer, but not the line that gives it, nor the second of two lengths.
+}  // namespace
+
+Hint hint_of(const Step& step) { return {said(step.reason), step.line, step.faces, step.marks}; }
+
 std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
   constexpr std::size_t most = 3;
   std::vector<Hint> hints;
@@ -121,19 +119,6 @@ std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
   return hints;
 }
 
-std::vector<Hint> hints_about_nets(const solids::Solid& solid) {
-  return {{"Count the pieces. The solid has " + std::to_string(solid.faces().size()) + " faces.", std::nullopt, {}, {}},
-          {"Choose one piece as the floor and fold the others up in your head.", std::nullopt, {}, {}},
-          {"Edges that meet are equally long. Follow each edge to the one that it meets.", std::nullopt, {}, {}}};
-}
-
-std::vector<Hint> hints_to_purpose() {
-  return {{"Asked is a kind of quantity. Nothing has to be worked out.", std::nullopt, {}, {}},
-          {"Think of the real thing: does it lie on faces, go inside, or run along a line?", std::nullopt, {}, {}},
-          {"Does it touch all faces that count, or a single one?", std::nullopt, {}, {}}};
-}
-
-// The first steps of a task: what is asked, what it starts from, and the first line, told before it is shown.
 std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
   std::vector<Hint> hints;
   for (const Step& step : work.steps) {
@@ -153,31 +138,8 @@ std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
   return hints;
 }
 
-// The measure behind a question: of a count, of a claim, of a wrong answer or of bounds.
-std::string measure_behind(const lessons::Problem& problem, const Question& question) {
-  return question.packs                  ? problem.supply->measure
-         : question.form == Form::Number ? question.find
-         : question.form == Form::YesNo  ? problem.claim->measure
-                                         : problem.find.front();
-}
-
-Result<std::vector<Hint>, std::string> hints_to_measure(const lessons::Problem& problem, const Question& question) {
-  lessons::Problem one = problem;
-  one.claim.reset();
-  one.wrong.reset();
-  one.between.clear();
-  const std::string measure = measure_behind(problem, question);
-  one.find = {measure};
-  if (question.packs && measure == "edges") {
-    one.find.clear();
-  } else if (!question.packs) {
-    one.supply.reset();
-  }
-  const auto explained = reasoning::explained(one);
-  if (!explained) {
-    return failure(explained.error());
-  }
-  const Explanation& explanation = explained->front();
+std::vector<Hint> hints_to_measure(const Explanation& explanation, const solids::Solid& solid,
+                                   const std::string& measure) {
   std::vector<Hint> hints;
   const std::vector<Step> all = reasoning::all_steps(explanation);
   if (const Step* ask = first_of(all, StepKind::Ask)) {
@@ -186,46 +148,10 @@ Result<std::vector<Hint>, std::string> hints_to_measure(const lessons::Problem& 
   if (explanation.packs && explanation.packs->amount_step && explanation.solution.values.empty()) {
     hints.push_back(without_line(*explanation.packs->amount_step));
     hints.push_back(hint_of(*explanation.packs->amount_step));
-  } else if (!push_by_formula(explanation.solution.steps, problem.solid, measure, hints)) {
+  } else if (!push_by_formula(explanation.solution.steps, solid, measure, hints)) {
     push_by_faces(explanation.solution.steps, hints);
   }
   return hints;
-}
-
-}  // namespace
-
-Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem, const std::string& find) {
-  const auto question = question_of(problem, find);
-  if (!question) {
-    return failure(question.error());
-  }
-  if (question->asked == Asked::Name || counts_parts(question->asked)) {
-    const std::string looked_at = question->asked == Asked::Name ? "name" : question->find;
-    return hints_to_look(reasoning::looking_work(problem.solid, looked_at));
-  }
-  if (question->asked == Asked::Net) {
-    return hints_about_nets(problem.solid);
-  }
-  if (question->form == Form::Lengths) {
-    return hints_to_look(*reasoning::task_work(problem));
-  }
-  if (question->form == Form::Purpose) {
-    return hints_to_purpose();
-  }
-  if (question->form == Form::Same) {
-    return hints_to_look(*reasoning::task_work(problem));
-  }
-  if (question->asked == Asked::LeastSurface) {  // with the first box of the list, which takes the most
-    const reasoning::TaskWork work = *reasoning::task_work(problem);
-    std::vector<Hint> hints = hints_to_task(work);
-    hints.push_back(hint_of(work.steps[2]));
-    return hints;
-  }
-  if (question->asked == Asked::Packed || question->asked == Asked::Scale || question->asked == Asked::CopyArea ||
-      question->asked == Asked::CopyVolume) {
-    return hints_to_task(*reasoning::task_work(problem, 2, question->find));
-  }
-  return hints_to_measure(problem, *question);
 }
 
 }  // namespace fw::practice

@@ -7,6 +7,7 @@
 #include "algebra/notation.hpp"
 #include "base/result.hpp"
 #include "lessons/lesson.hpp"
+#include "reasoning/explanation.hpp"
 
 namespace fw::practice {
 
@@ -28,5 +29,14 @@ struct Hint {
 /// Errors: a sentence, when the problem does not ask for it, or it cannot be worked out.
 [[nodiscard]] Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
                                                               const std::string& find = "");
+
+[[nodiscard]] Hint hint_of(const reasoning::Step& step);
+/// Of what is told by looking: what leads to the answer, but not the line that gives it, nor the second of two lengths.
+[[nodiscard]] std::vector<Hint> hints_to_look(const reasoning::TaskWork& work);
+/// The first steps of a task: what is asked, what it starts from, and the first line, told before it is shown.
+[[nodiscard]] std::vector<Hint> hints_to_task(const reasoning::TaskWork& work);
+/// Of a measure that is worked out by formula or face by face, or of the amount of a word problem.
+[[nodiscard]] std::vector<Hint> hints_to_measure(const reasoning::Explanation& explanation, const solids::Solid& solid,
+                                                 const std::string& measure);
 
 }  // namespace fw::practice

@@ -74,9 +74,9 @@ std::vector<Candidate> slip_candidates(const Figure& figure) {
 
 class Picking {
  public:
-  Picking(const lessons::Problem& problem, const Question& question) : problem_(&problem), question_(&question) {
+  explicit Picking(const Question& question) : question_(&question) {
     Choice right;
-    right.text = answer_text(problem, question, written_down(question.truth->to_double()));
+    right.text = answer_text(question, written_down(question.truth->to_double()));
     right.is_right = true;
     right.message = "Right.";
     choices_.push_back(std::move(right));
@@ -91,12 +91,12 @@ class Picking {
     const bool is_new =
         std::none_of(values_.begin(), values_.end(), [&](double other) { return is_too_near(other, value); });
     Choice choice;
-    choice.text = answer_text(*problem_, *question_, number);
+    choice.text = answer_text(*question_, number);
     choice.cause = one.id;
     choice.message = said(one.saying.about(exact::shown(number, most_places).text));
     choice.faces = one.faces;
     // As it is written it must be known again: 22.045 would be written 22, and could be another number.
-    const auto read = read_answer(choice.text, problem_->supply ? problem_->supply->item : "times");
+    const auto read = read_answer(choice.text, question_->item.empty() ? "times" : question_->item);
     const bool is_told = read && stands_for(read->number, one.value);
     if (!is_full() && is_new && is_told && value > 0 && !is_said(one.saying)) {
       choices_.push_back(std::move(choice));
@@ -120,7 +120,6 @@ class Picking {
     return counts_parts(question_->asked) ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
   }
 
-  const lessons::Problem* problem_;
   const Question* question_;
   std::vector<Choice> choices_;
   std::vector<double> values_;
@@ -147,7 +146,7 @@ exact::Number as_written_down(double value) {
   return Number::ratio(std::llround(value * static_cast<double>(tens)), tens);
 }
 
-std::string answer_text(const lessons::Problem& problem, const Question& question, const exact::Number& number) {
+std::string answer_text(const Question& question, const exact::Number& number) {
   const std::string digits = exact::shown(number, most_places).text;
   if (question.unit) {
     return digits + " " + question.unit->text();
@@ -158,13 +157,13 @@ std::string answer_text(const lessons::Problem& problem, const Question& questio
   if (question.asked == Asked::Scale) {
     return digits + " times";
   }
-  return problem.supply && !problem.supply->item.empty() ? reasoning::counted(digits, problem.supply->item) : digits;
+  return question.item.empty() ? digits : reasoning::counted(digits, question.item);
 }
 
 std::vector<Choice> number_choices(const lessons::Problem& problem, const Question& question, Seed& seed) {
   const Figure figure = figure_of(problem, question);
   std::vector<Candidate> all = table_candidates(figure);
-  Picking picking(problem, question);
+  Picking picking(question);
   const double truth = question.truth->to_double();
   const auto is_far = [&](const Candidate& one) {
     return one.value > most_apart * truth || one.value * most_apart < truth;

@@ -4,7 +4,6 @@
 #include <cstdlib>
 #include <tuple>
 
-#include "practice/generate/generate.hpp"
 #include "practice/signatures.hpp"
 
 namespace fw::practice {
@@ -65,8 +64,7 @@ std::string row(const std::vector<std::string>& fields) {
   return text + "\r\n";
 }
 
-std::string title_of(const std::string& skill) {
-  const std::vector<TypeName>& all = type_names();
+std::string title_of(const std::string& skill, const std::vector<TypeName>& all) {
   const auto type = std::find_if(all.begin(), all.end(), [&](const TypeName& one) { return one.key == skill; });
   if (type != all.end()) {
     return type->title;
@@ -204,9 +202,9 @@ std::string csv_text(const Progress& progress, std::string (*date_of)(int day)) 
   return text;
 }
 
-std::vector<SkillSummary> summary(const Progress& progress, int day) {
+std::vector<SkillSummary> summary(const Progress& progress, int day, const std::vector<TypeName>& types) {
   std::vector<std::string> order;
-  for (const TypeName& type : type_names()) {
+  for (const TypeName& type : types) {
     if (progress.skills.count(type.key) != 0) {
       order.push_back(type.key);
     }
@@ -219,7 +217,7 @@ std::vector<SkillSummary> summary(const Progress& progress, int day) {
   std::vector<SkillSummary> rows;
   for (const std::string& skill : order) {
     const SkillRecord& record = progress.skills.at(skill);
-    SkillSummary one{skill, title_of(skill), record.seen, record.right, "", 0, {}, 0};
+    SkillSummary one{skill, title_of(skill, types), record.seen, record.right, "", 0, {}, 0};
     for (const auto& [cause, count] : record.causes) {
       if (count > one.times || (count == one.times && one.cause == other_cause)) {
         one.cause = cause;

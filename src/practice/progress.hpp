@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "practice/attempt.hpp"
+#include "practice/type_name.hpp"
 #include "words/message.hpp"
 
 namespace fw::practice {
@@ -80,7 +81,7 @@ struct SkillSummary {
   int days = 0;            ///< until it comes back; 0 when it is due
   friend bool operator==(const SkillSummary&, const SkillSummary&) = default;
 };
-/// In the order of type_names(), then other skills by their keys.
-[[nodiscard]] std::vector<SkillSummary> summary(const Progress& progress, int day);
+/// In the order of these types, then other skills by their keys.
+[[nodiscard]] std::vector<SkillSummary> summary(const Progress& progress, int day, const std::vector<TypeName>& types);
 
 }  // namespace fw::practice

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "lessons/open_faces.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/worksheet.hpp"
 
@@ -10,57 +9,10 @@ namespace fw::reasoning {
 namespace {
 
 /// The solid by its name, for what is not worked out of its measures.
-Solution name_alone(const lessons::Problem& problem, const std::string& asked, const std::string& title) {
-  Worksheet sheet(problem.solid);
-  sheet.say(StepKind::Name, name_sentence(problem.solid));
+Solution name_alone(const solids::Solid& solid, const std::string& asked, const std::string& title) {
+  Worksheet sheet(solid);
+  sheet.say(StepKind::Name, name_sentence(solid));
   return std::move(sheet).finished(asked, title, {});
-}
-
-/// What is told by looking at the solid: nothing to work out of its measures.
-Explanation looked_at(const lessons::Problem& problem, const std::string& find) {
-  TaskWork look = looking_work(problem.solid, find);
-  std::string answer = look.answer;
-  return {find, Worksheet(problem.solid).finished(find, find, {}), {}, std::move(look), std::move(answer), {}};
-}
-
-/// A task with the measure that it rests on. Where no formula leads to this measure, the task tells its value.
-Explanation task_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
-  TaskWork task = *task_work(problem, options.places, find);
-  auto solution = worked_solution(problem.solid, task.measure, options);
-  const std::string key = task.task == "copy" ? find : task.task;
-  const bool is_worked = !task.measure.empty() && solution;
-  std::string answer = task.answer;
-  return {key,
-          is_worked ? std::move(solution).value() : name_alone(problem, key, key),
-          {},
-          std::move(task),
-          std::move(answer),
-          {}};
-}
-
-Explanation with_count(Explanation explanation, SupplyWork packs) {
-  explanation.answer = packs.answer ? packs.answer->text : explanation.answer;
-  explanation.packs = std::move(packs);
-  return explanation;
-}
-
-Explanation amount_explained(const lessons::Problem& problem, const std::string& find, const SolutionOptions& options) {
-  SupplyWork packs = *supply_work(problem, options.places);
-  const std::string amount = amount_text(packs.amount, options.places);
-  Explanation explanation{find, name_alone(problem, find, packs.title), {}, {}, amount, {}};
-  return with_count(std::move(explanation), std::move(packs));
-}
-
-Result<Explanation, std::string> measure_explained(const lessons::Problem& problem, const std::string& find,
-                                                   const SolutionOptions& options) {
-  auto solution = worked_solution(problem.solid, find, options);
-  if (!solution) {
-    return failure(solution.error());
-  }
-  Explanation explanation{find, std::move(solution).value(), {}, {}, "", {}};
-  explanation.answer = explanation.solution.answer.text;
-  auto packs = problem.supply && problem.supply->measure == find ? supply_work(problem, options.places) : std::nullopt;
-  return packs ? with_count(std::move(explanation), std::move(*packs)) : std::move(explanation);
 }
 
 /// Parts one after another, those without steps left out.
@@ -174,59 +126,34 @@ std::string steps_text(const std::vector<Step>& steps) {
   return text;
 }
 
-std::vector<Ask> asks_of(const lessons::Problem& problem) {
-  std::vector<Ask> asks;
-  const std::string task = task_of(problem);
-  if (task == "count" || task == "claim" || task == "lengths") {
-    asks.push_back({Ask::Kind::Task, task});
-  }
-  const bool is_all_task = task == "mistake" || task == "interval" || problem.scale;
-  for (const std::string& find : problem.find) {
-    asks.push_back({is_all_task || find == task ? Ask::Kind::Task
-                    : is_looked_at(find)        ? Ask::Kind::Look
-                                                : Ask::Kind::Measure,
-                    find});
-  }
-  const bool is_judged_only = problem.supply && task == "purpose" && !problem.supply->each;
-  const bool has_measure = std::any_of(asks.begin(), asks.end(), [&](const Ask& ask) {
-    return ask.kind == Ask::Kind::Measure && problem.supply && problem.supply->measure == ask.find;
-  });
-  const bool is_packed = problem.supply && problem.supply->box;
-  if (problem.supply && !has_measure && !is_packed && !is_judged_only) {
-    asks.push_back({Ask::Kind::Amount, problem.supply->measure});
-  }
-  return asks;
+Explanation explained_alone(const solids::Solid& solid, TaskWork task) {
+  const std::string find = task.task;
+  std::string answer = task.answer;
+  return {find, Worksheet(solid).finished(find, find, {}), {}, std::move(task), std::move(answer), {}};
 }
 
-Result<Explanation, std::string> explained_ask(const lessons::Problem& problem, const Ask& ask,
-                                               const SolutionOptions& options) {
-  SolutionOptions with_open = options;
-  with_open.open = lessons::open_faces(problem);
-  switch (ask.kind) {
-    case Ask::Kind::Task:
-      return task_explained(problem, ask.find, with_open);
-    case Ask::Kind::Look:
-      return looked_at(problem, ask.find);
-    case Ask::Kind::Amount:
-      return amount_explained(problem, ask.find, with_open);
-    case Ask::Kind::Measure:
-      break;
-  }
-  with_open.unit = options.unit ? options.unit : problem.unit;
-  return measure_explained(problem, ask.find, with_open);
+Explanation explained_with_measure(const solids::Solid& solid, const std::string& find, TaskWork task,
+                                   const SolutionOptions& options) {
+  auto solution = worked_solution(solid, task.measure, options);
+  const bool is_worked = !task.measure.empty() && solution;
+  std::string answer = task.answer;
+  return {find,
+          is_worked ? std::move(solution).value() : name_alone(solid, find, find),
+          {},
+          std::move(task),
+          std::move(answer),
+          {}};
 }
 
-Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
-                                                        const SolutionOptions& options) {
-  std::vector<Explanation> all;
-  for (const Ask& ask : asks_of(problem)) {
-    auto one = explained_ask(problem, ask, options);
-    if (!one) {
-      return failure(one.error());
-    }
-    all.push_back(std::move(one).value());
-  }
-  return all;
+Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs, int places) {
+  const std::string amount = amount_text(packs.amount, places);
+  return with_count({measure, name_alone(solid, measure, packs.title), {}, {}, amount, {}}, std::move(packs));
+}
+
+Explanation with_count(Explanation explanation, SupplyWork packs) {
+  explanation.answer = packs.answer ? packs.answer->text : explanation.answer;
+  explanation.packs = std::move(packs);
+  return explanation;
 }
 
 }  // namespace fw::reasoning

@@ -4,28 +4,13 @@
 #include <string>
 #include <vector>
 
-#include "lessons/lesson.hpp"
 #include "reasoning/solution.hpp"
 #include "reasoning/supply.hpp"
-#include "reasoning/tasks/task.hpp"
+#include "reasoning/task_sheet.hpp"
 
 namespace fw::reasoning {
 
-/// One thing that a problem asks for.
-struct Ask {
-  enum class Kind {
-    Measure,  ///< of the solid; a word problem's count stands with the measure that it needs
-    Task,     ///< in another way than by a measure
-    Look,     ///< told by looking at the solid
-    Amount,   ///< of a word problem, where it is no measure of the solid: the length of all edges
-  };
-  Kind kind = Kind::Measure;
-  std::string find;  ///< "surface_area", "base.side", "claim", "name", "edges"
-};
-/// Everything that the problem asks for, in its order.
-[[nodiscard]] std::vector<Ask> asks_of(const lessons::Problem& problem);
-
-/// One of these worked out.
+/// One thing that a problem asks for, worked out.
 struct Explanation {
   std::string find;                  ///< as it was asked for, or the key of the task
   Solution solution;                 ///< the name of the solid alone where nothing is worked out of measures
@@ -34,12 +19,17 @@ struct Explanation {
   std::string answer;                ///< all in one text: "144 cm²", "square pyramid", "5 faces", "4 rolls"
   std::optional<Solution> by_faces;  ///< the second way to the same measure, where both are gone
 };
-/// Errors: a sentence for what cannot be worked out.
-[[nodiscard]] Result<Explanation, std::string> explained_ask(const lessons::Problem& problem, const Ask& ask,
-                                                             const SolutionOptions& options = {});
-/// Everything that the problem asks for. Errors: the same.
-[[nodiscard]] Result<std::vector<Explanation>, std::string> explained(const lessons::Problem& problem,
-                                                                      const SolutionOptions& options = {});
+/// Of what is told by looking at the solid.
+[[nodiscard]] Explanation explained_alone(const solids::Solid& solid, TaskWork task);
+/// Of a task with the measure that it rests on, by the name of `find`. Where no formula leads to this measure, the task
+/// tells its value.
+[[nodiscard]] Explanation explained_with_measure(const solids::Solid& solid, const std::string& find, TaskWork task,
+                                                 const SolutionOptions& options);
+/// Of a word problem by itself: its amount, told from the name of the solid on, and its count.
+[[nodiscard]] Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs,
+                                           int places);
+/// With the count of a word problem after it.
+[[nodiscard]] Explanation with_count(Explanation explanation, SupplyWork packs);
 
 /// Steps that belong together: what comes before the measure, one way to it, what is done with it.
 struct WorkPart {

@@ -5,7 +5,7 @@
 
 #include "reasoning/step.hpp"
 
-// Sentences of a worked solution, in a student's words; private to the room.
+// Sentences of a worked solution, in a student's words.
 namespace fw::reasoning {
 
 /// A: the area of the faces of an open solid that count.

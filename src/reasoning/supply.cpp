@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "exact/print_number.hpp"
-#include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
 #include "reasoning/supply_steps.hpp"
 
@@ -17,15 +16,17 @@ using lessons::Supply;
 Decision decision_of(const Supply& supply) {
   const Message thing =
       supply.item.empty() ? message("What is asked for") : message("{item:A}", {{"item", Noun{supply.item}}});
-  if (supply.purpose == "cover") {
-    return {Purpose::Cover, "cover",
-            message("{thing} covers faces, so the amount is an area, in square units.", {{"thing", thing}})};
+  switch (supply.purpose) {
+    case Purpose::Cover:
+      return {supply.purpose,
+              message("{thing} covers faces, so the amount is an area, in square units.", {{"thing", thing}})};
+    case Purpose::Fill:
+      return {supply.purpose, message("{thing} fills the space inside, so the amount is a volume, in cubic units.",
+                                      {{"thing", thing}})};
+    case Purpose::Edge:
+      break;
   }
-  if (supply.purpose == "fill") {
-    return {Purpose::Fill, "fill",
-            message("{thing} fills the space inside, so the amount is a volume, in cubic units.", {{"thing", thing}})};
-  }
-  return {Purpose::Edge, "edge", message("{thing} runs along edges, so the amount is a length.", {{"thing", thing}})};
+  return {supply.purpose, message("{thing} runs along edges, so the amount is a length.", {{"thing", thing}})};
 }
 
 // --- the amount ---
@@ -97,8 +98,7 @@ void find_length(const lessons::Problem& problem, const std::string& measure, Su
   work.amount = units::Length::of(value->second, problem.solid.unit());
 }
 
-void find_amount(const lessons::Problem& problem, SupplyWork& work, int places) {
-  const std::string& measure = problem.supply->measure;
+void find_amount(const lessons::Problem& problem, const std::string& measure, SupplyWork& work, int places) {
   if (work.decision.purpose == Purpose::Cover) {
     find_area(problem, measure, work, places);
   } else if (work.decision.purpose == Purpose::Fill) {
@@ -335,15 +335,12 @@ class Answering {
 
 }  // namespace
 
-std::optional<SupplyWork> supply_work(const lessons::Problem& problem, int places) {
-  if (!problem.supply || problem.supply->box) {
-    return std::nullopt;
-  }
+SupplyWork supply_work(const lessons::Problem& problem, const Supply& supply, int places) {
   SupplyWork work;
-  work.decision = decision_of(*problem.supply);
-  find_amount(problem, work, places);
-  if (problem.supply->each) {
-    work.answer = Answering(*problem.supply, work, places).worked();
+  work.decision = decision_of(supply);
+  find_amount(problem, supply.measure, work, places);
+  if (supply.each) {
+    work.answer = Answering(supply, work, places).worked();
   }
   return work;
 }

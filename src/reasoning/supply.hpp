@@ -5,17 +5,17 @@
 #include <variant>
 #include <vector>
 
+#include "lessons/supply.hpp"
 #include "reasoning/amounts.hpp"
 #include "reasoning/step.hpp"
 
 namespace fw::reasoning {
 
-/// What a word problem's thing does, to be decided before any number.
-enum class Purpose { Cover, Fill, Edge };
+using lessons::Purpose;
 
+/// What a word problem's thing does, to be decided before any number.
 struct Decision {
   Purpose purpose = Purpose::Cover;
-  std::string word;  ///< "cover", "fill", "edge"
   Message sentence;  ///< why: "A roll covers faces, so the amount is an area, in square units."
 };
 
@@ -53,9 +53,9 @@ struct SupplyWork {
   std::optional<SupplyAnswer> answer;  ///< none: the supply does not say how much an item is for
 };
 
-/// The word problem of a lesson worked; nothing for a problem without a supply, and for items that are packed. Exact
-/// all the way; `places` are the decimals that are shown of a number that does not end.
-[[nodiscard]] std::optional<SupplyWork> supply_work(const lessons::Problem& problem, int places = 2);
+/// The word problem that a supply makes of a problem. Exact all the way; `places` are the decimals that are shown of a
+/// number that does not end.
+[[nodiscard]] SupplyWork supply_work(const lessons::Problem& problem, const lessons::Supply& supply, int places = 2);
 
 [[nodiscard]] exact::Number amount_number(const Amount& amount);
 [[nodiscard]] units::Unit amount_unit(const Amount& amount);

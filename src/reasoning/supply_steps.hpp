@@ -2,7 +2,7 @@
 
 #include "reasoning/supply.hpp"
 
-// The steps of a word problem as they are written; private to the room.
+// The steps of a word problem as they are written.
 namespace fw::reasoning {
 
 /// A number with or without a unit, and where it comes from.

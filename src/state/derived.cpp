@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "exact/print_number.hpp"
-#include "reasoning/told_prompt.hpp"
+#include "practice/told_prompt.hpp"
+#include "tasks/claim.hpp"
+#include "tasks/face_lengths.hpp"
 
 namespace fw::state {
 namespace {
@@ -40,8 +42,8 @@ ItemShown item_shown(const State& state) {
   const ItemWork& work = quiz.work();
   ItemShown shown;
   shown.form = answer_form(quiz.item());
-  if (quiz.item().problem.face) {
-    shown.faces = {*quiz.item().problem.face};
+  if (const auto* lengths = practice::task_as<tasks::FaceLengths>(quiz.item().problem)) {
+    shown.faces = {lengths->face()};
   }
   if (quiz.setup.audience == Audience::Class) {
     add_class_part(shown, quiz);
@@ -64,7 +66,7 @@ ItemShown item_shown(const State& state) {
     }
   }
   if (is_name(shown.form)) {
-    practice::NameChoice names = names_for(quiz.item(), quiz.setup.seed, quiz.number);
+    tasks::NameChoice names = names_for(quiz.item(), quiz.setup.seed, quiz.number);
     shown.names = std::move(names.names);
     shown.right_name = names.right;
   }
@@ -81,26 +83,21 @@ ItemShown item_shown(const State& state) {
 /// about none of the solid's lengths, or another solid stands there.
 std::optional<solids::Solid> with_claimed_label(const State& state) {
   const lessons::Problem& problem = state.current();
-  if (!problem.claim || !(state.desk().solid == problem.solid)) {
+  const auto* claim = practice::task_as<tasks::Claim>(problem);
+  if (claim == nullptr || !(state.desk().solid == problem.solid)) {
     return std::nullopt;
   }
   constexpr int places = 3;
-  const exact::Number fitting = reasoning::judged_claim(problem).fitting;
+  const exact::Number fitting = claim->verdict(problem).fitting;
   const auto written = units::parse_quantity(exact::shown(fitting, places).text + " " + problem.solid.unit().ascii());
-  const std::string base = "base.";
-  const bool in_base = problem.claim->measure.rfind(base, 0) == 0 && !problem.description.base.empty();
-  solids::Description description = problem.description;
-  solids::Description& part = in_base ? description.base.front() : description;
   if (!written) {
     return std::nullopt;
   }
-  part.fields[in_base ? problem.claim->measure.substr(base.size()) : problem.claim->measure] =
-      solids::LengthEntry{*written};
-  auto made = solids::Solid::make(description, problem.known);
+  auto made = solids::Solid::make(claim->described_with(problem, *written), problem.known);
   return made ? std::optional(std::move(made).value()) : std::nullopt;
 }
 
-practice::CutoutProgress cutout_progress(const State& state) {
+tasks::CutoutProgress cutout_progress(const State& state) {
   if (!state.in_item()) {
     const Work& work = state.desk().work;
     return {work.reached > 0, work.present, {}, false};
@@ -141,7 +138,7 @@ Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
     derived.question = question(state);
   }
   if (shows_cutouts(state)) {
-    derived.cutouts = practice::cutout_bench(state.current(), cutout_progress(state));
+    derived.cutouts = tasks::cutout_bench(state.current(), cutout_progress(state));
   }
   if (state.mode == Mode::Work || (derived.item && is_worked(derived.item->form))) {
     derived.worked = worked.of(state);
@@ -149,7 +146,7 @@ Derived derived_from(const State& state, WorkedMemo& worked, NetMemo& nets) {
   derived.claimed = with_claimed_label(state);
   derived.measures = reasoning::editable_measures(desk.solid, state.current().solid);
   derived.units = reasoning::units_to_choose(desk.solid.description());
-  derived.prompt = reasoning::told_prompt(state.current());
+  derived.prompt = practice::told_prompt(state.current());
   add_explored(derived, state);
   return derived;
 }

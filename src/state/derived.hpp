@@ -4,11 +4,11 @@
 #include <utility>
 #include <vector>
 
-#include "practice/cutouts.hpp"
-#include "practice/quiz_help.hpp"
 #include "reasoning/measures.hpp"
 #include "state/apply.hpp"
 #include "state/worked.hpp"
+#include "tasks/quiz/cutouts.hpp"
+#include "tasks/quiz/quiz_help.hpp"
 
 namespace fw::state {
 
@@ -37,7 +37,7 @@ struct Derived {
   NetChoice nets;
   std::optional<ItemShown> item;                  ///< in the quiz
   std::optional<practice::NetQuestion> question;  ///< of an item that lies there as a net
-  std::optional<practice::CutoutBench> cutouts;   ///< in the place of the solid
+  std::optional<tasks::CutoutBench> cutouts;      ///< in the place of the solid
   std::optional<solids::Solid> claimed;           ///< the solid with one label more, where one is claimed
   std::optional<WorkedProblem> worked;            ///< while it is worked out, and of an item with a number
   std::vector<reasoning::EditableMeasure> measures;

@@ -2,9 +2,9 @@
 
 #include <nlohmann/json.hpp>
 
-#include "lessons/read_lesson.hpp"
 #include "lessons/write_lesson.hpp"
 #include "solids/body/body_nets.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::state {
 namespace {
@@ -33,8 +33,7 @@ std::string solid_text(const lessons::Problem& problem, const Desk& desk) {
   lessons::Problem changed = problem;
   changed.description = desk.solid.description();
   changed.known = changed.description.kind == problem.description.kind ? problem.known : solids::Known{};
-  changed.find = {"surface_area"};
-  changed.supply.reset();
+  changed.tasks = {tasks::named("surface_area")};
   changed.solid = desk.solid;
   return lessons::write_lesson({"kept", {changed}});
 }
@@ -59,7 +58,7 @@ json desk_json(const lessons::Problem& problem, const Desk& desk) {
 Desk desk_from(const json& entry, const lessons::Problem& problem) {
   Desk desk = fresh_desk(problem);
   if (entry.contains("solid")) {
-    const auto kept = lessons::read_lesson(entry.at("solid").get<std::string>());
+    const auto kept = tasks::read_lesson(entry.at("solid").get<std::string>());
     if (kept && kept->problems.size() == 1) {
       desk = fresh_desk(kept->problems.front().solid);
     }

@@ -5,6 +5,7 @@
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
 #include "solids/body/body_nets.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::state {
 namespace {
@@ -20,9 +21,10 @@ Desk fresh_desk(solids::Solid solid) {
 
 Desk fresh_desk(const lessons::Problem& problem) {
   Desk desk = fresh_desk(problem.solid);
-  if (problem.net && problem.net->ask == lessons::NetAsk::Name) {
+  const tasks::NetTask* net = tasks::net_asked(problem);
+  if (net != nullptr && !net->shows_solid()) {
     const solids::Body& body = problem.solid.body();
-    const nets::Cutout& cutout = problem.net->sheets.front().cutout;
+    const nets::Cutout& cutout = net->sheets().front().cutout;
     const nets::FoldTest test = solids::fold_test(body, cutout);
     if (test.is_net()) {
       desk.net = solids::tree_of(body, cutout, test);
@@ -58,9 +60,9 @@ bool begins_flat(const State& state) { return state.in_item() && is_flat(answer_
 
 bool shows_cutouts(const State& state) {
   if (state.in_item()) {
-    return state.current().net.has_value();
+    return tasks::net_asked(state.current()) != nullptr;
   }
-  return state.mode == Mode::Work && state.current().net && state.desk().work.asked.empty() &&
+  return state.mode == Mode::Work && tasks::net_asked(state.current()) != nullptr && state.desk().work.asked.empty() &&
          state.desk().solid == state.current().solid;
 }
 
@@ -68,8 +70,8 @@ bool lies_flat(const State& state) {
   if (state.in_item()) {
     return begins_flat(state) && state.is_asking();
   }
-  const std::optional<lessons::NetTask>& net = state.current().net;
-  return shows_cutouts(state) || (net && net->ask == lessons::NetAsk::Name);
+  const tasks::NetTask* net = tasks::net_asked(state.current());
+  return shows_cutouts(state) || (net != nullptr && !net->shows_solid());
 }
 
 practice::NetQuestion question(const State& state) {

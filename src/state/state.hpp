@@ -11,21 +11,21 @@
 #include "nets/hinge_tree.hpp"
 #include "practice/attempt.hpp"
 #include "practice/diagnosis.hpp"
-#include "practice/quiz_set.hpp"
 #include "reasoning/ledger.hpp"
 #include "solids/solid.hpp"
 #include "state/work_state.hpp"
+#include "tasks/quiz/quiz_set.hpp"
 
 namespace fw::state {
 
 using geometry::EdgeId;
 using geometry::FaceId;
 using practice::AnswerForm;
-using practice::Audience;
-using practice::QuizItem;
-using practice::QuizSet;
-using practice::QuizSetup;
-using practice::QuizSource;
+using tasks::Audience;
+using tasks::QuizItem;
+using tasks::QuizSet;
+using tasks::QuizSetup;
+using tasks::QuizSource;
 
 enum class Mode { Explore, Work, Quiz };
 

@@ -5,14 +5,14 @@
 #include <string>
 #include <vector>
 
-#include "reasoning/worked_problem.hpp"
+#include "tasks/worked_problem.hpp"
 
 namespace fw::state {
 
 /// Which steps are gaps.
 enum class Fade { None, ThisStep, All };
 
-using reasoning::RouteChoice;
+using tasks::RouteChoice;
 
 /// What was typed into the gap of a step, or that its number was shown.
 struct FilledBlank {

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "practice/net_tasks.hpp"
 #include "reasoning/blank.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::state {
 namespace {
@@ -15,7 +15,7 @@ lessons::Problem problem_on_desk(const State& state) {
   const lessons::Problem& prepared = state.current();
   const solids::Solid& solid = state.desk().solid;
   if (solid.description().kind != prepared.description.kind) {
-    return {"", "", solid.description(), {}, {}, {}, solid};
+    return {"", "", solid.description(), {}, solid};
   }
   lessons::Problem problem = prepared;
   problem.solid = solid;
@@ -52,10 +52,10 @@ void collect_sources(const algebra::Notation& notation, std::vector<std::size_t>
 WorkedProblem worked_for(const State& state) {
   const lessons::Problem problem = problem_on_desk(state);
   if (shows_cutouts(state)) {
-    return practice::worked_net(problem);
+    return tasks::worked_net(problem);
   }
   const Work& work = state.desk().work;
-  return reasoning::worked_problem(problem, {work.asked, work.instead, work.route});
+  return tasks::worked_problem(problem, {work.asked, work.instead, work.route});
 }
 
 const WorkedProblem& WorkedMemo::of(const State& state) {

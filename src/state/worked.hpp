@@ -4,14 +4,14 @@
 #include <string>
 #include <vector>
 
-#include "reasoning/worked_problem.hpp"
 #include "solids/solid.hpp"
 #include "state/apply.hpp"
+#include "tasks/worked_problem.hpp"
 
 namespace fw::state {
 
-using reasoning::WorkedProblem;
 using reasoning::WorkPart;
+using tasks::WorkedProblem;
 
 /// The problem in view worked out, with the solid that stands on its desk now.
 [[nodiscard]] WorkedProblem worked_for(const State& state);

@@ -17,7 +17,7 @@ using namespace ui;
 
 namespace {
 
-lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+lessons::Lesson demo() { return tasks::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
 
 Model demo_model() {
   Model model;

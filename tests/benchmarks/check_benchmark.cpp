@@ -1,7 +1,7 @@
 #include <benchmark/benchmark.h>
 
-#include "lessons/read_lesson.hpp"
 #include "solids/solid.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::lessons {
 namespace {

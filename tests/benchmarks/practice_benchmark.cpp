@@ -2,7 +2,7 @@
 
 #include "practice/choices.hpp"
 #include "practice/diagnosis.hpp"
-#include "practice/generate/generate.hpp"
+#include "tasks/generate/generate.hpp"
 
 namespace fw::practice {
 namespace {

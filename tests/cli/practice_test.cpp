@@ -1,8 +1,8 @@
 // The verb practice as a shell runs it.
 #include <gmock/gmock.h>
 
-#include "lessons/read_lesson.hpp"
 #include "program.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::cli::practice_test {
 namespace {
@@ -15,7 +15,7 @@ TEST(Practice, WritesALessonThatTheOtherVerbsRead) {
   const Outcome outcome = run_program("practice --level 2 --seed 9 --count 12 -o '" + path + "'");
   ASSERT_EQ(outcome.status, 0) << outcome.error;
   EXPECT_THAT(outcome.out, HasSubstr("set.json: 12 problems\n"));
-  const auto lesson = lessons::read_lesson(contents(path));
+  const auto lesson = tasks::read_lesson(contents(path));
   ASSERT_TRUE(lesson.has_value());
   EXPECT_EQ(lesson->problems.size(), 12U);
   EXPECT_EQ(run_program("check '" + path + "'").status, 0);
@@ -40,10 +40,11 @@ TEST(Practice, WritesEachVersionToAFileOfItsOwn) {
   ASSERT_EQ(outcome.status, 0) << outcome.error;
   EXPECT_THAT(outcome.out, HasSubstr("version 3"));
   for (const char* name : {"quiz-1.json", "quiz-2.json", "quiz-3.json"}) {
-    const auto lesson = lessons::read_lesson(contents(folder.path(name)));
+    const auto lesson = tasks::read_lesson(contents(folder.path(name)));
     ASSERT_TRUE(lesson.has_value()) << name;
     for (std::size_t i = 1; i < lesson->problems.size(); ++i) {
-      EXPECT_NE(lesson->problems[i].find, lesson->problems[i - 1].find) << "neighbors are solved alike";
+      EXPECT_NE(lessons::find_of(lesson->problems[i]), lessons::find_of(lesson->problems[i - 1]))
+          << "neighbors are solved alike";
     }
   }
 }

@@ -68,7 +68,7 @@ STANDARD_NAMES = {
     "algorithm": {"max", "min", "clamp", "find", "any_of", "all_of", "none_of", "sort", "transform"},
     "cmath": {"sin", "cos", "abs", "sqrt", "cbrt", "pow", "isfinite"},
     "limits": {"numeric_limits"},
-    "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t"},
+    "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t", "is_base_of_v"},
     "initializer_list": {"initializer_list"},
     "cstddef string vector array string_view": {"size_t", "ptrdiff_t"},
     "cstdint": {"uint8_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},

@@ -3,15 +3,16 @@
 #include <set>
 
 #include "lessons/asked.hpp"
-#include "lessons/read_lesson.hpp"
 #include "lessons/write_lesson.hpp"
 #include "made_up.hpp"
 #include "practice/choices.hpp"
 #include "practice/diagnosis.hpp"
-#include "practice/generate/generate.hpp"
-#include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
 #include "solids/naming.hpp"
+#include "support/diagnosed_problems.hpp"
+#include "tasks/catalog.hpp"
+#include "tasks/generate/generate.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::laws {
 namespace {
@@ -29,7 +30,7 @@ Problem asking_all(const Solid& solid) {
     return is_length && (solid.values().count(name) == 0 || solid.is_given({name, "", 1}));
   };
   find.erase(std::remove_if(find.begin(), find.end(), needs_no_work), find.end());
-  return {"made-up", "", solid.description(), {}, std::move(find), std::nullopt, solid};
+  return {"made-up", "", solid.description(), {}, solid, {}, test::tasks_of(find)};
 }
 
 /// The value as the verb "measure" prints it, with both sides of a rounded one: "≈ 20.65 cm²".
@@ -46,11 +47,11 @@ std::string measured(const Solid& solid, const std::string& name) {
 
 std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
   const Problem problem = asking_all(solid);
-  const auto all = reasoning::explained(problem);
+  const auto all = practice::explained(problem);
   if (!all) {
     return all.error();
   }
-  std::string wrong = all->size() == problem.find.size() ? "" : "something that is asked is not explained. ";
+  std::string wrong = all->size() == problem.tasks.size() ? "" : "something that is asked is not explained. ";
   for (const reasoning::Explanation& one : *all) {
     const bool counts = parts.count(one.find) != 0;  // its key is the number alone
     const std::string key = practice::right_answer(problem, one.find).value() + (counts ? " " + one.find : "");
@@ -82,7 +83,7 @@ std::string verdict_of(const Problem& problem, const std::string& typed, const s
 std::string right_answers_are_right(const Solid& solid, test::Dice& dice) {
   const Problem problem = asking_all(solid);
   std::string wrong;
-  for (const std::string& find : problem.find) {
+  for (const std::string& find : lessons::find_of(problem)) {
     const std::string answer = practice::right_answer(problem, find).value();
     const std::string verdict = verdict_of(problem, answer, find);
     wrong += verdict == "right" ? "" : answer + " for " + find + " is judged " + verdict + ". ";
@@ -106,17 +107,19 @@ std::string options_are_what_they_say(const Problem& problem, const std::string&
   const auto is_right = [](const practice::Choice& one) { return one.is_right; };
   const auto right = std::count_if(options->begin(), options->end(), is_right);
   // Several are right where a piece has several places; then all are asked for, and the tests of practice judge them.
-  std::string wrong = right == 1 || (right > 1 && problem.net) ? "" : "not one option is right. ";
+  std::string wrong =
+      right == 1 || (right > 1 && tasks::net_asked(problem) != nullptr) ? "" : "not one option is right. ";
   for (std::size_t i = 0; i < options->size(); ++i) {
     const practice::Choice& one = (*options)[i];
     if (one.is_right && right > 1) {
       continue;
     }
-    const auto diagnosis = practice::diagnosed(problem, problem.net ? one.text : practice::letter(i), find, seed);
+    const auto diagnosis =
+        practice::diagnosed(problem, tasks::net_asked(problem) != nullptr ? one.text : practice::letter(i), find, seed);
     const bool is_judged_right = diagnosis && diagnosis->verdict == AnswerVerdict::Right;
     wrong += is_judged_right == one.is_right ? "" : one.text + " for " + find + " is not judged as its option says. ";
     wrong += one.message.empty() || (one.cause.empty() && !one.is_right) ? one.text + " says nothing. " : "";
-    if (diagnosis && !one.is_right && !problem.net && diagnosis->message != one.message) {
+    if (diagnosis && !one.is_right && tasks::net_asked(problem) == nullptr && diagnosis->message != one.message) {
       wrong += one.text + " is told another thing than its option says. ";
     }
   }
@@ -143,21 +146,21 @@ TEST(LawsOfAnswers, OptionsAreWhatTheySay) { expect_law("options are what they s
 
 /// Problems of every type that the level has, from a seed.
 lessons::Lesson generated_lesson(std::uint64_t seed, int level, std::size_t count) {
-  practice::PracticeRequest request;
+  tasks::PracticeRequest request;
   request.seed = seed;
   request.level = level;
   request.count = count;
-  const auto lessons = practice::generated(request);
+  const auto lessons = tasks::generated(request);
   RC_ASSERT(lessons.has_value());
   return lessons->front();
 }
 
 void expect_valid(const Problem& problem, std::uint64_t seed) {
-  const auto worked = reasoning::explained(problem);
+  const auto worked = practice::explained(problem);
   if (!worked) {
     RC_FAIL(problem.prompt + ": " + worked.error());
   }
-  RC_ASSERT(!practice::is_masked(problem));
+  RC_ASSERT(!tasks::is_masked(problem));
   RC_ASSERT(!practice::type_of(problem).empty());
   const std::string wrong = options_are_what_they_say(problem, "", seed);
   if (!wrong.empty()) {
@@ -165,7 +168,7 @@ void expect_valid(const Problem& problem, std::uint64_t seed) {
   }
   const auto answer = practice::right_answer(problem);
   RC_ASSERT(answer.has_value());
-  if (problem.net || problem.wrong) {
+  if (tasks::net_asked(problem) != nullptr || practice::first_task(problem)->key() == "mistake") {
     return;  // its key is a sentence, or names places: it is chosen and not typed
   }
   if (verdict_of(problem, *answer, "") != "right") {
@@ -178,8 +181,8 @@ TEST(LawsOfProblems, GeneratedOnesAreValidAndComeBackWithTheSameAnswers) {
     const std::uint64_t seed = *rc::gen::inRange<std::uint64_t>(0, 1000000);
     const lessons::Lesson lesson = generated_lesson(seed, *rc::gen::inRange(1, 4), 1);
     const std::string text = lessons::write_lesson(lesson);
-    RC_ASSERT(lessons::findings_of(text).empty());
-    const auto again = lessons::read_lesson(text);
+    RC_ASSERT(tasks::findings_of(text).empty());
+    const auto again = tasks::read_lesson(text);
     RC_ASSERT(again.has_value());
     RC_ASSERT(*again == lesson);
     for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
@@ -195,11 +198,11 @@ TEST(LawsOfProblems, MadeUpOnesComeBackWithTheSameAnswers) {
   const bool held = rc::check("made-up problems, written and read again", [] {
     const Solid solid = made_up_solid();
     const Problem problem = asking_all(solid);
-    const auto again = lessons::read_lesson(lessons::write_lesson({"Laws", {problem}}));
+    const auto again = tasks::read_lesson(lessons::write_lesson({"Laws", {problem}}));
     RC_ASSERT(again.has_value());
     const Problem& back = again->problems.front();
     RC_ASSERT(back == problem);
-    for (const std::string& find : problem.find) {
+    for (const std::string& find : lessons::find_of(problem)) {
       RC_ASSERT(practice::right_answer(back, find).value() == practice::right_answer(problem, find).value());
     }
   });

@@ -3,9 +3,12 @@
 #include <string>
 #include <vector>
 
-#include "lessons/read_lesson.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::lessons {
+
+using tasks::findings_of;
+using tasks::read_lesson;
 
 /// A lesson of one problem with this solid, all on one line; the solid starts at column 63.
 inline std::string lesson_with_solid(const std::string& solid, const std::string& rest = "") {

@@ -2,9 +2,12 @@
 #include <rapidcheck/gtest.h>
 
 #include "lesson_texts.hpp"
+#include "lessons/json_text.hpp"
 #include "lessons/write_lesson.hpp"
+#include "lessons/write_sheet.hpp"
 #include "solids/body/body_nets.hpp"
 #include "solids/catalog.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::lessons::net_test {
 namespace {
@@ -18,10 +21,10 @@ const std::string open_box =
 const std::string lid = R"({"face": 2, "on": 3, "edge": 3, "by": 3})";
 
 std::string with_net(const std::string& net) { return lesson_with(R"(, "net": )" + net); }
-NetTask task_of(const std::string& net) {
+Task task_of(const std::string& net) {
   const auto lesson = read_lesson(with_net(net));
   EXPECT_TRUE(lesson.has_value()) << (lesson ? "" : told(lesson.error()).front());
-  return lesson->problems.front().net.value();
+  return lesson->problems.front().tasks.front();
 }
 std::vector<std::string> errors_without_place(const std::string& net) {
   std::vector<std::string> errors = errors_of(with_net(net));
@@ -32,11 +35,11 @@ std::vector<std::string> errors_without_place(const std::string& net) {
 }
 
 TEST(NetTask, IsReadWithItsPiecesAndTheWayItLies) {
-  const NetTask task =
+  const Task read =
       task_of(R"({"ask": "is_it", "pieces": [)" + open_box + ", " + lid + R"(], "turn": 90, "flip": true})");
-  EXPECT_EQ(task.ask, NetAsk::IsIt);
-  ASSERT_EQ(task.sheets.size(), 1U);
-  const NetSheet& sheet = task.sheets.front();
+  const auto& task = *read.as<tasks::NetTask>();
+  ASSERT_EQ(task.sheets().size(), 1U);
+  const NetSheet& sheet = task.sheets().front();
   EXPECT_EQ(sheet.turn_degrees, 90);
   EXPECT_TRUE(sheet.flipped);
   EXPECT_EQ(sheet.cutout.pieces().size(), 6U);
@@ -46,9 +49,9 @@ TEST(NetTask, IsReadWithItsPiecesAndTheWayItLies) {
 }
 
 TEST(NetTask, TakesCornersInAnyUnitForAPieceThatIsNoFace) {
-  const NetTask task = task_of(R"({"ask": "is_it", "pieces": [{"face": 1},
+  const Task task = task_of(R"({"ask": "is_it", "pieces": [{"face": 1},
     {"corners": [[0, 0], [90, 0], [90.0, "22 1/2"], [0, 22.5]], "unit": "mm", "on": 1, "edge": 2, "by": 1}]})");
-  const nets::Cutout& cutout = task.sheets.front().cutout;
+  const nets::Cutout& cutout = task.as<tasks::NetTask>()->sheets().front().cutout;
   EXPECT_DOUBLE_EQ(nets::edge_length(cutout, {nets::PieceId::at(1), 0}), 9);
   EXPECT_DOUBLE_EQ(nets::edge_length(cutout, {nets::PieceId::at(1), 1}), 2.25);
 }
@@ -60,8 +63,8 @@ TEST(NetTask, CompletesTheNetAtEachPlace) {
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
   const Problem& problem = lesson->problems.front();
   std::vector<bool> right;
-  for (std::size_t place = 0; place < problem.net->places.size(); ++place) {
-    const nets::Cutout whole = completed(*problem.net, problem.solid, place);
+  for (std::size_t place = 0; place < tasks::net_asked(problem)->places().size(); ++place) {
+    const nets::Cutout whole = tasks::net_asked(problem)->cutout_for(problem, place);
     right.push_back(solids::fold_test(problem.solid.body(), whole).is_net());
   }
   EXPECT_THAT(right, ElementsAre(true, true, false));
@@ -171,6 +174,33 @@ NetSheet sheet_of(const nets::Cutout& cutout) {
   return sheet;
 }
 
+// The places of the missing piece: where it was, and other free edges where it would lie flat.
+std::vector<nets::Joint> places_for(const nets::Cutout& net, nets::PieceId leaf, const nets::Cutout& rest) {
+  const nets::Piece& piece = net.pieces()[leaf];
+  nets::Joint joint = *piece.joint;
+  joint.on = joint.on > leaf ? nets::PieceId::at(joint.on.index() - 1) : joint.on;
+  std::vector<nets::Joint> places{joint};
+  for (const nets::PieceEdge& edge : nets::free_edges(rest)) {
+    const nets::Joint other{edge.piece, edge.edge, 0};
+    const bool is_new = edge.piece != joint.on || edge.edge != joint.edge;
+    const nets::Cutout there = nets::with(rest, {piece.shape, piece.copy_of, other});
+    if (is_new && places.size() < 5 && nets::overlapping(there).empty()) {
+      places.push_back(other);
+    }
+  }
+  return places;
+}
+
+std::string completion(const nets::Cutout& net, nets::PieceId leaf, const nets::Cutout& rest) {
+  std::vector<std::string> places;
+  for (const nets::Joint& place : places_for(net, leaf, rest)) {
+    places.push_back("{" + joint_text(place) + "}");
+  }
+  RC_PRE(places.size() >= 2U);
+  return R"({"ask": "complete", )" + sheet_text(sheet_of(rest)) + R"(, "missing": )" +
+         piece_text(PieceEntry{net.pieces()[leaf].copy_of}) + R"(, "places": )" + in_line(places, '[', ']') + "}";
+}
+
 RC_GTEST_PROP(NetTask, ReadsBackAsTheSameLesson, ()) {
   const std::vector<solids::Description> shelf = solids::shelf();
   const solids::Description description = *rc::gen::elementOf(shelf);
@@ -179,36 +209,23 @@ RC_GTEST_PROP(NetTask, ReadsBackAsTheSameLesson, ()) {
   const auto list = solids::distinct_nets(solid->body(), geometry::FaceId::at(0), 30);
   const nets::Cutout net = solids::cutout_of(solid->body(), *rc::gen::elementOf(list.nets));
   RC_PRE(nets::overlapping(net).empty());
-  Problem problem{"p", "Fold it", description, {}, {}, std::nullopt, *solid, {}};
   const nets::PieceId leaf = nets::leaves(net).back();
   const nets::Cutout rest = nets::without(net, leaf);
-  NetTask task{*rc::gen::element(NetAsk::Name, NetAsk::IsIt, NetAsk::Choose, NetAsk::Complete), {sheet_of(net)}};
-  if (task.ask == NetAsk::Choose) {
-    task.sheets.insert(task.sheets.begin(), sheet_of(rest));
-  } else if (task.ask == NetAsk::Complete) {
-    const nets::Piece& piece = net.pieces()[leaf];
-    nets::Joint joint = *piece.joint;
-    joint.on = joint.on > leaf ? nets::PieceId::at(joint.on.index() - 1) : joint.on;
-    task = {NetAsk::Complete, {sheet_of(rest)}, PieceEntry{piece.copy_of}, {joint}};
-    for (const nets::PieceEdge& edge : nets::free_edges(rest)) {
-      const nets::Joint other{edge.piece, edge.edge, 0};
-      const bool is_new = edge.piece != joint.on || edge.edge != joint.edge;
-      const nets::Cutout there = nets::with(rest, {piece.shape, piece.copy_of, other});
-      if (is_new && task.places.size() < 5 && nets::overlapping(there).empty()) {
-        task.places.push_back(other);
-      }
-    }
-    RC_PRE(task.places.size() >= 2U);
+  const std::string ask = *rc::gen::element<std::string>("name", "is_it", "choose", "complete");
+  const std::string choices =
+      "\n        {" + sheet_text(sheet_of(rest)) + "},\n        {" + sheet_text(sheet_of(net)) + "}\n      ";
+  const std::string asked = ask == "complete" ? completion(net, leaf, rest)
+                            : ask == "choose" ? R"({"ask": "choose", "nets": [)" + choices + "]}"
+                                              : R"({"ask": ")" + ask + "\", " + sheet_text(sheet_of(net)) + "}";
+  std::string text = write_lesson({"Nets", {{"p", "Fold it", description, {}, *solid}}});
+  text.insert(text.rfind("\n    }"), ",\n      \"net\": " + asked);
+  const auto lesson = read_lesson(text);
+  if (!lesson) {
+    RC_FAIL(told(lesson.error()).front() + "\n" + text);
   }
-  problem.net = task;
-  const Lesson lesson{"Nets", {problem}};
-  const std::string text = write_lesson(lesson);
-  const auto again = read_lesson(text);
-  if (!again) {
-    RC_FAIL(told(again.error()).front() + "\n" + text);
-  }
-  RC_ASSERT(*again == lesson);
-  RC_ASSERT(write_lesson(*again) == text);
+  RC_ASSERT(lesson->problems.front().tasks.size() == 1U);
+  RC_ASSERT(write_lesson(*lesson) == text);
+  RC_ASSERT(*read_lesson(text) == *lesson);
 }
 
 }  // namespace

@@ -3,9 +3,15 @@
 #include <gmock/gmock.h>
 
 #include "lesson_texts.hpp"
+#include "tasks/word_problems/word_problem.hpp"
 
 namespace fw::lessons::read_lesson_test {
 namespace {
+
+const Supply* supply_of(const Problem& problem) {
+  const auto* task = practice::task_as<tasks::WordProblem>(problem);
+  return task == nullptr ? nullptr : &task->supply();
+}
 
 using testing::ElementsAre;
 using testing::IsEmpty;
@@ -318,11 +324,11 @@ TEST(ReadLesson, ReadsWhatACountNeeds) {
   ASSERT_EQ(read.open.size(), 2U);
   EXPECT_EQ(read.open[0].name, "top");
   EXPECT_EQ(read.open[1].name, "3");
-  EXPECT_EQ(read.supply->rounding, Rounding::None);
-  ASSERT_TRUE(read.supply->price.has_value());
-  EXPECT_EQ(read.supply->price->sign, "£");
-  EXPECT_EQ(read.supply->price->amount, exact::Number::ratio(9, 2));
-  EXPECT_EQ(read.supply->coats, 3);
+  EXPECT_EQ(supply_of(read)->rounding, Rounding::None);
+  ASSERT_TRUE(supply_of(read)->price.has_value());
+  EXPECT_EQ(supply_of(read)->price->sign, "£");
+  EXPECT_EQ(supply_of(read)->price->amount, exact::Number::ratio(9, 2));
+  EXPECT_EQ(supply_of(read)->coats, 3);
   // The solid itself stays closed: 2 × (63 + 45 + 35), by hand.
   EXPECT_EQ(read.solid.surface_area().amount(), exact::Number::whole(286));
 }
@@ -331,7 +337,7 @@ TEST(ReadLesson, TakesASupplyWithoutTheRestAsOneOfWholePacks) {
   const auto lesson =
       read_lesson(lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^2", "item": "roll"})"));
   ASSERT_TRUE(lesson.has_value());
-  const Supply& supply = *lesson->problems.front().supply;
+  const Supply& supply = *supply_of(lesson->problems.front());
   EXPECT_EQ(supply.rounding, Rounding::Up);
   EXPECT_FALSE(supply.price.has_value());
   EXPECT_EQ(supply.coats, 1);
@@ -369,11 +375,11 @@ TEST(ReadLesson, ReadsEveryPartOfAProblem) {
   EXPECT_EQ(read.id, "p");
   EXPECT_EQ(read.prompt, "How much?");
   EXPECT_EQ(read.known.at("volume").text, "315 cm^3");
-  EXPECT_THAT(read.find, ElementsAre("surface_area", "height"));
-  ASSERT_TRUE(read.supply.has_value());
-  EXPECT_EQ(read.supply->purpose, "fill");
-  EXPECT_EQ(read.supply->each->text, "50 mL");
-  EXPECT_EQ(read.supply->item, "cup");
+  EXPECT_THAT(find_of(read), ElementsAre("surface_area", "height"));
+  ASSERT_TRUE(supply_of(read) != nullptr);
+  EXPECT_EQ(supply_of(read)->purpose, Purpose::Fill);
+  EXPECT_EQ(supply_of(read)->each->text, "50 mL");
+  EXPECT_EQ(supply_of(read)->item, "cup");
   EXPECT_EQ(read.solid.name(), "rectangular prism");
 }
 

@@ -1,5 +1,3 @@
-#include "lessons/read_task.hpp"
-
 #include <gmock/gmock.h>
 
 #include "lesson_texts.hpp"
@@ -62,7 +60,7 @@ TEST(Task, FindsTheFactorOfACopy) {
       read_lesson(lesson_with(R"(, "scale": "?", "copy": {"surface_area": "0.4576 m^2"}, "find": ["scale"])"));
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
   // Source: the box of 9, 7 and 5 has a surface of 286; 286 · 16 = 4576.
-  EXPECT_EQ(*lesson->problems.front().scale->factor, exact::Number::whole(4));
+  EXPECT_EQ(*practice::question_of(lesson->problems.front())->truth, exact::Number::whole(4));
 }
 
 // Source: a box of 10 by 8 by 7 holds 3 · 2 · 2 = 12 cubes of edge 3, though 560 / 27 is more than 20.
@@ -72,7 +70,7 @@ TEST(Task, CountsWhatIsPackedAlongTheEdges) {
                         R"(, "supply": {"pack": "volume", "item": "candle",
           "box": {"length": "3 cm", "width": "3 cm", "height": "3 cm"}})"));
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
-  const std::vector<Packing> ways = packings(lesson->problems.front());
+  const std::vector<practice::Packing> ways = practice::question_of(lesson->problems.front())->ways;
   ASSERT_EQ(ways.size(), 1U);
   EXPECT_EQ(ways.front().count, 12);
   EXPECT_THAT(ways.front().rows, ElementsAre(3, 2, 2));
@@ -84,9 +82,9 @@ TEST(Task, TriesTheSixWaysRound) {
       R"(, "supply": {"pack": "volume", "item": "soap",
           "box": {"length": "4 cm", "width": "3 cm", "height": "2 cm"}})"));
   ASSERT_TRUE(lesson.has_value()) << told(lesson.error()).front();
-  const std::vector<Packing> ways = packings(lesson->problems.front());
+  const std::vector<practice::Packing> ways = practice::question_of(lesson->problems.front())->ways;
   std::vector<long long> counts;
-  for (const Packing& way : ways) {
+  for (const practice::Packing& way : ways) {
     counts.push_back(way.count);
   }
   EXPECT_THAT(counts, ElementsAre(9, 8, 8, 6, 6, 4));

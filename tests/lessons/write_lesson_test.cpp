@@ -8,6 +8,7 @@
 #include "lesson_texts.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
+#include "tasks/word_problems/word_problem.hpp"
 
 namespace fw::lessons::write_lesson_test {
 namespace {
@@ -82,23 +83,25 @@ Problem any_problem(std::size_t number) {
   const solids::Description description = *rc::gen::arbitrary<bool>() ? in_unit(example, unit) : example;
   const auto solid = solids::Solid::make(description);
   RC_PRE(solid.has_value());
-  Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, {}, std::nullopt, *solid, {}};
+  Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, *solid};
   for (const std::string& name : askable(*solid)) {
     if (*rc::gen::arbitrary<bool>()) {
-      problem.find.push_back(name);
+      problem.tasks.push_back(tasks::named(name));
     }
   }
   if (*rc::gen::arbitrary<bool>()) {
     const auto written = units::parse_quantity(*rc::gen::element<std::string>("40.0 ft^2", "7 1/2 m^2", "3 yd^2"));
-    problem.supply = Supply{"cover", "surface_area", *written, "roll of " + *any_text()};
-    problem.supply->rounding = *rc::gen::element(Rounding::Up, Rounding::Down, Rounding::None);
-    problem.supply->coats = *rc::gen::inRange(1, 21);
+    Supply supply{Purpose::Cover, "surface_area", *written, "roll of " + *any_text()};
+    supply.rounding = *rc::gen::element(Rounding::Up, Rounding::Down, Rounding::None);
+    supply.coats = *rc::gen::inRange(1, 21);
     if (*rc::gen::arbitrary<bool>()) {
-      problem.supply->price = Price{*rc::gen::element<std::string>("$4.50", "3", "€0.25"), "", {}};
+      supply.price = Price{*rc::gen::element<std::string>("$4.50", "3", "€0.25"), "", {}};
     }
+    problem.tasks.insert(problem.tasks.begin(), tasks::WordProblem(std::move(supply)));
   }
-  const bool asks_a_part = std::find(problem.find.begin(), problem.find.end(), "lateral_area") != problem.find.end() ||
-                           std::find(problem.find.begin(), problem.find.end(), "base_area") != problem.find.end();
+  const std::vector<std::string> find = find_of(problem);
+  const bool asks_a_part = std::find(find.begin(), find.end(), "lateral_area") != find.end() ||
+                           std::find(find.begin(), find.end(), "base_area") != find.end();
   if (!asks_a_part && *rc::gen::arbitrary<bool>()) {
     std::vector<std::string> names = face_words(*solid);
     names.push_back("1");

@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
-#include "diagnosed_problems.hpp"
+#include "practice/signatures.hpp"
+#include "support/diagnosed_problems.hpp"
+#include "tasks/measure.hpp"
+#include "tasks/word_problems/word_problem.hpp"
 
 namespace fw::practice::diagnosis_test {
 namespace {
@@ -214,8 +217,9 @@ TEST(Diagnosis, KnowsOpenFacesAndCounts) {
 
   // 286 ÷ 90 = 3.17..., so 4 rolls; 5 × 4 = $20; the volume would take 315 ÷ 90, so 4 as well.
   lessons::Problem rolls = problem_of(box, "surface_area");
-  rolls.supply = lessons::Supply{"cover", "surface_area", *units::parse_quantity("90 cm^2"), "roll"};
-  rolls.supply->price = lessons::Price{"$5", "$", exact::Number::whole(5)};
+  lessons::Supply supply{lessons::Purpose::Cover, "surface_area", *units::parse_quantity("90 cm^2"), "roll"};
+  supply.price = lessons::Price{"$5", "$", exact::Number::whole(5)};
+  rolls.tasks.insert(rolls.tasks.begin(), tasks::WordProblem(supply));
   for (const char* typed : {"4", "4 rolls", "$20"}) {
     EXPECT_EQ(diagnosed(rolls, typed)->verdict, AnswerVerdict::Right) << typed;
   }

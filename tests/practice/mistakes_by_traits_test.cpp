@@ -5,6 +5,7 @@
 
 #include "practice/signatures.hpp"
 #include "solids/catalog.hpp"
+#include "tasks/catalog.hpp"
 
 // Which mistakes can be made with a solid hangs on what its kind states, and on nothing else that tells kinds apart.
 namespace fw::practice::mistakes_by_traits_test {
@@ -13,7 +14,7 @@ namespace {
 using solids::Traits;
 
 std::set<std::string> mistakes_with(const solids::Description& description, const std::string& find) {
-  const lessons::Problem problem{"", "", description, {}, {find}, std::nullopt, *solids::Solid::make(description)};
+  const lessons::Problem problem{"", "", description, {}, *solids::Solid::make(description), {}, {tasks::named(find)}};
   const Question question = *question_of(problem);
   std::set<std::string> ids;
   for (const WrongNumber& one : all_wrong_numbers(figure_of(problem, question))) {

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <set>
 
-#include "practice/generate/generate.hpp"
+#include "tasks/generate/generate.hpp"
 
 namespace fw::practice::progress_test {
 namespace {
@@ -100,7 +100,7 @@ TEST(Progress, WhatIsNoKeyIsNeverKept) {
 }
 
 TEST(Progress, TypesOfTheGeneratorAreKeys) {
-  for (const TypeName& type : type_names()) {
+  for (const TypeName& type : tasks::type_names()) {
     EXPECT_TRUE(is_key(type.key)) << type.key;
   }
 }
@@ -163,7 +163,7 @@ RC_GTEST_PROP(ProgressLaws, HoldAfterAnyAnswers, ()) {
     }
     wrong_answers[attempt.skill] += attempt.right ? 0 : 1;
   }
-  for (const SkillSummary& one : summary(progress, day)) {
+  for (const SkillSummary& one : summary(progress, day, tasks::type_names())) {
     RC_ASSERT(static_cast<int>(one.seen - one.right) == wrong_answers[one.skill]);
     RC_ASSERT(one.cause.empty() == (one.seen == one.right));
     RC_ASSERT((one.days >= 0 && one.days <= 21));
@@ -238,24 +238,25 @@ TEST(ProgressSummary, SaysTheCommonestCauseWithItsMessage) {
                                    {wrong("surface", "B10"), today},
                                    {right("volume"), today},
                                    {right("surface-of-a-kite"), today}});
-  const std::vector<SkillSummary> rows = summary(progress, today);
+  const std::vector<SkillSummary> rows = summary(progress, today, tasks::type_names());
   ASSERT_EQ(rows.size(), 3U);
   EXPECT_EQ(rows[0], (SkillSummary{"surface", "surface area", 3, 0, "B10", 2, rows[0].message, 0}));
   EXPECT_EQ(said(rows[0].message),
             "The number would be the sloping faces alone. Does the bottom belong to the surface?");
   EXPECT_EQ(rows[1], (SkillSummary{"volume", "volume", 1, 1, "", 0, {}, 1}));
   EXPECT_EQ(rows[2].title, "surface of a kite") << "a type of a later version";
-  EXPECT_EQ(summary(progress, today + 1)[1].days, 0);
+  EXPECT_EQ(summary(progress, today + 1, tasks::type_names())[1].days, 0);
 }
 
 TEST(ProgressSummary, HasAMessageForEveryCause) {
   for (const char* cause : {"A1", "B", "G1", "G2", "M1", "N9", "L2", "K5", "other", "Z9"}) {
-    const std::string message = said(summary(after({{wrong("surface", cause), today}}), today)[0].message);
+    const std::string message =
+        said(summary(after({{wrong("surface", cause), today}}), today, tasks::type_names())[0].message);
     EXPECT_THAT(message, HasSubstr(".")) << cause;
     EXPECT_EQ(message.find('{'), std::string::npos) << message;
   }
   const Progress tie = after({{wrong("surface", ""), today}, {wrong("surface", "Z9"), today}});
-  EXPECT_EQ(summary(tie, today)[0].cause, "Z9") << "of two alike, the one that says something";
+  EXPECT_EQ(summary(tie, today, tasks::type_names())[0].cause, "Z9") << "of two alike, the one that says something";
 }
 
 }  // namespace

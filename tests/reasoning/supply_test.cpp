@@ -36,7 +36,7 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
   const SupplyWork work =
       worked(problem_of(tent, supply(R"("cover": "surface_area", "each": "45 ft^2", "item": "roll", "price": "$24")")));
   EXPECT_EQ(work.decision.purpose, Purpose::Cover);
-  EXPECT_EQ(work.decision.word, "cover");
+  EXPECT_EQ(work.decision.purpose, Purpose::Cover);
   EXPECT_EQ(said(work.decision.sentence), "A roll covers faces, so the amount is an area, in square units.");
   EXPECT_EQ(work.title, "surface area");
   EXPECT_EQ(amount_text(work.amount, 2), "150 ft²");
@@ -179,8 +179,8 @@ TEST(Supply, WithoutItemsIsTheAmountAlone) {
   EXPECT_FALSE(work.answer.has_value());
   EXPECT_TRUE(work.steps.empty());
   EXPECT_EQ(amount_text(work.amount, 2), "84 units");
-  EXPECT_EQ(work.decision.word, "edge");
-  EXPECT_FALSE(supply_work(problem_of(R"({"kind": "cube", "edge": "7"})", R"("find": ["volume"])")).has_value());
+  EXPECT_EQ(work.decision.purpose, Purpose::Edge);
+  EXPECT_FALSE(tasks::supply_work(problem_of(R"({"kind": "cube", "edge": "7"})", R"("find": ["volume"])")).has_value());
 }
 
 TEST(Supply, RunsAlongOneLength) {
@@ -241,7 +241,7 @@ lessons::Problem any_problem() {
 RC_GTEST_PROP(Supply, CountsAreEnoughAndNoneTooMany, ()) {
   const lessons::Problem problem = any_problem();
   const SupplyWork work = worked(problem);
-  const lessons::Supply& asked = *problem.supply;
+  const lessons::Supply& asked = supply_of(problem);
   const SupplyAnswer& found = *work.answer;
   const Number each = asked.each->number.value;
   const Number needed =
@@ -300,7 +300,7 @@ TEST(Supply, FacesThatCountMakeTheSurfaceOfEverySolid) {
   for (const solids::Description& description : solids::shelf()) {
     const auto solid = solids::Solid::make(description);
     ASSERT_TRUE(solid.has_value());
-    const lessons::Problem closed{"p", "", description, {}, {}, std::nullopt, *solid, {}};
+    const lessons::Problem closed{"p", "", description, {}, *solid};
     EXPECT_EQ(faces_that_count(closed, "surface_area", 2).total, solid->surface_area().amount()) << solid->name();
     for (const std::string& word : lessons::face_words(*solid)) {
       lessons::Problem open = closed;
@@ -346,23 +346,26 @@ TEST(DemoSupplies, DoNotHideAMistake) {
     std::ifstream file(entry.path(), std::ios::binary);
     std::ostringstream text;
     text << file.rdbuf();
-    const auto lesson = lessons::read_lesson(text.str());
+    const auto lesson = tasks::read_lesson(text.str());
     ASSERT_TRUE(lesson.has_value()) << entry.path();
     for (const lessons::Problem& problem : lesson->problems) {
-      if (!problem.supply || !problem.supply->each) {
+      const auto* task = practice::task_as<tasks::WordProblem>(problem);
+      if (task == nullptr || !task->has_question()) {
         continue;
       }
       ++count;
       const SupplyAnswer found = answer(problem);
-      if (problem.supply->rounding != lessons::Rounding::None) {
+      if (task->supply().rounding != lessons::Rounding::None) {
         EXPECT_FALSE(exact::rounded(found.quotient, 0) == found.count) << problem.id;
       }
       lessons::Problem closed = problem;
       closed.open.clear();
       EXPECT_EQ(answer(closed).count == found.count, problem.open.empty()) << problem.id;
+      lessons::Supply in_one_coat = task->supply();
+      in_one_coat.coats = 1;
       lessons::Problem one_coat = problem;
-      one_coat.supply->coats = 1;
-      EXPECT_EQ(answer(one_coat).count == found.count, problem.supply->coats == 1) << problem.id;
+      one_coat.tasks = {tasks::WordProblem(in_one_coat)};
+      EXPECT_EQ(answer(one_coat).count == found.count, task->supply().coats == 1) << problem.id;
     }
   }
   EXPECT_GE(count, 7U);

@@ -6,8 +6,9 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "lessons/read_lesson.hpp"
 #include "practice/choices.hpp"
+#include "tasks/catalog.hpp"
+#include "tasks/mistake.hpp"
 
 namespace fw::cli {
 namespace {
@@ -89,10 +90,10 @@ std::size_t offset_of_key(const std::string& text, const std::string& key, std::
 // Wrong answers whose mistake is asked for, and that no single mistake leads to. Of a lesson without errors.
 std::vector<Finding> unclear_mistakes(const std::string& text) {
   std::vector<Finding> findings;
-  const auto lesson = lessons::read_lesson(text);
+  const auto lesson = tasks::read_lesson(text);
   std::size_t count = 0;
   for (const lessons::Problem& problem : lesson ? lesson->problems : std::vector<lessons::Problem>{}) {
-    if (!problem.wrong) {
+    if (!tasks::asks_which_mistake(problem)) {
       continue;
     }
     const auto choices = practice::choices_of(problem, 0);
@@ -117,7 +118,7 @@ ExitStatus check(const CheckOptions& options) {
     if (!text) {
       continue;
     }
-    std::vector<Finding> findings = lessons::findings_of(*text);
+    std::vector<Finding> findings = tasks::findings_of(*text);
     const std::vector<Finding> unclear = unclear_mistakes(*text);
     findings.insert(findings.end(), unclear.begin(), unclear.end());
     if (!std::all_of(findings.begin(), findings.end(), is_remark)) {

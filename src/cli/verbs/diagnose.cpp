@@ -9,6 +9,7 @@
 #include "cli/verbs/verbs.hpp"
 #include "platform/files.hpp"
 #include "practice/diagnosis.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::cli {
 namespace {
@@ -187,7 +188,7 @@ std::optional<Diagnosis> diagnosis_of(const DiagnoseOptions& options, const less
   if (problems.empty()) {
     return std::nullopt;
   }
-  auto diagnosis = practice::diagnosed(problems.front(), row.answer, options.find);
+  auto diagnosis = practice::diagnosed(tasks::asking(problems.front(), options.find), row.answer, options.find);
   if (!diagnosis) {
     std::cerr << "foldwright: " << options.lesson << ": problem " << row.problem << ": " << diagnosis.error() << '\n';
     status = worse(status, ExitStatus::LessonAtFault);

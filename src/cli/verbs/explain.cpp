@@ -5,9 +5,8 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "practice/net_tasks.hpp"
-#include "reasoning/explanation.hpp"
-#include "reasoning/told_prompt.hpp"
+#include "practice/told_prompt.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::cli {
 namespace {
@@ -88,7 +87,7 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
     json["task"] = {{"name", one.task->task}, {"steps", steps_json(one.task->steps)}};
   }
   if (one.packs) {
-    json["supply"] = {{"decision", one.packs->decision.word},
+    json["supply"] = {{"decision", lessons::word_of(one.packs->decision.purpose)},
                       {"reason", said(one.packs->decision.sentence)},
                       {"answer", one.packs->answer ? Json(one.packs->answer->text) : Json(nullptr)},
                       {"steps", steps_json(one.packs->steps)}};
@@ -116,19 +115,24 @@ bool is_area(const std::string& find) {
   return find == "surface_area" || find == "lateral_area" || find == "base_area";
 }
 
+bool asks_for_no_area(const lessons::Task& task) {
+  const std::string find = task->find();
+  return !find.empty() && !is_area(find);
+}
+
 void tell(const ExplainOptions& options, const lessons::Problem& problem, const std::string& message) {
   std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << message << '\n';
 }
 
 void print_heading(const lessons::Problem& problem, const std::string& route) {
-  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : reasoning::told_prompt(problem))
+  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : practice::told_prompt(problem))
             << route << '\n';
 }
 
 // A question about nets has one way to its answer: folding.
 void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
-  const std::vector<Step> steps = practice::net_steps(problem);
-  const std::string answer = practice::net_answer(problem);
+  const std::vector<Step> steps = tasks::net_steps(problem);
+  const std::string answer = tasks::net_answer(problem);
   if (as_json) {
     list.push_back({{"id", problem.id}, {"find", "net"}, {"answer", {{"text", answer}}}, {"steps", steps_json(steps)}});
     return;
@@ -141,10 +145,9 @@ void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
 bool explain_by(const NamedRoute& named, lessons::Problem problem, const ExplainOptions& options, Json& list,
                 ExitStatus& status) {
   if (named.route == Route::FaceByFace) {
-    problem.find.erase(std::remove_if(problem.find.begin(), problem.find.end(),
-                                      [](const std::string& find) { return !is_area(find); }),
-                       problem.find.end());
-    if (problem.find.empty()) {
+    problem.tasks.erase(std::remove_if(problem.tasks.begin(), problem.tasks.end(), asks_for_no_area),
+                        problem.tasks.end());
+    if (lessons::find_of(problem).empty()) {
       return false;
     }
   }
@@ -154,7 +157,7 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
   if (!options.unit.empty()) {
     solution_options.unit = units::Unit::find(options.unit);
   }
-  const auto all = reasoning::explained(problem, solution_options);
+  const auto all = practice::explained(problem, solution_options);
   if (!all) {
     tell(options, problem, all.error());
     status = worse(status, ExitStatus::LessonAtFault);
@@ -180,7 +183,7 @@ ExitStatus explain(const ExplainOptions& options) {
   }
   Json list = Json::array();
   for (const lessons::Problem& problem : chosen_problems(*lesson, options.lesson, options.problem, status)) {
-    if (problem.net) {
+    if (tasks::net_asked(problem) != nullptr) {
       explain_net(problem, options.json, list);
       continue;
     }

@@ -10,7 +10,7 @@
 #include "figures/face_style.hpp"
 #include "lessons/open_faces.hpp"
 #include "reasoning/ledger.hpp"
-#include "reasoning/supply.hpp"
+#include "tasks/word_problems/word_problem.hpp"
 #include "words/message.hpp"
 
 namespace fw::cli {
@@ -53,7 +53,7 @@ Json numbers_json(const std::vector<reasoning::FaceId>& faces) {
 }
 
 Json supply_json(const reasoning::SupplyWork& work) {
-  Json json = {{"decision", work.decision.word},
+  Json json = {{"decision", lessons::word_of(work.decision.purpose)},
                {"faces", numbers_json(work.faces)},
                {"amount", quantity_json(reasoning::amount_number(work.amount), reasoning::amount_unit(work.amount))}};
   if (work.answer) {
@@ -74,7 +74,7 @@ void add_problem_parts(const lessons::Problem& problem, Json& json) {
     json["open"] = numbers_json(lessons::open_faces(problem));
     json["open_surface_area"] = quantity_json(sum.total, sum.unit);
   }
-  if (const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem, places)) {
+  if (const std::optional<reasoning::SupplyWork> work = tasks::supply_work(problem, places)) {
     json["supply"] = supply_json(*work);
   }
 }
@@ -112,8 +112,9 @@ std::string totals_text(const lessons::Problem& problem) {
     rows.push_back({"open", std::to_string(sum.faces.size()) + " of " + std::to_string(solid.faces().size()) +
                                 " faces count: " + algebra::plain_text(sum.line)});
   }
-  if (const std::optional<reasoning::SupplyWork> work = reasoning::supply_work(problem, places)) {
-    rows.push_back({work->decision.word, work->title + " " + equals(reasoning::amount_text(work->amount, places))});
+  if (const std::optional<reasoning::SupplyWork> work = tasks::supply_work(problem, places)) {
+    rows.push_back({lessons::word_of(work->decision.purpose),
+                    work->title + " " + equals(reasoning::amount_text(work->amount, places))});
     if (work->answer) {
       rows.push_back({"answer", words::said(work->answer->sentence)});
     }

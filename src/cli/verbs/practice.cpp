@@ -8,12 +8,12 @@
 #include "platform/files.hpp"
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
-#include "practice/generate/generate.hpp"
+#include "tasks/generate/generate.hpp"
 
 namespace fw::cli {
 namespace {
 
-using practice::PracticeRequest;
+using tasks::PracticeRequest;
 
 constexpr std::size_t most_problems = 200;
 constexpr std::size_t most_versions = 12;
@@ -60,7 +60,7 @@ void print_key(const std::vector<lessons::Lesson>& versions) {
 }
 
 ExitStatus practice_verb(const PracticeOptions& options) {
-  const auto lessons = practice::generated(options.request);
+  const auto lessons = tasks::generated(options.request);
   if (!lessons) {
     std::cerr << "foldwright: " << lessons.error() << '\n';
     return ExitStatus::WrongUsage;
@@ -80,7 +80,7 @@ ExitStatus practice_verb(const PracticeOptions& options) {
 
 std::string known_types() {
   std::string text;
-  for (const practice::TypeName& type : practice::type_names()) {
+  for (const practice::TypeName& type : tasks::type_names()) {
     text += (text.empty() ? "" : ", ") + type.key;
   }
   return text;

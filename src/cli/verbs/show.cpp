@@ -5,10 +5,10 @@
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "lessons/read_lesson.hpp"
 #include "platform/assets.hpp"
 #include "platform/files.hpp"
 #include "state/session.hpp"
+#include "tasks/catalog.hpp"
 #include "window/window.hpp"
 
 namespace fw::cli {
@@ -49,7 +49,7 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
 }  // namespace
 
 ExitStatus show_demo() {
-  auto lesson = lessons::read_lesson(platform::asset(demo_lesson));
+  auto lesson = tasks::read_lesson(platform::asset(demo_lesson));
   ensure(lesson.has_value(), "the demo lesson inside the program is a lesson");
   return show(std::move(lesson).value(), "", ShowOptions{}.size);
 }

@@ -4,6 +4,7 @@
 
 #include "panels/ids.hpp"
 #include "practice/choices.hpp"
+#include "tasks/nets/net_task.hpp"
 #include "ui/layout.hpp"
 
 namespace fw::panels {
@@ -94,8 +95,8 @@ bool is_among(const std::vector<std::size_t>& all, std::size_t one) {
 
 /// Whether a click on an option does something after the answer: card of each candidate and each place can be folded.
 bool can_be_shown(const Shown& shown) {
-  const std::optional<lessons::NetTask>& net = shown.state().current().net;
-  return net && (net->ask == lessons::NetAsk::Choose || net->ask == lessons::NetAsk::Complete);
+  const tasks::NetTask* net = tasks::net_asked(shown.state().current());
+  return net != nullptr && net->has_letters();
 }
 
 std::string option_text(const Shown& shown, const OptionList& list, std::size_t index) {
@@ -105,7 +106,7 @@ std::string option_text(const Shown& shown, const OptionList& list, std::size_t 
     return letter + "  " + text;
   }
   // A letter stands on the bench and says enough there; here it says what it is.
-  const bool is_place = shown.state().current().net->ask == lessons::NetAsk::Complete;
+  const bool is_place = tasks::net_asked(shown.state().current())->takes_several();
   return letter + (is_place ? "  this edge" : "  this cut-out");
 }
 

@@ -2,7 +2,7 @@
 
 #include "panels/ids.hpp"
 #include "panels/quiz/quiz.hpp"
-#include "practice/generate/generate.hpp"
+#include "tasks/generate/generate.hpp"
 #include "ui/layout.hpp"
 
 // Where a quiz begins: who is asked, from what, and how hard.
@@ -16,54 +16,23 @@ namespace {
 
 using figures::Rect;
 
-/// Types of problems that belong together, by their keys; what stands in no row comes last.
-struct TypeGroup {
-  const char* title;
-  std::vector<std::string> keys;
-};
-const std::vector<TypeGroup>& type_groups() {
-  static const std::vector<TypeGroup> groups{
-      {"Name and count", {"name", "faces", "edges", "vertices", "face-lengths"}},
-      {"Area", {"surface", "lateral", "base-area", "open", "routes"}},
-      {"Volume", {"volume", "units", "chain"}},
-      {"A missing length", {"edge-from-volume", "edge-from-surface", "right-triangle"}},
-      {"Nets", {"net-name", "choose-net", "is-net", "complete-net"}},
-      {"Word problems", {"cover", "fill", "pour", "cost", "edging", "pack"}},
-      {"Copies and units", {"copy", "factor", "asked-unit"}},
-      {"Decide and check", {"purpose", "same-number", "least-surface", "estimate", "can-it-be", "find-mistake"}},
-  };
-  return groups;
-}
-
 /// A row of the list: a heading, or a type with its place in the table.
 struct TypeRow {
   std::string heading;
   std::size_t type = 0;
 };
 std::vector<TypeRow> type_rows() {
-  const std::vector<practice::TypeName>& types = practice::type_names();
+  const std::vector<practice::TypeName>& types = tasks::type_names();
   std::vector<TypeRow> rows;
-  std::vector<bool> listed(types.size(), false);
-  const auto add = [&](const std::string& heading, const auto& belongs) {
-    bool has_heading = false;
+  for (std::size_t h = 0; h < practice::headings; ++h) {
+    const auto heading = static_cast<practice::Heading>(h);
+    rows.push_back({practice::text(heading), 0});
     for (std::size_t i = 0; i < types.size(); ++i) {
-      if (listed[i] || !belongs(types[i].key)) {
-        continue;
+      if (types[i].heading == heading) {
+        rows.push_back({"", i});
       }
-      if (!has_heading) {
-        rows.push_back({heading, 0});
-        has_heading = true;
-      }
-      rows.push_back({"", i});
-      listed[i] = true;
     }
-  };
-  for (const TypeGroup& group : type_groups()) {
-    add(group.title, [&group](const std::string& key) {
-      return std::find(group.keys.begin(), group.keys.end(), key) != group.keys.end();
-    });
   }
-  add("More", [](const std::string&) { return true; });
   return rows;
 }
 
@@ -83,7 +52,7 @@ void type_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       ui.text(row.heading, place, {.size = TextSize::Small, .bold = true, .v = figures::VAlign::Bottom});
       continue;
     }
-    const practice::TypeName& type = practice::type_names()[row.type];
+    const practice::TypeName& type = tasks::type_names()[row.type];
     const bool is_on = std::find(setup.types.begin(), setup.types.end(), type.key) != setup.types.end();
     if (ui.checkbox(ids::quiz_type.at(row.type), type.title, is_on, place, type.level <= setup.level)) {
       out.push_back(ToggleQuizType{type.key});

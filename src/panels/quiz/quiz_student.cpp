@@ -15,8 +15,8 @@ namespace {
 
 using figures::Rect;
 
-bool is_name(const Shown& shown) { return is_name(shown.derived.item->form); }
-bool is_chosen(const Shown& shown) { return is_chosen(shown.derived.item->form); }
+bool is_name(const Shown& shown) { return practice::is_name(shown.derived.item->form); }
+bool is_chosen(const Shown& shown) { return practice::is_chosen(shown.derived.item->form); }
 
 bool chooses(const Shown& shown) { return is_name(shown) && shown.state().quiz.style == AnswerStyle::Options; }
 
@@ -70,6 +70,12 @@ double options_height(const Ui& ui, const Shown& shown) {
   return rows * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
 }
 
+/// What an empty field asks for.
+std::string asks_to_type(const Shown& shown) {
+  const practice::TaskType* task = practice::first_task(shown.state().current());
+  return task == nullptr ? "name of the solid" : task->asks_to_type();
+}
+
 void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Column column(rect, ui.sizes().space);
   const std::vector<std::string> styles{"type", "choose"};
@@ -80,24 +86,12 @@ void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   if (style == 1 && !shown.screen.side_below) {
     option_answer(ui, shown, column.rest(), out);
   } else if (style == 0) {
-    typed_answer(ui, shown, column.rest(), "name of the solid", out);
+    typed_answer(ui, shown, column.rest(), asks_to_type(shown), out);
   }
 }
 
 /// Nothing is left to be typed once the answer is out, but the names stand there with their marks.
 bool is_over(const Shown& shown) { return is_chosen(shown) || (item(shown).done && !chooses(shown)); }
-
-/// A number of what: the unit that is asked for is said where it is not the solid's own.
-std::string number_hint(const Shown& shown) {
-  const lessons::Problem& problem = shown.state().current();
-  if (problem.scale && problem.find.front() == "scale") {
-    return "how many times";
-  }
-  if (problem.supply) {
-    return "how many";
-  }
-  return problem.unit ? "number in " + problem.unit->text() : "number and unit";
-}
 
 double answer_height(const Ui& ui, const Shown& shown) {
   const Sizes& sizes = ui.sizes();
@@ -116,10 +110,8 @@ void answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       name_answer(ui, shown, rect, out);
       break;
     case AnswerForm::Count:
-      typed_answer(ui, shown, rect, "how many", out);
-      break;
     case AnswerForm::Number:
-      typed_answer(ui, shown, rect, number_hint(shown), out);
+      typed_answer(ui, shown, rect, asks_to_type(shown), out);
       break;
     case AnswerForm::Option:
     case AnswerForm::Cutout:

@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "lessons/asked_value.hpp"
 #include "practice/signatures.hpp"
-#include "reasoning/tasks/task.hpp"
 
 // A face is skipped, repeated, or given the size of its neighbor.
 // Source: Ben-Chaim, Lappan & Houang, Educ. Stud. Math. 16 (1985), for counting the faces in sight (B1, B9) and
@@ -170,7 +170,7 @@ void another_count(const Figure& figure, Finds& finds) {
     const bool is_round_bases =
         counted == "vertices" && figure.question->asked == Asked::Edges && figure.traits().has_second_base;
     if (counted != figure.question->find && !is_round_bases) {
-      finds.push_back({static_cast<double>(reasoning::count_of(figure.problem->solid, counted)), {}});
+      finds.push_back({static_cast<double>(lessons::count_of(figure.problem->solid, counted)), {}});
     }
   }
 }

@@ -1,29 +1,23 @@
 #include <cmath>
 
-#include "lessons/asked_value.hpp"
 #include "practice/signatures.hpp"
-#include "reasoning/tasks/task.hpp"
 
 // Equal items are packed into a solid in rows, or a box is chosen among those that hold as much.
 // Source: common practice, no source.
 namespace fw::practice {
 namespace {
 
-using lessons::Packing;
-
-std::vector<Packing> ways_of(const Figure& figure) { return lessons::packings(*figure.problem); }
-
 double fits_along(const Packing& way, std::size_t edge) { return (way.edges[edge] / way.item[edge]).to_double(); }
 
 void volumes_divided(const Figure& figure, Finds& finds) {
-  const Packing best = ways_of(figure).front();
+  const Packing& best = figure.question->ways.front();
   const double quotient = fits_along(best, 0) * fits_along(best, 1) * fits_along(best, 2);
   finds.push_back({std::floor(quotient + 1e-9), {}});
   finds.push_back({std::round(quotient), {}});
   finds.push_back({quotient, {}});
 }
 void one_row_or_layer(const Figure& figure, Finds& finds) {
-  const Packing best = ways_of(figure).front();
+  const Packing& best = figure.question->ways.front();
   for (std::size_t edge = 0; edge < best.rows.size(); ++edge) {
     const auto row = static_cast<double>(best.rows[edge]);
     finds.push_back({row, {}});
@@ -31,7 +25,7 @@ void one_row_or_layer(const Figure& figure, Finds& finds) {
   }
 }
 void rounded_up_along(const Figure& figure, Finds& finds) {
-  const Packing best = ways_of(figure).front();
+  const Packing& best = figure.question->ways.front();
   double up = 1;
   for (std::size_t edge = 0; edge < best.rows.size(); ++edge) {
     up *= std::ceil(fits_along(best, edge) - 1e-9);
@@ -39,11 +33,11 @@ void rounded_up_along(const Figure& figure, Finds& finds) {
   finds.push_back({up, {}});
 }
 void rows_added(const Figure& figure, Finds& finds) {
-  const Packing best = ways_of(figure).front();
+  const Packing& best = figure.question->ways.front();
   finds.push_back({static_cast<double>(best.rows[0] + best.rows[1] + best.rows[2]), {}});
 }
 void another_way_round(const Figure& figure, Finds& finds) {
-  const std::vector<Packing> ways = ways_of(figure);
+  const std::vector<Packing>& ways = figure.question->ways;
   for (const Packing& way : ways) {
     finds.push_back({way.count < ways.front().count ? static_cast<double>(way.count) : 0, {}});
   }
@@ -56,9 +50,9 @@ void as_equal_edges(const Figure& figure, Finds& finds) {
   finds.push_back({6 * std::pow(figure.volume, 2.0 / 3.0), {}});
 }
 void list_left_early(const Figure& figure, Finds& finds) {
-  const auto boxes = reasoning::boxes_with_volume(std::llround(figure.volume));
+  const auto boxes = boxes_with_volume(std::llround(figure.volume));
   for (std::size_t i = 0; i + 1 < boxes.size(); ++i) {  // but for the best one, which is the last, and the one shown
-    const auto surface = static_cast<double>(reasoning::surface_of(boxes[i]));
+    const auto surface = static_cast<double>(surface_of(boxes[i]));
     finds.push_back({std::abs(surface - figure.closed) < 0.5 ? 0 : surface, {}});
   }
 }

@@ -9,7 +9,7 @@
 namespace fw::practice {
 namespace {
 
-double factor_of(const Figure& figure) { return figure.problem->scale->factor->to_double(); }
+double factor_of(const Figure& figure) { return figure.question->factor->to_double(); }
 int dimension_of(const Figure& figure) { return figure.question->asked == Asked::CopyVolume ? 3 : 2; }
 double original_of(const Figure& figure) { return figure.truth / std::pow(factor_of(figure), dimension_of(figure)); }
 
@@ -67,7 +67,7 @@ void added_to_edges(const Figure& figure, Finds& finds) {
 
 // ---- the factor is asked for ----
 
-int dimension_known(const Figure& figure) { return figure.problem->scale->copy.begin()->first == "volume" ? 3 : 2; }
+int dimension_known(const Figure& figure) { return figure.question->known_dimension; }
 double ratio_of(const Figure& figure) { return std::pow(figure.truth, dimension_known(figure)); }
 
 void ratio_instead(const Figure& figure, Finds& finds) { finds.push_back({ratio_of(figure), {}}); }

@@ -8,6 +8,7 @@
 namespace fw::practice {
 namespace {
 
+using lessons::Purpose;
 using lessons::Rounding;
 
 struct Packs {
@@ -21,7 +22,7 @@ struct Packs {
 };
 std::optional<Packs> packs_of(const Figure& figure) {
   const auto& answer = figure.question->packs;
-  const auto& supply = figure.problem->supply;
+  const auto& supply = figure.question->supply;
   if (!answer || !supply || !supply->each) {
     return std::nullopt;
   }
@@ -48,9 +49,9 @@ void other_purpose(const Figure& figure, Finds& finds) {
   if (!packs) {
     return;
   }
-  const std::string& purpose = figure.problem->supply->purpose;
-  const double amount = purpose == "cover" ? figure.volume : figure.closed;
-  if (purpose != "edge") {
+  const Purpose purpose = figure.question->supply->purpose;
+  const double amount = purpose == Purpose::Cover ? figure.volume : figure.closed;
+  if (purpose != Purpose::Edge) {
     finds.push_back({rounded_as_asked(*packs, amount / packs->each), {}});
   }
 }
@@ -66,12 +67,12 @@ void open_faces_counted(const Figure& figure, Finds& finds) {
     return;
   }
   const auto packs = packs_of(figure);
-  if (packs && figure.problem->supply->purpose == "cover" && figure.problem->supply->measure != "base_area") {
+  if (packs && figure.question->supply->purpose == Purpose::Cover && figure.question->supply->measure != "base_area") {
     double counted = 0;
     for (const FigureFace& face : figure.faces) {
       const bool is_open = !figure.problem->open.empty() && !face.counts;
       const bool is_left_out =
-          is_open || (figure.problem->supply->measure == "lateral_area" && face.role != solids::FaceRole::Lateral);
+          is_open || (figure.question->supply->measure == "lateral_area" && face.role != solids::FaceRole::Lateral);
       counted += is_left_out ? 0 : face.area;
     }
     if (counted < figure.closed) {

@@ -1,10 +1,10 @@
 #include <algorithm>
 
-#include "practice/net_tasks.hpp"
-#include "practice/quiz_help.hpp"
 #include "practice/read_answer.hpp"
 #include "state/apply/handlers.hpp"
 #include "state/worked.hpp"
+#include "tasks/nets/net_task.hpp"
+#include "tasks/quiz/quiz_help.hpp"
 
 // One student answers: what a typed or chosen answer shows, hints, the second try, the worked solution.
 namespace fw::state::handlers {
@@ -22,8 +22,8 @@ std::optional<std::string> not_readable(const QuizItem& item, const std::string&
   if (is_name(form) || is_chosen(form)) {
     return std::nullopt;
   }
-  const std::optional<lessons::Supply>& supply = item.problem.supply;
-  const auto read = practice::read_answer(typed, supply ? supply->item : item.problem.scale ? "times" : "");
+  const auto question = practice::question_of(item.problem);
+  const auto read = practice::read_answer(typed, question ? question->item : "");
   return read ? std::nullopt : std::optional(read.error());
 }
 
@@ -76,7 +76,7 @@ void take_reply(Model& model, Reply reply) {
 
 void take_answer(Model& model, const std::string& typed) {
   const Quiz& quiz = model.state.quiz;
-  take_reply(model, judged(quiz.item(), typed, practice::choice_seed(quiz.setup.seed, quiz.number)));
+  take_reply(model, judged(quiz.item(), typed, tasks::choice_seed(quiz.setup.seed, quiz.number)));
 }
 
 /// Puts the option among those that were chosen; false where it was among them.
@@ -127,8 +127,8 @@ std::string choose_reason(Model& model, std::size_t index) {
 /// Once the answer is out, card of another option is folded.
 std::string show_option(Model& model, std::size_t index) {
   const Quiz& quiz = model.state.quiz;
-  const bool has_cards =
-      answer_form(quiz.item()) == AnswerForm::Cutout && quiz.item().problem.net->ask != lessons::NetAsk::IsIt;
+  const tasks::NetTask* net = tasks::net_asked(quiz.item().problem);
+  const bool has_cards = net != nullptr && net->has_letters();
   if (!has_cards || index >= choices_for(quiz.item(), quiz.setup.seed, quiz.number).size()) {
     return {};
   }
@@ -147,14 +147,13 @@ std::string choose_option(Model& model, std::size_t index) {
   if (index >= choices.size() || !is_new(place.tried, index)) {
     return {};
   }
-  const bool is_no = item.problem.net && item.problem.net->ask == lessons::NetAsk::IsIt && index == 1;
-  if (is_no && choices[index].is_right) {
+  if (choices[index].is_right && !reasons_for(item).empty()) {
     return ask_why(model);
   }
-  const bool has_places = item.problem.net && item.problem.net->ask == lessons::NetAsk::Complete;
-  take_answer(model, has_places         ? places_so_far(choices, place.tried)
-                     : item.problem.net ? choices[index].text
-                                        : practice::letter(index));
+  const tasks::NetTask* net = tasks::net_asked(item.problem);
+  take_answer(model, net == nullptr         ? practice::letter(index)
+                     : net->takes_several() ? places_so_far(choices, place.tried)
+                                            : choices[index].text);
   return "answer";
 }
 
@@ -205,7 +204,7 @@ void show_solution(Model& model) {
   work.reached = worked.count;
   if (worked.count > 0) {
     if (tries(place) > 0) {
-      place.failing = practice::failing_step(worked, faces_of_answers(place));
+      place.failing = tasks::failing_step(worked, faces_of_answers(place));
     }
     work.present = place.failing.value_or(worked.count - 1);
   }

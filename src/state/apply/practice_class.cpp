@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <tuple>
 
-#include "practice/quiz_help.hpp"
 #include "state/apply/handlers.hpp"
+#include "tasks/quiz/quiz_help.hpp"
 
 // A class answers with its hands: the question alone, its options, the answer. Only counts of hands are kept.
 namespace fw::state::handlers {
@@ -83,7 +83,7 @@ std::string choose_in_class(Model& model, std::size_t option) {
     return {};
   }
   place.spoken = place.spoken == option ? std::nullopt : std::optional(option);
-  if (model.state.current().net) {
+  if (tasks::net_asked(model.state.current()) != nullptr) {
     fold_card(model);
   }
   return "speak of option " + std::string(1, static_cast<char>('A' + option));

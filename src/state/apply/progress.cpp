@@ -1,4 +1,5 @@
 #include "state/apply/handlers.hpp"
+#include "tasks/generate/generate.hpp"
 
 namespace fw::state::handlers {
 
@@ -26,7 +27,8 @@ std::string on(Model& model, const EraseProgress& command) {
 std::string on(Model& model, const TakeProgress& command) {
   ProgressPage& page = model.view.progress;
   page.kept = command.kept;
-  page.rows = page.kept ? practice::summary(*page.kept, command.today) : std::vector<practice::SkillSummary>{};
+  page.rows = page.kept ? practice::summary(*page.kept, command.today, tasks::type_names())
+                        : std::vector<practice::SkillSummary>{};
   page.today = command.today;
   page.message = command.message;
   return {};

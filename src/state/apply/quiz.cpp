@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <tuple>
 
-#include "practice/generate/generate.hpp"
 #include "state/apply/handlers.hpp"
+#include "tasks/generate/generate.hpp"
 
 // The start page of the quiz, and the way from item to item.
 namespace fw::state::handlers {
@@ -30,13 +30,13 @@ QuizSetup full_setup(const Model& model) {
     return setup;
   }
   std::vector<std::string> types;
-  for (const practice::TypeName& type : practice::type_names()) {
+  for (const practice::TypeName& type : tasks::type_names()) {
     if (type.level <= setup.level) {
       types.push_back(type.key);
     }
   }
   const practice::Progress kept = page.kept ? *page.kept : practice::Progress{};
-  setup.types = practice::spaced_set(kept, page.today, types, practice::items_in_a_set);
+  setup.types = practice::spaced_set(kept, page.today, types, tasks::items_in_a_set);
   return setup;
 }
 

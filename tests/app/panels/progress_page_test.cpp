@@ -2,8 +2,8 @@
 
 #include "app/panels/frame_driver.hpp"
 #include "panels/ids.hpp"
-#include "practice/generate/generate.hpp"
 #include "state/session.hpp"
+#include "tasks/generate/generate.hpp"
 
 namespace fw::panels::test::progress_page_test {
 namespace {
@@ -17,7 +17,7 @@ constexpr const char* table_path = "data/foldwright/progress.csv";
 int day_of_test = 20782;
 int test_day() { return day_of_test; }
 
-lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+lessons::Lesson demo() { return tasks::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
 
 TEST(SessionProgress, IsThereAgainInTheNextRun) {
   platform::MemoryFiles files;
@@ -142,7 +142,7 @@ TEST(ProgressPage, IsClosedByEscape) {
 
 std::vector<practice::Attempt> all_types() {
   std::vector<practice::Attempt> attempts;
-  for (const practice::TypeName& type : practice::type_names()) {
+  for (const practice::TypeName& type : tasks::type_names()) {
     attempts.push_back({type.key, "B10", false});
     attempts.push_back({type.key, "", false});
   }

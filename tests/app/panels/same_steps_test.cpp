@@ -5,8 +5,8 @@
 #include "app/panels/frame_driver.hpp"
 #include "app/state/quiz/forms_support.hpp"
 #include "panels/ids.hpp"
-#include "practice/net_tasks.hpp"
 #include "reasoning/explanation.hpp"
+#include "tasks/nets/net_task.hpp"
 
 // The window and `explain` work a problem out alike: as many steps, the same sentences, the same lines.
 namespace fw::panels::test::same_steps_test {
@@ -61,10 +61,10 @@ TEST(SameSteps, WhatIsAskedFirstHasThoseOfExplain) {
   for_each_demo_problem([&](const Model& model) {
     const lessons::Problem& problem = model.state.current();
     std::vector<Matcher<Lines>> told;
-    if (problem.net) {
-      told.emplace_back(ElementsAreArray(lines_of(practice::net_steps(problem))));
+    if (tasks::net_asked(problem) != nullptr) {
+      told.emplace_back(ElementsAreArray(lines_of(tasks::net_steps(problem))));
     } else {
-      const auto all = reasoning::explained(problem);
+      const auto all = practice::explained(problem);
       ASSERT_TRUE(all) << problem.id;
       for (const reasoning::Explanation& one : *all) {
         told.emplace_back(ElementsAreArray(lines_of(reasoning::all_steps(one))));
@@ -79,15 +79,15 @@ TEST(SameSteps, WhatIsAskedFirstHasThoseOfExplain) {
 TEST(SameSteps, WhateverElseTheLessonAsksForHasThemToo) {
   for_each_demo_problem([](const Model& model) {
     const lessons::Problem& problem = model.state.current();
-    for (const reasoning::Ask& ask : reasoning::asks_of(problem)) {
-      if (ask.kind == reasoning::Ask::Kind::Amount) {
+    for (const lessons::Task& task : problem.tasks) {
+      if (practice::stated(task).explained_at(problem) != practice::ExplainedAt::ItsPlace) {
         continue;  // asked for by the lesson alone
       }
-      const auto told = reasoning::explained_ask(problem, ask);
+      const auto told = practice::explained_task(problem, task);
       ASSERT_TRUE(told) << problem.id;
-      EXPECT_EQ(window_lines(after(model, {AskFor{ask.find, std::nullopt}}).state),
+      EXPECT_EQ(window_lines(after(model, {AskFor{task->key(), std::nullopt}}).state),
                 lines_of(reasoning::all_steps(*told)))
-          << problem.id << ", " << ask.find;
+          << problem.id << ", " << task->key();
     }
   });
 }

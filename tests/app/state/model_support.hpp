@@ -13,7 +13,7 @@ namespace fw::state::test {
 
 /// The demo lesson, opened at a problem.
 inline Model demo_model(const std::string& problem = "shade") {
-  auto lesson = lessons::read_lesson(platform::asset("lantern_fair.json"));
+  auto lesson = tasks::read_lesson(platform::asset("lantern_fair.json"));
   Model model;
   model.state = opened(std::move(lesson).value(), "");
   for (std::size_t i = 0; i < model.state.lesson->problems.size(); ++i) {

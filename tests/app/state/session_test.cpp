@@ -7,7 +7,7 @@
 namespace fw::state::test::session_test {
 namespace {
 
-lessons::Lesson demo() { return lessons::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+lessons::Lesson demo() { return tasks::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
 
 TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
   platform::MemoryFiles files;

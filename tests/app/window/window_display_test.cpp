@@ -19,7 +19,7 @@ class WindowDisplay : public testing::Test {
  protected:
   void SetUp() override {
     ASSERT_NE(std::getenv("DISPLAY"), nullptr) << "run these tests under xvfb-run";
-    auto lesson = lessons::read_lesson(platform::asset("lantern_fair.json"));
+    auto lesson = tasks::read_lesson(platform::asset("lantern_fair.json"));
     session_.emplace(files_, std::move(lesson).value(), "");
     session_->dispatch({OpenProblem{shade_index()}});
     auto window = Window::make(*session_, {1280, 720, false});
@@ -115,7 +115,7 @@ TEST(NoDisplay, IsAClearMessage) {
   const std::string kept = display == nullptr ? "" : display;
   unsetenv("DISPLAY");
   platform::MemoryFiles files;
-  auto lesson = lessons::read_lesson(platform::asset("lantern_fair.json"));
+  auto lesson = tasks::read_lesson(platform::asset("lantern_fair.json"));
   Session session(files, std::move(lesson).value(), "");
   const auto window = Window::make(session, {});
   ASSERT_FALSE(window.has_value());

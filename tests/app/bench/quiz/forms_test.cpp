@@ -4,10 +4,10 @@
 
 #include "app/state/quiz/forms_support.hpp"
 #include "bench/bench_picture.hpp"
-#include "practice/cutouts.hpp"
-#include "practice/generate/generate.hpp"
-#include "practice/net_tasks.hpp"
 #include "state/derived.hpp"
+#include "tasks/generate/generate.hpp"
+#include "tasks/nets/net_task.hpp"
+#include "tasks/quiz/cutouts.hpp"
 
 // Questions that are answered by choosing, and questions about nets, on the state alone.
 namespace fw::bench::test::forms_test {
@@ -108,7 +108,7 @@ TEST(Forms, ANetThatIsNoneAsksForTheReasonThenFoldsUp) {
   model = after(model, {AnswerOption{option_of(reasons, true)}});
   EXPECT_TRUE(item(model).done);
   EXPECT_EQ(model.view.motion, Motion::Closing);
-  const practice::CutoutBench bench = *derived(model).cutouts;
+  const tasks::CutoutBench bench = *derived(model).cutouts;
   EXPECT_THAT(bench.bad, SizeIs(2)) << "the pieces that meet";
   EXPECT_FALSE(bench.lying.front().test.is_net());
 }
@@ -195,7 +195,7 @@ TEST(Forms, ReducedMotionShowsTheFoldedCardAtOnceAndStepsIt) {
 TEST(Forms, AClassSeesTheSameOptionsWithHands) {
   for (const char* id : {"lantern-top", "gift-box", "planter"}) {
     Model model = after(at_net(id, of_class), {StepQuiz{1}});
-    const std::size_t count = practice::net_choices(model.state.current()).size();
+    const std::size_t count = tasks::net_choices(model.state.current()).size();
     EXPECT_EQ(item(model).hands.size(), count) << id;
     EXPECT_EQ(model.view.fold, 1.0) << id;
     model = after(model, {SetHands{0, "7"}, StepQuiz{1}});
@@ -227,7 +227,7 @@ TEST(Forms, NetQuestionsAreWorkedOutInSentencesWithTheCardOnTheBench) {
   Model model = after(lesson_model("lantern_nets.json"), {OpenProblem{6}, SetMode{Mode::Work}});
   EXPECT_TRUE(shows_cutouts(model.state));
   EXPECT_EQ(model.view.fold, 1.0);
-  EXPECT_EQ(derived(model).worked->count, practice::net_steps(model.state.current()).size());
+  EXPECT_EQ(derived(model).worked->count, tasks::net_steps(model.state.current()).size());
   EXPECT_THAT(derived(model).cutouts->places, SizeIs(6));
   model = after(model, {StepWork{1}, StepWork{1}});
   EXPECT_THAT(derived(model).cutouts->lying.front().letter, "B");

@@ -1,7 +1,7 @@
 #include "app/panels/frame_driver.hpp"
 #include "app/state/quiz/forms_support.hpp"
 #include "panels/ids.hpp"
-#include "practice/net_tasks.hpp"
+#include "tasks/nets/net_task.hpp"
 
 // The pages of questions by choice and about nets: by mouse and by keys, and nothing cut off at any size.
 namespace fw::panels::test::forms_page_test {
@@ -28,7 +28,8 @@ TEST(FormsPage, AWholeSetOfNetsIsGoneThroughByKeysAlone) {
       press_letter(program, option);
     }
     if (program.state().quiz.work().asks_why) {
-      const std::vector<practice::NetChoice> reasons = practice::net_reasons(program.state().current());
+      const std::vector<tasks::NetChoice> reasons =
+          tasks::net_asked(program.state().current())->net_reasons(program.state().current());
       const auto right = std::find_if(reasons.begin(), reasons.end(), [](const auto& one) { return one.is_right; });
       press_letter(program, static_cast<std::size_t>(right - reasons.begin()));
     }

@@ -11,7 +11,7 @@ namespace fw::state::test {
 inline Model lesson_model(const std::string& name) {
   std::ifstream file(std::string(FOLDWRIGHT_SOURCE_DIR) + "/demo_scenes/" + name);
   const std::string text((std::istreambuf_iterator<char>(file)), {});
-  auto lesson = lessons::read_lesson(text);
+  auto lesson = tasks::read_lesson(text);
   EXPECT_TRUE(lesson.has_value()) << name;
   Model model;
   model.state = opened(std::move(lesson).value(), "");

@@ -3,8 +3,8 @@
 #include <set>
 
 #include "app/state/quiz/quiz_support.hpp"
-#include "practice/generate/generate.hpp"
 #include "state/derived.hpp"
+#include "tasks/generate/generate.hpp"
 
 // The quiz for one student, on the state alone.
 namespace fw::state::test::quiz_commands_test {

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "app/state/model_support.hpp"
-#include "practice/quiz_help.hpp"
+#include "tasks/quiz/quiz_help.hpp"
 
 namespace fw::state::test {
 

@@ -1,0 +1,68 @@
+#include "practice/told_prompt.hpp"
+
+#include <algorithm>
+
+#include "practice/task_type.hpp"
+#include "reasoning/task_sheet.hpp"
+
+namespace fw::practice {
+namespace {
+
+using lessons::Problem;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// Whether a text holds a number, not as a part of a longer one.
+bool says(const std::string& text, const std::string& number) {
+  for (std::size_t at = text.find(number); at != std::string::npos; at = text.find(number, at + 1)) {
+    const std::size_t end = at + number.size();
+    const bool goes_on = end < text.size() && (is_digit(text[end]) ||
+                                               (text[end] == '.' && end + 1 < text.size() && is_digit(text[end + 1])));
+    if ((at == 0 || (!is_digit(text[at - 1]) && text[at - 1] != '.')) && !goes_on) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/// Collects the sentences whose numbers the text lacks.
+class Facts {
+ public:
+  explicit Facts(const std::string& told) : told_(&told) {}
+  void add(const std::string& number, const words::Message& sentence) {
+    if (!says(*told_, number) && std::find(all_.begin(), all_.end(), sentence) == all_.end()) {
+      all_.push_back(sentence);
+    }
+  }
+  [[nodiscard]] words::Message all() const { return words::one_after_another(all_); }
+
+ private:
+  const std::string* told_;
+  std::vector<words::Message> all_;
+};
+
+}  // namespace
+
+words::Value value_of(const units::WrittenQuantity& quantity) {
+  const bool is_mixed = quantity.number.text == quantity.text;
+  return is_mixed || !quantity.has_unit ? words::Value(quantity.text)
+                                        : words::Value(words::Amount{quantity.number.text, quantity.unit.text()});
+}
+
+std::string told_prompt(const Problem& problem) {
+  Facts facts(problem.prompt);
+  for (const auto& [measure, quantity] : problem.known) {
+    const words::Noun name{reasoning::title_named(problem.solid, measure)};
+    facts.add(quantity.number.text,
+              words::message("The {measure} is {value}.", {{"measure", name}, {"value", value_of(quantity)}}));
+  }
+  for (const lessons::Task& task : problem.tasks) {
+    for (const Fact& fact : stated(task).facts(problem)) {
+      facts.add(fact.number, fact.sentence);
+    }
+  }
+  const std::string all = said(facts.all());
+  return problem.prompt + (problem.prompt.empty() || all.empty() ? "" : " ") + all;
+}
+
+}  // namespace fw::practice

@@ -1,0 +1,316 @@
+#include "tasks/claim.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "exact/print_number.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "lessons/read_description.hpp"
+#include "lessons/read_measure.hpp"
+#include "practice/choice_parts.hpp"
+#include "practice/slips.hpp"
+#include "practice/told_prompt.hpp"
+#include "reasoning/nouns.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "solids/catalog.hpp"
+#include "tasks/judged_numbers.hpp"
+#include "tasks/measure.hpp"
+#include "tasks/row.hpp"
+
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::AnswerVerdict;
+using practice::Diagnosis;
+using practice::Fact;
+using practice::Hint;
+using practice::TypedAnswer;
+using reasoning::StepKind;
+using reasoning::TaskSheet;
+
+// A length in what was typed beside "no": "no, 13 cm".
+std::optional<TypedAnswer> value_beside(std::string_view typed) {
+  const std::size_t digit = typed.find_first_of("0123456789");
+  if (digit == std::string_view::npos) {
+    return std::nullopt;
+  }
+  const auto read = practice::read_answer(typed.substr(digit));
+  return read ? std::optional(*read) : std::nullopt;
+}
+
+// ---- read ----
+
+// Lengths that a lesson could write for this solid, and does not.
+void push_claimable(const solids::Description& description, const std::vector<solids::Field>& fields,
+                    const std::string& before, std::vector<std::string>& names) {
+  for (const solids::Field& field : fields) {
+    if (field.type == solids::FieldType::Length && description.fields.count(field.key) == 0) {
+      names.push_back(before + field.key);
+    }
+  }
+}
+std::vector<std::string> claimable_labels(const Problem& problem) {
+  std::vector<std::string> names;
+  push_claimable(problem.description, solids::find_kind(problem.description.kind)->fields, "", names);
+  for (const solids::Description& base : problem.description.base) {
+    push_claimable(base, solids::find_base_shape(base.kind)->fields, "base.", names);
+  }
+  names.erase(
+      std::remove_if(names.begin(), names.end(),
+                     [&](const std::string& name) { return !lessons::asked_value(problem, problem.solid, name); }),
+      names.end());
+  return names;
+}
+
+std::vector<Task> read_claim(const TaskText& text) {
+  const JsonNode& node = *text.node.find("claim");
+  const Context context = text.context.at("claim");
+  const Problem& problem = text.problem;
+  if (!node.is(JsonNode::Kind::Object) || node.keys.size() != 1) {
+    context.fault(node, "\"claim\" is an object with one label, such as {\"slant_height\": \"9 cm\"}; found " +
+                            (node.is(JsonNode::Kind::Object) ? std::to_string(node.keys.size()) + " of them"
+                                                             : lessons::found_text(node)));
+    return {};
+  }
+  const std::string& key = node.keys.front();
+  const std::vector<std::string> names = claimable_labels(problem);
+  if (std::find(names.begin(), names.end(), key) == names.end()) {
+    const bool is_written = problem.solid.written({key, "", 1}) != nullptr;
+    context.fault(node.key_offsets.front(),
+                  is_written
+                      ? in_quotes(key) + " stands in the solid already: take it out there, or claim another label"
+                      : in_quotes(key) + " cannot be claimed of " + lessons::with_article(problem.solid.name()) +
+                            (names.empty() ? ", whose labels are all given: take the one out that is in question"
+                                           : lessons::suggestion(key, names)));
+    return {};
+  }
+  if (const auto value = lessons::read_quantity(node.items.front(), 1, context.at(key))) {
+    if (!value->unit.converts_to(problem.solid.unit())) {
+      context.at(key).fault(
+          node.items.front(),
+          in_quotes(value->text) + " cannot be compared with a solid measured in " + problem.solid.unit().text());
+    }
+    return {Claim(key, *value)};
+  }
+  return {};
+}
+
+// ---- made up ----
+
+bool has_spare_labels(const Family& family) { return family.has_spare_labels; }
+
+struct SpareLabel {
+  std::string name;
+  solids::Description without;
+};
+// Labels that the others fix, so that one of them can be claimed.
+std::vector<SpareLabel> spare_labels(const solids::Description& description) {
+  std::vector<SpareLabel> all;
+  const auto add = [&](const std::string& name, const solids::Description& without) {
+    const auto solid = solids::Solid::make(without);
+    if (solid && solid->remarks().empty()) {
+      all.push_back({name, without});
+    }
+  };
+  for (const auto& [key, value] : description.fields) {
+    if (std::holds_alternative<solids::LengthEntry>(value)) {
+      solids::Description without = description;
+      without.fields.erase(key);
+      add(key, without);
+    }
+  }
+  for (std::size_t i = 0; i < description.base.size(); ++i) {
+    for (const auto& [key, value] : description.base[i].fields) {
+      if (std::holds_alternative<solids::LengthEntry>(value)) {
+        solids::Description without = description;
+        without.base[i].fields.erase(key);
+        add("base." + key, without);
+      }
+    }
+  }
+  return all;
+}
+
+std::string label_title(const solids::Solid& solid, const std::string& name) {
+  for (const solids::Measure& measure : solid.statement().measures) {
+    if (name == (measure.in_base ? "base." + measure.key : measure.key)) {
+      return measure.title;
+    }
+  }
+  return name;
+}
+
+std::optional<Problem> made_claim(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  const std::vector<SpareLabel> spare =
+      spare_labels(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit));
+  if (spare.empty()) {
+    return std::nullopt;
+  }
+  const SpareLabel& label = spare[blueprint.thing % spare.size()];
+  auto problem =
+      made_problem(label.without, told({"Somebody adds a label to {a thing}: {label}. Can this figure be?",
+                                        "On the plan of {a thing} stands one more label: {label}. Can it be true?"},
+                                       blueprint));
+  const auto value = problem ? lessons::asked_value(*problem, problem->solid, label.name) : std::nullopt;
+  if (!value || !value->is_whole()) {
+    return std::nullopt;
+  }
+  const auto right = static_cast<int>(value->to_double());
+  const bool is_true = blueprint.story / 2 % 2 == 0;
+  // Ten to forty parts in a hundred too long or too short.
+  const int share = drawn(seed, 10, 40) * (seed.below(2) == 0 ? 1 : -1);
+  const int wrong = right + static_cast<int>(std::lround(right * share / 100.0));
+  const int change = std::abs(wrong - right);
+  if (!is_true && (change * 10 < right || change * 5 > right * 2)) {
+    return std::nullopt;
+  }
+  const Claim claim(label.name, *quantity_of(std::to_string(is_true ? right : wrong), problem->solid.unit()));
+  problem->tasks = {claim};
+  const ClaimVerdict verdict = claim.verdict(*problem);
+  if (verdict.can_be != is_true || verdict.is_rounded) {
+    return std::nullopt;
+  }
+  fill_in(problem->prompt, "{label}", label_title(problem->solid, label.name) + " " + claim.value().text);
+  return problem;
+}
+
+}  // namespace
+
+void Claim::write(Members& members) const {
+  members.emplace_back("claim", lessons::object_in_line({{label_, lessons::quote(value_.text)}}));
+}
+
+std::string Claim::sentence(const Problem& problem) const {
+  return "Can the " + asked_title(problem, label_) + " be " + value_.text + "?";
+}
+
+Result<Question, std::string> Claim::question(const Problem& problem) const {
+  auto of_label = Measure(label_).question(problem);
+  if (!of_label) {
+    return of_label;
+  }
+  Question question;
+  question.find = key();
+  question.truth = of_label->truth;
+  question.unit = of_label->unit;
+  return question;
+}
+
+std::vector<Fact> Claim::facts(const Problem& problem) const {
+  return {{value_.number.text, words::message("One more label: {measure} {value}.",
+                                              {{"measure", words::Noun{reasoning::title_named(problem.solid, label_)}},
+                                               {"value", practice::value_of(value_)}})}};
+}
+
+solids::Description Claim::described_with(const Problem& problem, const units::WrittenQuantity& value) const {
+  solids::Description description = problem.description;
+  const std::string in_base = "base.";
+  const solids::LengthEntry entry{value};
+  if (label_.rfind(in_base, 0) == 0 && !description.base.empty()) {
+    description.base.front().fields[label_.substr(in_base.size())] = entry;
+  } else {
+    description.fields[label_] = entry;
+  }
+  return description;
+}
+
+ClaimVerdict Claim::verdict(const Problem& problem) const {
+  ClaimVerdict verdict;
+  const auto fitting = lessons::asked_value(problem, problem.solid, label_);
+  verdict.fitting = fitting ? *fitting : Number{};
+  const auto figure = solids::Solid::make(described_with(problem, value_), problem.known);
+  verdict.can_be = figure.has_value();
+  if (figure) {
+    const std::vector<solids::Fault>& remarks = figure->remarks();
+    verdict.is_rounded = std::any_of(remarks.begin(), remarks.end(), [](const solids::Fault& remark) {
+      return remark.severity == solids::Severity::Rounding;
+    });
+  } else {
+    verdict.why = said(figure.error().front().message);
+  }
+  return verdict;
+}
+
+std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
+  const ClaimVerdict judged = verdict(problem);
+  const std::string title = reasoning::title_named(problem.solid, label_);
+  const units::Unit unit = problem.solid.unit();
+  const std::string fitting = judged_amount(judged.fitting, unit, places);
+  const std::string claimed = shown_quantity(value_);
+  TaskSheet sheet(places);
+  sheet.steps().say(StepKind::Check,
+                    "Claimed: " + title + " " + claimed + ". The other labels fix it: " + fitting + ".");
+  std::string sentence = "No: this figure cannot be. A " + title + " of " + fitting + " would fit.";
+  if (judged.can_be) {
+    sentence = judged.is_rounded ? "Yes, this figure can be: " + claimed + " is that number, rounded."
+                                 : "Yes, this figure can be.";
+  } else {
+    sheet.steps().say(StepKind::Check, reasoning::sentence_case(judged.why) + (judged.why.back() == '.' ? "" : "."));
+  }
+  TaskWork task{key(), label_, "then the claim", "", {}, {}, std::nullopt, 0, ""};
+  task.answer = judged.can_be ? "yes" : "no, " + fitting + " would fit";
+  return std::move(sheet).finished(std::move(task), sentence);
+}
+
+Result<Explanation, std::string> Claim::explained(const Problem& problem, const SolutionOptions& options) const {
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+}
+
+Result<std::vector<Hint>, std::string> Claim::hints(const Problem& problem) const {
+  return Measure(label_).hints(problem);
+}
+
+Result<std::vector<Choice>, std::string> Claim::choices(const Problem& problem, const Question& question, Seed&) const {
+  const ClaimVerdict judged = verdict(problem);
+  const exact::Shown shown = exact::shown(*question.truth, 2);
+  const std::string fitting = (shown.exact ? "" : "about ") + shown.text + " " + question.unit->text();
+  const std::string claimed = value_.text;
+  if (judged.can_be) {
+    return std::vector<Choice>{
+        practice::right_choice("yes", "Right. The other labels lead to " + fitting + " too."),
+        practice::wrong_choice("no", "P2",
+                               "No would need two labels that disagree. Work this length out from the others.")};
+  }
+  return std::vector<Choice>{
+      practice::wrong_choice("yes", "P1", "Yes would need " + fitting + ". Which length do the other labels lead to?"),
+      practice::right_choice("no", "Right. " + claimed + " cannot be; " + fitting + " would fit.")};
+}
+
+std::optional<std::size_t> Claim::option_meant(const Question&, const std::vector<Choice>&,
+                                               const std::string& typed) const {
+  const std::optional<bool> said = practice::yes_or_no(practice::lowered(typed));
+  return said ? std::optional<std::size_t>(*said ? 0 : 1) : std::nullopt;
+}
+
+Diagnosis Claim::judged_option(const Problem& problem, const Question& question, const Choice& choice,
+                               const std::string& typed) const {
+  const std::optional<TypedAnswer> value = choice.is_right ? value_beside(typed) : std::nullopt;
+  if (!value || practice::has_right_number(*value, question, practice::answers_from_roots(problem, question))) {
+    return OptionTask::judged_option(problem, question, choice, typed);
+  }
+  const std::string message =
+      "The choice is right, but " + value->number.text + " would not fit. What do the other labels fix?";
+  return {AnswerVerdict::Recognized, {{"P3", message, {}, false}}, message};
+}
+
+namespace row {
+Row claim() {
+  Row row{"claim", {"claim"}};
+  row.read = read_claim;
+  row.made = {{27, "can-it-be", "whether a label can be true", practice::Heading::DecideAndCheck, 2, "check labels",
+               has_spare_labels, made_claim}};
+  row.examples = {
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},
+         "claim": {"slant_height": "9 cm"})",
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},
+         "claim": {"slant_height": "13 cm"}, "find": ["volume"])",
+  };
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

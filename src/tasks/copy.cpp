@@ -1,0 +1,241 @@
+#include "tasks/copy.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "exact/print_number.hpp"
+#include "lessons/asked.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/measure.hpp"
+
+// What becomes of the areas and the volume of a copy.
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::Fact;
+using practice::Hint;
+using reasoning::Outcome;
+using reasoning::Source;
+using reasoning::StepKind;
+using reasoning::SupplyNumber;
+using reasoning::TaskSheet;
+
+class Copy : public practice::NumberTask {
+ public:
+  /// `text`: the factor as written.
+  Copy(std::string find, std::string text, Number factor)
+      : find_(std::move(find)), text_(std::move(text)), factor_(std::move(factor)) {}
+
+  [[nodiscard]] std::string key() const override { return find_; }
+  [[nodiscard]] std::string find() const override { return find_; }
+  void write(Members& members) const override { members.emplace_back("scale", lessons::quote(text_)); }
+  [[nodiscard]] std::string sentence(const Problem& problem) const override {
+    return "What is the " + asked_title(problem, find_) + " of the copy?";
+  }
+  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] std::string type(const Problem&) const override { return "copy"; }
+  [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
+    return {{text_, words::message("The edges of the copy are {factor} times as long.", {{"factor", text_}})}};
+  }
+  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
+                                                           const SolutionOptions& options) const override {
+    return reasoning::explained_with_measure(problem.solid, find_, *work(problem, options.places), options);
+  }
+  [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+    return practice::hints_to_task(*work(problem, 2));
+  }
+  [[nodiscard]] std::string given_number() const override { return text_; }
+  [[nodiscard]] std::string masked_measure() const override { return {}; }
+  [[nodiscard]] std::vector<std::string> masking(const Problem& problem) const override;
+
+ private:
+  [[nodiscard]] int dimension() const { return lessons::dimension_of_whole(find_).value_or(2); }
+
+  std::string find_;
+  std::string text_;
+  Number factor_;
+};
+
+std::string grows(int dimension) {
+  return dimension == 2 ? "An area grows in two directions, longer and wider: take the factor twice."
+                        : "A volume grows in three directions, longer, wider and taller: take the factor three times.";
+}
+
+// ---- read ----
+
+std::optional<Number> read_scale_factor(const JsonNode& node, const Context& context) {
+  const Result<exact::Written, exact::NumberError> parsed = exact::parse_number(node.text);
+  const bool is_factor = parsed && parsed->value.is_rational() && !(parsed->value == Number::whole(1)) &&
+                         parsed->value <= Number::whole(1000) && parsed->value >= Number::ratio(1, 1000);
+  if (!is_factor) {
+    context.fault(node, in_quotes(node.text) +
+                            " is no factor: write how many times as long the edges of the copy are, such as \"4\", "
+                            "\"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1");
+    return std::nullopt;
+  }
+  return parsed->value;
+}
+
+void check_asked_of_copy(const TaskText& text, const std::string& written) {
+  const JsonNode* find = text.node.find("find");
+  if (find == nullptr) {
+    text.context.fault(*text.node.find("scale"), "a copy is told of, but nothing is asked for: write \"find\": " +
+                                                     std::string(written == "?" ? "[\"scale\"]" : "[\"volume\"]"));
+    return;
+  }
+  std::vector<std::string> allowed = written == "?" ? std::vector<std::string>{"scale"} : lessons::whole_measures();
+  const auto is_missing = [&](const std::string& name) {
+    return name != "scale" && !lessons::asked_value(text.problem, text.problem.solid, name);
+  };
+  allowed.erase(std::remove_if(allowed.begin(), allowed.end(), is_missing), allowed.end());
+  for (std::size_t i = 0; i < text.find.size(); ++i) {
+    if (std::find(allowed.begin(), allowed.end(), text.find[i]) == allowed.end()) {
+      text.context.fault(find->items[i], in_quotes(text.find[i]) + " cannot be asked of a copy" +
+                                             lessons::suggestion(text.find[i], allowed));
+    }
+  }
+}
+
+std::vector<Task> read_copies(const TaskText& text) {
+  const JsonNode* scale = text.node.find("scale");
+  const JsonNode* copy = text.node.find("copy");
+  if (scale == nullptr) {
+    text.context.fault(*copy, "\"copy\" goes with \"scale\": \"?\"");
+    return {};
+  }
+  const Context here = text.context.at("scale");
+  const std::string* written = lessons::text_at(*scale, "a factor", here);
+  if (written == nullptr) {
+    return {};
+  }
+  std::vector<Task> tasks;
+  if (*written != "?") {
+    const std::optional<Number> factor = read_scale_factor(*scale, here);
+    if (copy != nullptr) {
+      text.context.fault(*copy,
+                         "the factor is given, so nothing of the copy has to be: leave \"copy\" out, or ask for the "
+                         "factor with \"scale\": \"?\"");
+    }
+    for (const std::string& find : factor ? text.find : std::vector<std::string>{}) {
+      tasks.emplace_back(Copy(find, *written, *factor));
+    }
+  } else if (copy == nullptr) {
+    here.fault(*scale,
+               "to find the factor one measure of the copy is needed, such as \"copy\": {\"surface_area\": "
+               "\"4576 cm^2\"}");
+  } else {
+    tasks = read_factor_asked(*copy, text);
+  }
+  check_asked_of_copy(text, *written);
+  return tasks;
+}
+
+// ---- made up ----
+
+std::string as_long(const std::string& factor) { return factor == "1/2" ? "half as long" : factor + " times as long"; }
+
+std::optional<Problem> made_copy(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  auto problem = plain_problem(blueprint, seed,
+                               {"A large copy of {a thing} has edges that are {k}. How much paper covers the copy?",
+                                "The edges of a copy of {a thing} are {k}. How much sand fills the copy?",
+                                "{A thing} is built again with edges that are {k}. Find the surface area of the copy.",
+                                "{A thing} is cast again with edges that are {k}. How much wax does the copy take?"});
+  if (!problem) {
+    return std::nullopt;
+  }
+  const std::string factor = factor_at(blueprint.level, seed);
+  fill_in(problem->prompt, "large copy", factor == "1/2" ? "small copy" : "large copy");
+  fill_in(problem->prompt, "{k}", as_long(factor));
+  problem->tasks = {Copy(plain_of(blueprint).find, factor, exact::parse_number(factor)->value)};
+  return problem;
+}
+
+}  // namespace
+
+std::string plain_factor(const Number& number) {
+  const std::string exact = exact::exact_text(number);
+  return exact.empty() || exact.size() > 8 ? exact::shown(number, 4).text : exact;
+}
+
+Number of_original(const Problem& problem, const std::string& find) {
+  const auto value = lessons::asked_value(problem, problem.solid, find);
+  return value ? *value : Number{};
+}
+
+std::string factor_at(int level, Seed& seed) {
+  static const std::vector<std::string> whole{"4", "5", "10"};
+  static const std::vector<std::string> all{"4", "5", "10", "1.5", "2.5", "1/2"};
+  return one_of(level < 3 ? whole : all, seed);
+}
+
+Result<Question, std::string> Copy::question(const Problem& problem) const {
+  auto of_solid = Measure(find_).question(problem);
+  if (!of_solid) {
+    return of_solid;
+  }
+  Question question = std::move(of_solid).value();
+  question.asked = dimension() == 3 ? Asked::CopyVolume : Asked::CopyArea;
+  question.truth = *question.truth * exact::power(factor_, dimension());
+  question.factor = factor_;
+  question.first_step = "Begin with one edge of the copy: how long is it?";
+  return question;
+}
+
+std::vector<std::string> Copy::masking(const Problem&) const {
+  // Factors for which taking the exponent as a factor gives the right number.
+  if (!(exact::power(factor_, dimension()) == Number::whole(dimension()) * factor_)) {
+    return {};
+  }
+  return {"with a factor of " + text_ + ", taking it times " + std::to_string(dimension()) +
+          " gives the right number too: another factor would show the mistake"};
+}
+
+std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
+  const units::Unit unit = problem.solid.unit().to_the(dimension());
+  const std::string title = reasoning::title_named(problem.solid, find_);
+  TaskSheet sheet(places);
+  sheet.steps()
+      .say(StepKind::Ask, words::message("Asked is the {measure} of the copy, in {unit}.",
+                                         {{"measure", words::Noun{title}}, {"unit", reasoning::unit_in_words(unit)}}))
+      .unit = unit;
+  sheet.steps().say(StepKind::Name, "Every edge of the copy is " + plain_factor(factor_) + " times as long.").outcome =
+      Outcome{factor_, std::nullopt};
+  const SupplyNumber k = sheet.number(factor_, std::nullopt, Source::Kind::Known,
+                                      "how many times as long the edges are", plain_factor(factor_));
+  const Number power = exact::power(factor_, dimension());
+  SupplyNumber times =
+      sheet.multiply(grows(dimension()), std::vector<SupplyNumber>(static_cast<std::size_t>(dimension()), k),
+                     {power, {}, {}, plain_factor(power)});
+  const Number original = of_original(problem, find_);
+  const SupplyNumber amount =
+      sheet.number(original, unit, Source::Kind::EarlierStep, "the " + title + " of the solid, worked out before");
+  const Number result = power * original;
+  std::ignore =
+      sheet.multiply("So the " + title + " of the copy is " + plain_factor(power) + " times that of the solid.",
+                     {times, amount}, {result, unit, {}, ""});
+  const exact::Shown shown = reasoning::shown_apart(result, places);
+  const std::string text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
+  TaskWork task{"copy", find_, "then the copy", "", {}, {}, Outcome{result, unit}, 0, text};
+  return std::move(sheet).finished(
+      std::move(task),
+      "The " + title + " of the copy is " + (shown.exact ? "" : "about ") + shown.text + " " + unit.text() + ".");
+}
+
+namespace row {
+Row copy() {
+  Row row{"copy", {"scale", "copy"}, true, true};
+  row.read = read_copies;
+  row.made = {{26, "copy", "area or volume of a copy", practice::Heading::CopiesAndUnits, 2, "scale", any, made_copy}};
+  row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "scale": "5", "find": ["surface_area", "volume"])"};
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

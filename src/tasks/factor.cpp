@@ -1,0 +1,212 @@
+#include <algorithm>
+#include <tuple>
+
+#include "exact/print_number.hpp"
+#include "lessons/asked.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "lessons/read_description.hpp"
+#include "lessons/read_measure.hpp"
+#include "practice/told_prompt.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/copy.hpp"
+
+// How many times as long the edges of a copy are.
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::Fact;
+using practice::Hint;
+using reasoning::Outcome;
+using reasoning::Source;
+using reasoning::StepKind;
+using reasoning::SupplyNumber;
+using reasoning::TaskSheet;
+
+class Factor : public practice::NumberTask {
+ public:
+  Factor(KnownOfCopy known, Number factor) : known_(std::move(known)), factor_(std::move(factor)) {}
+
+  [[nodiscard]] std::string key() const override { return "scale"; }
+  [[nodiscard]] std::string find() const override { return "scale"; }
+  void write(Members& members) const override {
+    members.emplace_back("scale", lessons::quote("?"));
+    members.emplace_back("copy", lessons::object_in_line({{known_.measure, lessons::quote(known_.quantity.text)}}));
+  }
+  [[nodiscard]] std::string measure() const override { return {}; }
+  [[nodiscard]] std::string sentence(const Problem&) const override {
+    return "How many times as long are the edges of the copy?";
+  }
+  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] std::string type(const Problem&) const override { return "factor"; }
+  [[nodiscard]] std::vector<Fact> facts(const Problem& problem) const override {
+    const words::Noun measure{reasoning::title_named(problem.solid, known_.measure)};
+    return {{known_.quantity.number.text,
+             words::message("The {measure} of the copy is {value}.",
+                            {{"measure", measure}, {"value", practice::value_of(known_.quantity)}})}};
+  }
+  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
+                                                           const SolutionOptions& options) const override {
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  }
+  [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+    return practice::hints_to_task(*work(problem, 2));
+  }
+  [[nodiscard]] std::string asks_to_type() const override { return "how many times"; }
+  [[nodiscard]] std::string given_number() const override { return "?"; }
+
+ private:
+  [[nodiscard]] int dimension() const { return lessons::dimension_of_whole(known_.measure).value_or(2); }
+
+  KnownOfCopy known_;
+  Number factor_;
+};
+
+// ---- read ----
+
+std::optional<KnownOfCopy> read_known_of_copy(const JsonNode& node, const solids::Solid& solid,
+                                              const Context& context) {
+  if (!node.is(JsonNode::Kind::Object) || node.keys.size() != 1) {
+    context.fault(node, "\"copy\" is an object with one measure, such as {\"surface_area\": \"4576 cm^2\"}; found " +
+                            (node.is(JsonNode::Kind::Object) ? std::to_string(node.keys.size()) + " of them"
+                                                             : lessons::found_text(node)));
+    return std::nullopt;
+  }
+  check_keys(node, lessons::whole_measures(), "\"copy\"", context);
+  const std::string& key = node.keys.front();
+  const std::optional<int> dimension = lessons::dimension_of_whole(key);
+  if (!dimension) {
+    return std::nullopt;
+  }
+  const Context here = context.at(key);
+  const auto quantity = lessons::read_quantity(node.items.front(), *dimension, here);
+  if (!quantity) {
+    return std::nullopt;
+  }
+  if (!quantity->unit.converts_to(solid.unit().to_the(*dimension))) {
+    here.fault(node.items.front(),
+               in_quotes(quantity->text) + " cannot be compared with a solid measured in " + solid.unit().text());
+    return std::nullopt;
+  }
+  return KnownOfCopy{key, *quantity};
+}
+
+// How many times as long the edges of the copy are, by one area or volume of it.
+std::optional<Number> factor_from(const Problem& problem, const KnownOfCopy& copy, const JsonNode& node,
+                                  const Context& context) {
+  const units::WrittenQuantity& quantity = copy.quantity;
+  const int dimension = *lessons::dimension_of_whole(copy.measure);
+  const std::optional<Number> original = lessons::asked_value(problem, problem.solid, copy.measure);
+  if (!original) {
+    context.fault(node, lessons::with_article(problem.solid.name()) + " has no measure " + in_quotes(copy.measure));
+    return std::nullopt;
+  }
+  const Number amount =
+      quantity.number.value * units::conversion(quantity.unit, problem.solid.unit().to_the(dimension));
+  const Number ratio = amount / *original;
+  const Number factor = dimension == 2 ? exact::square_root(ratio) : exact::cube_root(ratio);
+  if (!factor.is_rational() || factor == Number::whole(1)) {
+    const exact::Shown shown = exact::shown(factor, 3);
+    const Number nearest = std::max(exact::rounded(factor, 1), Number::ratio(1, 2));
+    const exact::Shown fits = exact::shown(*original * exact::power(nearest, dimension), 4);
+    context.fault(node, in_quotes(quantity.text) + " makes the edges " + (shown.exact ? "" : "≈ ") + shown.text +
+                            " times as long, which is no factor to find; with " + (fits.exact ? "" : "about ") +
+                            fits.text + " " + problem.solid.unit().to_the(dimension).ascii() + " they are " +
+                            exact::shown(nearest, 1).text + " times as long");
+    return std::nullopt;
+  }
+  return factor;
+}
+
+// ---- made up ----
+
+std::optional<Problem> made_factor(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  auto problem =
+      plain_problem(blueprint, seed,
+                    {"A copy of {a thing} has a surface area of {amount}. How many times as long are its edges?",
+                     "A copy of {a thing} has a volume of {amount}. How many times as long are its edges?"});
+  if (!problem) {
+    return std::nullopt;
+  }
+  const std::string find = plain_of(blueprint).find;
+  const int dimension = find == "volume" ? 3 : 2;
+  const Number factor = exact::parse_number(factor_at(blueprint.level, seed))->value;
+  const Number amount = *lessons::asked_value(*problem, problem->solid, find) * exact::power(factor, dimension);
+  const exact::Shown shown = exact::shown(amount, 1);
+  const auto written = quantity_of(shown.text, problem->solid.unit().to_the(dimension));
+  if (!shown.exact || !written) {
+    return std::nullopt;
+  }
+  fill_in(problem->prompt, "{amount}", written->number.text + " " + written->unit.text());
+  problem->tasks = {Factor({find, *written}, factor)};
+  return problem;
+}
+
+}  // namespace
+
+std::vector<Task> read_factor_asked(const JsonNode& copy, const TaskText& text) {
+  const Context here = text.context.at("copy");
+  const auto known = read_known_of_copy(copy, text.problem.solid, here);
+  const auto factor =
+      known ? factor_from(text.problem, *known, copy.items.front(), here.at(known->measure)) : std::nullopt;
+  return factor ? std::vector<Task>{Factor(*known, *factor)} : std::vector<Task>{};
+}
+
+Result<Question, std::string> Factor::question(const Problem&) const {
+  Question question;
+  question.find = key();
+  question.asked = Asked::Scale;
+  question.truth = factor_;
+  question.item = "times";
+  question.first_step = "Begin with the sizes: how many times as large did it get?";
+  question.known_dimension = known_.measure == "volume" ? 3 : 2;
+  return question;
+}
+
+std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
+  const units::Unit unit = problem.solid.unit().to_the(dimension());
+  const std::string title = reasoning::title_named(problem.solid, known_.measure);
+  TaskSheet sheet(places);
+  sheet.steps().say(StepKind::Ask, "Asked is how many times as long the edges of the copy are: a plain number.");
+  const SupplyNumber written = sheet.number(known_.quantity.number.value, known_.quantity.unit, Source::Kind::Known,
+                                            "the " + title + " of the copy", known_.quantity.number.text);
+  const SupplyNumber copy = reasoning::converted(sheet.steps(), written, unit);
+  const Number original = of_original(problem, known_.measure);
+  const SupplyNumber solid =
+      sheet.number(original, unit, Source::Kind::EarlierStep, "the " + title + " of the solid, worked out before");
+  const Number ratio = copy.value / original;
+  SupplyNumber times =
+      sheet.steps().work_out(StepKind::Count, "How many times as large is the " + title + " of the copy?", copy, "÷",
+                             solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
+  const Number factor = dimension() == 2 ? exact::square_root(ratio) : exact::cube_root(ratio);
+  algebra::Notation root;
+  root.kind = algebra::Notation::Kind::Root;
+  root.degree = dimension();
+  root.parts = {sheet.steps().notation(times)};
+  const std::string reason =
+      dimension() == 2 ? "An area grows in two directions: which number times itself makes that?"
+                       : "A volume grows in three directions: which number, taken three times as a factor, makes that?";
+  std::ignore = sheet.steps().state(StepKind::TakeRoot, reason, root, ratio.is_rational(),
+                                    {factor, {}, {}, factor.is_rational() ? plain_factor(factor) : ""});
+  const std::string text =
+      (factor.is_rational() ? plain_factor(factor) : "≈ " + exact::shown(factor, places).text) + " times";
+  TaskWork task{key(), known_.measure, "then the factor", "", {}, {}, Outcome{factor, std::nullopt}, 0, text};
+  return std::move(sheet).finished(std::move(task), "The edges of the copy are " + text + " as long.");
+}
+
+namespace row {
+Row factor() {
+  Row row{"factor"};
+  row.made = {{29, "factor", "how many times as long a copy is", practice::Heading::CopiesAndUnits, 3, "undo a scale",
+               any, made_factor}};
+  row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "scale": "?", "copy": {"surface_area": "7350 cm^2"},
+         "find": ["scale"])"};
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

@@ -1,0 +1,345 @@
+#include <algorithm>
+#include <tuple>
+
+#include "exact/print_number.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "lessons/read_measure.hpp"
+#include "practice/choice_parts.hpp"
+#include "practice/signatures.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/judged_numbers.hpp"
+#include "tasks/measure.hpp"
+#include "tasks/row.hpp"
+
+// Between which bounds a measure lies.
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::Hint;
+using reasoning::StepKind;
+using reasoning::TaskSheet;
+
+constexpr std::size_t most_bounds = 9;
+
+class Interval : public practice::OptionTask {
+ public:
+  /// `between`: bounds in rising order.
+  Interval(std::string find, std::vector<units::WrittenQuantity> between)
+      : find_(std::move(find)), between_(std::move(between)) {}
+
+  [[nodiscard]] std::string key() const override { return "interval"; }
+  [[nodiscard]] std::string find() const override { return find_; }
+  void write(Members& members) const override {
+    std::vector<std::string> bounds;
+    for (const units::WrittenQuantity& bound : between_) {
+      bounds.push_back(lessons::quote(bound.text));
+    }
+    members.emplace_back("between", lessons::in_line(bounds, '[', ']'));
+  }
+  [[nodiscard]] std::string sentence(const Problem& problem) const override {
+    return "Between which two numbers does the " + asked_title(problem, find_) + " lie?";
+  }
+  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] std::string type(const Problem&) const override { return "estimate"; }
+  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
+                                                           const SolutionOptions& options) const override {
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  }
+  [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+    return Measure(find_).hints(problem);
+  }
+  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
+                                                                 Seed& seed) const override;
+
+ protected:
+  [[nodiscard]] std::optional<std::size_t> option_meant(const Question& question, const std::vector<Choice>&,
+                                                        const std::string& typed) const override;
+
+ private:
+  [[nodiscard]] std::vector<Number> bounds_in(const units::Unit& unit) const {
+    std::vector<Number> bounds;
+    for (const units::WrittenQuantity& bound : between_) {
+      bounds.push_back(amount_in(bound, unit));
+    }
+    return bounds;
+  }
+
+  std::string find_;
+  std::vector<units::WrittenQuantity> between_;
+};
+
+std::string shown_bound(const units::WrittenQuantity& bound) { return bound.number.text + " " + bound.unit.text(); }
+
+// ---- read ----
+
+void check_bounds(const JsonNode& node, const Problem& problem, const std::string& find,
+                  const std::vector<units::WrittenQuantity>& between, const Context& context) {
+  const units::Unit unit = problem.solid.unit().to_the(*lessons::dimension_of_asked(problem.solid, find));
+  const Number value = *lessons::asked_value(problem, problem.solid, find);
+  std::vector<Number> bounds;
+  for (std::size_t i = 0; i < between.size(); ++i) {
+    const units::WrittenQuantity& bound = between[i];
+    if (!bound.unit.converts_to(unit)) {
+      context.fault(node.items[i], in_quotes(bound.text) + " cannot be compared with a solid measured in " +
+                                       problem.solid.unit().text());
+      return;
+    }
+    bounds.push_back(bound.number.value * units::conversion(bound.unit, unit));
+    if (i > 0 && bounds[i] <= bounds[i - 1]) {
+      context.fault(node.items[i],
+                    "bounds rise: " + in_quotes(bound.text) + " is not more than " + in_quotes(between[i - 1].text));
+      return;
+    }
+  }
+  const exact::Shown shown = exact::shown(value, 2);
+  const std::string what = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.ascii();
+  if (value < bounds.front() || value > bounds.back()) {
+    context.fault(node, "what is asked for comes to " + what + ", which lies in none of these intervals: bounds are " +
+                            "needed below and above it");
+  } else if (std::find(bounds.begin(), bounds.end(), value) != bounds.end()) {
+    context.fault(node, "what is asked for comes to " + what + ", which is a bound itself: move this bound");
+  }
+}
+
+std::vector<Task> read_interval(const TaskText& text) {
+  const JsonNode& node = *text.node.find("between");
+  const Context context = text.context.at("between");
+  const Problem& problem = text.problem;
+  if (!node.is(JsonNode::Kind::List) || node.items.size() < 3 || node.items.size() > most_bounds) {
+    context.fault(node,
+                  "\"between\" is a list of 3 to " + std::to_string(most_bounds) +
+                      " bounds, such as [\"100 cm^2\", \"200 cm^2\", \"400 cm^2\"]; found " +
+                      (node.is(JsonNode::Kind::List) ? std::to_string(node.items.size()) : lessons::found_text(node)));
+    return {};
+  }
+  const auto find = one_measure(text, node, "between");
+  if (!find) {
+    return {};
+  }
+  std::vector<units::WrittenQuantity> between;
+  for (const JsonNode& item : node.items) {
+    const auto bound = lessons::read_quantity(item, *lessons::dimension_of_asked(problem.solid, *find), context);
+    if (!bound) {
+      return {};
+    }
+    between.push_back(*bound);
+  }
+  check_bounds(node, problem, *find, between, context);
+  return {Interval(*find, std::move(between))};
+}
+
+// ---- worked ----
+
+// To one digit that counts: 63 -> 60, 126 -> 100, 0.45 -> 0.5.
+Number to_one_digit(const Number& number) {
+  Number scale = Number::whole(1);
+  Number digit = number;
+  while (digit >= Number::whole(10)) {
+    digit = digit / Number::whole(10);
+    scale = scale * Number::whole(10);
+  }
+  while (digit < Number::whole(1) && !digit.is_zero()) {
+    digit = digit * Number::whole(10);
+    scale = scale / Number::whole(10);
+  }
+  return exact::rounded(digit, 0) * scale;
+}
+
+// The lengths of a volume, or the kinds of faces of an area, each to one digit, and what they come to.
+void write_estimate(const Problem& problem, const std::string& find, const units::Unit& unit, TaskSheet& sheet) {
+  std::vector<algebra::Notation> parts;
+  Number sum;
+  std::vector<std::size_t> groups;
+  for (const solids::Face& face : problem.solid.faces()) {
+    const auto counts = [&](const solids::Face& one) {
+      return one.group == face.group && (find == "surface_area" || one.role == solids::FaceRole::Lateral);
+    };
+    const auto& faces = problem.solid.faces();
+    const auto alike = static_cast<long long>(std::count_if(faces.begin(), faces.end(), counts));
+    if (alike == 0 || std::find(groups.begin(), groups.end(), face.group.index()) != groups.end()) {
+      continue;
+    }
+    groups.push_back(face.group.index());
+    const Number rough = to_one_digit(face.area.amount());
+    sum = sum + Number::whole(alike) * rough;
+    if (!parts.empty()) {
+      parts.push_back(reasoning::sign("+"));
+    }
+    if (alike > 1) {
+      parts.push_back(algebra::leaf(algebra::Notation::Kind::Number, std::to_string(alike)));
+      parts.push_back(reasoning::sign("×"));
+    }
+    parts.push_back(sheet.steps().notation({rough, unit, std::nullopt, ""}));
+  }
+  std::ignore = sheet.steps().state(StepKind::Work, "Estimate first: take each face to one digit and add them up.",
+                                    algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
+}
+
+bool is_added_up(const Problem& problem, const std::string& find) {
+  return (find == "surface_area" && problem.open.empty()) || find == "lateral_area";
+}
+
+// ---- made up ----
+
+// Rising numbers of one digit, each 1.5 to 3 times the one before.
+std::vector<std::string> bounds_around(double truth, std::size_t ladder, std::size_t place) {
+  static const std::vector<std::vector<int>> ladders{{1, 2, 5}, {1, 3, 6}, {2, 4, 7}};
+  std::vector<long long> all;
+  for (long long tens = 1; tens < 100'000'000; tens *= 10) {
+    for (const int digit : ladders[ladder % ladders.size()]) {
+      all.push_back(digit * tens);
+    }
+  }
+  const auto above =
+      std::find_if(all.begin(), all.end(), [&](long long one) { return static_cast<double>(one) > truth; });
+  const auto index = static_cast<std::size_t>(above - all.begin());
+  constexpr std::size_t bounds = 4;
+  constexpr double margin = 1.08;  // nearer to a bound, it would take an exact number to decide
+  const bool is_clear = index > 0 && index < all.size() && static_cast<double>(all[index - 1]) * margin < truth &&
+                        truth * margin < static_cast<double>(all[index]);
+  const std::size_t first = index - 1 - std::min(index - 1, place % (bounds - 1));
+  std::vector<std::string> texts;
+  for (std::size_t i = first; is_clear && i < first + bounds && i < all.size(); ++i) {
+    texts.push_back(std::to_string(all[i]));
+  }
+  return texts;
+}
+
+std::optional<Problem> made_interval(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  auto problem = plain_problem(blueprint, seed,
+                               {"Estimate: between which two numbers does the surface area of {a thing} lie?",
+                                "Estimate: between which two numbers does the volume of {a thing} lie?"});
+  if (!problem) {
+    return std::nullopt;
+  }
+  const std::string find = plain_of(blueprint).find;
+  const Number truth = *lessons::asked_value(*problem, problem->solid, find);
+  std::vector<units::WrittenQuantity> between;
+  for (const std::string& text : bounds_around(truth.to_double(), blueprint.story / 2, blueprint.thing)) {
+    between.push_back(*quantity_of(text, problem->solid.unit().to_the(find == "volume" ? 3 : 2)));
+  }
+  if (between.size() < 4) {
+    return std::nullopt;
+  }
+  problem->tasks = {Interval(find, std::move(between))};
+  return problem;
+}
+
+}  // namespace
+
+Result<Question, std::string> Interval::question(const Problem& problem) const {
+  auto of_measure = Measure(find_).question(problem);
+  if (!of_measure) {
+    return of_measure;
+  }
+  Question question = std::move(of_measure).value();
+  question.find = key();
+  return question;
+}
+
+std::optional<TaskWork> Interval::work(const Problem& problem, int places) const {
+  const units::Unit unit = problem.solid.unit().to_the(lessons::dimension_of_asked(problem.solid, find_).value_or(1));
+  const auto value = lessons::asked_value(problem, problem.solid, find_);
+  const Number amount = value ? *value : Number{};
+  const std::string text = judged_amount(amount, unit, places);
+  TaskSheet sheet(places);
+  const bool has_estimate = is_added_up(problem, find_);
+  if (has_estimate) {
+    write_estimate(problem, find_, unit, sheet);
+  }
+  const std::string title = reasoning::title_named(problem.solid, find_);
+  TaskWork task{key(), find_, "then the interval", "", {}, {}, std::nullopt, 0, ""};
+  task.lead = has_estimate ? 1 : 0;
+  const auto& bounds = between_;
+  for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
+    if (amount_in(bounds[i], unit) < amount && amount < amount_in(bounds[i + 1], unit)) {
+      task.answer = "between " + shown_quantity(bounds[i]) + " and " + shown_quantity(bounds[i + 1]);
+    }
+  }
+  if (task.answer.empty()) {
+    task.answer = amount < amount_in(bounds.front(), unit) ? "below " + shown_quantity(bounds.front())
+                                                           : "above " + shown_quantity(bounds.back());
+  }
+  const std::string sentence = "The " + title + " of " + text + " lies " + task.answer + ".";
+  return std::move(sheet).finished(std::move(task), sentence);
+}
+
+Result<std::vector<Choice>, std::string> Interval::choices(const Problem& problem, const Question& question,
+                                                           Seed&) const {
+  const std::vector<Number> bounds = bounds_in(*question.unit);
+  const practice::Figure figure = practice::figure_of(problem, question);
+  const std::vector<practice::WrongNumber> mistakes = practice::wrong_numbers(figure);
+  std::vector<Choice> choices;
+  for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
+    const std::string text = "between " + shown_bound(between_[i]) + " and " + shown_bound(between_[i + 1]);
+    const double low = bounds[i].to_double();
+    const double high = bounds[i + 1].to_double();
+    if (low < question.truth->to_double() && question.truth->to_double() < high) {
+      choices.push_back(practice::right_choice(
+          text, "Right. It comes to " +
+                    practice::answer_text(question, practice::as_written_down(question.truth->to_double())) + "."));
+      continue;
+    }
+    const auto lands = std::find_if(mistakes.begin(), mistakes.end(), [&](const practice::WrongNumber& one) {
+      return low < one.value && one.value < high;
+    });
+    const bool is_low = high <= question.truth->to_double();
+    const std::string size = is_low ? "That would be too little. " : "That would be too much. ";
+    if (lands == mistakes.end()) {
+      choices.push_back(practice::wrong_choice(text, "M1", size + "Take each length to one digit and estimate again."));
+    } else {
+      const std::string number = exact::shown(practice::as_written_down(lands->value), 9).text;
+      choices.push_back(
+          practice::wrong_choice(text, lands->signature->id, size + said(lands->signature->saying.about(number))));
+      choices.back().faces = lands->faces;
+    }
+  }
+  return choices;
+}
+
+std::optional<std::size_t> Interval::option_meant(const Question& question, const std::vector<Choice>&,
+                                                  const std::string& typed) const {
+  std::string low = practice::lowered(typed);
+  for (const std::string word : {"between", "from"}) {
+    for (std::size_t at = low.find(word); at != std::string::npos; at = low.find(word)) {
+      low.erase(at, word.size());
+    }
+  }
+  const std::vector<practice::TypedAnswer> read = practice::quantities_in(low, {"–", " and ", " to ", "-", "<"});
+  std::vector<Number> numbers;
+  for (const practice::TypedAnswer& one : read) {
+    const std::optional<units::Unit> unit = one.unit ? one.unit : read.back().unit;
+    if (unit && !unit->converts_to(*question.unit)) {
+      return std::nullopt;
+    }
+    numbers.push_back(one.number.value * (unit ? units::conversion(*unit, *question.unit) : Number::whole(1)));
+  }
+  const std::vector<Number> bounds = bounds_in(*question.unit);
+  for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
+    const bool is_pair = numbers.size() == 2 && numbers[0] == bounds[i] && numbers[1] == bounds[i + 1];
+    const bool is_inside = numbers.size() == 1 && bounds[i] < numbers[0] && numbers[0] < bounds[i + 1];
+    if (is_pair || is_inside) {
+      return i;
+    }
+  }
+  return std::nullopt;
+}
+
+namespace row {
+Row interval() {
+  Row row{"interval", {"between"}, true};
+  row.read = read_interval;
+  row.made = {{23, "estimate", "bounds of an area or a volume", practice::Heading::DecideAndCheck, 1, "estimate", any,
+               made_interval}};
+  row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["surface_area"],
+         "between": ["100 cm^2", "200 cm^2", "400 cm^2"])"};
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

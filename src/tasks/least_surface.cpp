@@ -1,0 +1,151 @@
+#include <array>
+#include <tuple>
+
+#include "lessons/asked_value.hpp"
+#include "practice/packing.hpp"
+#include "reasoning/phrases.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/boxes.hpp"
+#include "tasks/row.hpp"
+
+// The least surface area of a box with whole edges that holds as much.
+namespace fw::tasks {
+namespace {
+
+using algebra::Notation;
+using exact::Number;
+using lessons::WholeBox;
+using practice::boxes_with_volume;
+using practice::Hint;
+using practice::surface_of;
+using reasoning::Outcome;
+using reasoning::sign;
+using reasoning::Source;
+using reasoning::StepKind;
+using reasoning::SupplyNumber;
+using reasoning::TaskSheet;
+
+class LeastSurface : public practice::NumberTask {
+ public:
+  [[nodiscard]] std::string key() const override { return "least_surface"; }
+  [[nodiscard]] std::string find() const override { return key(); }
+  [[nodiscard]] std::string measure() const override { return {}; }
+  [[nodiscard]] std::string sentence(const Problem&) const override {
+    return "What is the least surface area of a box with whole edges that holds as much?";
+  }
+  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] std::string type(const Problem&) const override { return "least-surface"; }
+  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
+                                                           const SolutionOptions& options) const override {
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  }
+  [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override;
+};
+
+std::string edges_text(const WholeBox& box, const units::Unit& unit) {
+  return std::to_string(box[0]) + " × " + std::to_string(box[1]) + " × " + std::to_string(box[2]) + " " + unit.text();
+}
+
+/// "2 × 3 × 4 + 2 × 3 × 6 + 2 × 4 × 6"
+Notation surface_work(const WholeBox& box) {
+  std::vector<Notation> parts;
+  for (const auto& [a, b] : {std::pair{box[0], box[1]}, std::pair{box[0], box[2]}, std::pair{box[1], box[2]}}) {
+    if (!parts.empty()) {
+      parts.push_back(sign("+"));
+    }
+    parts.push_back(algebra::leaf(Notation::Kind::Number, "2"));
+    for (const long long edge : {a, b}) {
+      parts.push_back(sign("×"));
+      parts.push_back(algebra::leaf(Notation::Kind::Number, std::to_string(edge)));
+    }
+  }
+  return algebra::row(std::move(parts));
+}
+
+std::optional<Problem> made_least_surface(const Blueprint& blueprint, Seed& seed) {
+  // Volumes with many divisors, whose best box is no cube.
+  static const std::vector<long long> pool{24, 30, 36, 40, 42, 48,  54,  56,  60,  70,
+                                           72, 80, 84, 90, 96, 100, 105, 108, 112, 120};
+  const std::vector<WholeBox> boxes = boxes_with_volume(one_of(pool, seed));
+  // Not the best one, and not a stick of one by one.
+  const WholeBox& shown = boxes[1 + seed.below(boxes.size() - 2)];
+  const std::string volume = std::to_string(shown[0] * shown[1] * shown[2]);
+  return box_with_edges(
+      blueprint, shown, seed, LeastSurface(),
+      told({"{A thing} holds " + volume +
+                " cubes with edges of 1 {unit}. Which box with whole edges holds as many and "
+                "takes the least card? Give its surface area.",
+            "{A thing} is to be made of as little board as can be, with whole edges and the same volume. How "
+            "large is its surface area then?"},
+           blueprint));
+}
+
+}  // namespace
+
+Result<Question, std::string> LeastSurface::question(const Problem& problem) const {
+  const Outcome outcome = *work(problem, 0)->outcome;
+  Question question;
+  question.find = key();
+  question.asked = Asked::LeastSurface;
+  question.truth = outcome.amount;
+  question.unit = outcome.unit;
+  question.first_step = "Begin with a list: which whole edges give the same volume?";
+  return question;
+}
+
+Result<std::vector<Hint>, std::string> LeastSurface::hints(const Problem& problem) const {
+  const TaskWork worked = *work(problem, 0);
+  std::vector<Hint> hints = practice::hints_to_task(worked);
+  hints.push_back(practice::hint_of(worked.steps[2]));  // the first box of the list, which takes the most
+  return hints;
+}
+
+std::optional<TaskWork> LeastSurface::work(const Problem& problem, int) const {
+  const units::Unit unit = problem.solid.unit();
+  const WholeBox own = *lessons::whole_box(problem.solid);
+  const std::vector<WholeBox> boxes = boxes_with_volume(own[0] * own[1] * own[2]);
+  TaskSheet sheet(0);
+  sheet.steps()
+      .say(StepKind::Ask,
+           words::message("Asked is the least surface area of a box with whole edges that holds as much, in {unit}.",
+                          {{"unit", reasoning::unit_in_words(unit.to_the(2))}}))
+      .unit = unit.to_the(2);
+  const std::array<const char*, 3> titles{"length", "width", "height"};
+  std::vector<SupplyNumber> edges;
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    edges.push_back(sheet.number(Number::whole(own[i]), unit, Source::Kind::Label,
+                                 std::string("the ") + titles[i] + " of this box"));
+  }
+  std::ignore = sheet.multiply("What it holds stays the same.", edges,
+                               {Number::whole(own[0] * own[1] * own[2]), unit.to_the(3), {}, ""});
+  for (const WholeBox& box : boxes) {
+    sheet.steps().state(StepKind::Count, "A box of " + edges_text(box, unit) + " holds as much.", surface_work(box),
+                        true, {Number::whole(surface_of(box)), unit.to_the(2), {}, ""});
+  }
+  const std::string answer = std::to_string(surface_of(boxes.back())) + " " + unit.to_the(2).text();
+  const Outcome outcome{Number::whole(surface_of(boxes.back())), unit.to_the(2)};
+  return std::move(sheet).finished({key(), "", "", "least surface area", {}, {}, outcome, 0, answer},
+                                   "The least is " + answer + ", of the box of " + edges_text(boxes.back(), unit) +
+                                       ": its edges are the nearest to each other.");
+}
+
+namespace row {
+Row least_surface() {
+  Row row{"least_surface"};
+  row.named = [](const std::string& find) {
+    return find == "least_surface" ? std::optional<Task>(LeastSurface()) : std::nullopt;
+  };
+  row.unfit = [](const solids::Solid& solid) {
+    return lessons::whole_box(solid) ? std::string()
+                                     : " goes with a box whose length, width and height are whole numbers up to 1000";
+  };
+  row.made = {{35, "least-surface", "box that takes the least card", practice::Heading::DecideAndCheck, 3,
+               "list and compare", is_box, made_least_surface}};
+  row.examples = {R"("solid": {"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "1 in"},
+         "find": ["least_surface"])"};
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

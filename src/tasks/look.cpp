@@ -1,0 +1,142 @@
+#include "tasks/look.hpp"
+
+#include "lessons/asked_value.hpp"
+#include "practice/choice_parts.hpp"
+#include "practice/quiz.hpp"
+#include "tasks/row.hpp"
+
+namespace fw::tasks {
+namespace {
+
+using practice::AnswerForm;
+using practice::Diagnosis;
+using practice::Hint;
+
+// Names of solids with as many faces as this one.
+std::vector<Choice> name_choices(const Problem& problem, Seed& seed) {
+  constexpr std::size_t wrong_options = 3;
+  const solids::Solid& solid = problem.solid;
+  std::vector<Choice> choices{practice::right_choice(solid.name(), "Right.")};
+  std::vector<std::string> names = solids::names_with_face_count(solid.faces().size());
+  shuffle(names, seed);
+  for (const std::string& name : names) {
+    const practice::NameFeedback feedback = practice::name_feedback(solid, name);
+    if (feedback.verdict != solids::NameVerdict::Right && choices.size() <= wrong_options) {
+      choices.push_back(practice::wrong_choice(name, "N9", said(feedback.message)));
+    }
+  }
+  return choices;
+}
+
+// ---- made up ----
+
+solids::Description drawn_to_look(const Blueprint& blueprint, Seed& seed) {
+  return blueprint.family->draw(seed, blueprint.level, labels_at(blueprint, Labels::ForArea), blueprint.unit);
+}
+
+std::optional<Problem> made_name(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_to_look(blueprint, seed),
+                      told({"{A thing} for the fair has this shape. What is the solid called?",
+                            "Fold the net of {a thing}. Which solid does it make?"},
+                           blueprint),
+                      Look("name"));
+}
+std::optional<Problem> made_faces(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_to_look(blueprint, seed),
+                      told({"Each face of {a thing} gets one sticker. How many stickers are needed?",
+                            "How many faces does {a thing} have?"},
+                           blueprint),
+                      Look("faces"));
+}
+std::optional<Problem> made_edges(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_to_look(blueprint, seed),
+                      told({"A frame of thin rods has the shape of {a thing}, one rod for each edge. How many rods is "
+                            "that?",
+                            "How many edges does {a thing} have?"},
+                           blueprint),
+                      Look("edges"));
+}
+std::optional<Problem> made_vertices(const Blueprint& blueprint, Seed& seed) {
+  return made_problem(drawn_to_look(blueprint, seed),
+                      told({"Each corner of {a thing} gets a bead. How many beads are needed?",
+                            "How many vertices does {a thing} have?"},
+                           blueprint),
+                      Look("vertices"));
+}
+
+}  // namespace
+
+bool is_looked_at(std::string_view find) {
+  return find == "name" || find == "faces" || find == "edges" || find == "vertices";
+}
+
+std::string Look::sentence(const Problem&) const {
+  return is_name() ? "What is the name of this solid?" : "How many " + find_ + " are there?";
+}
+
+Result<Question, std::string> Look::question(const Problem& problem) const {
+  Question question;
+  question.find = find_;
+  question.item = practice::item_of(problem);
+  if (is_name()) {
+    return question;
+  }
+  question.truth = exact::Number::whole(static_cast<long long>(lessons::count_of(problem.solid, find_)));
+  question.asked = find_ == "faces" ? Asked::Faces : find_ == "edges" ? Asked::Edges : Asked::Vertices;
+  question.first_step = find_ == "faces"   ? "Touch each flat part once and count again."
+                        : find_ == "edges" ? "Run a finger along each edge once and count again."
+                                           : "Touch each corner once and count again.";
+  return question;
+}
+
+Result<Explanation, std::string> Look::explained(const Problem& problem, const SolutionOptions&) const {
+  return reasoning::explained_alone(problem.solid, looking_work(problem.solid, find_));
+}
+
+Result<std::vector<Hint>, std::string> Look::hints(const Problem& problem) const {
+  return practice::hints_to_look(looking_work(problem.solid, find_));
+}
+
+AnswerForm Look::form() const { return is_name() ? AnswerForm::Name : AnswerForm::Count; }
+
+Result<std::vector<Choice>, std::string> Look::choices(const Problem& problem, const Question& question,
+                                                       Seed& seed) const {
+  return is_name() ? practice::shuffled_choices(name_choices(problem, seed), seed)
+                   : NumberTask::choices(problem, question, seed);
+}
+
+Result<std::string, std::string> Look::answer(const Problem& problem, const Question& question) const {
+  return is_name() ? problem.solid.name() : NumberTask::answer(problem, question);
+}
+
+Result<Diagnosis, std::string> Look::judged(const Problem& problem, const Question& question, std::string_view typed,
+                                            std::uint64_t seed) const {
+  if (!is_name()) {
+    return NumberTask::judged(problem, question, typed, seed);
+  }
+  const auto by_letter = practice::judged_letter(*this, problem, question, typed, seed);
+  return by_letter ? *by_letter : practice::judged_name(problem, typed);
+}
+
+namespace row {
+Row look() {
+  using practice::Heading;
+  Row row{"look"};
+  row.named = [](const std::string& find) {
+    return is_looked_at(find) ? std::optional<Task>(Look(find)) : std::nullopt;
+  };
+  row.made = {
+      {1, "name", "name of the solid", Heading::NameAndCount, 1, "name", any, made_name},
+      {2, "faces", "number of faces", Heading::NameAndCount, 1, "count", any, made_faces},
+      {3, "edges", "number of edges", Heading::NameAndCount, 1, "count", any, made_edges},
+      {4, "vertices", "number of vertices", Heading::NameAndCount, 1, "count", any, made_vertices},
+  };
+  row.examples = {
+      R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["name"])",
+      R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["faces", "edges", "vertices"])",
+  };
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

@@ -1,0 +1,48 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "practice/answered_by.hpp"
+
+namespace fw::tasks {
+
+/// What is told by looking at the solid: its name, or how many faces, edges or vertices it has.
+class Look : public practice::NumberTask {
+ public:
+  /// `find`: "name", "faces", "edges", "vertices".
+  explicit Look(std::string find) : find_(std::move(find)) {}
+
+  [[nodiscard]] std::string key() const override { return find_; }
+  [[nodiscard]] std::string find() const override { return find_; }
+  [[nodiscard]] std::string measure() const override { return {}; }
+  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] std::string type(const lessons::Problem&) const override { return find_; }
+  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+      const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
+  [[nodiscard]] practice::AnswerForm form() const override;
+  [[nodiscard]] std::string asks_to_type() const override { return is_name() ? "name of the solid" : "how many"; }
+  [[nodiscard]] Result<std::vector<practice::Choice>, std::string> choices(const lessons::Problem& problem,
+                                                                           const practice::Question& question,
+                                                                           practice::Seed& seed) const override;
+  [[nodiscard]] Result<std::string, std::string> answer(const lessons::Problem& problem,
+                                                        const practice::Question& question) const override;
+  [[nodiscard]] Result<practice::Diagnosis, std::string> judged(const lessons::Problem& problem,
+                                                                const practice::Question& question,
+                                                                std::string_view typed,
+                                                                std::uint64_t seed) const override;
+
+ private:
+  [[nodiscard]] bool is_name() const { return find_ == "name"; }
+  std::string find_;
+};
+
+/// Whether it is found by looking at the solid: "name", "faces", "edges", "vertices".
+[[nodiscard]] bool is_looked_at(std::string_view find);
+/// Its steps. Requires: is_looked_at(find).
+[[nodiscard]] reasoning::TaskWork looking_work(const solids::Solid& solid, const std::string& find);
+
+}  // namespace fw::tasks

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "practice/answered_by.hpp"
+
+namespace fw::tasks {
+
+/// A measure of the solid, worked out from what is given: "What is the volume?"
+class Measure : public practice::NumberTask {
+ public:
+  /// `find`: "surface_area", "height", "base.side".
+  explicit Measure(std::string find) : find_(std::move(find)) {}
+
+  [[nodiscard]] std::string key() const override { return find_; }
+  [[nodiscard]] std::string find() const override { return find_; }
+  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] std::string type(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+      const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
+  /// In which the answer is asked; nothing: the solid's own.
+  [[nodiscard]] virtual std::optional<units::Unit> unit_asked() const { return std::nullopt; }
+
+ private:
+  std::string find_;
+};
+
+}  // namespace fw::tasks

@@ -1,0 +1,266 @@
+#include "tasks/mistake.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "exact/print_number.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "lessons/read_measure.hpp"
+#include "practice/choice_parts.hpp"
+#include "practice/signatures.hpp"
+#include "practice/told_prompt.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/judged_numbers.hpp"
+#include "tasks/measure.hpp"
+#include "tasks/row.hpp"
+
+// Which mistake leads to a wrong answer, and what is right.
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::Diagnosis;
+using practice::Fact;
+using practice::Hint;
+using reasoning::Outcome;
+using reasoning::Source;
+using reasoning::StepKind;
+using reasoning::SupplyNumber;
+using reasoning::TaskSheet;
+
+class Mistake : public practice::OptionTask {
+ public:
+  Mistake(std::string find, units::WrittenQuantity wrong) : find_(std::move(find)), wrong_(std::move(wrong)) {}
+
+  /// The one mistake that the wrong answer comes from, with its message.
+  /// Errors: a sentence, where it is no usual mistake, or several lead to it.
+  [[nodiscard]] Result<Choice, std::string> behind(const Problem& problem, const Question& question) const;
+
+  [[nodiscard]] std::string key() const override { return "mistake"; }
+  [[nodiscard]] std::string find() const override { return find_; }
+  void write(Members& members) const override {
+    members.emplace_back("wrong", lessons::object_in_line({{"answer", lessons::quote(wrong_.text)}}));
+  }
+  [[nodiscard]] std::string sentence(const Problem& problem) const override {
+    return "For the " + asked_title(problem, find_) + " somebody got " + wrong_.number.text + " " + wrong_.unit.text() +
+           ". Which mistake was it?";
+  }
+  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] std::string type(const Problem&) const override { return "find-mistake"; }
+  [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
+    return {{wrong_.number.text, words::message("Somebody got {value}.", {{"value", practice::value_of(wrong_)}})}};
+  }
+  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
+                                                           const SolutionOptions& options) const override {
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  }
+  [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+    return Measure(find_).hints(problem);
+  }
+  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
+                                                                 Seed& seed) const override;
+  [[nodiscard]] Result<std::string, std::string> answer(const Problem& problem,
+                                                        const Question& question) const override;
+  [[nodiscard]] std::string given_number() const override { return wrong_.text; }
+
+ protected:
+  [[nodiscard]] Diagnosis judged_other(const Problem& problem, const Question& question, const std::vector<Choice>&,
+                                       const std::string& typed) const override {
+    return practice::judged_number(problem, question, typed);
+  }
+
+ private:
+  std::string find_;
+  units::WrittenQuantity wrong_;
+};
+
+// What a message says of the number, without what to do next.
+std::string first_sentence(const std::string& message) {
+  const std::size_t end = message.find(". ");
+  return end == std::string::npos ? message : message.substr(0, end + 1);
+}
+
+// ---- read ----
+
+std::vector<Task> read_mistake(const TaskText& text) {
+  const JsonNode& node = *text.node.find("wrong");
+  const Context context = text.context.at("wrong");
+  const Problem& problem = text.problem;
+  const JsonNode* answer = node.is(JsonNode::Kind::Object) ? node.find("answer") : nullptr;
+  if (answer == nullptr) {
+    context.fault(node,
+                  "\"wrong\" is an object with the answer that somebody got, such as {\"answer\": \"260 cm^2\"}; "
+                  "found " +
+                      lessons::found_text(node));
+    return {};
+  }
+  lessons::check_keys(node, {"answer"}, "\"wrong\"", context);
+  const auto find = one_measure(text, node, "wrong");
+  if (!find) {
+    return {};
+  }
+  const int dimension = *lessons::dimension_of_asked(problem.solid, *find);
+  const Context here = context.at("answer");
+  const auto quantity = lessons::read_quantity(*answer, dimension, here);
+  if (!quantity) {
+    return {};
+  }
+  const units::Unit unit = problem.solid.unit().to_the(dimension);
+  if (!(quantity->unit == unit)) {
+    here.fault(*answer, in_quotes(quantity->text) + " is not in the unit of this solid: write it in " + unit.ascii());
+  } else if (quantity->number.value == *lessons::asked_value(problem, problem.solid, *find)) {
+    here.fault(*answer, in_quotes(quantity->text) + " is the right answer: write the one that a mistake leads to");
+  }
+  return {Mistake(*find, *quantity)};
+}
+
+// ---- made up ----
+
+std::optional<Problem> made_mistake(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  auto problem = plain_problem(
+      blueprint, seed,
+      {"For the surface area of {a thing} somebody got {amount}. Which mistake was it, and what is right?",
+       "For the volume of {a thing} somebody got {amount}. Which mistake was it, and what is right?"});
+  if (!problem) {
+    return std::nullopt;
+  }
+  const std::string find = plain_of(blueprint).find;
+  const auto question = Measure(find).question(*problem);
+  std::vector<practice::WrongNumber> wrong = practice::wrong_numbers(practice::figure_of(*problem, *question));
+  shuffle(wrong, seed);
+  const double truth = question->truth->to_double();
+  for (const practice::WrongNumber& one : wrong) {
+    const Number number = practice::as_written_down(one.value);
+    const exact::Shown shown = exact::shown(number, 1);
+    const bool is_rounded = std::abs(number.to_double() - one.value) > 1e-6;  // numbers to be found out end
+    const bool is_far = one.value > 8 * truth || one.value * 8 < truth;
+    const auto written = quantity_of(shown.text, *question->unit);
+    if (!shown.exact || is_rounded || is_far || !written) {
+      continue;
+    }
+    const Mistake mistake(find, *written);
+    if (mistake.behind(*problem, *question)) {
+      Problem with_wrong = *problem;
+      with_wrong.tasks = {mistake};
+      fill_in(with_wrong.prompt, "{amount}", written->number.text + " " + written->unit.text());
+      return with_wrong;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Result<Question, std::string> Mistake::question(const Problem& problem) const {
+  auto of_measure = Measure(find_).question(problem);
+  if (!of_measure) {
+    return of_measure;
+  }
+  Question question = std::move(of_measure).value();
+  question.find = key();
+  return question;
+}
+
+Result<Choice, std::string> Mistake::behind(const Problem& problem, const Question& question) const {
+  const auto measure = Measure(find_).question(problem);
+  if (!measure) {
+    return failure(measure.error());
+  }
+  const std::string typed = wrong_.number.text + " " + question.unit->ascii();
+  const practice::Diagnosis diagnosis = practice::judged_number(problem, *measure, typed);
+  if (diagnosis.verdict != practice::AnswerVerdict::Recognized || diagnosis.causes.size() != 1) {
+    return failure("the wrong answer " + wrong_.text +
+                   (diagnosis.causes.size() > 1 ? " comes from several mistakes" : " comes from no usual mistake") +
+                   ", so which one it was cannot be asked: give another one");
+  }
+  const practice::Cause& cause = diagnosis.causes.front();
+  Choice choice = practice::right_choice(
+      first_sentence(cause.message),
+      "Right. " + cause.message + " The right value is " +
+          practice::answer_text(question, practice::as_written_down(question.truth->to_double())) + ".");
+  choice.cause = cause.id;
+  choice.faces = cause.faces;
+  return choice;
+}
+
+Result<std::vector<Choice>, std::string> Mistake::choices(const Problem& problem, const Question& question,
+                                                          Seed& seed) const {
+  constexpr std::size_t wrong_options = 3;
+  const auto made = behind(problem, question);
+  if (!made) {
+    return failure(made.error());
+  }
+  const auto measure = Measure(find_).question(problem);
+  const practice::Figure figure = practice::figure_of(problem, *measure);
+  const std::string& number = wrong_.number.text;
+  const std::string given = number + " " + wrong_.unit.text();
+  const double value = wrong_.number.value.to_double();
+  std::vector<Choice> choices{*made};
+  std::vector<practice::WrongNumber> others = practice::wrong_numbers(figure);
+  shuffle(others, seed);
+  for (const practice::WrongNumber& one : others) {
+    const std::string text = said(practice::about(one.signature->saying.says, number));
+    const bool is_new = std::none_of(choices.begin(), choices.end(), [&](const Choice& other) {
+      return other.text == text || other.cause == one.signature->id;
+    });
+    const bool is_near = std::abs(one.value - value) <= 0.02 * value;
+    if (is_new && !is_near && choices.size() <= wrong_options) {
+      const std::string leads = practice::answer_text(*measure, practice::as_written_down(one.value));
+      choices.push_back(practice::wrong_choice(
+          text, one.signature->id,
+          "That way would lead to " + leads + ", not to " + given + ". Work out what is missing, or too much."));
+      choices.back().faces = one.faces;
+    }
+  }
+  shuffle(choices, seed);
+  return choices;
+}
+
+Result<std::string, std::string> Mistake::answer(const Problem& problem, const Question& question) const {
+  const auto mistake = behind(problem, question);
+  if (!mistake) {
+    return failure(mistake.error());
+  }
+  return mistake->text + " " + practice::answer_text(question, practice::as_written_down(question.truth->to_double()));
+}
+
+std::optional<TaskWork> Mistake::work(const Problem& problem, int places) const {
+  const units::Unit unit = problem.solid.unit().to_the(lessons::dimension_of_asked(problem.solid, find_).value_or(1));
+  const auto value = lessons::asked_value(problem, problem.solid, find_);
+  const Number right = value ? *value : Number{};
+  const Number wrong = amount_in(wrong_, unit);
+  TaskSheet sheet(places);
+  const SupplyNumber a = sheet.number(right, unit, Source::Kind::EarlierStep,
+                                      "the " + reasoning::title_named(problem.solid, find_) + ", worked out before");
+  const SupplyNumber b = sheet.number(wrong, unit, Source::Kind::Known, "what somebody got", wrong_.number.text);
+  const bool is_less = wrong < right;
+  std::ignore = sheet.steps().work_out(
+      StepKind::Check, "Somebody got " + shown_quantity(wrong_) + ". How far is that off?", is_less ? a : b, "−",
+      is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
+  TaskWork task{
+      key(), find_, "then the mistake", "", {}, {}, Outcome{right, unit}, 0, judged_amount(right, unit, places)};
+  return std::move(sheet).finished(std::move(task), "The right value is " + judged_amount(right, unit, places) +
+                                                        ". Which part of the work is missing, or too much?");
+}
+
+bool asks_which_mistake(const Problem& problem) { return practice::task_as<Mistake>(problem) != nullptr; }
+
+namespace row {
+Row mistake() {
+  Row row{"mistake", {"wrong"}, true};
+  row.read = read_mistake;
+  row.made = {{28, "find-mistake", "mistake behind a wrong answer", practice::Heading::DecideAndCheck, 2,
+               "find the mistake", any, made_mistake}};
+  row.examples = {
+      R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},
+         "find": ["surface_area"], "wrong": {"answer": "260 cm^2"})"};
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

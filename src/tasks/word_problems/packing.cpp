@@ -1,0 +1,309 @@
+#include "tasks/word_problems/packing.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "base/listing.hpp"
+#include "exact/print_number.hpp"
+#include "lessons/asked_value.hpp"
+#include "lessons/json_text.hpp"
+#include "lessons/read_description.hpp"
+#include "lessons/read_measure.hpp"
+#include "practice/told_prompt.hpp"
+#include "reasoning/nouns.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/word_problems/supply_text.hpp"
+
+namespace fw::tasks {
+namespace {
+
+using exact::Number;
+using lessons::in_quotes;
+using practice::Fact;
+using practice::Hint;
+using practice::ItemBox;
+using reasoning::Outcome;
+using reasoning::shown_apart;
+using reasoning::Source;
+using reasoning::StepKind;
+using reasoning::SupplyNumber;
+using reasoning::TaskSheet;
+using Way = practice::Packing;
+
+// ---- read ----
+
+// Whether rows of the item fit into the solid.
+bool fits(const JsonNode& node, const SupplyText& supply, const solids::Solid& solid, const Context& context) {
+  if (supply.terms.measure != "volume") {
+    context.at("pack").fault(*node.find("pack"),
+                             in_quotes(supply.terms.measure) + " cannot be packed: write \"volume\"");
+    return false;
+  }
+  if (!lessons::edges_of_box(solid)) {
+    context.at("pack").fault(*node.find("pack"),
+                             lessons::with_article(solid.name()) +
+                                 " has no length, width and height of its own, so nothing can be packed into it in "
+                                 "rows: describe a solid by these three");
+    return false;
+  }
+  const JsonNode& box = *node.find("box");
+  for (const auto& [key, edge] : {std::pair("length", &supply.box->length), std::pair("width", &supply.box->width),
+                                  std::pair("height", &supply.box->height)}) {
+    if (!edge->unit.converts_to(solid.unit())) {
+      context.at("box").at(key).fault(
+          *box.find(key),
+          in_quotes(edge->text) + " cannot be compared with a solid measured in " + solid.unit().text());
+      return false;
+    }
+  }
+  constexpr long long most = 1'000'000;
+  const long long count = practice::packings(solid, *supply.box).front().count;
+  if (count == 0) {
+    context.at("box").fault(box, "not even one " + supply.terms.item + " fits into this solid: make the item smaller");
+  } else if (count > most) {
+    context.at("box").fault(box, "more than a million of them fit into this solid: make the item larger");
+  }
+  return count > 0 && count <= most;
+}
+
+// ---- worked ----
+
+constexpr std::array<const char*, 3> edge_names{"length", "width", "height"};
+
+std::string packed_length(const Number& length, const units::Unit& unit, int places) {
+  const exact::Shown shown = shown_apart(length, places);
+  return (shown.exact ? "" : "about ") + shown.text + " " + unit.text();
+}
+
+// The item's edges in the solid's unit, where it is written in another.
+void convert_item(const Problem& problem, const Packing& task, TaskSheet& sheet) {
+  const ItemBox& box = task.box();
+  std::vector<Number> done;
+  for (const units::WrittenQuantity* edge : {&box.length, &box.width, &box.height}) {
+    const bool is_done = std::find(done.begin(), done.end(), edge->number.value) != done.end();
+    if (!(edge->unit == problem.solid.unit()) && !is_done) {
+      done.push_back(edge->number.value);
+      const SupplyNumber written = sheet.number(edge->number.value, edge->unit, Source::Kind::Known,
+                                                "an edge of one " + task.item(), edge->number.text);
+      std::ignore = converted(sheet.steps(), written, problem.solid.unit());
+    }
+  }
+}
+
+SupplyNumber write_row(const Problem& problem, const Packing& task, const Way& way, std::size_t edge,
+                       TaskSheet& sheet) {
+  const units::Unit unit = problem.solid.unit();
+  const std::string item = task.item();
+  const Number quotient = way.edges[edge] / way.item[edge];
+  const std::string rows = std::to_string(way.rows[edge]);
+  const std::string along = "Along the " + std::string(edge_names[edge]) + ": how many whole ones fit? ";
+  const SupplyNumber whole = sheet.number(way.edges[edge], unit, Source::Kind::Label,
+                                          "the " + std::string(edge_names[edge]) + " of the solid");
+  const SupplyNumber each =
+      sheet.number(way.item[edge], unit, Source::Kind::Known, "the edge of one " + item + " that lies along it");
+  const Number rest = way.edges[edge] - Number::whole(way.rows[edge]) * way.item[edge];
+  const std::string left = rest.is_zero() ? rows + ", and nothing is left."
+                                          : rows + ", and " + packed_length(rest, unit, 2) + " stays empty.";
+  const algebra::Notation division = algebra::row(
+      {sheet.steps().notation(whole), algebra::leaf(algebra::Notation::Kind::Sign, "÷"), sheet.steps().notation(each)});
+  std::ignore = sheet.steps().state(StepKind::Count, along + reasoning::sentence_case(left), division, true,
+                                    {quotient, {}, {}, ""});
+  return sheet.number(Number::whole(way.rows[edge]), std::nullopt, Source::Kind::EarlierStep,
+                      "how many fit along the " + std::string(edge_names[edge]));
+}
+
+// "10 cm × 8 cm × 7 cm".
+std::string packed_edges(const std::array<Number, 3>& edges, const units::Unit& unit) {
+  std::string text;
+  for (const Number& edge : edges) {
+    text += (text.empty() ? "" : " × ") + packed_length(edge, unit, 2);
+  }
+  return text;
+}
+
+void tell_other_ways(const std::string& item, const std::vector<Way>& ways, TaskSheet& sheet) {
+  if (ways.size() == 1) {
+    sheet.steps().say(StepKind::Count, "All edges of one " + item +
+                                           " are equal: turning it changes "
+                                           "nothing.");
+    return;
+  }
+  std::vector<std::string> others;
+  for (std::size_t i = 1; i < ways.size(); ++i) {
+    others.push_back(std::to_string(ways[i].count));
+  }
+  sheet.steps().say(StepKind::Count, "Turn it and count again: the other " +
+                                         (ways.size() == 2 ? std::string("way round holds ") : "ways round hold ") +
+                                         joined_with_and(others) + ".");
+}
+
+// Dividing the volumes says too much where slivers stay empty.
+void compare_volumes(const Problem& problem, const std::string& item, const Way& best, TaskSheet& sheet) {
+  const units::Unit unit = problem.solid.unit().to_the(3);
+  const Number all = best.edges[0] * best.edges[1] * best.edges[2];
+  const Number each = best.item[0] * best.item[1] * best.item[2];
+  const Number quotient = all / each;
+  const std::string reason = exact::floor(quotient) > Number::whole(best.count)
+                                 ? "The volumes alone say too much: what stays empty at the edges cannot be joined."
+                                 : "The volumes say the same here, since no room for another one is lost.";
+  sheet.steps().work_out(
+      StepKind::Check, reason, sheet.number(all, unit, Source::Kind::EarlierStep, "the volume of the solid"), "÷",
+      sheet.number(each, unit, Source::Kind::EarlierStep, "the volume of one " + item), {quotient, {}, {}, ""});
+}
+
+// ---- made up ----
+
+// Edges of an item with which dividing the volumes says too much.
+std::optional<ItemBox> item_for(const Problem& problem, const Blueprint& blueprint, Seed& seed) {
+  constexpr int tries = 30;
+  constexpr int least = 2;
+  constexpr int most = 5;
+  for (int i = 0; i < tries; ++i) {
+    std::vector<units::WrittenQuantity> edges;
+    const int side = drawn(seed, least, most);
+    for (int k = 0; k < 3; ++k) {
+      const int edge = blueprint.level < 3 ? side : drawn(seed, least, most);
+      edges.push_back(*quantity_of(std::to_string(edge), problem.solid.unit()));
+    }
+    const ItemBox box{edges[0], edges[1], edges[2]};
+    const Way best = practice::packings(problem.solid, box).front();
+    Number quotient = Number::whole(1);
+    for (std::size_t edge = 0; edge < best.edges.size(); ++edge) {
+      quotient = quotient * best.edges[edge] / best.item[edge];
+    }
+    if (best.count >= 4 && best.count <= 90 && exact::floor(quotient) > Number::whole(best.count)) {
+      return box;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<Problem> made_packing(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  static const std::vector<std::string> items{"candle", "bar of soap", "tin of tea"};
+  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::ForVolume, blueprint.unit),
+                              told({"Candles in boxes are packed into {a thing}, all the same way round. How many fit?",
+                                    "Bars of soap go into {a thing}, all lying the same way. How many fit at most?",
+                                    "How many tins of tea, all the same way round, can be packed into {a thing}?"},
+                                   blueprint));
+  const auto box = problem ? item_for(*problem, blueprint, seed) : std::nullopt;
+  if (!box) {
+    return std::nullopt;
+  }
+  problem->tasks = {Packing(items[blueprint.story % items.size()], *box)};
+  return problem;
+}
+
+}  // namespace
+
+std::optional<ItemBox> read_item_box(const JsonNode& node, const std::string& item, const Context& context) {
+  for (const char* key : {"each", "round", "price", "coats"}) {
+    if (const JsonNode* part = node.find(key)) {
+      context.at(key).fault(*part,
+                            in_quotes(key) + " does not go with \"pack\": whole items are counted along each edge");
+    }
+  }
+  if (item.empty()) {
+    context.fault(node, "a supply that packs also says what is packed: \"item\": \"candle\"");
+  }
+  const JsonNode* box = node.find("box");
+  if (box == nullptr || !box->is(JsonNode::Kind::Object)) {
+    context.fault(box == nullptr ? node : *box,
+                  "a supply that packs says how large one item is: \"box\": {\"length\": \"5 cm\", \"width\": "
+                  "\"3 cm\", \"height\": \"2 cm\"}");
+    return std::nullopt;
+  }
+  check_keys(*box, {"length", "width", "height"}, "\"box\"", context);
+  std::vector<units::WrittenQuantity> edges;
+  for (const char* key : {"length", "width", "height"}) {
+    const Context here = context.at("box").at(key);
+    const JsonNode* edge = box->find(key);
+    if (edge == nullptr) {
+      here.fault(*box, "the key " + in_quotes(key) + " of what is packed is missing: write a length such as \"5 cm\"");
+    } else if (const auto quantity = read_quantity(*edge, 1, here)) {
+      edges.push_back(*quantity);
+    }
+  }
+  return edges.size() == 3 ? std::optional(ItemBox{edges[0], edges[1], edges[2]}) : std::nullopt;
+}
+
+std::vector<Task> read_packing(const JsonNode& node, const SupplyText& supply, const TaskText& text) {
+  return fits(node, supply, text.problem.solid, text.context)
+             ? std::vector<Task>{Packing(supply.terms.item, *supply.box)}
+             : std::vector<Task>{};
+}
+
+void Packing::write(Members& members) const {
+  members.emplace_back(
+      "supply",
+      lessons::object_in_line({{"pack", lessons::quote("volume")},
+                               {"item", lessons::quote(item_)},
+                               {"box", lessons::object_in_line({{"length", lessons::quote(box_.length.text)},
+                                                                {"width", lessons::quote(box_.width.text)},
+                                                                {"height", lessons::quote(box_.height.text)}})}}));
+}
+
+Result<Question, std::string> Packing::question(const Problem& problem) const {
+  Question question;
+  question.find = key();
+  question.asked = Asked::Packed;
+  question.item = item_;
+  question.first_step = "Begin with one row: how many whole ones fit along the length?";
+  question.ways = practice::packings(problem.solid, box_);
+  question.truth = Number::whole(question.ways.front().count);
+  return question;
+}
+
+std::vector<Fact> Packing::facts(const Problem&) const {
+  return {{box_.length.number.text, words::message("One {item} is {length} long, {width} wide and {height} high.",
+                                                   {{"item", words::Noun{item_}},
+                                                    {"length", practice::value_of(box_.length)},
+                                                    {"width", practice::value_of(box_.width)},
+                                                    {"height", practice::value_of(box_.height)}})}};
+}
+
+Result<Explanation, std::string> Packing::explained(const Problem& problem, const SolutionOptions& options) const {
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+}
+
+Result<std::vector<Hint>, std::string> Packing::hints(const Problem& problem) const {
+  return practice::hints_to_task(*work(problem, 2));
+}
+
+std::optional<TaskWork> Packing::work(const Problem& problem, int places) const {
+  const std::vector<Way> ways = practice::packings(problem.solid, box_);
+  const Way& best = ways.front();
+  TaskSheet sheet(places);
+  sheet.steps().say(StepKind::Ask, "Asked is a count: how many " + reasoning::plural(item_) +
+                                       ", all the same way round, fit into " +
+                                       packed_edges(best.edges, problem.solid.unit()) + ".");
+  convert_item(problem, *this, sheet);
+  if (best.count > 0) {
+    sheet.steps().say(StepKind::Name, "Lay one with " + packed_edges(best.item, problem.solid.unit()) +
+                                          " along the length, the width and the height.");
+    const SupplyNumber row = write_row(problem, *this, best, 0, sheet);
+    const SupplyNumber rows = write_row(problem, *this, best, 1, sheet);
+    const SupplyNumber layers = write_row(problem, *this, best, 2, sheet);
+    std::ignore = sheet.multiply("Multiply: how many in a row, how many rows, how many layers.", {row, rows, layers},
+                                 {Number::whole(best.count), {}, {}, ""});
+    tell_other_ways(item_, ways, sheet);
+    compare_volumes(problem, item_, best, sheet);
+  }
+  const std::string count = reasoning::counted(std::to_string(best.count), item_);
+  TaskWork task{key(), "", "", "number that fit", {}, {}, Outcome{Number::whole(best.count), std::nullopt}, 0, count};
+  return std::move(sheet).finished(std::move(task), count + (best.count == 1 ? " fits." : " fit."));
+}
+
+namespace row {
+Row packing() {
+  Row row{"packing"};
+  row.made = {{24, "pack", "items packed in rows", practice::Heading::WordProblems, 2, "pack", is_box, made_packing}};
+  row.examples = {
+      R"("solid": {"kind": "rectangular prism", "length": "16 cm", "width": "12 cm", "height": "11 cm"},
+         "supply": {"pack": "volume", "item": "tea", "box": {"length": "5 cm", "width": "4 cm", "height": "30 mm"}})",
+  };
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

@@ -1,0 +1,166 @@
+#include "tasks/word_problems/purpose.hpp"
+
+#include "practice/choice_parts.hpp"
+#include "reasoning/nouns.hpp"
+#include "reasoning/task_sheet.hpp"
+#include "tasks/row.hpp"
+#include "tasks/word_problems/supply_text.hpp"
+#include "tasks/word_problems/word_problem.hpp"
+
+namespace fw::tasks {
+namespace {
+
+using lessons::Purpose;
+using practice::Hint;
+using reasoning::StepKind;
+
+// ---- options ----
+
+struct PurposeRow {
+  const char* purpose;
+  const char* text;
+  const char* message;  ///< where it is chosen and is not right
+  std::vector<std::string> words;
+};
+const std::vector<PurposeRow>& purposes() {
+  static const std::vector<PurposeRow> table{
+      {"cover",
+       "cover: areas of faces, added up",
+       "That would be the faces. Does it lie on several faces here, or somewhere else?",
+       {"cover", "surface", "area", "faces", "lateral"}},
+      {"fill",
+       "fill: a volume",
+       "That would be the space inside. Does it fill the solid, or lie on it?",
+       {"fill", "volume", "space"}},
+      {"edge",
+       "edge: a length",
+       "That would be a length. Does it run along a line, or spread out?",
+       {"edge", "length", "line"}},
+      {"one face",
+       "one face: a single area",
+       "That would be one face alone. Is only one face touched?",
+       {"one face", "base", "single", "one"}},
+  };
+  return table;
+}
+
+// ---- made up ----
+
+struct Story {
+  Purpose purpose;
+  std::string measure, text;
+};
+// As many of each purpose; some without a word that gives it away. Source: common practice, no source.
+const std::vector<Story>& purpose_stories() {
+  static const std::vector<Story> table{
+      {Purpose::Cover, "surface_area", "Gold glitter is glued all over {a thing}. What has to be known to buy enough?"},
+      {Purpose::Fill, "volume", "{A thing} is stuffed with straw. What has to be known to have enough?"},
+      {Purpose::Edge, "edges",
+       "A string of lights follows every edge of {a thing}. What has to be known to buy enough?"},
+      {Purpose::Cover, "base_area", "A felt pad goes under {a thing}. What has to be known to cut it?"},
+      {Purpose::Cover, "surface_area", "How much cardboard does it take to make {a thing}?"},
+      {Purpose::Fill, "volume", "How much plaster is cast in the shape of {a thing}?"},
+      {Purpose::Edge, "edges", "How much wire does it take to bend a frame in the shape of {a thing}?"},
+      {Purpose::Cover, "base_area", "How much of the stage floor does {a thing} take up?"},
+      {Purpose::Cover, "surface_area", "Frost settles on {a thing} that hangs in the air. How much of it is white?"},
+      {Purpose::Fill, "volume", "How much room does {a thing} take up in the cart?"},
+      {Purpose::Edge, "edges", "Tape goes wherever two faces of {a thing} meet. How much tape is that?"},
+      {Purpose::Cover, "base_area", "Snow melts where {a thing} stood. How large is the dry spot?"},
+  };
+  return table;
+}
+std::optional<Problem> made_purpose(const Blueprint& drawn_blueprint, Seed& seed) {
+  const Blueprint blueprint = by_turn(drawn_blueprint);
+  // Five is prime to their number, so that all have their turn, neighbors of different purposes.
+  const Story& story = purpose_stories()[5 * blueprint.turn % purpose_stories().size()];
+  const lessons::Supply supply{story.purpose, story.measure, std::nullopt, ""};
+  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::ForArea, blueprint.unit),
+                              told({story.text}, blueprint));
+  if (problem) {
+    problem->tasks = {AskedPurpose(supply), WordProblem(supply)};
+  }
+  return problem;
+}
+
+}  // namespace
+
+std::string AskedPurpose::purpose() const {
+  return supply_.measure == "base_area" && supply_.purpose == Purpose::Cover ? "one face" : word_of(supply_.purpose);
+}
+
+void AskedPurpose::write(Members& members) const { members.emplace_back("supply", supply_text(supply_)); }
+
+Result<Question, std::string> AskedPurpose::question(const Problem&) const {
+  Question question;
+  question.find = key();
+  return question;
+}
+
+std::optional<TaskWork> AskedPurpose::work(const Problem&, int places) const {
+  const std::string kind = purpose();
+  const std::string thing =
+      supply_.item.empty() ? "What is asked for" : reasoning::sentence_case(reasoning::one(supply_.item));
+  reasoning::TaskSheet sheet(places);
+  sheet.steps().say(StepKind::Ask, "Nothing is worked out yet: is an area, a space or a length needed?");
+  sheet.steps().say(StepKind::Name,
+                    kind == "one face" ? thing + " lies on a single face, so one area is enough, in square units."
+                    : kind == "cover"  ? thing + " covers faces, so their areas are added up, in square units."
+                    : kind == "fill"   ? thing + " fills the space inside, so a volume is needed, in cubic units."
+                                       : thing + " runs along edges, so a length is needed.");
+  return std::move(sheet).finished({key(), "", "", "kind of measure", {}, {}, std::nullopt, 0, kind},
+                                   "It is a question of: " + kind + ".");
+}
+
+Result<Explanation, std::string> AskedPurpose::explained(const Problem& problem, const SolutionOptions& options) const {
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+}
+
+Result<std::vector<Hint>, std::string> AskedPurpose::hints(const Problem&) const {
+  return std::vector<Hint>{
+      {"Asked is a kind of quantity. Nothing has to be worked out.", std::nullopt, {}, {}},
+      {"Think of the real thing: does it lie on faces, go inside, or run along a line?", std::nullopt, {}, {}},
+      {"Does it touch all faces that count, or a single one?", std::nullopt, {}, {}}};
+}
+
+Result<std::vector<Choice>, std::string> AskedPurpose::choices(const Problem&, const Question&, Seed&) const {
+  std::vector<Choice> choices;
+  for (const PurposeRow& row : purposes()) {
+    choices.push_back(row.purpose == purpose() ? practice::right_choice(row.text, "Right.")
+                                               : practice::wrong_choice(row.text, "L1", row.message));
+  }
+  return choices;
+}
+
+std::optional<std::size_t> AskedPurpose::option_meant(const Question&, const std::vector<Choice>&,
+                                                      const std::string& typed) const {
+  const std::string low = practice::lowered(typed);
+  for (const char* one : {"one", "a single", "single"}) {
+    if (low.rfind(one, 0) == 0) {
+      return purposes().size() - 1;
+    }
+  }
+  for (std::size_t i = 0; i < purposes().size(); ++i) {
+    for (const std::string& word : purposes()[i].words) {
+      if (low.find(word) != std::string::npos) {
+        return i;
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+namespace row {
+Row purpose() {
+  Row row{"purpose"};
+  row.made = {{22, "purpose", "cover, fill, edge or one face", practice::Heading::DecideAndCheck, 1, "decide",
+               has_bases, made_purpose}};
+  row.examples = {
+      R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["purpose"], "supply": {"fill": "volume"})",
+      R"("solid": {"kind": "prism", "base": {"shape": "square", "side": "4 cm"}, "height": "7 cm"}, "find": ["purpose"],
+         "supply": {"cover": "base_area"})",
+  };
+  return row;
+}
+}  // namespace row
+
+}  // namespace fw::tasks

@@ -1,0 +1,94 @@
+#include "practice/hints.hpp"
+
+#include <gmock/gmock.h>
+
+#include "exact/print_number.hpp"
+#include "practice/figure.hpp"
+#include "reasoning/explanation.hpp"
+#include "support/diagnosed_problems.hpp"
+#include "tasks/generate/generate.hpp"
+#include "tasks/word_problems/word_problem.hpp"
+
+namespace fw::tasks::hints_test {
+namespace {
+
+using namespace practice;
+
+using testing::ElementsAre;
+
+std::vector<std::string> told(const lessons::Problem& problem, const std::string& find = "") {
+  std::vector<std::string> lines;
+  const auto hints = hints_of(problem, find);
+  EXPECT_TRUE(hints.has_value()) << (hints ? "" : hints.error());
+  for (const Hint& hint : hints ? *hints : std::vector<Hint>{}) {
+    lines.push_back(hint.text + (hint.line ? " | " + algebra::plain_text(*hint.line) : ""));
+  }
+  return lines;
+}
+
+TEST(Hints, ClimbFromTheQuantityToTheFirstNumbers) {
+  EXPECT_THAT(
+      told(test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area")),
+      ElementsAre("Asked is the surface area S. An area covers, so it is counted in square centimeters (cm²).",
+                  "For it you need: length l, width w and height h.",
+                  "The six faces are three pairs of equal rectangles. | S = 2 · l · w + 2 · l · h + 2 · w · h",
+                  "Put the numbers in: l = 9 cm, w = 7 cm, h = 5 cm. | S = 2 × 9 cm × 7 cm + 2 × 9 cm × 5 cm + 2 × 7 "
+                  "cm × 5 cm"));
+  EXPECT_THAT(
+      told(test::problem_of("pyramid | slant_height: ? | base square | side: 10 cm | known surface_area: 360 cm^2",
+                            "slant_height"))
+          .at(0),
+      "Asked is the slant height ℓ. It is a length, measured in centimeters (cm).");
+}
+
+TEST(Hints, OfAnOpenBoxBeginWithTheFacesThatCount) {
+  lessons::Problem box =
+      test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area");
+  box.open = {{"top", {geometry::FaceId{1}}}};
+  const std::vector<std::string> lines = told(box);
+  ASSERT_EQ(lines.size(), 4U);
+  EXPECT_EQ(lines[1], "Face 2 is open and does not count: 5 of 6 faces count.");
+  EXPECT_EQ(lines[3], lines[2] + " | face 1 = 9 cm × 7 cm");
+}
+
+TEST(Hints, OfAWordProblemBeginWithItsVerb) {
+  lessons::Problem box = test::problem_of("cube | edge: 7 cm", "volume");
+  box.tasks = {WordProblem({lessons::Purpose::Fill, "volume", *units::parse_quantity("50 cm^3"), "cup"})};
+  EXPECT_EQ(told(box).at(0), "A cup fills the space inside, so the amount is a volume, in cubic units.");
+  box.tasks = {WordProblem({lessons::Purpose::Edge, "edges", *units::parse_quantity("30 cm"), "roll"})};
+  EXPECT_EQ(told(box).at(1), "Count the edges: 12. Edges of the same length are added up together.");
+}
+
+TEST(Hints, ToANameTellTheFaces) {
+  EXPECT_EQ(told(test::problem_of("pyramid | height: 12 cm | base square | side: 10 cm", "name")).at(1),
+            "Its faces are 1 square and 4 triangles.");
+  EXPECT_EQ(told(test::problem_of("pyramid | height: 12 cm | base square | side: 10 cm", "faces")).size(), 3U);
+}
+
+// Every hint but those to names and counts of faces is a step of the worked solution, or speaks of its symbols; none
+// of them holds the answer.
+TEST(Hints, OfGeneratedProblemsAreFourAndKeepTheAnswerBackSlow) {
+  for (int level = 1; level <= 3; ++level) {
+    PracticeRequest request;
+    request.seed = 60;
+    request.level = level;
+    request.count = 40;
+    const auto lessons = generated(request);
+    for (const lessons::Problem& problem : lessons->front().problems) {
+      const auto question = question_of(problem);
+      const std::vector<std::string> lines = told(problem);
+      EXPECT_GE(lines.size(), question->truth && !counts_parts(question->asked) ? 3U : 1U) << problem.prompt;
+      if (!question->unit) {
+        continue;
+      }
+      EXPECT_EQ(lines.size(), 4U) << problem.prompt;
+      const std::string answer = " " + exact::shown(*question->truth, 2).text + " " + question->unit->text();
+      for (const std::string& line : lines) {
+        EXPECT_EQ(line.find(answer), std::string::npos) << line;
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace fw::tasks::hints_test
