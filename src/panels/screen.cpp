@@ -6,7 +6,6 @@
 
 namespace fw::panels {
 
-using namespace bench;
 using namespace state;
 using namespace ui;
 

@@ -2,6 +2,7 @@
 #include <tuple>
 
 #include "state/apply/handlers.hpp"
+#include "tasks/nets/net_task.hpp"
 #include "tasks/quiz/quiz_help.hpp"
 
 // A class answers with its hands: the question alone, its options, the answer. Only counts of hands are kept.
