@@ -3,11 +3,11 @@
 
 #include <cstdlib>
 
-#include "lessons/read_lesson.hpp"
 #include "panels/frame.hpp"
 #include "platform/assets.hpp"
 #include "platform/clock.hpp"
 #include "support/ui_driver.hpp"
+#include "tasks/catalog.hpp"
 #include "window/window.hpp"
 
 namespace fw::panels {

@@ -88,7 +88,7 @@ TEST_P(EveryRow, EndsItsWorkWithItsAnswer) {
     EXPECT_FALSE(all->answer.empty());
     EXPECT_FALSE(reasoning::all_steps(*all).empty());
     if (const auto work = task.work(problem, 2)) {
-      EXPECT_EQ(work->steps.back().kind, reasoning::StepKind::Answer) << work->steps.back().reason;
+      EXPECT_EQ(work->steps.back().kind, reasoning::StepKind::Answer) << words::said(work->steps.back().reason);
       EXPECT_EQ(all->answer, work->answer);
     }
     EXPECT_TRUE(task.hints(problem).has_value());

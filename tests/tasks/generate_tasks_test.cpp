@@ -138,15 +138,27 @@ TEST(GeneratedBounds, AreAFactorFromOneAndAHalfToThreeApart) {
   }
 }
 
+/// The numbers of "between 100 cm² and 200 cm²" in all options.
+std::vector<TypedAnswer> bounds_in(const std::vector<Choice>& options) {
+  std::vector<TypedAnswer> all;
+  for (const Choice& option : options) {
+    const std::vector<TypedAnswer> both = quantities_in(option.text.substr(std::string("between ").size()), {" and "});
+    all.insert(all.end(), both.begin(), both.end());
+  }
+  return all;
+}
+
 // Nearer than that it would take an exact number to decide; common practice, no source.
 TEST(GeneratedBounds, StandEightPartsInAHundredOffTheValueAtLeast) {
   std::size_t near = 0;
   for (const int level : {1, 2, 3}) {
     for (const lessons::Problem& problem : problems_of("estimate", level, 60)) {
       const double truth = question_of(problem)->truth->to_double();
-      for (const units::WrittenQuantity& bound : problem.between) {
-        const double ratio =
-            std::max(truth, bound.number.value.to_double()) / std::min(truth, bound.number.value.to_double());
+      const auto options = choices_of(problem, 1);
+      ASSERT_TRUE(options.has_value());
+      for (const TypedAnswer& bound : bounds_in(*options)) {
+        const double value = bound.number.value.to_double();
+        const double ratio = std::max(truth, value) / std::min(truth, value);
         EXPECT_GT(ratio, 1.08) << problem.prompt;
         near += ratio < 1.16 ? 1U : 0U;
       }

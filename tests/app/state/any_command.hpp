@@ -5,11 +5,11 @@
 #include <type_traits>
 #include <vector>
 
-#include "practice/generate/generate.hpp"
-#include "practice/quiz_help.hpp"
 #include "reasoning/measures.hpp"
 #include "solids/catalog.hpp"
 #include "state/apply.hpp"
+#include "tasks/generate/generate.hpp"
+#include "tasks/quiz/quiz_help.hpp"
 
 // Any command, with arguments that a user could give and with some that nobody could. Every intent of the list in
 // command.hpp has its arguments here: one that is left out does not compile.
@@ -95,7 +95,7 @@ inline SetQuizSource any(Of<SetQuizSource>, const Model&, Choices& c) { return {
 inline SetQuizLevel any(Of<SetQuizLevel>, const Model&, Choices& c) { return {static_cast<int>(c.below(5))}; }
 inline ToggleQuizType any(Of<ToggleQuizType>, const Model&, Choices& c) {
   std::vector<std::string> keys{"", "no-such-type"};
-  for (const practice::TypeName& type : practice::type_names()) {
+  for (const practice::TypeName& type : tasks::type_names()) {
     keys.push_back(type.key);
   }
   return {c.one_of(keys)};
@@ -108,7 +108,7 @@ inline SetAnswerStyle any(Of<SetAnswerStyle>, const Model&, Choices& c) {
 inline AnswerTyped any(Of<AnswerTyped>, const Model& model, Choices& c) {
   std::vector<std::string> texts{"12", "cube", "square pyramid", "143 cm²", "yes", "no", "B", "6", "  ", "what?"};
   if (model.state.in_item()) {
-    texts.insert(texts.begin(), 3, practice::answer_text(model.state.quiz.item()));  // right more often than not
+    texts.insert(texts.begin(), 3, tasks::answer_text(model.state.quiz.item()));  // right more often than not
   }
   return {c.one_of(texts)};
 }

@@ -4,10 +4,10 @@
 
 #include <string>
 
-#include "lessons/read_lesson.hpp"
 #include "platform/assets.hpp"
 #include "state/apply.hpp"
 #include "state/state.hpp"
+#include "tasks/catalog.hpp"
 
 namespace fw::state::test {
 
