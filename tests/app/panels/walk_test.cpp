@@ -34,7 +34,7 @@ const lessons::Lesson& lesson_of(std::size_t number) {
   static const std::vector<lessons::Lesson> all = [] {
     std::vector<lessons::Lesson> read;
     for (const std::string& name : lesson_names) {
-      read.push_back(lessons::read_lesson(platform::asset(name)).value());
+      read.push_back(tasks::read_lesson(platform::asset(name)).value());
     }
     return read;
   }();
@@ -300,7 +300,7 @@ TEST(Redo, CountsNoAnswerTwice) {
   platform::MemoryFiles files;
   Session session(files, lesson_of(0), "", &some_day);
   session.dispatch({SetMode{Mode::Quiz}, StartQuiz{}});
-  session.dispatch({AnswerTyped{practice::answer_text(session.model().state.quiz.item())}});
+  session.dispatch({AnswerTyped{tasks::answer_text(session.model().state.quiz.item())}});
   ASSERT_EQ(answers_kept(session.model()), 1U);
   session.dispatch({Undo{}, Redo{}});
   EXPECT_EQ(session.model().state.quiz.attempts.size(), 1U);
