@@ -4,6 +4,7 @@
 #include "practice/quiz.hpp"
 #include "reasoning/phrases.hpp"
 #include "tasks/generate/net_sheets.hpp"
+#include "tasks/look.hpp"
 #include "tasks/nets/net_task.hpp"
 
 // Which solid folds from a net.
@@ -36,8 +37,8 @@ class NetName : public NetTask {
   void write(Members& members) const override { write_net(members, "name", lessons::sheet_text(sheets().front())); }
   [[nodiscard]] std::string sentence(const Problem&) const override { return "Which solid folds from this net?"; }
   [[nodiscard]] std::string type(const Problem&) const override { return "net-name"; }
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem&) const override {
-    return std::vector<Hint>{};  // all that could be said names the solid
+  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+    return practice::hints_to_look(looking_work(problem.solid, "name"));
   }
   [[nodiscard]] practice::AnswerForm form() const override { return practice::AnswerForm::CutoutName; }
   [[nodiscard]] std::string asks_to_type() const override { return "name of the solid"; }
