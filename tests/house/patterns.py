@@ -8,8 +8,10 @@ import re
 from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
 
 # The folders of src/ in which all sentences are messages; the others still put some together with +.
-MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "reasoning"]
+MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "reasoning", "practice/mistakes"]
 CALL = re.compile(r"(?<![\w.>])message\(")
+# Patterns of a table, which are said later: of the number {n}.
+ROW = re.compile(r"(?<![\w.>])(?:Saying|Pattern)\((?=\s*\")")
 LITERAL = r'"(?:[^"\\\n]|\\.)*"'
 FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ", or", "then"}
 DECLARED_IN = "src/words/message.hpp"
@@ -18,11 +20,12 @@ DECLARED_IN = "src/words/message.hpp"
 class Pattern:
     """A call of message(): where it stands, its pattern, and the names of the arguments that it is given."""
 
-    def __init__(self, path, text, start):
+    def __init__(self, path, text, start, row=False):
         self.room, self.place = room_of(path), f"{relative(path)}:{text.count(chr(10), 0, start) + 1}"
         literal = re.compile(rf"\s*((?:{LITERAL}\s*)+)").match(text, start)
         self.text = "".join(one[1:-1] for one in re.findall(LITERAL, literal.group(1))) if literal else None
-        self.given = set(_names_given(text, literal.end())) if literal else set()
+        self.end = literal.end() if literal else start
+        self.given = {"n"} & set(re.findall(r"\{(n)\}", self.text)) if row else set(_names_given(text, self.end))
 
     def faults(self):
         if self.text is None:
@@ -53,9 +56,21 @@ def _names_given(text, at):
             yield sign[1:-1]
 
 
+def _of_rows(path):
+    text = without_comments(path)
+    for match in ROW.finditer(text):
+        at = match
+        while at:
+            pattern = Pattern(path, text, at.end(), row=True)
+            yield pattern
+            at = re.compile(r'\s*,(?=\s*")').match(text, pattern.end)
+
+
 def patterns():
-    return [Pattern(path, without_comments(path), match.end()) for path in sources() if relative(path) != DECLARED_IN
-            for match in CALL.finditer(without_comments(path))]
+    paths = [path for path in sources() if relative(path) != DECLARED_IN]
+    said_at_once = [Pattern(path, without_comments(path), match.end()) for path in paths
+                    for match in CALL.finditer(without_comments(path))]
+    return said_at_once + [pattern for path in paths for pattern in _of_rows(path)]
 
 
 def joined_sentences(folders):

@@ -78,6 +78,7 @@ BREAKS = {
         ("src/solids/broken.cpp", 'auto m = message("it has {count:an} faces", {{"count", 4}});\n'),
         ("src/nets/broken.cpp", 'auto m = words::message("it has faces", {{"count", said(message("{n}", {{"n", 4}}))}});\n'),
         ("src/nets/broken.cpp", "auto m = message(sentence);\n"),
+        ("src/practice/broken.cpp", 'Row row{"A1", way, Saying("{n} would be all.", "Which {face} is it?")};\n'),
         ("tests/words/broken.words", 'say "nobody says this"\nas "NIEMAND"\n'),
     ],
     "sentences_are_messages": [
