@@ -9,6 +9,8 @@ namespace fw::exact {
 namespace {
 
 constexpr std::size_t most_digits = 30;
+constexpr const char* no_zero_below =
+    "The denominator is 0, and nothing can be divided by 0. Write another denominator.";
 constexpr std::size_t longest_text = 200;
 constexpr int deepest_parentheses = 12;
 constexpr int most_roots = 12;
@@ -16,27 +18,34 @@ constexpr int greatest_pi_power = 20;
 
 struct NamedFraction {
   std::string_view text;
-  int above;
-  int below;
+  const char* above;
+  const char* below;
 };
-constexpr std::array<NamedFraction, 15> named_fractions = {{{"½", 1, 2},
-                                                            {"⅓", 1, 3},
-                                                            {"⅔", 2, 3},
-                                                            {"¼", 1, 4},
-                                                            {"¾", 3, 4},
-                                                            {"⅕", 1, 5},
-                                                            {"⅖", 2, 5},
-                                                            {"⅗", 3, 5},
-                                                            {"⅘", 4, 5},
-                                                            {"⅙", 1, 6},
-                                                            {"⅚", 5, 6},
-                                                            {"⅛", 1, 8},
-                                                            {"⅜", 3, 8},
-                                                            {"⅝", 5, 8},
-                                                            {"⅞", 7, 8}}};
+constexpr std::array<NamedFraction, 15> named_fractions = {{{"½", "1", "2"},
+                                                            {"⅓", "1", "3"},
+                                                            {"⅔", "2", "3"},
+                                                            {"¼", "1", "4"},
+                                                            {"¾", "3", "4"},
+                                                            {"⅕", "1", "5"},
+                                                            {"⅖", "2", "5"},
+                                                            {"⅗", "3", "5"},
+                                                            {"⅘", "4", "5"},
+                                                            {"⅙", "1", "6"},
+                                                            {"⅚", "5", "6"},
+                                                            {"⅛", "1", "8"},
+                                                            {"⅜", "3", "8"},
+                                                            {"⅝", "5", "8"},
+                                                            {"⅞", "7", "8"}}};
 constexpr std::array<std::string_view, 10> raised_digits = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+using Kind = NumberTree::Kind;
+
+NumberTree tree_of_digits(std::string text) { return {Kind::Digits, std::move(text)}; }
+NumberTree tree_of_row(std::vector<NumberTree> parts) {
+  return parts.size() == 1 ? parts.front() : NumberTree{Kind::Row, "", std::move(parts)};
+}
 
 Number decimal_value(const std::string& digits) { return Number::from_decimal(digits).value_or(Number()); }
 
@@ -44,9 +53,10 @@ std::string quoted(std::string_view text) { return "“" + std::string(text) + "
 
 }  // namespace
 
-NumberReader::NumberReader(std::string_view text) : text_(text), end_(text.size()) {}
+NumberReader::NumberReader(std::string_view text, Length length)
+    : text_(text), is_limited_(length == Length::Limited), end_(text.size()) {}
 
-Result<Written, NumberError> NumberReader::read() {
+Result<NumberReader::Read, NumberError> NumberReader::read() {
   skip_spaces();
   const std::size_t start = at_;
   std::size_t last = start;  // spaces are looked for up to end_, so it is set only afterwards
@@ -59,7 +69,7 @@ Result<Written, NumberError> NumberReader::read() {
   if (start == text_.size()) {
     return failure(NumberError{start, "There is no number here. Write one such as 12, 2.5 or 7 1/2."});
   }
-  if (end_ - start > longest_text) {
+  if (is_limited_ && end_ - start > longest_text) {
     return failure(NumberError{start, "This is too long for a number. Write at most 30 digits."});
   }
   std::optional<Part> result = sum();
@@ -71,8 +81,30 @@ Result<Written, NumberError> NumberReader::read() {
   if (!result) {
     return failure(*error_);
   }
-  return Written{std::string(text_.substr(start, end_ - start)), result->value, result->places,
-                 result->is_fraction || !result->is_plain};
+  return Read{{std::string(text_.substr(start, end_ - start)), result->value, result->places,
+               result->is_fraction || !result->is_plain},
+              std::move(result->tree)};
+}
+
+Result<LeadingNumber, NumberError> NumberReader::read_leading(Stroke stroke) {
+  if (stroke == Stroke::Outside) {
+    end_ = std::min(end_, text_.find(' '));  // "√5 1/2" is no root of 5 1/2
+  }
+  std::optional<Part> part = number();
+  const std::size_t below = at_ + 1;
+  const std::size_t after = below + digits_at(below);
+  const bool is_divided = part && stroke == Stroke::Inside && !part->is_fraction && stands_at(at_, "/") &&
+                          after > below && !(stands_at(after, ".") || stands_at(after, ","));
+  if (is_divided) {
+    const Number divisor = decimal_value(std::string(text_.substr(below, after - below)));
+    at_ = after;
+    part =
+        divisor.is_zero() ? fail(below, no_zero_below) : std::optional(Part{part->value / divisor, {}, true, true, 0});
+  }
+  if (!part) {
+    return failure(*error_);
+  }
+  return LeadingNumber{part->value, at_};
 }
 
 std::optional<NumberReader::Part> NumberReader::sum() {
@@ -81,6 +113,7 @@ std::optional<NumberReader::Part> NumberReader::sum() {
   }
   const std::size_t start = at_;
   Part total;
+  std::vector<NumberTree> terms;
   int count = 0;
   bool all_plain = true;
   for (;;) {
@@ -89,14 +122,18 @@ std::optional<NumberReader::Part> NumberReader::sum() {
     if (!minus && !take("+") && count > 0) {
       break;
     }
+    if (minus || count > 0) {
+      terms.push_back({Kind::Sign, minus ? "−" : "+"});
+    }
     const std::optional<Part> next = product();
     if (!next) {
       return std::nullopt;
     }
     all_plain = all_plain && next->is_plain;
     const Number value = minus ? -next->value : next->value;
-    total = count == 0 ? Part{value, next->is_plain, next->is_fraction, next->places}
-                       : Part{total.value + value, false, true, 0};
+    terms.push_back(next->tree);
+    total = count == 0 ? Part{value, {}, next->is_plain, next->is_fraction, next->places}
+                       : Part{total.value + value, {}, false, true, 0};
     ++count;
   }
   if (count > 1 && all_plain) {
@@ -104,13 +141,16 @@ std::optional<NumberReader::Part> NumberReader::sum() {
                 quoted(text_.substr(start, at_ - start)) + " is a calculation. Write the one number that it comes to.");
   }
   --depth_;
+  total.tree = tree_of_row(std::move(terms));
   return total;
 }
 
 std::optional<NumberReader::Part> NumberReader::product() {
   skip_spaces();
   std::optional<Part> value = symbol_follows() ? symbol() : number();
+  std::vector<NumberTree> factors;
   while (value) {
+    factors.push_back(value->tree);
     skip_spaces();
     const bool times = take_any({"·", "×", "*"});
     skip_spaces();
@@ -121,13 +161,19 @@ std::optional<NumberReader::Part> NumberReader::product() {
       }
       break;
     }
+    if (times) {
+      factors.push_back({Kind::Sign, "×"});
+    }
     const std::optional<Part> factor = symbol();
     if (!factor) {
       return std::nullopt;
     }
-    value = Part{value->value * factor->value, false, true, 0};
+    value = Part{value->value * factor->value, factor->tree, false, true, 0};
   }
   skip_spaces();
+  if (value) {
+    value->tree = tree_of_row(std::move(factors));
+  }
   if (value && take_any({"/", "⁄", "÷"})) {
     return divided(*value);
   }
@@ -142,14 +188,18 @@ std::optional<NumberReader::Part> NumberReader::divided(Part above) {
     return std::nullopt;
   }
   if (below->value.is_zero()) {
-    return fail(start, "The denominator is 0, and nothing can be divided by 0. Write another denominator.");
+    return fail(start, no_zero_below);
   }
   skip_spaces();
   if (symbol_follows()) {
     return fail(at_, "It is not clear whether " + found_at(at_) +
                          " belongs to the denominator. Write (5/8)π or 5/(8π), with parentheses.");
   }
-  return Part{above.value / below->value, above.is_plain && below->is_plain, true, 0};
+  return Part{above.value / below->value,
+              {Kind::Fraction, "", {above.tree, below->tree}},
+              above.is_plain && below->is_plain,
+              true,
+              0};
 }
 
 std::optional<NumberReader::Part> NumberReader::symbol() {
@@ -169,11 +219,12 @@ std::optional<NumberReader::Part> NumberReader::symbol() {
     return fail(at_, "A parenthesis was opened and not closed: " + found_at(at_) + " stands where “)” would be right.");
   }
   inside->is_plain = false;
+  inside->tree = {Kind::Parentheses, "", {inside->tree}};
   return inside;
 }
 
 std::optional<NumberReader::Part> NumberReader::root() {
-  if (++depth_ > deepest_parentheses || ++roots_ > most_roots) {
+  if (++depth_ > deepest_parentheses || (++roots_ > most_roots && is_limited_)) {
     return fail(at_, "There are too many roots in this number. Write at most 12.");
   }
   skip_spaces();
@@ -186,7 +237,7 @@ std::optional<NumberReader::Part> NumberReader::root() {
     return fail(start, "The number under the root is negative, and no number has such a square.");
   }
   --depth_;
-  return Part{square_root(inside->value), false, true, 0};
+  return Part{square_root(inside->value), {Kind::Root, "", {inside->tree}}, false, true, 0};
 }
 
 std::optional<NumberReader::Part> NumberReader::pi_power() {
@@ -210,11 +261,13 @@ std::optional<NumberReader::Part> NumberReader::pi_power() {
   if (power > greatest_pi_power) {
     return fail(at_, "The power of π is too great. Write one up to 20.");
   }
-  return Part{exact::power(Number::pi(), has_power ? power : 1), false, true, 0};
+  power = has_power ? power : 1;
+  return Part{exact::power(Number::pi(), power), {Kind::Pi, "", {}, power}, false, true, 0};
 }
 
 std::optional<NumberReader::Part> NumberReader::number() {
   digits_read_ = 0;
+  const std::size_t start = at_;
   std::string digits = take_digits();
   bool comma_groups = false;
   if (!digits.empty()) {
@@ -223,30 +276,36 @@ std::optional<NumberReader::Part> NumberReader::number() {
       groups_by_space(digits);
     }
   }
-  const std::string whole = digits;
   int places = 0;
   if (!decimals(digits, places, comma_groups)) {
     return std::nullopt;
   }
   if (digits.empty()) {
-    return with_fraction(whole, true, Part{});
+    return with_fraction(true, Part{});
   }
-  return with_fraction(whole, places == 0, Part{decimal_value(digits), true, false, places});
+  const NumberTree tree = tree_of_digits(std::string(text_.substr(start, at_ - start)));
+  return with_fraction(places == 0, Part{decimal_value(digits), tree, true, false, places});
 }
 
-std::optional<NumberReader::Part> NumberReader::with_fraction(const std::string& whole, bool is_whole, Part value) {
+std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Part value) {
   if (!is_whole) {
     return value;
   }
+  const bool has_whole = value.tree.kind == Kind::Digits;
+  const auto with = [&](const std::string& above, const std::string& below) {
+    NumberTree tree{Kind::Fraction, "", {tree_of_digits(above), tree_of_digits(below)}};
+    return Part{value.value + decimal_value(above) / decimal_value(below),
+                has_whole ? tree_of_row({value.tree, std::move(tree)}) : std::move(tree), true, true, 0};
+  };
   const std::size_t back = at_;
   skip_spaces();
   for (const NamedFraction& fraction : named_fractions) {
     if (take(fraction.text)) {
-      return Part{value.value + Number::ratio(fraction.above, fraction.below), true, true, 0};
+      return with(fraction.above, fraction.below);
     }
   }
   const std::size_t start = at_;
-  if (whole.empty()) {
+  if (!has_whole) {
     return fail(start, "Here stands " + found_at(start) + "; a number such as 12, 2.5 or 7 1/2 would be right.");
   }
   const std::size_t above_length = start > back ? digits_at(start) : 0;
@@ -263,11 +322,10 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(const std::string&
     return fail(below_start,
                 "After the fraction bar stands " + found_at(below_start) + "; a whole number would be right.");
   }
-  const Number denominator = decimal_value(below);
-  if (denominator.is_zero()) {
-    return fail(below_start, "The denominator is 0, and nothing can be divided by 0. Write another denominator.");
+  if (decimal_value(below).is_zero()) {
+    return fail(below_start, no_zero_below);
   }
-  return Part{value.value + decimal_value(above) / denominator, true, true, 0};
+  return with(above, below);
 }
 
 // 2,860 and 1,234,567: one to three digits, no leading zero, then groups of three.
@@ -320,7 +378,7 @@ bool NumberReader::decimals(std::string& digits, int& places, bool comma_groups)
                   " is unclear. Write 2,860 or 2 860 for thousands and 2.5 or 2,5 for decimals.");
     return false;
   }
-  if (digits_read_ > most_digits) {
+  if (is_limited_ && digits_read_ > most_digits) {
     fail(mark, "This number has more than 30 digits. Write at most 30.");
     return false;
   }
@@ -402,6 +460,22 @@ std::string NumberReader::found_at(std::size_t at) const {
     ++length;
   }
   return quoted(text_.substr(at, length));
+}
+
+bool begins_number(std::string_view text) {
+  return (!text.empty() && is_digit(text.front())) ||
+         std::any_of(named_fractions.begin(), named_fractions.end(), [&](const NamedFraction& fraction) {
+           return text.substr(0, fraction.text.size()) == fraction.text;
+         });
+}
+
+Result<LeadingNumber, NumberError> leading_number(std::string_view text, Stroke stroke) {
+  return NumberReader(text).read_leading(stroke);
+}
+
+std::optional<NumberTree> number_tree(std::string_view text) {
+  auto read = NumberReader(text, NumberReader::Length::Any).read();
+  return read ? std::optional(std::move(read->tree)) : std::nullopt;
 }
 
 }  // namespace fw::exact

@@ -5,9 +5,9 @@
 #include <string>
 #include <string_view>
 
-#include "exact/written.hpp"
+#include "exact/number_tree.hpp"
 
-// The reader behind parse_number. Only sources of this room include this header.
+// The reader behind parse_number and number_tree. Only sources of this room include this header.
 namespace fw::exact {
 
 /// Reads, with spaces anywhere between the parts:
@@ -19,12 +19,20 @@ namespace fw::exact {
 ///   number  = decimal | whole fraction | fraction
 class NumberReader {
  public:
-  explicit NumberReader(std::string_view text);
-  [[nodiscard]] Result<Written, NumberError> read();
+  /// What is typed is kept short; what is printed of an exact number may be long.
+  enum class Length { Limited, Any };
+  explicit NumberReader(std::string_view text, Length length = Length::Limited);
+  struct Read {
+    Written written;
+    NumberTree tree;
+  };
+  [[nodiscard]] Result<Read, NumberError> read();
+  [[nodiscard]] Result<LeadingNumber, NumberError> read_leading(Stroke stroke);
 
  private:
   struct Part {
     Number value;
+    NumberTree tree;
     bool is_plain = true;  ///< without root, π or parentheses
     bool is_fraction = false;
     int places = 0;
@@ -37,7 +45,7 @@ class NumberReader {
   std::optional<Part> pi_power();
   std::optional<Part> divided(Part above);
   std::optional<Part> number();
-  std::optional<Part> with_fraction(const std::string& whole, bool is_whole, Part value);
+  std::optional<Part> with_fraction(bool is_whole, Part value);
   bool groups_by_comma(std::string& digits);
   bool groups_by_space(std::string& digits);
   bool decimals(std::string& digits, int& places, bool comma_groups);
@@ -54,6 +62,7 @@ class NumberReader {
   [[nodiscard]] std::string found_at(std::size_t at) const;
 
   std::string_view text_;
+  bool is_limited_;
   std::size_t at_ = 0;
   std::size_t end_ = 0;
   std::size_t digits_read_ = 0;

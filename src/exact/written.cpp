@@ -15,7 +15,13 @@ Number half_unit(const Written& number) { return Number::ratio(1, 2) / power(Num
 Number Written::lowest() const { return is_fraction ? value : value - half_unit(*this); }
 Number Written::highest() const { return is_fraction ? value : value + half_unit(*this); }
 
-Result<Written, NumberError> parse_number(std::string_view text) { return NumberReader(text).read(); }
+Result<Written, NumberError> parse_number(std::string_view text) {
+  auto read = NumberReader(text).read();
+  if (!read) {
+    return failure(read.error());
+  }
+  return std::move(read->written);
+}
 
 Written written(const Number& value, int places) {
   const Number near = rounded(value, places);

@@ -19,8 +19,7 @@ namespace cost {
 constexpr double direct = 10;        // it stands solved for its letter
 constexpr double linear = 14;        // one sum or product to undo
 constexpr double root = 18;          // a square or cube to undo
-constexpr double collected = 20;     // the letter stands in several terms
-constexpr double quadratic = 40;     // as itself and as its square
+constexpr double collected = 20;     // the letter stands in several terms, as itself or squared
 constexpr double no_formula = 90;    // only by trying
 constexpr double derivation = 30;    // from coordinates
 constexpr double substitution = 12;  // a formula put into another
@@ -43,15 +42,6 @@ bool stands_under_power(const Expression& expression, const Symbol& symbol) {
                      [&](const Expression& operand) { return stands_under_power(operand, symbol); });
 }
 
-bool stands_plain(const Expression& expression, const Symbol& symbol) {
-  if (expression.operation() == Operation::Symbol) {
-    return expression.symbol() == symbol;
-  }
-  return expression.operation() != Operation::Power && expression.operation() != Operation::Root &&
-         std::any_of(expression.operands().begin(), expression.operands().end(),
-                     [&](const Expression& operand) { return stands_plain(operand, symbol); });
-}
-
 double cost_of(const Equation& equation, const Symbol& unknown) {
   const bool is_left = equation.left.operation() == Operation::Symbol && equation.left.symbol() == unknown;
   const Expression all = equation.left - equation.right;
@@ -59,17 +49,10 @@ double cost_of(const Equation& equation, const Symbol& unknown) {
   if (is_left && times == 1) {
     return cost::direct;
   }
-  const bool powered = stands_under_power(all, unknown);
   if (times == 1) {
-    return powered ? cost::root : cost::linear;
+    return stands_under_power(all, unknown) ? cost::root : cost::linear;
   }
-  if (!powered) {
-    return cost::collected;
-  }
-  if (algebra::stands_under_root(all, unknown)) {
-    return cost::no_formula;
-  }
-  return stands_plain(all, unknown) ? cost::quadratic : cost::root;
+  return algebra::stands_under_root(all, unknown) ? cost::no_formula : cost::collected;
 }
 
 class Search {

@@ -31,8 +31,8 @@ struct Link {
 [[nodiscard]] algebra::Equation composed(const Link& link);
 
 /// The formulas to use, in order, for all of `wanted`: the shortest chain, usual ones first. A formula that stands
-/// solved for its letter costs less than one that must be solved, a root more, a quadratic much more.
-/// Empty where nothing leads to one of them. Cost: a few passes over the relations.
+/// solved for its letter costs less than one that must be solved, a root more, and a letter in several places still
+/// more. Empty where nothing leads to one of them. Cost: a few passes over the relations.
 [[nodiscard]] std::vector<Link> chain(const solids::SolidStatement& statement, const std::set<std::string>& known,
                                       const std::vector<algebra::Symbol>& wanted);
 

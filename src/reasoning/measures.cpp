@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "exact/print_number.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::reasoning {
 namespace {
@@ -178,10 +179,7 @@ Result<Description, Message> with_measure(const Description& description, const 
   }
   units::WrittenQuantity quantity = std::move(written).value();
   if (!quantity.has_unit && entry.written && entry.written->has_unit) {
-    auto whole = units::parse_quantity(text + " " + entry.written->unit.ascii());
-    if (whole) {
-      quantity = std::move(whole).value();
-    }
+    quantity = units::written_in(entry.written->unit, quantity.number);
   }
   if (quantity.unit.dimension() != 1) {
     return failure(message("\"{text}\" is no length: write it with a unit such as cm or ft.", {{"text", text}}));

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "exact/number_tree.hpp"
 #include "reasoning/step.hpp"
 #include "units/quantity.hpp"
 
@@ -115,7 +116,7 @@ class SideReader {
         break;
       }
       rest_.remove_prefix(has_narrow_stroke ? 1 : 0);
-      const std::optional<Expression> next = has_narrow_stroke ? number(Stroke::Outside) : power();
+      const std::optional<Expression> next = has_narrow_stroke ? number(exact::Stroke::Outside) : power();
       if (!next) {
         return std::nullopt;
       }
@@ -134,9 +135,9 @@ class SideReader {
 
   bool begins_factor() {
     skip_spaces();
-    return is_digit_at(rest_, 0) || rest_.substr(0, 1) == "(" || fraction_here() || letter_here().second > 0 ||
-           unit_here() || rest_.substr(0, root_sign.size()) == root_sign ||
-           rest_.substr(0, pi_sign.size()) == pi_sign || rest_.substr(0, 2) == "pi" || rest_.substr(0, 4) == "sqrt";
+    return exact::begins_number(rest_) || rest_.substr(0, 1) == "(" || letter_here().second > 0 || unit_here() ||
+           rest_.substr(0, root_sign.size()) == root_sign || rest_.substr(0, pi_sign.size()) == pi_sign ||
+           rest_.substr(0, 2) == "pi" || rest_.substr(0, 4) == "sqrt";
   }
 
   std::optional<Expression> power() {
@@ -171,7 +172,7 @@ class SideReader {
     }
     if (take(root_sign) || take("sqrt")) {
       skip_spaces();
-      const std::optional<Expression> inside = is_digit_at(rest_, 0) ? number(Stroke::Outside) : atom();
+      const std::optional<Expression> inside = is_digit_at(rest_, 0) ? number(exact::Stroke::Outside) : atom();
       return inside ? std::optional(algebra::root(*inside)) : std::nullopt;
     }
     if (const auto unit = unit_here()) {
@@ -184,24 +185,10 @@ class SideReader {
     if (take(pi_sign) || take("pi")) {
       return Expression(Number::pi());
     }
-    if (const auto fraction = fraction_here()) {
-      rest_.remove_prefix(fraction->first.size());
-      return Expression(Number::ratio(1, fraction->second));
-    }
-    if (is_digit_at(rest_, 0)) {
-      return number(Stroke::Inside);
+    if (exact::begins_number(rest_)) {
+      return number(exact::Stroke::Inside);
     }
     fail(rest_.empty() ? message("Something is missing at the end.") : unreadable());
-    return std::nullopt;
-  }
-
-  [[nodiscard]] std::optional<std::pair<std::string_view, int>> fraction_here() const {
-    constexpr std::array<std::pair<std::string_view, int>, 3> signs{{{"½", 2}, {"⅓", 3}, {"¼", 4}}};
-    for (const auto& sign : signs) {
-      if (rest_.substr(0, sign.first.size()) == sign.first) {
-        return sign;
-      }
-    }
     return std::nullopt;
   }
 
@@ -219,40 +206,16 @@ class SideReader {
     return found;
   }
 
-  /// Whether a stroke after a number makes a fraction of it, as in "7 1/2", or stands for itself, as in "√5/10".
-  enum class Stroke { Inside, Outside };
   /// "12", "2,860.5", "1/2", "7 1/2"; "194.0623…".
-  std::optional<Expression> number(Stroke stroke) {
-    std::size_t length = digits_end(0);
-    if (stroke == Stroke::Inside) {
-      length = std::max({length, fraction_end(length), mixed_end(length)});
-    }
-    const auto read = exact::parse_number(rest_.substr(0, length));
+  std::optional<Expression> number(exact::Stroke stroke) {
+    const auto read = exact::leading_number(rest_, stroke);
     if (!read) {
       fail(read.error().message);
       return std::nullopt;
     }
-    rest_.remove_prefix(length);
+    rest_.remove_prefix(read->length);
     take("…");
     return Expression(read->value);
-  }
-  [[nodiscard]] std::size_t digits_end(std::size_t at) const {
-    while (is_digit_at(rest_, at) ||
-           (at > 0 && at < rest_.size() && (rest_[at] == '.' || rest_[at] == ',') && is_digit_at(rest_, at + 1))) {
-      ++at;
-    }
-    return at;
-  }
-  /// Behind the lower number of a fraction whose stroke stands at `at`; 0 where there is none.
-  [[nodiscard]] std::size_t fraction_end(std::size_t at) const {
-    const bool is_fraction = at < rest_.size() && rest_[at] == '/' && is_digit_at(rest_, at + 1);
-    return is_fraction ? digits_end(at + 1) : 0;
-  }
-
-  /// The same where a fraction follows a whole number after a space.
-  [[nodiscard]] std::size_t mixed_end(std::size_t at) const {
-    const bool is_mixed = at < rest_.size() && rest_[at] == ' ' && is_digit_at(rest_, at + 1);
-    return is_mixed ? fraction_end(digits_end(at + 1)) : 0;
   }
 
   /// A unit as it stands in the text: "cm", "cm^2", "sq cm", "square centimeters", "cm⁴".

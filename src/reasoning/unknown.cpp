@@ -4,6 +4,7 @@
 
 #include "exact/print_number.hpp"
 #include "reasoning/phrases.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::reasoning {
 namespace {
@@ -65,13 +66,7 @@ void take_away(Parts& parts, const Solid& solid, const Symbol& symbol) {
 
 units::WrittenQuantity written_value(const Solid& solid, const Symbol& symbol) {
   const exact::Number& value = solid.values().at(symbol.name);
-  std::string number = exact::exact_text(value);
-  if (number.empty()) {
-    number = exact::shown(value, rounded_places).text;
-  }
-  const auto quantity = units::parse_quantity(number + " " + solid.unit().to_the(symbol.dimension).ascii());
-  ensure(quantity.has_value(), "a measure's own value can be read again");
-  return *quantity;
+  return units::written_exactly(value, solid.unit().to_the(symbol.dimension), rounded_places);
 }
 
 void give(Parts& parts, const Solid& solid, const Symbol& symbol) {

@@ -6,6 +6,7 @@
 #include "practice/told_prompt.hpp"
 #include "tasks/claim.hpp"
 #include "tasks/face_lengths.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::state {
 namespace {
@@ -89,11 +90,8 @@ std::optional<solids::Solid> with_claimed_label(const State& state) {
   }
   constexpr int places = 3;
   const exact::Number fitting = claim->verdict(problem).fitting;
-  const auto written = units::parse_quantity(exact::shown(fitting, places).text + " " + problem.solid.unit().ascii());
-  if (!written) {
-    return std::nullopt;
-  }
-  auto made = solids::Solid::make(claim->described_with(problem, *written), problem.known);
+  const auto written = units::written_as_shown(fitting, problem.solid.unit(), places);
+  auto made = solids::Solid::make(claim->described_with(problem, written), problem.known);
   return made ? std::optional(std::move(made).value()) : std::nullopt;
 }
 

@@ -17,6 +17,7 @@
 #include "tasks/judged_numbers.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::tasks {
 namespace {
@@ -168,7 +169,7 @@ std::optional<Problem> made_claim(const Blueprint& drawn_blueprint, Seed& seed) 
   if (!is_true && (change * 10 < right || change * 5 > right * 2)) {
     return std::nullopt;
   }
-  const Claim claim(label.name, *quantity_of(std::to_string(is_true ? right : wrong), problem->solid.unit()));
+  const Claim claim(label.name, units::written_whole(is_true ? right : wrong, problem->solid.unit()));
   problem->tasks = {claim};
   const ClaimVerdict verdict = claim.verdict(*problem);
   if (verdict.can_be != is_true || verdict.is_rounded) {

@@ -10,6 +10,7 @@
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/copy.hpp"
+#include "units/write_quantity.hpp"
 
 // How many times as long the edges of a copy are.
 namespace fw::tasks {
@@ -136,13 +137,12 @@ std::optional<Problem> made_factor(const Blueprint& drawn_blueprint, Seed& seed)
   const int dimension = find == "volume" ? 3 : 2;
   const Number factor = exact::parse_number(factor_at(blueprint.level, seed))->value;
   const Number amount = *lessons::asked_value(*problem, problem->solid, find) * exact::power(factor, dimension);
-  const exact::Shown shown = exact::shown(amount, 1);
-  const auto written = quantity_of(shown.text, problem->solid.unit().to_the(dimension));
-  if (!shown.exact || !written) {
+  if (!exact::decimals_needed(amount, 1)) {
     return std::nullopt;
   }
-  fill_in(problem->prompt, "{amount}", written->number.text + " " + written->unit.text());
-  problem->tasks = {Factor({find, *written}, factor)};
+  const auto written = units::written_as_shown(amount, problem->solid.unit().to_the(dimension), 1);
+  fill_in(problem->prompt, "{amount}", written.number.text + " " + written.unit.text());
+  problem->tasks = {Factor({find, written}, factor)};
   return problem;
 }
 

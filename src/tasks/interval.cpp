@@ -11,6 +11,7 @@
 #include "tasks/judged_numbers.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
+#include "units/write_quantity.hpp"
 
 // Between which bounds a measure lies.
 namespace fw::tasks {
@@ -186,7 +187,7 @@ bool is_added_up(const Problem& problem, const std::string& find) {
 // ---- made up ----
 
 // Rising numbers of one digit, each 1.5 to 3 times the one before.
-std::vector<std::string> bounds_around(double truth, std::size_t ladder, std::size_t place) {
+std::vector<long long> bounds_around(double truth, std::size_t ladder, std::size_t place) {
   static const std::vector<std::vector<int>> ladders{{1, 2, 5}, {1, 3, 6}, {2, 4, 7}};
   std::vector<long long> all;
   for (long long tens = 1; tens < 100'000'000; tens *= 10) {
@@ -202,11 +203,11 @@ std::vector<std::string> bounds_around(double truth, std::size_t ladder, std::si
   const bool is_clear = index > 0 && index < all.size() && static_cast<double>(all[index - 1]) * margin < truth &&
                         truth * margin < static_cast<double>(all[index]);
   const std::size_t first = index - 1 - std::min(index - 1, place % (bounds - 1));
-  std::vector<std::string> texts;
+  std::vector<long long> found;
   for (std::size_t i = first; is_clear && i < first + bounds && i < all.size(); ++i) {
-    texts.push_back(std::to_string(all[i]));
+    found.push_back(all[i]);
   }
-  return texts;
+  return found;
 }
 
 std::optional<Problem> made_interval(const Blueprint& drawn_blueprint, Seed& seed) {
@@ -220,8 +221,8 @@ std::optional<Problem> made_interval(const Blueprint& drawn_blueprint, Seed& see
   const std::string find = plain_of(blueprint).find;
   const Number truth = *lessons::asked_value(*problem, problem->solid, find);
   std::vector<units::WrittenQuantity> between;
-  for (const std::string& text : bounds_around(truth.to_double(), blueprint.story / 2, blueprint.thing)) {
-    between.push_back(*quantity_of(text, problem->solid.unit().to_the(find == "volume" ? 3 : 2)));
+  for (const long long bound : bounds_around(truth.to_double(), blueprint.story / 2, blueprint.thing)) {
+    between.push_back(units::written_whole(bound, problem->solid.unit().to_the(find == "volume" ? 3 : 2)));
   }
   if (between.size() < 4) {
     return std::nullopt;

@@ -1,6 +1,7 @@
 #include "exact/print_number.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
+#include "units/write_quantity.hpp"
 
 // A measure is missing: its value is drawn first, and what is known of the whole is worked out from it.
 namespace fw::tasks {
@@ -25,13 +26,11 @@ std::optional<Hidden> hidden(const solids::Description& description, const std::
   }
   const bool is_volume = known == "volume";
   const exact::Number amount = is_volume ? solid->volume().amount() : solid->surface_area().amount();
-  const exact::Shown shown = exact::shown(amount, 1);
-  const units::Unit unit = solid->unit().to_the(is_volume ? 3 : 2);
-  const auto quantity = units::parse_quantity(shown.text + " " + unit.ascii());
-  if (!shown.exact || !quantity) {
+  if (!exact::decimals_needed(amount, 1)) {
     return std::nullopt;
   }
-  return Hidden{without(description, asked), {{known, *quantity}}};
+  const units::Unit unit = solid->unit().to_the(is_volume ? 3 : 2);
+  return Hidden{without(description, asked), {{known, units::written_as_shown(amount, unit, 1)}}};
 }
 
 std::optional<Problem> asked_back(const Blueprint& blueprint, Seed& seed, const std::string& asked,

@@ -15,6 +15,7 @@
 #include "tasks/judged_numbers.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
+#include "units/write_quantity.hpp"
 
 // Which mistake leads to a wrong answer, and what is right.
 namespace fw::tasks {
@@ -136,18 +137,17 @@ std::optional<Problem> made_mistake(const Blueprint& drawn_blueprint, Seed& seed
   const double truth = question->truth->to_double();
   for (const practice::WrongNumber& one : wrong) {
     const Number number = practice::as_written_down(one.value);
-    const exact::Shown shown = exact::shown(number, 1);
     const bool is_rounded = std::abs(number.to_double() - one.value) > 1e-6;  // numbers to be found out end
     const bool is_far = one.value > 8 * truth || one.value * 8 < truth;
-    const auto written = quantity_of(shown.text, *question->unit);
-    if (!shown.exact || is_rounded || is_far || !written) {
+    if (!exact::decimals_needed(number, 1) || is_rounded || is_far) {
       continue;
     }
-    const Mistake mistake(find, *written);
+    const auto written = units::written_as_shown(number, *question->unit, 1);
+    const Mistake mistake(find, written);
     if (mistake.behind(*problem, *question)) {
       Problem with_wrong = *problem;
       with_wrong.tasks = {mistake};
-      fill_in(with_wrong.prompt, "{amount}", written->number.text + " " + written->unit.text());
+      fill_in(with_wrong.prompt, "{amount}", written.number.text + " " + written.unit.text());
       return with_wrong;
     }
   }

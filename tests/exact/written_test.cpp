@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "exact/number_tree.hpp"
+#include "exact/print_number.hpp"
 #include "support/numbers.hpp"
 
 namespace fw::written_test {
@@ -141,6 +143,44 @@ TEST(Written, KeepsItsTextWithoutTheSpacesAround) {
     ASSERT_TRUE(read.has_value()) << text;
     EXPECT_EQ(read->text, "9");
   }
+}
+
+TEST(NumberTree, OpensWhateverIsPrinted) {
+  Number sum = Number::whole(1);
+  for (const long long prime : {2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47}) {
+    sum = sum + square_root(Number::whole(prime));
+  }
+  const Number large = square_root(power(Number::whole(10), 41) + Number::whole(7));
+  const Number long_ratio = Number::ratio(1, 3) + power(Number::whole(10), 45);
+  for (const Number& number : {sum, large, long_ratio, sum / Number::whole(7), sum * Number::pi()}) {
+    EXPECT_TRUE(number_tree(exact_text(number)).has_value()) << exact_text(number);
+  }
+}
+
+TEST(LeadingNumber, EndsWhereTheNumberEnds) {
+  struct Lead {
+    const char* text;
+    Stroke stroke;
+    Number value;
+    std::size_t length;
+  };
+  const Lead leads[] = {
+      {"12 cm", Stroke::Inside, decimal("12"), 2},  {"2,860.5x", Stroke::Inside, decimal("2860.5"), 7},
+      {"1/2 b", Stroke::Inside, decimal("0.5"), 3}, {"1/2 b", Stroke::Outside, decimal("1"), 1},
+      {"5 1/2", Stroke::Outside, decimal("5"), 1},  {"7 1/2ft", Stroke::Inside, decimal("7.5"), 5},
+      {"½bt", Stroke::Inside, decimal("0.5"), 2},   {"6(4 + 2)", Stroke::Inside, decimal("6"), 1},
+      {"1/2.5", Stroke::Inside, decimal("1"), 1},   {"194.0623…", Stroke::Inside, decimal("194.0623"), 8},
+  };
+  for (const Lead& lead : leads) {
+    const auto read = leading_number(lead.text, lead.stroke);
+    ASSERT_TRUE(read.has_value()) << lead.text;
+    EXPECT_EQ(read->value, lead.value) << lead.text;
+    EXPECT_EQ(read->length, lead.length) << lead.text;
+    EXPECT_TRUE(begins_number(lead.text));
+  }
+  EXPECT_FALSE(begins_number("b"));
+  EXPECT_EQ(leading_number("1/0", Stroke::Inside).error().offset, 2U);
+  EXPECT_FALSE(leading_number("b", Stroke::Inside).has_value());
 }
 
 }  // namespace

@@ -101,7 +101,7 @@ TEST_F(SideOfATent, IsRightHoweverItIsWritten) {
        {"2 × 60 cm² + 252 cm²", "2 x 60 cm^2 + 252 cm^2", "2*60 + 252 sq cm", "120cm2 + 252cm2", "372 cm^2"}) {
     EXPECT_EQ(verdict("S = 2 × 60 cm² + 252 cm²", typed), BlankVerdict::Right) << typed;
   }
-  for (const std::string typed : {"b · t ÷ 2", "bt/2", "1/2 b t", "½bt", "(b*t):2"}) {
+  for (const std::string typed : {"b · t ÷ 2", "bt/2", "1/2 b t", "½bt", "(b*t):2", "2½ b t ÷ 5"}) {
     EXPECT_EQ(verdict("B = b · t ÷ 2", typed), BlankVerdict::Right) << typed;
   }
   for (const std::string typed : {"t² + (b ÷ 2)²", "t^2 + (b/2)^2", "t*t + b^2/4"}) {

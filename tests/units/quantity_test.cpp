@@ -4,6 +4,7 @@
 #include <rapidcheck/gtest.h>
 
 #include "support/numbers.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::quantity_test {
 namespace {
@@ -164,6 +165,29 @@ RC_GTEST_PROP(ParseQuantity, NeverFailsWithoutSayingWhere, ()) {
     RC_ASSERT(read.error().offset <= text.size());
     RC_ASSERT(!read.error().message.empty());
   }
+}
+
+TEST(WrittenQuantity, IsMadeAsItWouldBeRead) {
+  const auto is_as_read = [](const WrittenQuantity& made) {
+    const auto read = parse_quantity(made.text);
+    return read && read->text == made.text && read->unit == made.unit && read->has_unit == made.has_unit &&
+           read->number.text == made.number.text && read->number.value == made.number.value &&
+           read->number.places == made.number.places && read->number.is_fraction == made.number.is_fraction;
+  };
+  const Number surd = Number::whole(3) * square_root(Number::whole(2));
+  const Number rounded_to_zero = Number::ratio(2060, 100) + Number::pi() / Number::whole(10000);
+  for (const char* name : {"cm", "ft^2", "units", "gal"}) {
+    for (const Number& number : {Number::whole(12), Number::ratio(5, 2), Number::ratio(16, 3), surd, Number::pi()}) {
+      EXPECT_TRUE(is_as_read(written_as_shown(number, unit(name), 2)));
+      EXPECT_TRUE(is_as_read(written_exactly(number, unit(name), 2)));
+    }
+  }
+  EXPECT_EQ(written_as_shown(Number::ratio(103, 5), unit("cm"), 2).text, "20.6 cm");
+  EXPECT_EQ(written_as_shown(rounded_to_zero, unit("cm"), 2).text, "20.60 cm");
+  EXPECT_EQ(written_exactly(Number::ratio(16, 3), unit("ft"), 2).text, "5 1/3 ft");
+  EXPECT_EQ(written_exactly(surd, unit("cm"), 2).text, "3√2 cm");
+  EXPECT_EQ(written_exactly(cube_root(Number::whole(2)), unit("cm"), 3).text, "1.260 cm");
+  EXPECT_EQ(written_in(unit("ft"), *exact::parse_number("7 1/2")).text, "7 1/2 ft");
 }
 
 }  // namespace

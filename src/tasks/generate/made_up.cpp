@@ -50,11 +50,6 @@ void fill_in(std::string& text, const std::string& place, const std::string& wit
   }
 }
 
-std::optional<units::WrittenQuantity> quantity_of(const std::string& number, const units::Unit& unit) {
-  const auto parsed = units::parse_quantity(number + " " + unit.ascii());
-  return parsed ? std::optional(*parsed) : std::nullopt;
-}
-
 Plain plain_of(const Blueprint& blueprint) {
   return blueprint.story % 2 == 0 ? Plain{"surface_area", Labels::ForArea} : Plain{"volume", Labels::ForVolume};
 }

@@ -51,8 +51,6 @@ struct MadeUp {
 /// Which labels a drawn solid carries: at the highest level one that is not needed.
 [[nodiscard]] Labels labels_at(const Blueprint& blueprint, Labels usual);
 void fill_in(std::string& text, const std::string& place, const std::string& with);
-/// "12 cm^2" as a lesson would write it.
-[[nodiscard]] std::optional<units::WrittenQuantity> quantity_of(const std::string& number, const units::Unit& unit);
 
 /// A problem about the surface area or the volume, by its story's number.
 struct Plain {

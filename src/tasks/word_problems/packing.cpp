@@ -13,6 +13,7 @@
 #include "reasoning/nouns.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/word_problems/supply_text.hpp"
+#include "units/write_quantity.hpp"
 
 namespace fw::tasks {
 namespace {
@@ -163,7 +164,7 @@ std::optional<ItemBox> item_for(const Problem& problem, const Blueprint& bluepri
     const int side = drawn(seed, least, most);
     for (int k = 0; k < 3; ++k) {
       const int edge = blueprint.level < 3 ? side : drawn(seed, least, most);
-      edges.push_back(*quantity_of(std::to_string(edge), problem.solid.unit()));
+      edges.push_back(units::written_whole(edge, problem.solid.unit()));
     }
     const ItemBox box{edges[0], edges[1], edges[2]};
     const Way best = practice::packings(problem.solid, box).front();

@@ -4,6 +4,7 @@
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
 #include "tasks/word_problems/word_problem.hpp"
+#include "units/write_quantity.hpp"
 
 // Made-up word problems: something is covered, filled or edged with things that are counted.
 namespace fw::tasks {
@@ -50,11 +51,11 @@ std::optional<Problem> counted(const Blueprint& blueprint, Seed& seed, Purpose p
   }
   const int each = portion(static_cast<int>(amount.to_double()), item.rounding, seed);
   const units::Unit unit = problem->solid.unit().to_the(covers ? 2 : 3);
-  const auto quantity = units::parse_quantity(std::to_string(each) + " " + unit.ascii());
-  if (each == 0 || !quantity) {
+  if (each == 0) {
     return std::nullopt;
   }
-  problem->tasks = {WordProblem({purpose, measure, *quantity, item.name, item.rounding}), Measure(measure)};
+  problem->tasks = {WordProblem({purpose, measure, units::written_whole(each, unit), item.name, item.rounding}),
+                    Measure(measure)};
   return problem;
 }
 
@@ -102,8 +103,8 @@ std::optional<Problem> made_edging(const Blueprint& blueprint, Seed& seed) {
   if (each == 0 || std::abs(edges - amount) > 1e-6) {
     return std::nullopt;
   }
-  const auto quantity = units::parse_quantity(std::to_string(each) + " " + blueprint.unit);
-  problem->tasks = {WordProblem({Purpose::Edge, "edges", *quantity, blueprint.story % 2 == 0 ? "roll" : "straw"})};
+  problem->tasks = {WordProblem({Purpose::Edge, "edges", units::written_whole(each, problem->solid.unit()),
+                                 blueprint.story % 2 == 0 ? "roll" : "straw"})};
   return problem;
 }
 
