@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <chrono>
 #include <cmath>
 
 #include "support/random.hpp"
@@ -107,6 +108,26 @@ RC_GTEST_PROP(LabelPoint, no_point_lies_deeper_by_more_than_its_precision, (std:
 TEST(LabelPoint, of_regular_shapes_is_their_center) {
   EXPECT_LT(glm::length(label_point(square) - Vec2{1, 1}), 1e-12);
   EXPECT_LT(glm::length(label_point({{0, 0}, {9, 0}, {9, 1}, {0, 1}}) - Vec2{4.5, 0.5}), 1e-12);
+}
+
+// A sheet 10 km long and a thousandth of a millimeter wide once kept the window busy for good.
+RC_GTEST_PROP(LabelPoint, a_sliver_of_any_length_has_one_at_once, (std::uint64_t seed)) {
+  test::Dice dice(seed);
+  const double longer = std::pow(10.0, dice.between(0, 18));
+  for (const Polygon& shape :
+       {square, ell, Polygon{{0, 0}, {1, 0}, {0.4, 1}}, Polygon{{0, 0}, {2, 0}, {2, 1}, {1, 1}}}) {
+    for (const bool upright : {false, true}) {
+      Polygon sliver = shape;
+      for (Vec2& corner : sliver) {
+        (upright ? corner.y : corner.x) *= longer;
+      }
+      const auto begin = std::chrono::steady_clock::now();
+      const Vec2 point = label_point(sliver);
+      RC_ASSERT(std::chrono::steady_clock::now() - begin < std::chrono::seconds(1));
+      RC_ASSERT(contains(sliver, point));
+      RC_ASSERT(depth_at(sliver, point) > 0.1);
+    }
+  }
 }
 
 TEST(Overlap, touching_is_not_overlapping) {
