@@ -1,5 +1,6 @@
 #include "cli/open_lesson.hpp"
 
+#include <algorithm>
 #include <iostream>
 
 #include "base/spelling.hpp"
@@ -8,15 +9,25 @@
 #include "tasks/catalog.hpp"
 
 namespace fw::cli {
+namespace {
+
+const std::string standard_input = "/dev/stdin";
+
+}  // namespace
 
 std::optional<std::string> read_lesson_text(const std::string& path, ExitStatus& status) {
-  Result<std::string, platform::FileError> text = platform::desktop_files()->read(path, lessons::limits::bytes);
+  const std::string& source = path == "-" ? standard_input : path;
+  Result<std::string, platform::FileError> text = platform::desktop_files()->read(source, lessons::limits::bytes);
   if (!text) {
     std::cerr << "foldwright: " << text.error().message << '\n';
     status = worse(status, ExitStatus::WrongUsage);
     return std::nullopt;
   }
   return *text;
+}
+
+std::string more_findings(std::size_t count) {
+  return count > most_findings ? "and " + std::to_string(count - most_findings) + " more" : "";
 }
 
 std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status) {
@@ -26,9 +37,12 @@ std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& 
   }
   Result<lessons::Lesson, std::vector<lessons::Finding>> lesson = tasks::read_lesson(*text);
   if (!lesson) {
-    for (const lessons::Finding& finding : lesson.error()) {
-      std::cerr << lessons::text(finding, path) << '\n';
+    const std::vector<lessons::Finding>& findings = lesson.error();
+    for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
+      std::cerr << lessons::text(findings[i], path) << '\n';
     }
+    const std::string more = more_findings(findings.size());
+    std::cerr << (more.empty() ? "" : path + ": " + more + "\n");
     status = worse(status, ExitStatus::LessonAtFault);
     return std::nullopt;
   }
@@ -36,19 +50,19 @@ std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& 
 }
 
 std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, const std::string& path,
-                                              const std::string& id, ExitStatus& status) {
-  if (id.empty()) {
+                                              const std::optional<std::string>& id, ExitStatus& status) {
+  if (!id) {
     return lesson.problems;
   }
   std::vector<std::string> ids;
   for (const lessons::Problem& problem : lesson.problems) {
-    if (problem.id == id) {
+    if (problem.id == *id) {
       return {problem};
     }
     ids.push_back(problem.id);
   }
-  const std::optional<std::string> nearest = nearest_spelling(id, ids);
-  std::cerr << "foldwright: " << path << " has no problem \"" << id << "\"; "
+  const std::optional<std::string> nearest = nearest_spelling(*id, ids);
+  std::cerr << "foldwright: " << path << " has no problem \"" << "\"; "
             << (nearest ? said(words::message("did you mean \"{nearest}\"?", {{"nearest", *nearest}}))
                         : said(words::message("its problems are {ids:or}.", {{"ids", ids}})))
             << '\n';

@@ -1,24 +1,32 @@
 #pragma once
 
+#include <iosfwd>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "cli/exit_status.hpp"
 #include "lessons/lesson.hpp"
+#include "lessons/read_lesson.hpp"
 
 namespace fw::cli {
 
-/// The text of a lesson file. Errors: told on standard error; the status is WrongUsage then.
+/// How many findings of one lesson are printed; the rest is counted.
+inline constexpr std::size_t most_findings = 100;
+
+/// The text of a lesson file; "-" is standard input. Errors: told on standard error; the status is WrongUsage then.
 [[nodiscard]] std::optional<std::string> read_lesson_text(const std::string& path, ExitStatus& status);
 
 /// The lesson of a file. Errors: all told on standard error, with file, line and column; the status is WrongUsage for
 /// a file that cannot be read and LessonAtFault for a lesson that is wrong.
 [[nodiscard]] std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status);
 
+/// "and 12 more" where there are more findings than are printed; else empty.
+[[nodiscard]] std::string more_findings(std::size_t count);
+
 /// The problem with the id, or all problems for no id. Errors: an id that no problem has is told on standard error with
 /// the nearest one; the list is empty and the status WrongUsage then.
 [[nodiscard]] std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, const std::string& path,
-                                                            const std::string& id, ExitStatus& status);
+                                                            const std::optional<std::string>& id, ExitStatus& status);
 
 }  // namespace fw::cli

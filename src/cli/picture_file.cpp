@@ -34,11 +34,11 @@ std::optional<PictureSize> picture_size(const std::string& text) {
   return size;
 }
 
-std::string write_png(const render::Picture& picture, const std::string& path) {
+Result<std::string, std::string> png_bytes(const render::Picture& picture) {
   const std::unique_ptr<cairo_surface_t, SurfaceCloser> surface(
       cairo_image_surface_create(CAIRO_FORMAT_ARGB32, picture.width, picture.height));
   if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) {
-    return cairo_status_to_string(cairo_surface_status(surface.get()));
+    return failure(std::string(cairo_status_to_string(cairo_surface_status(surface.get()))));
   }
   cairo_surface_flush(surface.get());
   unsigned char* rows = cairo_image_surface_get_data(surface.get());
@@ -52,8 +52,16 @@ std::string write_png(const render::Picture& picture, const std::string& path) {
     }
   }
   cairo_surface_mark_dirty(surface.get());
-  const cairo_status_t status = cairo_surface_write_to_png(surface.get(), path.c_str());
-  return status == CAIRO_STATUS_SUCCESS ? std::string() : cairo_status_to_string(status);
+  std::string bytes;
+  const cairo_write_func_t append = [](void* closure, const unsigned char* data, unsigned int length) {
+    static_cast<std::string*>(closure)->append(reinterpret_cast<const char*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+  };
+  const cairo_status_t status = cairo_surface_write_to_png_stream(surface.get(), append, &bytes);
+  if (status != CAIRO_STATUS_SUCCESS) {
+    return failure(std::string(cairo_status_to_string(status)));
+  }
+  return bytes;
 }
 
 }  // namespace fw::cli

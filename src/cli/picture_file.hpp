@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "base/result.hpp"
 #include "render/picture.hpp"
 
 namespace fw::cli {
@@ -14,7 +15,7 @@ struct PictureSize {
 /// Reads "1280x720". Errors: told on standard error; each side is 64 to 8192 pixels.
 [[nodiscard]] std::optional<PictureSize> picture_size(const std::string& text);
 
-/// Writes a PNG file. Returns what went wrong, empty when it is written.
-[[nodiscard]] std::string write_png(const render::Picture& picture, const std::string& path);
+/// The bytes of a PNG file. Errors: what the encoder says.
+[[nodiscard]] Result<std::string, std::string> png_bytes(const render::Picture& picture);
 
 }  // namespace fw::cli

@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 
+#include "cli/plain_text.hpp"
 #include "cli/verb.hpp"
 #include "cli/version.hpp"
 
@@ -20,22 +21,24 @@ ExitStatus run_without_arguments(const CLI::App& app) {
 }  // namespace
 
 int run(int argc, const char* const* argv) {
+  const PlainText plain_output(std::cout);
+  const PlainText plain_error(std::cerr);
   CLI::App app{"Foldwright: solids, their nets, and their faces counted one by one.", "foldwright"};
-  app.set_version_flag("--version", std::string("foldwright ") + version);
+  app.set_version_flag("-V,--version", std::string("foldwright ") + version);
   app.require_subcommand(0, 1);
-  app.footer("Exit status: 0 done; 1 the lesson is at fault; 2 wrong usage or unreadable input.");
+  app.footer("Exit status: 0 done; 1 the lesson is at fault; 2 wrong usage, a limit passed, or unreadable input.");
   ExitStatus status = ExitStatus::Done;
   for (const Verb& verb : verbs()) {
     verb.add(app, status);
   }
   try {
     app.parse(argc, argv);
+    if (app.get_subcommands().empty()) {
+      status = run_without_arguments(app);
+    }
   } catch (const CLI::ParseError& error) {
     // Help and version come this way too, with the code 0.
-    return app.exit(error, std::cout, std::cerr) == 0 ? 0 : static_cast<int>(ExitStatus::WrongUsage);
-  }
-  if (app.get_subcommands().empty()) {
-    status = run_without_arguments(app);
+    status = app.exit(error, std::cout, std::cerr) == 0 ? ExitStatus::Done : ExitStatus::WrongUsage;
   }
   if (!std::cout.flush()) {
     std::cerr << "foldwright: the output could not be written.\n";

@@ -38,7 +38,7 @@ class Files {
 
   /// Puts `text` in place of the file whole: a reader, or a power cut, finds the old text or the new one.
   /// Folders that are missing on the way are made; a link is followed and stays a link. What an interrupted writing of
-  /// the same file left long ago is removed.
+  /// the same file left long ago is removed. A device or a pipe is written into and stays what it is.
   /// Returns what went wrong, nothing when it is written.
   [[nodiscard]] virtual std::optional<FileError> write_atomically(const std::string& path, const std::string& text) = 0;
 
@@ -60,6 +60,9 @@ class Files {
   /// path, else $HOME/.local/share.
   [[nodiscard]] virtual Result<std::string, FileError> data_folder() const = 0;
 };
+
+/// Writes bytes as they are to standard output, past any stream. Returns what went wrong.
+[[nodiscard]] std::optional<FileError> write_standard_output(const std::string& text);
 
 /// The system's files.
 [[nodiscard]] std::unique_ptr<Files> desktop_files();

@@ -13,6 +13,7 @@
 
 #include "platform/environment.hpp"
 #include "platform/files.hpp"
+#include "platform/paths.hpp"
 
 namespace fw::platform {
 namespace {
@@ -74,11 +75,6 @@ std::string followed(const std::string& path) {
     place = next.is_absolute() ? next : place.parent_path() / next;
   }
   return place.string();
-}
-
-std::string folder_of(const std::string& path) {
-  const auto folder = std::filesystem::path(path).parent_path().string();
-  return folder.empty() ? "." : folder;
 }
 
 /// Makes the name in the folder last through a power cut. Some file systems cannot; the text is safe without.
@@ -149,6 +145,15 @@ std::string fill_temporary(Descriptor& descriptor, const std::string& text, mode
   return {};
 }
 
+/// Puts the text into a device or a pipe, which a renamed file would do away with.
+std::optional<FileError> write_into(const std::string& path, const std::string& text) {
+  Descriptor descriptor(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
+  if (!descriptor.is_open()) return cannot_write(path, reason_of(errno));
+  if (!write_all(descriptor.number(), text)) return cannot_write(path, reason_of(errno));
+  if (!descriptor.close_now()) return cannot_write(path, reason_of(errno));
+  return std::nullopt;
+}
+
 class DesktopFiles final : public Files {
  public:
   [[nodiscard]] Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const override;
@@ -183,10 +188,11 @@ Result<std::string, FileError> DesktopFiles::read(const std::string& path, std::
 }
 
 std::optional<FileError> DesktopFiles::write_atomically(const std::string& path, const std::string& text) {
+  const PathKind kind = path_kind(path);
+  if (kind == PathKind::Folder) return cannot_write(path, reason_of(EISDIR));
+  if (kind == PathKind::Stream) return write_into(path, text);
   const std::string target = followed(path);
   const std::string folder = folder_of(target);
-  std::error_code error;
-  if (std::filesystem::is_directory(target, error)) return cannot_write(path, reason_of(EISDIR));
   if (const std::error_code fault = make_folders(folder)) return cannot_write(path, fault.message());
   remove_old_parts(target);
   std::string temporary = target + part_mark + "XXXXXX";
@@ -258,6 +264,11 @@ Result<std::string, FileError> DesktopFiles::data_folder() const {
 }
 
 }  // namespace
+
+std::optional<FileError> write_standard_output(const std::string& text) {
+  if (write_all(STDOUT_FILENO, text)) return std::nullopt;
+  return FileError{FileFault::NotWritable, "Standard output cannot be written: " + reason_of(errno) + "."};
+}
 
 std::unique_ptr<Files> desktop_files() { return std::make_unique<DesktopFiles>(); }
 

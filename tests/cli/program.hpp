@@ -46,13 +46,13 @@ inline std::string contents(const std::string& path) {
   return text.str();
 }
 
-/// Runs the program with these arguments, as a shell reads them.
-inline Outcome run_program(const std::string& arguments) {
+/// Runs the program with these arguments, as a shell reads them, and a file as its standard input.
+inline Outcome run_program(const std::string& arguments, const std::string& input = "/dev/null") {
   const Folder folder;
   const std::string out = folder.path("out");
   const std::string error = folder.path("error");
   const std::string command =
-      std::string("'") + FOLDWRIGHT_PROGRAM + "' " + arguments + " >'" + out + "' 2>'" + error + "' </dev/null";
+      std::string("'") + FOLDWRIGHT_PROGRAM + "' " + arguments + " >'" + out + "' 2>'" + error + "' <'" + input + "'";
   const int status = std::system(command.c_str());
   return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, contents(out), contents(error)};
 }

@@ -224,13 +224,13 @@ TEST_F(TextVerbs, TooManyNetsAreRefused) {
   const std::string prism = R"({"id": "prism", "solid": {"kind": "prism", "height": "5 cm",
     "base": {"shape": "regular polygon", "count": 20, "side": "4 cm"}}})";
   const Outcome counted = run("nets", lesson(prism + "," + block), "--count --json");
-  EXPECT_EQ(counted.status, 1);
+  EXPECT_EQ(counted.status, 2);
   EXPECT_THAT(counted.error, StartsWith("foldwright: " + path_ + ": problem prism: this solid has "));
   EXPECT_THAT(counted.error, HasSubstr(" nets when every face is told apart; at most 60000000 are gone through.\n"));
   EXPECT_EQ(json::parse(counted.out)["problems"].size(), 1U);
   const Outcome many_edges = run("nets", lesson(R"({"id": "prism", "solid": {"kind": "prism", "height": "5 cm",
     "base": {"shape": "regular polygon", "count": 30, "side": "4 cm"}}})"));
-  EXPECT_EQ(many_edges.status, 1);
+  EXPECT_EQ(many_edges.status, 2);
   EXPECT_EQ(many_edges.error,
             "foldwright: " + path_ + ": problem prism: this solid has 90 edges; nets are counted up to 64.\n");
 }

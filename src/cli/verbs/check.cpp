@@ -60,10 +60,13 @@ std::string counted(std::size_t count, const std::string& noun) {
 }
 
 void print_findings(const std::string& file, const std::vector<Finding>& findings) {
-  for (const Finding& finding : findings) {
+  for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
+    const Finding& finding = findings[i];
     std::cout << lessons::text(finding, file) << (is_remark(finding) ? " (" + severity_text(finding.kind) + ")" : "")
               << '\n';
   }
+  const std::string more = more_findings(findings.size());
+  std::cout << (more.empty() ? "" : file + ": " + more + "\n");
   const auto remarks = static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), is_remark));
   std::cout << file << ": "
             << (findings.empty() ? "nothing to remark"
@@ -113,6 +116,7 @@ std::vector<Finding> unclear_mistakes(const std::string& text) {
 ExitStatus check(const CheckOptions& options) {
   ExitStatus status = ExitStatus::Done;
   Json list = Json::array();
+  std::size_t more = 0;
   for (const std::string& file : options.lessons) {
     const std::optional<std::string> text = read_lesson_text(file, status);
     if (!text) {
@@ -127,12 +131,17 @@ ExitStatus check(const CheckOptions& options) {
     if (!options.json) {
       print_findings(file, findings);
     }
-    for (const Finding& finding : findings) {
-      list.push_back(finding_json(file, finding));
+    for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
+      list.push_back(finding_json(file, findings[i]));
     }
+    more += findings.size() - std::min(findings.size(), most_findings);
   }
   if (options.json) {
-    print_json({{"findings", std::move(list)}});
+    Json document{{"findings", std::move(list)}};
+    if (more > 0) {
+      document["more"] = more;
+    }
+    print_json(document);
   }
   return status;
 }

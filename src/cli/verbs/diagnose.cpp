@@ -20,8 +20,8 @@ using practice::Diagnosis;
 
 struct DiagnoseOptions {
   std::string lesson;
-  std::string problem;
-  std::string answer;
+  std::optional<std::string> problem;
+  std::optional<std::string> answer;
   std::string find;
   std::string batch;
   bool json = false;
@@ -199,7 +199,7 @@ std::optional<Diagnosis> diagnosis_of(const DiagnoseOptions& options, const less
 
 ExitStatus diagnose_one(const DiagnoseOptions& options, const lessons::Lesson& lesson) {
   ExitStatus status = ExitStatus::Done;
-  const Row row{options.problem, options.answer, 0};
+  const Row row{*options.problem, *options.answer, 0};
   const std::optional<Diagnosis> diagnosis = diagnosis_of(options, lesson, row, status);
   if (!diagnosis) {
     return status;
@@ -209,7 +209,7 @@ ExitStatus diagnose_one(const DiagnoseOptions& options, const lessons::Lesson& l
   } else {
     print_text(row, *diagnosis);
   }
-  return diagnosis->verdict == AnswerVerdict::Right ? ExitStatus::Done : ExitStatus::LessonAtFault;
+  return ExitStatus::Done;
 }
 
 ExitStatus diagnose_batch(const DiagnoseOptions& options, const lessons::Lesson& lesson) {
@@ -241,7 +241,7 @@ ExitStatus diagnose_batch(const DiagnoseOptions& options, const lessons::Lesson&
 }
 
 ExitStatus diagnose(const DiagnoseOptions& options) {
-  const bool is_single = !options.problem.empty() && !options.answer.empty();
+  const bool is_single = options.problem && options.answer;
   if (options.batch.empty() && !is_single) {
     std::cerr << "foldwright: diagnose needs --problem and --answer, or --batch with a file of both\n";
     return ExitStatus::WrongUsage;

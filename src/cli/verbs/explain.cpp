@@ -20,7 +20,7 @@ constexpr int most_places = 9;
 
 struct ExplainOptions {
   std::string lesson;
-  std::string problem;
+  std::optional<std::string> problem;
   std::string route = "formula";
   int places = 2;
   std::string unit;

@@ -20,7 +20,7 @@ constexpr int places = 2;
 
 struct MeasureOptions {
   std::string lesson;
-  std::string problem;
+  std::optional<std::string> problem;
   bool json = false;
 };
 

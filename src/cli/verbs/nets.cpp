@@ -13,7 +13,7 @@ namespace {
 
 struct NetsOptions {
   std::string lesson;
-  std::string problem;
+  std::optional<std::string> problem;
   bool count = false;
   bool json = false;
 };
@@ -113,14 +113,14 @@ ExitStatus list_nets(const NetsOptions& options) {
     const std::string reason = refusal(problem.solid, options.count);
     if (!reason.empty()) {
       std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << reason << '\n';
-      status = worse(status, ExitStatus::LessonAtFault);
+      status = worse(status, ExitStatus::WrongUsage);
     } else if (options.json) {
       list.push_back(problem_json(problem, options.count));
     } else {
       std::cout << problem_text(problem, options.count);
     }
   }
-  if (options.json && status != ExitStatus::WrongUsage) {
+  if (options.json && !problems.empty()) {
     print_json({{"problems", std::move(list)}});
   }
   return status;
@@ -130,7 +130,8 @@ ExitStatus list_nets(const NetsOptions& options) {
 
 void add_nets(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<NetsOptions>();
-  CLI::App* verb = app.add_subcommand("nets", "Lists or counts the distinct nets of each solid");
+  CLI::App* verb = app.add_subcommand(
+      "nets", "Lists or counts the distinct nets of each solid of up to " + std::to_string(most_edges) + " edges");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem");
   verb->add_flag("--count", options->count, "Count all nets, and those that overlap themselves");

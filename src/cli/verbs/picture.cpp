@@ -2,7 +2,9 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
+#include "cli/output_file.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "window/off_screen.hpp"
@@ -12,8 +14,8 @@ namespace {
 
 struct PictureOptions {
   std::string lesson;
-  std::string problem;
-  std::string output;
+  std::optional<std::string> problem;
+  OutputOptions output;
   std::string size = "1280x960";
   std::string theme = "paper";
   double fold = 0;
@@ -32,6 +34,10 @@ ExitStatus picture(const PictureOptions& options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<PictureSize> size = picture_size(options.size);
   if (!size) {
+    return ExitStatus::WrongUsage;
+  }
+  if (const auto refusal = output_refusal(options.output, png_picture(), options.lesson)) {
+    std::cerr << "foldwright: " << *refusal << '\n';
     return ExitStatus::WrongUsage;
   }
   std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
@@ -59,9 +65,10 @@ ExitStatus picture(const PictureOptions& options) {
     std::cerr << "foldwright: " << drawn.error() << '\n';
     return ExitStatus::WrongUsage;
   }
-  const std::string error = write_png(drawn.value(), options.output);
-  if (!error.empty()) {
-    std::cerr << "foldwright: " << options.output << " could not be written: " << error << ".\n";
+  const auto bytes = png_bytes(drawn.value());
+  const auto error = bytes ? write_output(options.output, *bytes) : bytes.error();
+  if (error) {
+    std::cerr << "foldwright: " << *error << '\n';
     return ExitStatus::WrongUsage;
   }
   return ExitStatus::Done;
@@ -75,7 +82,7 @@ void add_picture(CLI::App& app, ExitStatus& status) {
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the problem; the first one otherwise");
   verb->add_option("--fold", options->fold, "How far the net is open: 0 the closed solid, 1 the flat net")
-      ->check(CLI::Range(0.0, 1.0))
+      ->check(number_between(0, 1))
       ->capture_default_str();
   verb->add_flag("--one-by-one", options->one_by_one, "One hinge after another instead of all at once");
   verb->add_option("--size", options->size, "WIDTHxHEIGHT in pixels")->capture_default_str();
@@ -83,7 +90,7 @@ void add_picture(CLI::App& app, ExitStatus& status) {
       ->check(CLI::IsMember({"paper", "slate", "bright"}))
       ->capture_default_str();
   verb->add_flag("--window", options->window, "The whole window instead of the bench alone");
-  verb->add_option("-o,--output", options->output, "The PNG file to write")->required();
+  add_output_options(*verb, options->output, png_picture());
   verb->callback([options, &status] { status = picture(*options); });
 }
 

@@ -2,10 +2,11 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
+#include "cli/output_file.hpp"
 #include "cli/text_table.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "lessons/write_lesson.hpp"
-#include "platform/files.hpp"
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "tasks/generate/generate.hpp"
@@ -20,7 +21,7 @@ constexpr std::size_t most_versions = 12;
 
 struct PracticeOptions {
   PracticeRequest request;
-  std::string output;
+  OutputOptions output;
 };
 
 // "set.json" for one version; "set-1.json", "set-2.json" for several.
@@ -41,7 +42,7 @@ std::string answer_of(const lessons::Problem& problem) {
 }
 
 // The key for the teacher: what each problem asks for, and its answer in each version.
-void print_key(const std::vector<lessons::Lesson>& versions) {
+void print_key(const std::vector<lessons::Lesson>& versions, std::ostream& out) {
   std::vector<std::vector<std::string>> rows{{"id", "solid", "asked"}};
   std::vector<Align> aligns(3, Align::Left);
   for (std::size_t v = 0; v < versions.size(); ++v) {
@@ -56,25 +57,38 @@ void print_key(const std::vector<lessons::Lesson>& versions) {
       rows.back().push_back(answer_of(version.problems[i]));
     }
   }
-  std::cout << text_table(rows, aligns, 0);
+  out << text_table(rows, aligns, 0);
 }
 
 ExitStatus practice_verb(const PracticeOptions& options) {
+  const bool to_output = options.output.path == "-";
+  const std::size_t versions = options.request.versions;
+  std::vector<OutputOptions> places;
+  for (std::size_t v = 0; v < versions; ++v) {
+    places.push_back({path_of(options.output.path, v, versions), options.output.force});
+    if (const auto refusal = output_refusal(places.back(), lesson_file())) {
+      std::cerr << "foldwright: " << *refusal << '\n';
+      return ExitStatus::WrongUsage;
+    }
+  }
+  if (to_output && versions > 1) {
+    std::cerr << "foldwright: Standard output holds one version. Give -o a file name to write several.\n";
+    return ExitStatus::WrongUsage;
+  }
   const auto lessons = tasks::generated(options.request);
   if (!lessons) {
     std::cerr << "foldwright: " << lessons.error() << '\n';
     return ExitStatus::WrongUsage;
   }
+  std::ostream& words = to_output ? std::cerr : std::cout;  // a lesson that goes on to a program stands alone
   for (std::size_t v = 0; v < lessons->size(); ++v) {
-    const std::string path = path_of(options.output, v, lessons->size());
-    const auto fault = platform::desktop_files()->write_atomically(path, lessons::write_lesson((*lessons)[v]));
-    if (fault) {
-      std::cerr << "foldwright: " << fault->message << '\n';
+    if (const auto fault = write_output(places[v], lessons::write_lesson((*lessons)[v]))) {
+      std::cerr << "foldwright: " << *fault << '\n';
       return ExitStatus::WrongUsage;
     }
-    std::cout << path << ": " << (*lessons)[v].problems.size() << " problems\n";
+    words << places[v].path << ": " << (*lessons)[v].problems.size() << " problems\n";
   }
-  print_key(*lessons);
+  print_key(*lessons, words);
   return ExitStatus::Done;
 }
 
@@ -96,7 +110,9 @@ void add_practice(CLI::App& app, ExitStatus& status) {
   verb->add_option("--level", options->request.level, "From 1, whole numbers and few steps, to 3")
       ->check(CLI::Range(1, 3))
       ->capture_default_str();
-  verb->add_option("--seed", options->request.seed, "The same number gives the same problems")->capture_default_str();
+  verb->add_option("--seed", options->request.seed, "The same number gives the same problems")
+      ->check(whole_number())
+      ->capture_default_str();
   verb->add_option("--count", options->request.count, "Problems in a version")
       ->check(CLI::Range(std::size_t{1}, most_problems))
       ->capture_default_str();
@@ -104,7 +120,7 @@ void add_practice(CLI::App& app, ExitStatus& status) {
       ->check(CLI::Range(std::size_t{1}, most_versions))
       ->capture_default_str();
   verb->add_option("--title", options->request.title, "The lesson's title")->capture_default_str();
-  verb->add_option("-o,--output", options->output, "The lesson file to write")->required();
+  add_output_options(*verb, options->output, lesson_file());
   verb->callback([options, &status] { status = practice_verb(*options); });
 }
 

@@ -1,0 +1,30 @@
+#include "platform/paths.hpp"
+
+#include <filesystem>
+#include <system_error>
+
+namespace fw::platform {
+
+PathKind path_kind(const std::string& path) {
+  std::error_code error;
+  const auto status = std::filesystem::status(path, error);
+  if (!std::filesystem::exists(status)) {
+    return PathKind::Nothing;
+  }
+  if (std::filesystem::is_directory(status)) {
+    return PathKind::Folder;
+  }
+  return std::filesystem::is_regular_file(status) ? PathKind::File : PathKind::Stream;
+}
+
+bool same_file(const std::string& a, const std::string& b) {
+  std::error_code error;
+  return std::filesystem::equivalent(a, b, error) && !error;
+}
+
+std::string folder_of(const std::string& path) {
+  const auto folder = std::filesystem::path(path).parent_path().string();
+  return folder.empty() ? "." : folder;
+}
+
+}  // namespace fw::platform
