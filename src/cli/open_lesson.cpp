@@ -62,7 +62,7 @@ std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, con
     ids.push_back(problem.id);
   }
   const std::optional<std::string> nearest = nearest_spelling(*id, ids);
-  std::cerr << "foldwright: " << path << " has no problem \"" << "\"; "
+  std::cerr << "foldwright: " << path << " has no problem \"" << *id << "\"; "
             << (nearest ? said(words::message("did you mean \"{nearest}\"?", {{"nearest", *nearest}}))
                         : said(words::message("its problems are {ids:or}.", {{"ids", ids}})))
             << '\n';

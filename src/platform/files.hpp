@@ -22,6 +22,15 @@ struct FileError {
 /// Lessons and settings are far smaller than this; what is larger is no file of ours.
 inline constexpr std::size_t usual_byte_limit = std::size_t{8} << 20U;
 
+/// Held while files that belong together are read and written.
+class FolderLock {
+ public:
+  FolderLock() = default;
+  FolderLock(const FolderLock&) = delete;
+  FolderLock& operator=(const FolderLock&) = delete;
+  virtual ~FolderLock() = default;
+};
+
 /// The only way of this house to files. Paths and texts are UTF-8.
 class Files {
  public:
@@ -41,6 +50,11 @@ class Files {
   /// the same file left long ago is removed. A device or a pipe is written into and stays what it is.
   /// Returns what went wrong, nothing when it is written.
   [[nodiscard]] virtual std::optional<FileError> write_atomically(const std::string& path, const std::string& text) = 0;
+
+  /// Keeps other processes that ask the same out of a folder while the returned value lives. The folder is made if it
+  /// is missing. Waits two seconds at most. Where a file system knows no locks, nobody is kept out. Errors: another
+  /// process holds it all that time, or the folder cannot be made.
+  [[nodiscard]] virtual Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) = 0;
 
   [[nodiscard]] virtual bool exists(const std::string& path) const = 0;
 
@@ -76,6 +90,7 @@ class MemoryFiles final : public Files {
 
   [[nodiscard]] Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const override;
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
+  [[nodiscard]] Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
@@ -84,7 +99,7 @@ class MemoryFiles final : public Files {
 
   [[nodiscard]] const std::map<std::string, std::string>& texts() const { return texts_; }
   /// From now on writing and moving fail, as on a full or write-protected disk.
-  void refuse_writing() { refuses_writing_ = true; }
+  void refuse_writing(bool refuses = true) { refuses_writing_ = refuses; }
 
  private:
   std::map<std::string, std::string> texts_;

@@ -1,4 +1,5 @@
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -8,6 +9,7 @@
 #include <cstring>
 #include <filesystem>
 #include <system_error>
+#include <thread>
 #include <utility>
 #include <vector>
 
@@ -154,10 +156,21 @@ std::optional<FileError> write_into(const std::string& path, const std::string& 
   return std::nullopt;
 }
 
+/// The system lets go of the lock when the descriptor is closed, however the process ends.
+class DescriptorLock final : public FolderLock {
+ public:
+  explicit DescriptorLock(int number) : descriptor_(number) {}
+  [[nodiscard]] int number() const { return descriptor_.number(); }
+
+ private:
+  Descriptor descriptor_;
+};
+
 class DesktopFiles final : public Files {
  public:
   [[nodiscard]] Result<std::string, FileError> read(const std::string& path, std::size_t byte_limit) const override;
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
+  [[nodiscard]] Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
@@ -206,6 +219,23 @@ std::optional<FileError> DesktopFiles::write_atomically(const std::string& path,
   }
   flush_folder(folder);
   return std::nullopt;
+}
+
+Result<std::unique_ptr<FolderLock>, FileError> DesktopFiles::lock_folder(const std::string& folder) {
+  if (const std::error_code fault = make_folders(folder)) return failure(cannot_write(folder, fault.message()));
+  auto lock = std::make_unique<DescriptorLock>(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  if (lock->number() < 0) return failure(cannot_write(folder, reason_of(errno)));
+  const auto until = std::chrono::steady_clock::now() + std::chrono::seconds(2);
+  while (::flock(lock->number(), LOCK_EX | LOCK_NB) != 0) {
+    const bool is_held = errno == EWOULDBLOCK || errno == EINTR;
+    if (!is_held) break;  // no locks on this file system
+    if (std::chrono::steady_clock::now() > until) {
+      return failure(
+          FileError{FileFault::NotWritable, "Another program has been using \"" + folder + "\" for too long."});
+    }
+    std::this_thread::sleep_for(std::chrono::milliseconds(2));
+  }
+  return std::unique_ptr<FolderLock>(std::move(lock));
 }
 
 bool DesktopFiles::exists(const std::string& path) const {

@@ -23,6 +23,10 @@ std::optional<FileError> MemoryFiles::write_atomically(const std::string& path, 
   return std::nullopt;
 }
 
+Result<std::unique_ptr<FolderLock>, FileError> MemoryFiles::lock_folder(const std::string&) {
+  return std::make_unique<FolderLock>();
+}
+
 bool MemoryFiles::exists(const std::string& path) const { return texts_.count(path) == 1; }
 
 Result<std::string, FileError> MemoryFiles::move_aside(const std::string& path) {

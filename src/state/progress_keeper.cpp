@@ -9,34 +9,46 @@ namespace fw::state {
 namespace {
 constexpr const char* data_file = "/progress.json";
 constexpr const char* table_file = "/progress.csv";
+constexpr const char* not_yet =
+    " Answers are kept in this window until it can be written; make room or free the folder, and answer on.";
 }  // namespace
 
 ProgressKeeper::ProgressKeeper(platform::Files& files) : files_(files) {
   const auto folder = files_.data_folder();
   if (folder) {
     folder_ = folder.value();
-    load();
+    kept_ = on_disk().value_or(practice::Progress{});
+    progress_ = kept_;
   } else {
-    messages_.push_back(folder.error().message);
+    tell(folder.error().message + " Answers of this run are not kept.");
   }
 }
 
-void ProgressKeeper::load() {
+void ProgressKeeper::tell(std::string trouble) {
+  if (trouble != trouble_) {
+    messages_.push_back(trouble);
+    trouble_ = std::move(trouble);
+  }
+}
+
+std::optional<practice::Progress> ProgressKeeper::on_disk() {
   const std::string path = folder_ + data_file;
   if (!files_.exists(path)) {
-    return;
+    return practice::Progress{};
   }
   const auto text = files_.read(path, practice::progress_byte_limit);
-  auto progress = practice::read_progress(text ? text.value() : std::string());
-  if (text && progress) {
-    progress_ = std::move(progress).value();
-    return;
+  auto found = practice::read_progress(text ? text.value() : std::string());
+  if (text && found) {
+    return std::move(found).value();
   }
+  const std::string reason = text ? found.error() : text.error().message;
   const auto moved = files_.move_aside(path);
-  may_write_ = moved.has_value();
-  messages_.push_back((text ? progress.error() : text.error().message) +
-                      (moved ? " It was set aside as " + moved.value() + "."
-                             : " " + moved.error().message + " Answers of this run are not kept."));
+  if (!moved) {
+    tell(reason + " " + moved.error().message + " Answers of this run are not kept.");
+    return std::nullopt;
+  }
+  messages_.push_back(reason + " It was set aside as " + moved.value() + ".");
+  return kept_;
 }
 
 void ProgressKeeper::record(const std::vector<practice::Attempt>& attempts, int day) {
@@ -44,16 +56,35 @@ void ProgressKeeper::record(const std::vector<practice::Attempt>& attempts, int 
     return;
   }
   for (const practice::Attempt& attempt : attempts) {
+    waiting_.push_back({attempt, day});
     progress_ = practice::recorded(std::move(progress_), attempt, day);
   }
-  if (folder_.empty() || !may_write_) {
+  if (!folder_.empty()) {
+    keep_waiting();
+  }
+}
+
+void ProgressKeeper::keep_waiting() {
+  const auto lock = files_.lock_folder(folder_);
+  if (!lock) {
+    tell(lock.error().message + not_yet);
     return;
   }
-  // Tried again at the next answer, which holds this one too; said once.
-  const auto error = files_.write_atomically(folder_ + data_file, practice::progress_text(progress_));
-  if (error && !std::exchange(said_, true)) {
-    messages_.push_back(error->message);
+  std::optional<practice::Progress> kept = on_disk();
+  if (!kept) {
+    return;
   }
+  for (const Given& given : waiting_) {
+    kept = practice::recorded(std::move(*kept), given.attempt, given.day);
+  }
+  if (const auto error = files_.write_atomically(folder_ + data_file, practice::progress_text(*kept))) {
+    tell(error->message + not_yet);
+    return;
+  }
+  kept_ = std::move(*kept);
+  progress_ = kept_;
+  waiting_.clear();
+  trouble_.clear();
 }
 
 std::string ProgressKeeper::export_table() {
@@ -66,14 +97,21 @@ std::string ProgressKeeper::export_table() {
 }
 
 std::string ProgressKeeper::erase() {
+  const auto lock = folder_.empty() ? Result<std::unique_ptr<platform::FolderLock>, platform::FileError>(nullptr)
+                                    : files_.lock_folder(folder_);
+  if (!lock) {
+    return lock.error().message;
+  }
   for (const char* file : {data_file, table_file}) {
     const auto error = folder_.empty() ? std::nullopt : files_.erase(folder_ + file);
     if (error) {
       return error->message;
     }
   }
+  kept_ = {};
   progress_ = {};
-  may_write_ = true;
+  waiting_.clear();
+  trouble_.clear();
   return "All is erased.";
 }
 

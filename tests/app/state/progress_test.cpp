@@ -26,6 +26,14 @@ using ::testing::IsEmpty;
 
 constexpr int today = 20782;
 
+std::uint32_t answers_in(const Progress& progress) {
+  std::uint32_t count = 0;
+  for (const auto& [skill, record] : progress.skills) {
+    count += record.seen;
+  }
+  return count;
+}
+
 TEST(ProgressKeeper, KeepsEveryAnswerAtOnce) {
   platform::MemoryFiles files;
   ProgressKeeper keeper(files);
@@ -67,8 +75,10 @@ TEST(ProgressKeeper, SaysOnceThatWritingIsRefused) {
   ProgressKeeper keeper(files);
   keeper.record({{"volume", "", true}}, today);
   keeper.record({{"volume", "", true}}, today);
-  EXPECT_THAT(keeper.take_messages(),
-              ElementsAre("The file \"data/foldwright/progress.json\" cannot be written: no space is left."));
+  const auto messages = keeper.take_messages();
+  ASSERT_EQ(messages.size(), 1U);
+  EXPECT_THAT(messages[0], HasSubstr("\"data/foldwright/progress.json\" cannot be written: no space is left."));
+  EXPECT_EQ(keeper.trouble(), messages[0]) << "stays as long as it is so";
   EXPECT_EQ(keeper.progress().skills.at("volume").seen, 2U);
   EXPECT_EQ(keeper.export_table(), "The file \"data/foldwright/progress.csv\" cannot be written: no space is left.");
 }
@@ -99,6 +109,43 @@ TEST(ProgressKeeper, SaysWhatCannotBeErasedAndKeepsIt) {
   EXPECT_EQ(keeper.progress().skills.size(), 1U);
 }
 
+TEST(ProgressKeeper, AddsToWhatAnotherWindowKept) {
+  platform::MemoryFiles files;
+  ProgressKeeper one(files);
+  ProgressKeeper other(files);
+  one.record({{"volume", "A2", false}}, today);
+  other.record({{"volume", "", true}}, today);
+  one.record({{"surface", "", true}}, today);
+  EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 3U);
+  EXPECT_EQ(one.progress(), ProgressKeeper(files).progress());
+  EXPECT_EQ(other.erase(), "All is erased.");
+  one.record({{"surface", "", true}}, today);
+  EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 1U) << "what was erased does not come back";
+}
+
+TEST(ProgressKeeper, SurvivesDamageWhileItRuns) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  keeper.record({{"volume", "A2", false}}, today);
+  ASSERT_EQ(files.write_atomically("data/foldwright/progress.json", "{bro"), std::nullopt);
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 2U);
+  EXPECT_EQ(files.texts().at("data/foldwright/progress.json.damaged"), "{bro");
+}
+
+TEST(ProgressKeeper, KeepsWhatWaitedOnceThereIsRoomAgain) {
+  platform::MemoryFiles files;
+  ProgressKeeper keeper(files);
+  files.refuse_writing();
+  keeper.record({{"volume", "", true}}, today);
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_NE(keeper.trouble(), "");
+  files.refuse_writing(false);
+  keeper.record({{"volume", "", true}}, today);
+  EXPECT_EQ(keeper.trouble(), "");
+  EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 3U);
+}
+
 // --- killed at any moment -------------------------------------------------------------------------------------------
 
 constexpr int kills = 200;
@@ -120,12 +167,15 @@ pid_t start_answering(const std::array<int, 2>& pipe) {
   }
 }
 
-std::uint32_t answers_in(const Progress& progress) {
-  std::uint32_t count = 0;
-  for (const auto& [skill, record] : progress.skills) {
-    count += record.seen;
+/// How many letters are left in a pipe whose writers are gone.
+std::uint32_t letters_in(int pipe) {
+  std::array<char, 4096> block{};
+  std::uint32_t letters = 0;
+  for (ssize_t count = 1; count > 0; letters += static_cast<std::uint32_t>(std::max<ssize_t>(0, count))) {
+    count = ::read(pipe, block.data(), block.size());
   }
-  return count;
+  ::close(pipe);
+  return letters;
 }
 
 /// Kills it after a while and returns how many answers it had acknowledged.
@@ -144,11 +194,7 @@ std::uint32_t answers_until_killed(fw::test::Dice& dice, bool under_way) {
   int status = 0;
   ::waitpid(child, &status, 0);
   EXPECT_TRUE(WIFSIGNALED(status));
-  for (ssize_t count = 1; count > 0; answers += static_cast<std::uint32_t>(std::max<ssize_t>(0, count))) {
-    count = ::read(pipe[0], block.data(), block.size());
-  }
-  ::close(pipe[0]);
-  return answers;
+  return answers + letters_in(pipe[0]);
 }
 
 TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
@@ -176,6 +222,47 @@ TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
   EXPECT_EQ(count(), 0);
   fs::remove_all(folder);
 }
+
+/// Two or three windows answer at once and are killed one after another: all that any of them saw confirmed is there.
+void kill_windows(int rounds) {
+  std::string folder = ::testing::TempDir() + "foldwright.XXXXXX";
+  ASSERT_NE(::mkdtemp(folder.data()), nullptr);
+  ::setenv("XDG_DATA_HOME", folder.c_str(), 1);
+  const auto files = platform::desktop_files();
+  fw::test::Dice dice(20261129);
+  std::uint32_t kept = 0;
+  for (int round = 0; round < rounds; ++round) {
+    std::array<int, 2> pipe{};
+    ASSERT_EQ(::pipe(pipe.data()), 0);
+    std::vector<pid_t> windows;
+    const std::size_t count = 2 + dice.below(2);
+    for (std::size_t i = 0; i < count; ++i) {
+      windows.push_back(start_answering(pipe));
+    }
+    ::close(pipe[1]);
+    char letter = 0;  // in every other round one of them is under way
+    std::uint32_t confirmed = round % 2 == 0 ? static_cast<std::uint32_t>(::read(pipe[0], &letter, 1)) : 0;
+    for (const pid_t window : windows) {
+      ::usleep(static_cast<unsigned>(dice.below(6000)));
+      ::kill(window, SIGKILL);
+      int status = 0;
+      ::waitpid(window, &status, 0);
+      ASSERT_TRUE(WIFSIGNALED(status));
+    }
+    confirmed += letters_in(pipe[0]);
+    ProgressKeeper after(*files);
+    ASSERT_THAT(after.take_messages(), IsEmpty()) << "round " << round;
+    const std::uint32_t found = answers_in(after.progress()) - kept;
+    ASSERT_TRUE(found >= confirmed && found <= confirmed + count)
+        << found << " of " << confirmed << ", round " << round;
+    kept += found;
+  }
+  EXPECT_GE(kept, static_cast<std::uint32_t>(rounds) / 2);
+  fs::remove_all(folder);
+}
+
+TEST(ProgressKeeper, LosesNothingOfTwoWindows) { kill_windows(60); }
+TEST(ProgressKeeper, LosesNothingOfTwoWindowsInAThousandKillsSlow) { kill_windows(1000); }
 
 }  // namespace
 }  // namespace fw::state::test::progress_test
