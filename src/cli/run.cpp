@@ -4,6 +4,7 @@
 #include "cli/plain_text.hpp"
 #include "cli/verb.hpp"
 #include "cli/version.hpp"
+#include "platform/assets.hpp"
 
 namespace fw::cli {
 namespace {
@@ -25,6 +26,13 @@ int run(int argc, const char* const* argv) {
   const PlainText plain_error(std::cerr);
   CLI::App app{"Foldwright: solids, their nets, and their faces counted one by one.", "foldwright"};
   app.set_version_flag("-V,--version", std::string("foldwright ") + version);
+  app.add_flag_callback(
+      "--licenses",
+      [] {
+        std::cout << platform::asset("licenses.txt");
+        throw CLI::Success();
+      },
+      "Print the licenses of all that is part of this program");
   app.require_subcommand(0, 1);
   app.footer("Exit status: 0 done; 1 the lesson is at fault; 2 wrong usage, a limit passed, or unreadable input.");
   ExitStatus status = ExitStatus::Done;

@@ -14,6 +14,14 @@ function(embed_assets target)
     mark_as_advanced(FOLDWRIGHT_FONT_${font})
     list(APPEND files ${FOLDWRIGHT_FONT_${font}})
   endforeach()
+  set(licenses ${PROJECT_BINARY_DIR}/licenses.txt)
+  add_custom_command(
+    OUTPUT ${licenses}
+    COMMAND Python3::Interpreter ${PROJECT_SOURCE_DIR}/src/cmake/licenses.py ${licenses} ${PROJECT_SOURCE_DIR}/LICENSE
+    DEPENDS ${PROJECT_SOURCE_DIR}/src/cmake/licenses.py ${PROJECT_SOURCE_DIR}/LICENSE
+    COMMENT "Collecting the licenses of the libraries"
+    VERBATIM)
+  list(APPEND files ${licenses})
   file(GLOB ours CONFIGURE_DEPENDS
     ${PROJECT_SOURCE_DIR}/shaders/*.vert
     ${PROJECT_SOURCE_DIR}/shaders/*.frag

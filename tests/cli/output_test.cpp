@@ -165,5 +165,16 @@ TEST_F(Output, StatusOneIsTheLessonsFaultAlone) {
   EXPECT_THAT(run_program("-V").out, StartsWith(std::string("foldwright ") + version));
 }
 
+TEST(Licenses, OfAllThatIsPartOfTheProgramArePrinted) {
+  const Outcome printed = run_program("--licenses");
+  EXPECT_EQ(printed.status, 0);
+  // A line of each license's own text; of cairo and the generator their names, since Debian's texts are long.
+  for (const char* part : {"MIT License", "Marcus Geelnard", "Omar Cornut", "G-Truc", "Boost Software License",
+                           "Niels Lohmann", "Henry Schreiner", "SIL", "cairo", "glad"}) {
+    EXPECT_THAT(printed.out, HasSubstr(part));
+  }
+  EXPECT_THAT(printed.out, Not(HasSubstr("was not there when this program was built")));
+}
+
 }  // namespace
 }  // namespace fw::cli::output_test
