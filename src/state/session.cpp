@@ -6,6 +6,8 @@ namespace fw::state {
 namespace {
 constexpr const char* settings_file = "/settings.json";
 constexpr const char* place_file = "/place.json";
+
+Session* speaks_last = nullptr;
 }  // namespace
 
 Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)())
@@ -21,6 +23,18 @@ Session::Session(platform::Files& files, lessons::Lesson lesson, std::string pat
   }
   model_.view.fold = lies_flat(model_.state) ? 1 : 0;
   show_progress("");
+}
+
+Session::~Session() {
+  if (speaks_last == this) {
+    set_last_words(nullptr);
+    speaks_last = nullptr;
+  }
+}
+
+void Session::save_at_last_words() {
+  speaks_last = this;
+  set_last_words([] { speaks_last->save(); });
 }
 
 void Session::load(const std::string& folder, State fresh) {

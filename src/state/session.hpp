@@ -18,6 +18,12 @@ class Session {
   /// is set aside; messages() says so. `today`: the day, in days since January 1, 1970.
   Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)() = platform::local_day);
 
+  Session(const Session&) = delete;
+  Session& operator=(const Session&) = delete;
+  ~Session();
+
+  /// From now on what is to be kept is written before a broken invariant ends the program. One session at a time.
+  void save_at_last_words();
   /// Applies the commands in order; without any, nothing is copied. Returns whether anything changed that is shown.
   bool dispatch(const Commands& commands);
   /// Keeps answers that were just given; they are on the disk when it returns.

@@ -23,6 +23,7 @@ namespace {
 
 constexpr int least_width = 640;
 constexpr int least_height = 480;
+constexpr int least_drawn = 64;       // in a smaller one nothing could be seen, and the toolkit draws none of 16
 constexpr int settling_frames = 3;    // after an input: hover, focus and layout that follow one another
 constexpr double longest_tick = 0.1;  // a stall must not make a fold jump to its end
 constexpr double save_after = 2.0;    // seconds after a change
@@ -206,8 +207,9 @@ bool Window::frame() {
   int height_px = 0;
   glfwGetWindowSize(parts.window.get(), &width, &height);
   glfwGetFramebufferSize(parts.window.get(), &width_px, &height_px);
-  if (width <= 0 || height <= 0) {
-    return false;  // minimized
+  if (std::min({width, height, width_px, height_px}) < least_drawn) {
+    parts.settle = 0;  // minimized, or a sliver: it is drawn once it is larger
+    return false;
   }
   const double now = platform::monotonic_seconds();
   const double passed = std::min(now - parts.last_time, longest_tick);
@@ -275,6 +277,11 @@ const Ui& Window::ui() const { return *parts_->ui; }
 void Window::resize(int width, int height) {
   glfwSetWindowSize(parts_->window.get(), width, height);
   parts_->settle = settling_frames;
+}
+
+void Window::ask_to_close() {
+  glfwSetWindowShouldClose(parts_->window.get(), GLFW_TRUE);
+  glfwPostEmptyEvent();
 }
 
 render::Picture Window::screenshot() const {

@@ -36,6 +36,8 @@ class Window {
   /// What the window shows, read back from it.
   [[nodiscard]] render::Picture screenshot() const;
   void resize(int width, int height);
+  /// As if its close button were pressed; from any thread.
+  void ask_to_close();
 
  private:
   struct Parts;

@@ -1,4 +1,5 @@
 #include <CLI/CLI.hpp>
+#include <atomic>
 #include <iostream>
 #include <memory>
 
@@ -6,6 +7,7 @@
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "platform/assets.hpp"
+#include "platform/ending.hpp"
 #include "platform/files.hpp"
 #include "state/session.hpp"
 #include "tasks/catalog.hpp"
@@ -26,6 +28,15 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
   if (!window_size) {
     return ExitStatus::WrongUsage;
   }
+  // The window is closed as by its button when the machine shuts down or logs out, so that the place is kept.
+  std::atomic<bool> has_to_end = false;
+  std::atomic<window::Window*> shown = nullptr;
+  const platform::EndRequests requests([&] {
+    has_to_end = true;
+    if (window::Window* window = shown) {
+      window->ask_to_close();
+    }
+  });
   const std::unique_ptr<platform::Files> files = platform::desktop_files();
   state::Session session(*files, std::move(lesson), path);
   std::size_t said = 0;
@@ -41,7 +52,12 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
     return ExitStatus::WrongUsage;
   }
   window::Window open = std::move(window).value();
-  open.run();
+  session.save_at_last_words();
+  shown = &open;
+  if (!has_to_end) {
+    open.run();
+  }
+  shown = nullptr;
   say();
   return ExitStatus::Done;
 }

@@ -1,5 +1,6 @@
 #include "state/session.hpp"
 
+#include <filesystem>
 #include <memory>
 
 #include "app/state/model_support.hpp"
@@ -21,6 +22,25 @@ TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
   EXPECT_EQ(again.model().state.problem, 2U);
   EXPECT_EQ(again.model().state.desk().counted.size(), 1U);
   EXPECT_EQ(again.model().view.settings.theme, ThemeName::Slate);
+}
+
+TEST(SessionDeathTest, KeepsThePlaceWhenAnInvariantBreaks) {
+  std::string folder = ::testing::TempDir() + "foldwright.XXXXXX";
+  ASSERT_NE(::mkdtemp(folder.data()), nullptr);
+  ::setenv("XDG_CONFIG_HOME", folder.c_str(), 1);
+  ::setenv("XDG_DATA_HOME", folder.c_str(), 1);
+  const auto files = platform::desktop_files();
+  const auto count_and_break = [&] {
+    Session session(*files, demo(), "");
+    session.save_at_last_words();
+    session.dispatch({OpenProblem{2}, CountNext{}});
+    ensure(false, "this one is broken on purpose");
+  };
+  EXPECT_DEATH(count_and_break(), "broken on purpose");
+  const Session after(*files, demo(), "");
+  EXPECT_EQ(after.model().state.problem, 2U);
+  EXPECT_EQ(after.model().state.desk().counted.size(), 1U);
+  std::filesystem::remove_all(folder);
 }
 
 TEST(Session, SetsDamagedFilesAsideAndSaysSo) {

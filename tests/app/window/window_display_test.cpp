@@ -1,7 +1,11 @@
+#include <unistd.h>
+
+#include <csignal>
 #include <cstdlib>
 
 #include "app/state/model_support.hpp"
 #include "panels/ids.hpp"
+#include "platform/ending.hpp"
 #include "window/window.hpp"
 
 // The real window on a display, with input that comes the way a user's does: through the X server, by xdotool.
@@ -19,6 +23,7 @@ class WindowDisplay : public testing::Test {
  protected:
   void SetUp() override {
     ASSERT_NE(std::getenv("DISPLAY"), nullptr) << "run these tests under xvfb-run";
+    requests_.emplace([this] { window_->ask_to_close(); });  // before the driver starts threads of its own
     auto lesson = tasks::read_lesson(platform::asset("lantern_fair.json"));
     session_.emplace(files_, std::move(lesson).value(), "");
     session_->dispatch({OpenProblem{shade_index()}});
@@ -61,6 +66,7 @@ class WindowDisplay : public testing::Test {
     return units::text(reasoning::ledger(desk.solid, desk.counted, desk.grouping).so_far, 2);
   }
 
+  std::optional<platform::EndRequests> requests_;
   platform::MemoryFiles files_;
   std::optional<Session> session_;
   std::optional<Window> window_;
@@ -101,6 +107,23 @@ TEST_F(WindowDisplay, AnswersTheQuizFromTheKeyboard) {
   EXPECT_TRUE(state().quiz.work().done);
   window_->wait(2.5);
   EXPECT_EQ(session_->model().view.fold, 0.0);
+}
+
+// The toolkit ends the program when it is asked to draw into 16 pixels.
+TEST_F(WindowDisplay, WaitsUntilItIsLargeEnoughToBeDrawn) {
+  for (const auto& [width, height] : {std::pair{16, 16}, {1, 1}, {8, 700}, {900, 12}}) {
+    x("search --name '^Foldwright$' windowsize " + std::to_string(width) + " " + std::to_string(height));
+    window_->resize(width, height);
+    window_->wait(0.3);
+  }
+  window_->resize(1024, 768);
+  window_->wait(0.5);
+  EXPECT_EQ(window_->ui().window().w, 1024);
+}
+
+TEST_F(WindowDisplay, ClosesWhenTheProgramIsAskedToEnd) {
+  ::kill(::getpid(), SIGTERM);
+  EXPECT_FALSE(window_->wait(5.0)) << "closed as by its button";
 }
 
 TEST_F(WindowDisplay, DrawsNothingWhileNothingChanges) {
