@@ -109,7 +109,7 @@ TEST_F(Output, HoldsNoControlCharacters) {
 TEST_F(Output, ListsAHundredFindingsAndCountsTheRest) {
   std::string keys;
   for (int i = 0; i < 20000; ++i) {
-    keys += R"(, "colour": 1)";
+    keys += R"(, "tint": 1)";
   }
   const std::string lesson = folder_.file("a.json", lesson_with("Fair", keys));
   for (const char* verb : {"check", "measure"}) {

@@ -47,7 +47,7 @@ SYSTEM_HEADERS = {
     "fcntl.h": ["src/platform/*"],
     "sys/": ["src/platform/*"],
     "iostream": ["src/cli/*"],
-    "thread": [],
+    "thread": ["src/platform/*"],
     "mutex": [],
     "future": [],
 }
@@ -70,6 +70,8 @@ STANDARD_NAMES = {
     "limits": {"numeric_limits"},
     "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t", "is_base_of_v"},
     "initializer_list": {"initializer_list"},
+    "streambuf": {"streambuf"},
+    "ostream iosfwd iostream": {"ostream"},
     "cstddef string vector array string_view": {"size_t", "ptrdiff_t"},
     "cstdint": {"uint8_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},
 }

@@ -130,8 +130,8 @@ ExitStatus list_nets(const NetsOptions& options) {
 
 void add_nets(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<NetsOptions>();
-  CLI::App* verb = app.add_subcommand(
-      "nets", "Lists or counts the distinct nets of each solid of up to " + std::to_string(solids::most_edges_for_nets) + " edges");
+  CLI::App* verb = app.add_subcommand("nets", "Lists or counts the distinct nets of each solid of up to " +
+                                                  std::to_string(solids::most_edges_for_nets) + " edges");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem");
   verb->add_flag("--count", options->count, "Count all nets, and those that overlap themselves");
