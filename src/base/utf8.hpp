@@ -8,6 +8,11 @@ namespace fw {
 /// Whether a byte of a text in UTF-8 is the first of a character.
 [[nodiscard]] constexpr bool starts_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
 
+/// A to Z and a to z, in whatever language the machine is set up.
+[[nodiscard]] constexpr bool is_ascii_letter(char byte) {
+  return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
+}
+
 /// How many characters (code points) a text in UTF-8 has.
 [[nodiscard]] inline std::size_t character_count(std::string_view text) {
   std::size_t count = 0;

@@ -58,7 +58,7 @@ NumberReader::NumberReader(std::string_view text, Length length)
 
 Result<NumberReader::Read, NumberError> NumberReader::read() {
   skip_spaces();
-  const std::size_t start = at_;
+  const std::size_t start = first_ = at_;
   std::size_t last = start;  // spaces are looked for up to end_, so it is set only afterwards
   for (std::size_t i = start; i < text_.size();) {
     const std::size_t space = space_at(i);
@@ -81,8 +81,14 @@ Result<NumberReader::Read, NumberError> NumberReader::read() {
   if (!result) {
     return failure(*error_);
   }
-  return Read{{std::string(text_.substr(start, end_ - start)), result->value, result->places,
-               result->is_fraction || !result->is_plain},
+  std::string text(text_.substr(start, end_ - start));
+  if (ruler_hyphen_) {
+    text[*ruler_hyphen_ - start] = ' ';
+  }
+  if (text.back() == '.') {
+    text.pop_back();
+  }
+  return Read{{std::move(text), result->value, result->places, result->is_fraction || !result->is_plain},
               std::move(result->tree)};
 }
 
@@ -298,6 +304,9 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
                 has_whole ? tree_of_row({value.tree, std::move(tree)}) : std::move(tree), true, true, 0};
   };
   const std::size_t back = at_;
+  if (has_whole && hyphenated_fraction_follows()) {
+    ruler_hyphen_ = at_++;
+  }
   skip_spaces();
   for (const NamedFraction& fraction : named_fractions) {
     if (take(fraction.text)) {
@@ -326,6 +335,15 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
     return fail(below_start, no_zero_below);
   }
   return with(above, below);
+}
+
+// "1-1/2", as rulers and stores write it. It is no subtraction where it is all that stands there.
+bool NumberReader::hyphenated_fraction_follows() const {
+  const std::size_t above = digits_at(at_ + 1);
+  const std::size_t bar = at_ + 1 + above;
+  const std::size_t below = digits_at(bar + 1);
+  return first_ + digits_at(first_) == at_ && stands_at(at_, "-") && above > 0 && below > 0 &&
+         (stands_at(bar, "/") || stands_at(bar, "⁄")) && bar + 1 + below == end_;
 }
 
 // 2,860 and 1,234,567: one to three digits, no leading zero, then groups of three.
@@ -365,6 +383,9 @@ bool NumberReader::decimals(std::string& digits, int& places, bool comma_groups)
   const std::size_t mark = at_;
   if (take(".") || (!comma_groups && !digits.empty() && take(","))) {
     const std::string after = take_digits();
+    if (after.empty() && !digits.empty() && at_ >= end_) {
+      return true;  // "5." is 5
+    }
     if (after.empty()) {
       fail(at_, "After the decimal point stands " + found_at(at_) + "; a digit would be right.");
       return false;

@@ -17,6 +17,7 @@ namespace fw::exact {
 ///   symbol  = √ factor | π [power] | ( sum )
 ///   divisor = number | symbol
 ///   number  = decimal | whole fraction | fraction
+/// By itself, "1-1/2" is one and a half, and "5." is 5; both are kept as "1 1/2" and "5".
 class NumberReader {
  public:
   /// What is typed is kept short; what is printed of an exact number may be long.
@@ -49,6 +50,7 @@ class NumberReader {
   bool groups_by_comma(std::string& digits);
   bool groups_by_space(std::string& digits);
   bool decimals(std::string& digits, int& places, bool comma_groups);
+  [[nodiscard]] bool hyphenated_fraction_follows() const;
 
   void skip_spaces();
   [[nodiscard]] std::size_t space_at(std::size_t at) const;   ///< its length in bytes, or 0
@@ -63,9 +65,11 @@ class NumberReader {
 
   std::string_view text_;
   bool is_limited_;
+  std::size_t first_ = 0;  ///< where the number begins
   std::size_t at_ = 0;
   std::size_t end_ = 0;
   std::size_t digits_read_ = 0;
+  std::optional<std::size_t> ruler_hyphen_;  ///< of "1-1/2"
   int depth_ = 0;
   int roots_ = 0;
   std::optional<NumberError> error_;

@@ -132,7 +132,7 @@ Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
 }
 
 Diagnosis judged_number(const lessons::Problem& problem, const Question& question, std::string_view text) {
-  const auto read = read_answer(text, question.item);
+  const auto read = read_answer(text, question.item, problem.prompt);
   if (!read) {
     return {AnswerVerdict::Unrecognized, {}, read.error()};
   }

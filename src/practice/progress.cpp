@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <tuple>
 
+#include "base/utf8.hpp"
 #include "practice/signatures.hpp"
 
 namespace fw::practice {
@@ -14,8 +15,6 @@ using words::message;
 constexpr const char* other_cause = "other";
 constexpr int last_box = static_cast<int>(days_in_box.size()) - 1;
 constexpr int farthest_day = 10'000'000;  // the year 29349
-
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 bool is_sound(const SkillRecord& record) {
   std::uint64_t wrong = 0;
@@ -104,9 +103,9 @@ words::Message message_of(const std::string& cause) {
 }  // namespace
 
 bool is_key(std::string_view text) {
-  return !text.empty() && text.size() <= longest_key && is_letter(text.front()) &&
+  return !text.empty() && text.size() <= longest_key && is_ascii_letter(text.front()) &&
          std::all_of(text.begin(), text.end(),
-                     [](char c) { return is_letter(c) || (c >= '0' && c <= '9') || c == '-' || c == '_'; });
+                     [](char c) { return is_ascii_letter(c) || (c >= '0' && c <= '9') || c == '-' || c == '_'; });
 }
 
 bool is_sound(const Progress& progress) {

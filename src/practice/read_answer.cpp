@@ -1,10 +1,12 @@
 #include "practice/read_answer.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cmath>
 #include <vector>
 
+#include "base/utf8.hpp"
 #include "exact/print_number.hpp"
 #include "units/quantity.hpp"
 
@@ -42,12 +44,50 @@ std::string_view without_lead(std::string_view text) {
   return trimmed(text);
 }
 
+bool is_same_letter(char a, char b) {
+  return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
+}
+
 bool begins_alike(std::string_view word, std::string_view item) {
   const std::size_t size = std::min({word.size(), item.size(), std::size_t{3}});
   return size > 0 &&
-         std::equal(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(size), item.begin(), [](char a, char b) {
-           return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
-         });
+         std::equal(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(size), item.begin(), is_same_letter);
+}
+
+// "beads" after a prompt that speaks of a bead: a word of the prompt, but for what comes after its stem.
+bool is_noun_of(std::string_view prompt, std::string_view word) {
+  constexpr std::size_t least = 3;
+  const auto end = std::find_if_not(word.begin(), word.end(), is_ascii_letter);
+  const auto length = static_cast<std::size_t>(end - word.begin());
+  if (length < least) {
+    return false;
+  }
+  const std::string_view stem = word.substr(0, std::max(least, length - std::min<std::size_t>(length, 2)));
+  for (auto at = prompt.begin(); at != prompt.end();) {
+    const auto begin = std::find_if(at, prompt.end(), is_ascii_letter);
+    at = std::find_if_not(begin, prompt.end(), is_ascii_letter);
+    if (static_cast<std::size_t>(at - begin) >= stem.size() &&
+        std::equal(stem.begin(), stem.end(), begin, is_same_letter)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+// "five" is 5; text that begins with no such word stays.
+std::string with_digits(std::string_view text) {
+  constexpr std::array<std::string_view, 21> words = {
+      "zero",     "one",     "two",     "three",     "four",     "five",     "six",
+      "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
+      "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
+  const auto end = std::find_if_not(text.begin(), text.end(), is_ascii_letter);
+  const auto length = static_cast<std::size_t>(end - text.begin());
+  for (std::size_t number = 0; number < words.size(); ++number) {
+    if (words[number].size() == length && std::equal(text.begin(), end, words[number].begin(), is_same_letter)) {
+      return std::to_string(number) + std::string(text.substr(length));
+    }
+  }
+  return std::string(text);
 }
 
 // What a plain count may be followed by.
@@ -58,8 +98,7 @@ bool is_counted(std::string_view word) {
 }
 
 std::string_view word_after_number(std::string_view text) {
-  const auto letter =
-      std::find_if(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
+  const auto letter = std::find_if(text.begin(), text.end(), is_ascii_letter);
   return text.substr(static_cast<std::size_t>(letter - text.begin()));
 }
 
@@ -74,9 +113,10 @@ double half_of_last_place(const exact::Written& number) { return 0.5 * std::pow(
 
 }  // namespace
 
-Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item) {
+Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item, std::string_view prompt) {
   TypedAnswer answer;
-  std::string_view text = without_lead(trimmed(typed));
+  const std::string whole = with_digits(without_lead(trimmed(typed)));
+  std::string_view text = whole;
   for (const std::string_view sign : {"$", "£", "€"}) {
     if (text.substr(0, sign.size()) == sign) {
       answer.is_money = true;
@@ -84,21 +124,19 @@ Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string
     }
   }
   const auto quantity = units::parse_quantity(text);
-  // A cup that is filled is an item, though it is a unit elsewhere.
-  const bool is_item = quantity && quantity->has_unit && begins_alike(word_after_number(text), item);
-  if (is_item) {
-    answer.number = quantity->number;
-    return answer;
-  }
   if (quantity) {
     answer.number = quantity->number;
-    answer.unit = quantity->has_unit ? std::optional(quantity->unit) : std::nullopt;
+    // A cup that is filled is an item, though it is a unit elsewhere.
+    const bool is_item = begins_alike(word_after_number(text), item);
+    answer.unit = quantity->has_unit && !is_item ? std::optional(quantity->unit) : std::nullopt;
     return answer;
   }
   std::string_view word;
   const std::optional<exact::Written> number = number_before_word(text, word);
-  if (number && (begins_alike(word, item) || is_counted(word))) {
+  const bool is_money = begins_alike(word, "dollars") || begins_alike(word, "bucks");
+  if (number && (is_money || begins_alike(word, item) || is_counted(word) || is_noun_of(prompt, word))) {
     answer.number = *number;
+    answer.is_money = answer.is_money || is_money;
     return answer;
   }
   return failure(quantity.error().message);

@@ -18,10 +18,11 @@ struct TypedAnswer {
 };
 
 /// Reads "286", "286 cm²", "286 sq cm", "286cm^2", "408,4", "2,860", "7 1/2 ft", "130 pi", "S = 286 cm²", "≈ 20.8 cm",
-/// "$96", "4 rolls". A word after the number that is no unit is taken for `item` where it begins alike, and for none
-/// otherwise.
-/// Errors: a sentence, where no number is found, or a word is neither a unit nor the item.
-[[nodiscard]] Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item = "");
+/// "$96", "96 dollars", "4 rolls", "twelve". A word after the number that is no unit counts things: `item`, or a noun
+/// of the prompt, where it begins alike. Errors: a sentence, where no number is found, or a word is neither a unit nor
+/// such a thing.
+[[nodiscard]] Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item = "",
+                                                           std::string_view prompt = "");
 
 /// Whether the number is the value: exactly or, where the value does not end within two decimals, rounded to as many
 /// decimals as are written, one at least.

@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "base/spelling.hpp"
+#include "base/utf8.hpp"
+#include "exact/number_tree.hpp"
 #include "units/quantity.hpp"
 
 namespace fw::units {
@@ -16,7 +18,6 @@ struct Piece {
   std::size_t end = 0;
 };
 
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_space(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
@@ -28,7 +29,7 @@ bool stands_at(std::string_view text, std::size_t at, std::string_view word) {
 std::size_t number_word(std::string_view text, std::size_t at) {
   for (const std::string_view word : {"pi", "Pi", "PI", "sqrt"}) {
     const std::size_t after = at + word.size();
-    if (stands_at(text, at, word) && (after >= text.size() || !is_letter(text[after]))) {
+    if (stands_at(text, at, word) && (after >= text.size() || !is_ascii_letter(text[after]))) {
       return word.size();
     }
   }
@@ -36,7 +37,7 @@ std::size_t number_word(std::string_view text, std::size_t at) {
 }
 
 bool starts_unit(std::string_view text, std::size_t at) {
-  if (is_letter(text[at]) || text[at] == '\'' || text[at] == '"') {
+  if (is_ascii_letter(text[at]) || text[at] == '\'' || text[at] == '"') {
     return true;
   }
   for (const std::string_view mark : {"′", "″", "’", "”", "ℓ"}) {
@@ -58,17 +59,28 @@ std::size_t unit_start(std::string_view text, std::size_t at) {
   return at;
 }
 
-// A unit ends where a second number begins: after a space ("3 ft 6 in") or after a foot mark (3'6").
+// Digits that have a unit after them, unlike those of a power: the 4 of "1ft4 1/2in", but not the 2 of "cm2".
+bool is_amount(std::string_view text, std::size_t at) {
+  while (at < text.size() && is_digit(text[at])) {
+    ++at;
+  }
+  while (at < text.size() && is_space(text[at])) {
+    ++at;
+  }
+  return at < text.size() && (starts_unit(text, at) || exact::begins_number(text.substr(at)));
+}
+
+// A unit ends where a second number begins: after a space ("3 ft 6 in"), after a foot mark (3'6"), or between letters
+// ("1ft4in").
 std::size_t unit_end(std::string_view text, std::size_t at) {
   for (std::size_t i = at; i < text.size(); ++i) {
-    const bool begins_number = is_digit(text[i]) || text[i] == '.' || stands_at(text, i, "½") ||
-                               stands_at(text, i, "¼") || stands_at(text, i, "¾");
-    if (i == at || !begins_number) {
+    if (i == at || !exact::begins_number(text.substr(i))) {
       continue;
     }
     const bool after_mark =
         text[i - 1] == '\'' || (i >= 3 && (stands_at(text, i - 3, "′") || stands_at(text, i - 3, "’")));
-    if ((is_space(text[i - 1]) && text[i] != '.') || (after_mark && text[i] != '.')) {
+    const bool after_letter = is_ascii_letter(text[i - 1]) && is_digit(text[i]) && is_amount(text, i);
+    if (is_space(text[i - 1]) || after_mark || after_letter) {
       return i;
     }
   }
@@ -119,6 +131,8 @@ std::string unknown_unit(const std::string& found) {
 struct Read {
   Written number;
   std::optional<Unit> unit;
+  std::string text;
+  bool is_as_typed = true;  ///< its number, but for spaces around
 };
 
 Result<Read, NumberError> read_piece(std::string_view text, const Piece& piece) {
@@ -133,19 +147,44 @@ Result<Read, NumberError> read_piece(std::string_view text, const Piece& piece) 
   if (!number) {
     return failure(NumberError{piece.number_start + number.error().offset, number.error().message});
   }
+  const bool is_as_typed = trimmed(number_text) == number->text;
   if (unit_text.empty()) {
-    return Read{*number, std::nullopt};
+    return Read{*number, std::nullopt, number->text, is_as_typed};
   }
   const std::optional<Unit> unit = Unit::find(unit_text);
   if (!unit) {
     return failure(NumberError{piece.unit_start, unknown_unit(unit_text)});
   }
-  return Read{*number, unit};
+  return Read{*number, unit, number->text + (is_ascii_letter(unit_text.front()) ? " " : "") + unit_text, is_as_typed};
 }
 
 bool is_smaller_length(const Read& small, const Read& large) {
   return small.unit && large.unit && small.unit->dimension() == 1 && large.unit->dimension() == 1 &&
          small.unit->converts_to(*large.unit) && small.unit->factor() < large.unit->factor();
+}
+
+// What is wrong with a piece that follows another, or nothing.
+std::optional<std::string> refusal(const Read& next, const Read& last) {
+  const bool is_length = last.unit && last.unit->dimension() == 1;
+  if (!next.unit && is_length && (next.text == "2" || next.text == "3")) {
+    const std::string unit = last.unit->text();
+    return "“" + unit + " " + next.text + "” is unclear. Write " + unit + "^" + next.text + ", or a unit after the " +
+           next.text + ".";
+  }
+  if (!is_smaller_length(next, last)) {
+    return "There is a second measure here: “" + next.text +
+           "”. Only a length in a smaller unit can follow, as in 3 ft 6 in.";
+  }
+  const exact::Number part = next.number.value * conversion(*next.unit, *last.unit);
+  if (!(part < exact::Number::whole(1)) && part.is_rational() && last.number.value.is_rational()) {
+    const exact::Number whole = exact::floor(part);
+    const exact::Number rest = (part - whole) * conversion(*last.unit, *next.unit);
+    const bool is_one = part == exact::Number::whole(1);
+    return next.text + (is_one ? " is 1 " : " is more than 1 ") + last.unit->text() + ". Write " +
+           exact::exact_text(last.number.value + whole) + " " + last.unit->text() +
+           (rest.is_zero() ? "" : " " + exact::exact_text(rest) + " " + next.unit->text()) + ".";
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -156,19 +195,18 @@ Result<WrittenQuantity, NumberError> parse_quantity(std::string_view text) {
   if (!first) {
     return failure(first.error());
   }
-  WrittenQuantity quantity{first->number, first->unit.value_or(Unit::none()), first->unit.has_value(), trimmed(text)};
+  WrittenQuantity quantity{first->number, first->unit.value_or(Unit::none()), first->unit.has_value(),
+                           first->is_as_typed ? trimmed(text) : first->text};
   Read last = *first;
   for (std::size_t i = 1; i < pieces.size(); ++i) {
     const Result<Read, NumberError> next = read_piece(text, pieces[i]);
     if (!next) {
       return failure(next.error());
     }
-    if (!is_smaller_length(*next, last)) {
-      return failure(NumberError{pieces[i].number_start, "A second quantity, “" +
-                                                             trimmed(text.substr(pieces[i].number_start)) +
-                                                             "”, stands after the first. Only a length in a smaller "
-                                                             "unit may follow, as in 3 ft 6 in."});
+    if (const auto reason = refusal(*next, last)) {
+      return failure(NumberError{pieces[i].number_start, *reason});
     }
+    quantity.text = i == 1 ? first->text + " " + next->text : quantity.text + " " + next->text;
     quantity.number.value = quantity.number.value + next->number.value * conversion(*next->unit, quantity.unit);
     quantity.number.text = quantity.text;
     quantity.number.places = 0;

@@ -89,6 +89,12 @@ TEST(ParseQuantity, ReadsNumbersWithUnits) {
       {"2,860 square units", "2860", "square units", true},
       {"3 ft 6 in", "3.5", "ft", true},
       {"2 ft 6 1/2 in", "2 13/24", "ft", true},
+      {"1ft4in", "1 1/3", "ft", true},
+      {"1 ft4in", "1 1/3", "ft", true},
+      {"1ft2in", "1 1/6", "ft", true},
+      {"5ft3 in", "5.25", "ft", true},
+      {"1-1/2 in", "1.5", "in", true},
+      {"5. cm", "5", "cm", true},
       {"3' 6\"", "3.5", "ft", true},
       {"3'6\"", "3.5", "ft", true},
       {"1 yd 1 ft 6 in", "1.5", "yd", true},
@@ -126,22 +132,34 @@ TEST(ParseQuantity, SaysWhatWasFoundAndWhatWouldBeRight) {
       {"5 bananas", 2, "“bananas” is not a unit known here. Write one such as cm, in, cm^2 or ft^3."},
       {"5/0 cm", 2, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
       {"3 in 6 ft", 5,
-       "A second quantity, “6 ft”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 "
-       "in."},
+       "There is a second measure here: “6 ft”. Only a length in a smaller unit can follow, as in 3 ft 6 in."},
       {"3 ft 6 ft", 5,
-       "A second quantity, “6 ft”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 "
-       "in."},
+       "There is a second measure here: “6 ft”. Only a length in a smaller unit can follow, as in 3 ft 6 in."},
       {"3 ft 6", 5,
-       "A second quantity, “6”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 in."},
+       "There is a second measure here: “6”. Only a length in a smaller unit can follow, as in 3 ft 6 in."},
       {"3 ft^2 6 in^2", 7,
-       "A second quantity, “6 in^2”, stands after the first. Only a length in a smaller unit may follow, as in 3 ft 6 "
-       "in."},
+       "There is a second measure here: “6 in^2”. Only a length in a smaller unit can follow, as in 3 ft 6 in."},
+      {"1 ft 13 in", 5, "13 in is more than 1 ft. Write 2 ft 1 in."},
+      {"2 ft 12 in", 5, "12 in is 1 ft. Write 3 ft."},
+      {"1ft14 1/2in", 3, "14 1/2 in is more than 1 ft. Write 2 ft 2.5 in."},
+      {"800 in 3", 7, "“in 3” is unclear. Write in^3, or a unit after the 3."},
+      {"800 in 2", 7, "“in 2” is unclear. Write in^2, or a unit after the 2."},
+      {"5-1/2-1 in", 0, "“5-1/2-1” is a calculation. Write the one number that it comes to."},
   };
   for (const Mistake& m : mistakes) {
     const auto read = parse_quantity(m.text);
     ASSERT_FALSE(read.has_value()) << m.text;
     EXPECT_EQ(read.error().message, m.message) << m.text;
     EXPECT_EQ(read.error().offset, m.offset) << m.text;
+  }
+}
+
+TEST(ParseQuantity, KeepsTheTextAsItShouldStandOnAFigure) {
+  const std::pair<const char*, const char*> texts[] = {{"1ft4in", "1 ft 4 in"}, {"3'6\"", "3' 6\""},
+                                                       {"1-1/2in", "1 1/2 in"}, {"5. cm", "5 cm"},
+                                                       {" 6cm ", "6cm"},        {"7 1/2 ft", "7 1/2 ft"}};
+  for (const auto& [typed, kept] : texts) {
+    EXPECT_EQ(parse_quantity(typed)->text, kept) << typed;
   }
 }
 

@@ -23,7 +23,7 @@ std::optional<std::string> not_readable(const QuizItem& item, const std::string&
     return std::nullopt;
   }
   const auto question = practice::question_of(item.problem);
-  const auto read = practice::read_answer(typed, question ? question->item : "");
+  const auto read = practice::read_answer(typed, question ? question->item : "", item.problem.prompt);
   return read ? std::nullopt : std::optional(read.error());
 }
 
