@@ -13,6 +13,8 @@ namespace fw {
   return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
 }
 
+[[nodiscard]] constexpr bool is_ascii_digit(char byte) { return byte >= '0' && byte <= '9'; }
+
 /// How many characters (code points) a text in UTF-8 has.
 [[nodiscard]] inline std::size_t character_count(std::string_view text) {
   std::size_t count = 0;

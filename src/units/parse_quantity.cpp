@@ -18,7 +18,6 @@ struct Piece {
   std::size_t end = 0;
 };
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_space(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
 bool stands_at(std::string_view text, std::size_t at, std::string_view word) {
@@ -61,7 +60,7 @@ std::size_t unit_start(std::string_view text, std::size_t at) {
 
 // Digits that have a unit after them, unlike those of a power: the 4 of "1ft4 1/2in", but not the 2 of "cm2".
 bool is_amount(std::string_view text, std::size_t at) {
-  while (at < text.size() && is_digit(text[at])) {
+  while (at < text.size() && is_ascii_digit(text[at])) {
     ++at;
   }
   while (at < text.size() && is_space(text[at])) {
@@ -79,7 +78,7 @@ std::size_t unit_end(std::string_view text, std::size_t at) {
     }
     const bool after_mark =
         text[i - 1] == '\'' || (i >= 3 && (stands_at(text, i - 3, "′") || stands_at(text, i - 3, "’")));
-    const bool after_letter = is_ascii_letter(text[i - 1]) && is_digit(text[i]) && is_amount(text, i);
+    const bool after_letter = is_ascii_letter(text[i - 1]) && is_ascii_digit(text[i]) && is_amount(text, i);
     if (is_space(text[i - 1]) || after_mark || after_letter) {
       return i;
     }
