@@ -10,6 +10,8 @@ namespace fw::lessons {
 namespace {
 
 using Kind = JsonNode::Kind;
+using words::Message;
+using words::message;
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
@@ -24,7 +26,8 @@ class Scanner {
     }
     skip_space();
     if (at_ == text_.size()) {
-      return stop("the file is empty: a lesson starts with { and ends with }");
+      return stop(message("the file is empty: a lesson starts with {open} and ends with {close}",
+                          {{"open", "{"}, {"close", "}"}}));
     }
     std::optional<JsonNode> node = value(0);
     if (!node) {
@@ -32,7 +35,8 @@ class Scanner {
     }
     skip_space();
     if (at_ != text_.size()) {
-      return stop("the lesson is complete before this, so nothing more may follow; found " + found());
+      return stop(message("the lesson is complete before this, so nothing more may follow; found {found}",
+                          {{"found", found()}}));
     }
     return node;
   }
@@ -40,8 +44,8 @@ class Scanner {
   [[nodiscard]] std::vector<JsonFault> faults() { return std::move(faults_); }
 
  private:
-  std::nullopt_t stop(std::string message) {
-    faults_.push_back({at_, std::move(message)});
+  std::nullopt_t stop(Message fault) {
+    faults_.push_back({at_, std::move(fault)});
     return std::nullopt;
   }
 
@@ -54,9 +58,9 @@ class Scanner {
   [[nodiscard]] bool next_is(char c) const { return at_ < text_.size() && text_[at_] == c; }
 
   // What stands here, for a message: one character, or a whole word.
-  [[nodiscard]] std::string found() const {
+  [[nodiscard]] Message found() const {
     if (at_ >= text_.size()) {
-      return "the end of the file";
+      return message("the end of the file");
     }
     std::size_t end = at_;
     const auto is_word = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || is_digit(c); };
@@ -69,18 +73,20 @@ class Scanner {
       }
     }
     const std::string_view word = text_.substr(at_, end - at_);
-    return word == "\"" ? "a quotation mark" : in_quotes(word);
+    return word == "\"" ? message("a quotation mark") : Message(in_quotes(word));
   }
 
   std::optional<JsonNode> value(std::size_t depth) {
     if (at_ >= text_.size()) {
-      return stop("a value was expected here, but the file ends");
+      return stop(message("a value was expected here, but the file ends"));
     }
     const char c = text_[at_];
     if (c == '{' || c == '[') {
       if (depth == nesting_) {
-        return stop("lists and objects stand more than " + std::to_string(nesting_) +
-                    " deep within each other here; a lesson needs far fewer");
+        return stop(
+            message("lists and objects stand more than {count} deep within each other here; a lesson needs far "
+                    "fewer",
+                    {{"count", nesting_}}));
       }
       return c == '{' ? object(depth) : list(depth);
     }
@@ -107,15 +113,16 @@ class Scanner {
       }
     }
     if (next_is('/')) {
-      return stop("comments are not part of the format: take this one out");
+      return stop(message("comments are not part of the format: take this one out"));
     }
     if (next_is('\'')) {
-      return stop("text stands in double quotation marks, not in single ones");
+      return stop(message("text stands in double quotation marks, not in single ones"));
     }
     if (next_is('.') || next_is('+')) {
-      return stop("a number starts with a digit: write 0.5 for .5 and 3 for +3");
+      return stop(message("a number starts with a digit: write 0.5 for .5 and 3 for +3"));
     }
-    return stop("a value was expected here (text in quotation marks, a number, [ or {); found " + found());
+    return stop(message("a value was expected here (text in quotation marks, a number, [ or {brace}); found {found}",
+                        {{"brace", "{"}, {"found", found()}}));
   }
 
   [[nodiscard]] JsonNode started(Kind kind) const {
@@ -132,23 +139,23 @@ class Scanner {
     const bool leading_zero = next_is('0');
     const std::size_t whole_digits = digits();
     if (whole_digits == 0) {
-      return stop("a digit was expected after the minus sign; found " + found());
+      return stop(message("a digit was expected after the minus sign; found {found}", {{"found", found()}}));
     }
     if (leading_zero && whole_digits > 1) {
       at_ = start;
-      return stop("a number does not start with a needless 0");
+      return stop(message("a number does not start with a needless 0"));
     }
     if (next_is('.')) {
       ++at_;
       if (digits() == 0) {
-        return stop("a digit was expected after the decimal point; found " + found());
+        return stop(message("a digit was expected after the decimal point; found {found}", {{"found", found()}}));
       }
     }
     if (next_is('e') || next_is('E')) {
       ++at_;
       at_ += next_is('-') || next_is('+') ? 1U : 0U;
       if (digits() == 0) {
-        return stop("a digit was expected in the exponent; found " + found());
+        return stop(message("a digit was expected in the exponent; found {found}", {{"found", found()}}));
       }
     }
     node.text = text_.substr(start, at_ - start);
@@ -170,12 +177,14 @@ class Scanner {
     while (!next_is('"')) {
       if (at_ >= text_.size()) {
         at_ = start;
-        return stop("this text has no closing quotation mark");
+        return stop(message("this text has no closing quotation mark"));
       }
       if (static_cast<unsigned char>(text_[at_]) < 0x20U) {
         return stop(next_is('\n') || next_is('\r')
-                        ? "the line ends inside a text: close it with a quotation mark, or write \\n for a new line"
-                        : "a control character stands inside a text: write it with \\ (\\t for a tab), or take it out");
+                        ? message("the line ends inside a text: close it with a quotation mark, or write \\n for a new "
+                                  "line")
+                        : message("a control character stands inside a text: write it with \\ (\\t for a tab), or take "
+                                  "it out"));
       }
       has_escape = has_escape || next_is('\\');
       at_ += next_is('\\') ? 2U : 1U;
@@ -188,7 +197,8 @@ class Scanner {
     const nlohmann::json decoded = nlohmann::json::parse(text_.substr(start, at_ - start), nullptr, false);
     if (!decoded.is_string()) {
       at_ = start;
-      return stop("this text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself");
+      return stop(
+          message("this text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself"));
     }
     node.text = decoded.get<std::string>();
     return node;
@@ -203,14 +213,16 @@ class Scanner {
       return false;
     }
     if (!next_is(',')) {
-      return stop(at_ < text_.size() ? "a comma or " + mark + " was expected here; found " + found()
-                                     : "the file ends before the " + mark + " that closes what is open");
+      return stop(
+          at_ < text_.size()
+              ? message("a comma or {mark} was expected here; found {found}", {{"mark", mark}, {"found", found()}})
+              : message("the file ends before the {mark} that closes what is open", {{"mark", mark}}));
     }
     const std::size_t comma = at_++;
     skip_space();
     if (next_is(closing)) {
       at_ = comma;
-      return stop("no comma may stand before " + mark + ": take it out");
+      return stop(message("no comma may stand before {mark}: take it out", {{"mark", mark}}));
     }
     return true;
   }
@@ -262,7 +274,7 @@ class Scanner {
 
   bool member(JsonNode& node, std::set<std::string>& seen, std::size_t depth) {
     if (!next_is('"')) {
-      stop("a key in double quotation marks was expected here; found " + found());
+      stop(message("a key in double quotation marks was expected here; found {found}", {{"found", found()}}));
       return false;
     }
     const std::optional<JsonNode> key = string();
@@ -270,11 +282,13 @@ class Scanner {
       return false;
     }
     if (!seen.insert(key->text).second) {
-      faults_.push_back({key->offset, "the key " + in_quotes(key->text) + " stands twice here: keep one of the two"});
+      faults_.push_back({key->offset, message("the key {key} stands twice here: keep one of the two",
+                                              {{"key", in_quotes(key->text)}})});
     }
     skip_space();
     if (!next_is(':')) {
-      stop("a colon was expected after the key " + in_quotes(key->text) + "; found " + found());
+      stop(message("a colon was expected after the key {key}; found {found}",
+                   {{"key", in_quotes(key->text)}, {"found", found()}}));
       return false;
     }
     ++at_;
@@ -310,7 +324,8 @@ Result<JsonNode, std::vector<JsonFault>> parse_located(std::string_view text, st
   const std::size_t valid = utf8_valid_until(text);
   if (valid != text.size()) {
     return failure(
-        std::vector<JsonFault>{{valid, "the file is not text in UTF-8 from here on: save it in the encoding UTF-8"}});
+        std::vector<JsonFault>{{valid, message("the file is not text in UTF-8 from here on: save it in the encoding "
+                                               "UTF-8")}});
   }
   Scanner scanner(text, nesting);
   std::optional<JsonNode> node = scanner.document();
@@ -321,22 +336,27 @@ Result<JsonNode, std::vector<JsonFault>> parse_located(std::string_view text, st
   return std::move(*node);
 }
 
-std::string found_text(const JsonNode& node) {
+Message found_text(const JsonNode& node) {
   switch (node.kind) {
     case Kind::Null:
-      return "null";
+      return message("null");
     case Kind::Truth:
-      return node.text;
+      return Message(node.text);
     case Kind::Number:
-      return "the number " + (node.text.size() > 40 ? node.text.substr(0, 40) + "…" : node.text);
+      return message("the number {number}",
+                     {{"number", node.text.size() > 40 ? node.text.substr(0, 40) + "…" : node.text}});
     case Kind::Text:
-      return "the text " + in_quotes(node.text);
+      return message("the text {text}", {{"text", in_quotes(node.text)}});
     case Kind::List:
-      return node.items.empty() ? "an empty list" : "a list";
+      return node.items.empty() ? message("an empty list") : message("a list");
     case Kind::Object:
-      return "an object in { }";
+      return message("an object in {braces}", {{"braces", "{ }"}});
   }
-  return "";
+  return {};
+}
+
+Message found_members(const JsonNode& node) {
+  return node.is(Kind::Object) ? message("{count} of them", {{"count", node.keys.size()}}) : found_text(node);
 }
 
 }  // namespace fw::lessons

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/result.hpp"
+#include "words/message.hpp"
 
 namespace fw::lessons {
 
@@ -26,7 +27,7 @@ struct JsonNode {
 
 struct JsonFault {
   std::size_t offset = 0;
-  std::string message;
+  words::Message message;
 };
 
 /// Reads a JSON text (RFC 8259), with a byte order mark before it or not.
@@ -35,7 +36,10 @@ struct JsonFault {
 [[nodiscard]] Result<JsonNode, std::vector<JsonFault>> parse_located(std::string_view text, std::size_t nesting);
 
 /// "a list", "the text "9 cm"", "the number 12": what was found, for a message. Long text is cut.
-[[nodiscard]] std::string found_text(const JsonNode& node);
+[[nodiscard]] words::Message found_text(const JsonNode& node);
+
+/// The same; of an object how many members it has: "2 of them".
+[[nodiscard]] words::Message found_members(const JsonNode& node);
 
 /// The byte where UTF-8 breaks; the size of the text when it is all valid.
 [[nodiscard]] std::size_t utf8_valid_until(std::string_view text);

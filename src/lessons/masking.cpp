@@ -11,6 +11,7 @@ namespace {
 using exact::Number;
 using solids::FaceRole;
 using solids::Solid;
+using words::message;
 
 // What the numbers of a solid give by a wrong way, when that is no way at all for some solids: nothing.
 using WrongNumber = std::optional<Number> (*)(const Solid&);
@@ -99,19 +100,22 @@ struct Rule {
   WrongNumber one;
   WrongNumber other;
   std::vector<std::string> asked;
-  const char* mistake;
+  words::Message mistake;
 };
 const std::vector<Rule>& rules() {
   static const std::vector<Rule> table{
-      {surface, volume, {s, v}, "giving the volume for the surface area, or the reverse,"},
-      {lateral, volume, {l, v}, "giving the lateral area for the volume, or the reverse,"},
-      {bases, volume, {v}, "giving the area of the bases for the volume"},
-      {half_surface, volume, {v}, "counting half of the surface, the faces in sight, for the volume"},
-      {some_faces, volume, {v}, "counting some of the faces for the volume"},
-      {one_lateral_for_all, lateral, {s, l}, "taking all lateral faces to be alike"},
-      {lateral_with_height, volume, {v}, "giving the lateral area, worked with the height, for the volume"},
-      {all_edges, surface, {s}, "adding up all edges in place of the faces"},
-      {volume_with_slant, lateral, {l}, "giving the volume, worked with the slant height, for the lateral area"},
+      {surface, volume, {s, v}, message("giving the volume for the surface area, or the reverse,")},
+      {lateral, volume, {l, v}, message("giving the lateral area for the volume, or the reverse,")},
+      {bases, volume, {v}, message("giving the area of the bases for the volume")},
+      {half_surface, volume, {v}, message("counting half of the surface, the faces in sight, for the volume")},
+      {some_faces, volume, {v}, message("counting some of the faces for the volume")},
+      {one_lateral_for_all, lateral, {s, l}, message("taking all lateral faces to be alike")},
+      {lateral_with_height, volume, {v}, message("giving the lateral area, worked with the height, for the volume")},
+      {all_edges, surface, {s}, message("adding up all edges in place of the faces")},
+      {volume_with_slant,
+       lateral,
+       {l},
+       message("giving the volume, worked with the slant height, for the lateral area")},
   };
   return table;
 }
@@ -144,8 +148,8 @@ bool has_faces_equal_by_chance(const Solid& solid) {
 
 }  // namespace
 
-std::vector<std::string> masking_hints(const Solid& solid, const std::vector<std::string>& asked) {
-  std::vector<std::string> hints;
+std::vector<words::Message> masking_hints(const Solid& solid, const std::vector<std::string>& asked) {
+  std::vector<words::Message> hints;
   for (const Rule& rule : rules()) {
     const bool is_asked =
         std::any_of(rule.asked.begin(), rule.asked.end(), [&](const std::string& name) { return holds(asked, name); });
@@ -156,14 +160,15 @@ std::vector<std::string> masking_hints(const Solid& solid, const std::vector<std
     const std::optional<Number> other = rule.other(solid);
     if (one && other && *one == *other) {
       const exact::Shown number = exact::shown(*one, 2);
-      hints.push_back("with these numbers, " + std::string(rule.mistake) + " gives the right number (" +
-                      (number.exact ? "" : "≈ ") + number.text + "): other numbers would show the mistake");
+      hints.push_back(message(
+          "with these numbers, {mistake} gives the right number ({number}): other numbers would show the mistake",
+          {{"mistake", rule.mistake}, {"number", (number.exact ? "" : "≈ ") + number.text}}));
     }
   }
   if (holds(asked, s) && has_faces_equal_by_chance(solid)) {
     hints.push_back(
-        "faces of different edges have the same area with these numbers, so which of them was left out "
-        "cannot be told: other numbers would show it");
+        message("faces of different edges have the same area with these numbers, so which of them was left out "
+                "cannot be told: other numbers would show it"));
   }
   return hints;
 }

@@ -12,6 +12,7 @@ namespace fw::lessons {
 /// asked for are looked at: "surface_area", "lateral_area", "volume".
 /// Source: the mistakes are the documented ones of taking volume for surface area (Tan Sisman & Aksu, 2016) and of
 /// counting the faces in sight (Ben-Chaim, Lappan & Houang, 1985); the rest is common practice, no source.
-[[nodiscard]] std::vector<std::string> masking_hints(const solids::Solid& solid, const std::vector<std::string>& asked);
+[[nodiscard]] std::vector<words::Message> masking_hints(const solids::Solid& solid,
+                                                        const std::vector<std::string>& asked);
 
 }  // namespace fw::lessons

@@ -2,14 +2,14 @@
 
 #include <algorithm>
 
-#include "lessons/read_description.hpp"
-
 namespace fw::lessons {
 namespace {
 
 using geometry::FaceId;
 using geometry::Vec3;
 using solids::FaceRole;
+using words::message;
+using words::Noun;
 
 struct Direction {
   const char* word;
@@ -36,7 +36,8 @@ std::string found_name(const JsonNode& item, const Context& context) {
   if (item.is(JsonNode::Kind::Text) || item.is(JsonNode::Kind::Number)) {
     return item.text;
   }
-  context.fault(item, "an open face is a word such as \"top\" or the number of a face; found " + found_text(item));
+  context.fault(item, message("an open face is a word such as \"top\" or the number of a face; found {found}",
+                              {{"found", found_text(item)}}));
   return "";
 }
 
@@ -92,11 +93,13 @@ std::vector<FaceId> open_faces(const Problem& problem) {
 std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& solid, const Context& context) {
   std::vector<OpenFaces> open;
   if (!node.is(JsonNode::Kind::List) || node.items.empty()) {
-    context.fault(
-        node, "\"open\" is a list of the faces that do not count, such as [\"top\"] or [2]; found " + found_text(node));
+    context.fault(node,
+                  message("\"open\" is a list of the faces that do not count, such as [\"top\"] or [2]; found {found}",
+                          {{"found", found_text(node)}}));
     return open;
   }
-  const std::string count = std::to_string(solid.faces().size());
+  const std::size_t count = solid.faces().size();
+  const Noun noun{solid.name()};
   std::vector<FaceId> named;
   for (const JsonNode& item : node.items) {
     const std::string name = found_name(item, context);
@@ -105,19 +108,22 @@ std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& soli
       continue;
     }
     if (!faces && item.is(JsonNode::Kind::Number)) {
-      context.fault(item, "there is no face " + name + ": the faces of " + with_article(solid.name()) +
-                              " are numbered 1 to " + count);
+      context.fault(item, message("there is no face {name}: the faces of {solid:a} are numbered 1 to {count}",
+                                  {{"name", name}, {"solid", noun}, {"count", count}}));
       continue;
     }
     if (!faces) {
-      context.fault(item, in_quotes(name) + " names no face of " + with_article(solid.name()) +
-                              ", whose faces also go by their numbers, 1 to " + count +
-                              suggestion(name, face_words(solid)));
+      context.fault(item, message("{name} names no face of {solid:a}, whose faces also go by their numbers, 1 to "
+                                  "{count}{suggestion}",
+                                  {{"name", in_quotes(name)},
+                                   {"solid", noun},
+                                   {"count", count},
+                                   {"suggestion", suggestion(name, face_words(solid))}}));
       continue;
     }
     for (const FaceId face : *faces) {
       if (std::find(named.begin(), named.end(), face) != named.end()) {
-        context.fault(item, "face " + std::to_string(face.index() + 1) + " is open twice: name it once");
+        context.fault(item, message("face {face} is open twice: name it once", {{"face", face.index() + 1}}));
         continue;
       }
       named.push_back(face);
@@ -125,7 +131,7 @@ std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& soli
     open.push_back({name, *faces});
   }
   if (named.size() >= solid.faces().size()) {
-    context.fault(node, "every face is open, so nothing is left to cover: at least one face counts");
+    context.fault(node, message("every face is open, so nothing is left to cover: at least one face counts"));
   }
   return open;
 }
@@ -136,7 +142,8 @@ void check_open(const JsonNode& node, const Problem& problem, const std::vector<
     context.at("surface_area")
         .fault(
             *known->find("surface_area"),
-            "a known surface area is that of the closed solid, and this problem has open faces: give another measure");
+            message("a known surface area is that of the closed solid, and this problem has open faces: give another "
+                    "measure"));
   }
   const std::vector<FaceId> open = open_faces(problem);
   for (const std::string& measure : asked) {
@@ -144,9 +151,10 @@ void check_open(const JsonNode& node, const Problem& problem, const std::vector<
     const bool is_cut = role && std::any_of(open.begin(), open.end(),
                                             [&](FaceId face) { return problem.solid.faces()[face].role == *role; });
     if (is_cut) {
-      context.at("open").fault(*node.find("open"), "\"" + measure +
-                                                       "\" counts all faces of its kind, and one of them is "
-                                                       "open: ask for \"surface_area\", which leaves open faces out");
+      context.at("open").fault(*node.find("open"),
+                               message("\"{measure}\" counts all faces of its kind, and one of them is open: ask for "
+                                       "\"surface_area\", which leaves open faces out",
+                                       {{"measure", measure}}));
       return;
     }
   }

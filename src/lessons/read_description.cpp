@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "base/spelling.hpp"
 #include "lessons/read_measure.hpp"
 #include "solids/catalog.hpp"
 
@@ -12,12 +11,16 @@ namespace {
 using solids::Field;
 using solids::FieldType;
 using solids::FieldValue;
+using words::Message;
+using words::message;
+using words::Noun;
 
-std::string size_text(int least, int most) {
+Message size_text(int least, int most) {
   if (least > 0 && most > 0) {
-    return least == most ? std::to_string(least) : std::to_string(least) + " to " + std::to_string(most);
+    return least == most ? message("{count}", {{"count", least}})
+                         : message("{least} to {most}", {{"least", least}, {"most", most}});
   }
-  return least > 0 ? std::to_string(least) + " or more" : "at most " + std::to_string(most);
+  return least > 0 ? message("{least} or more", {{"least", least}}) : message("at most {most}", {{"most", most}});
 }
 
 bool is_within(std::size_t size, int least, int most) {
@@ -25,15 +28,16 @@ bool is_within(std::size_t size, int least, int most) {
 }
 
 // The items of a list field, their number checked.
-const std::vector<JsonNode>* list_items(const JsonNode& node, int least, int most, std::string_view example,
+const std::vector<JsonNode>* list_items(const JsonNode& node, int least, int most, const char* example,
                                         const Context& context) {
   if (!node.is(JsonNode::Kind::List)) {
-    context.fault(node, "a list such as " + std::string(example) + " was expected; found " + found_text(node));
+    context.fault(node, message("a list such as {example} was expected; found {found}",
+                                {{"example", example}, {"found", found_text(node)}}));
     return nullptr;
   }
   if (!is_within(node.items.size(), least, most)) {
-    context.fault(node, "this list has " + std::to_string(node.items.size()) + " items; " + size_text(least, most) +
-                            " were expected");
+    context.fault(node, message("this list has {count} items; {size} were expected",
+                                {{"count", node.items.size()}, {"size", size_text(least, most)}}));
     return nullptr;
   }
   return &node.items;
@@ -62,7 +66,8 @@ std::optional<FieldValue> read_points(const JsonNode& node, const Field& field, 
   std::vector<solids::PointEntry> points;
   for (const JsonNode& item : *items) {
     if (!item.is(JsonNode::Kind::List) || item.items.size() != 2) {
-      context.fault(item, "a point is a list of two numbers, such as [4, 3]; found " + found_text(item));
+      context.fault(item, message("a point is a list of two numbers, such as [4, 3]; found {found}",
+                                  {{"found", found_text(item)}}));
       continue;
     }
     const std::optional<exact::Written> x = read_coordinate(item.items[0], context);
@@ -79,26 +84,28 @@ std::optional<FieldValue> read_count(const JsonNode& node, const Field& field, c
   const bool is_whole =
       node.is(JsonNode::Kind::Number) && node.text.find_first_not_of("0123456789") == std::string::npos;
   if (!is_whole) {
-    context.fault(node, "a whole number without quotation marks was expected, " + size_text(field.least, most) +
-                            "; found " + found_text(node));
+    context.fault(node, message("a whole number without quotation marks was expected, {size}; found {found}",
+                                {{"size", size_text(field.least, most)}, {"found", found_text(node)}}));
     return std::nullopt;
   }
   // Six digits are beyond every limit and still fit an int.
   const int count = node.text.size() > 6 ? 999999 : std::stoi(node.text);
   if (!is_within(static_cast<std::size_t>(count), field.least, most)) {
-    context.fault(node, found_text(node) + " is out of range: " + size_text(field.least, most) + " was expected");
+    context.fault(node, message("{found} is out of range: {size} was expected",
+                                {{"found", found_text(node)}, {"size", size_text(field.least, most)}}));
     return std::nullopt;
   }
   return FieldValue(count);
 }
 
 std::optional<FieldValue> read_word(const JsonNode& node, const Field& field, const Context& context) {
-  const std::string* word = text_at(node, "this", context);
+  const std::string* word = text_at(node, message("this"), context);
   if (word == nullptr) {
     return std::nullopt;
   }
   if (!field.words.empty() && std::find(field.words.begin(), field.words.end(), *word) == field.words.end()) {
-    context.fault(node, in_quotes(*word) + " cannot stand here" + suggestion(*word, field.words));
+    context.fault(node, message("{word} cannot stand here{suggestion}",
+                                {{"word", in_quotes(*word)}, {"suggestion", suggestion(*word, field.words)}}));
     return std::nullopt;
   }
   return FieldValue(*word);
@@ -149,17 +156,18 @@ std::vector<std::string> keys_of(const std::vector<Field>& fields, std::vector<s
 
 // The row of a table that the word at `key` names; null, with a fault, when it names none.
 template <class Row>
-const Row* named_row(const JsonNode& node, std::string_view key, const std::vector<Row>& rows, const Context& context) {
+const Row* named_row(const JsonNode& node, const char* key, const std::vector<Row>& rows, const Context& context) {
   std::vector<std::string> names;
   for (const Row& row : rows) {
     names.push_back(row.key);
   }
   const JsonNode* word_node = node.find(key);
   if (word_node == nullptr) {
-    context.fault(node, "the key \"" + std::string(key) + "\" is missing here" + suggestion("", names));
+    context.fault(node, message("the key \"{key}\" is missing here{suggestion}",
+                                {{"key", key}, {"suggestion", suggestion("", names)}}));
     return nullptr;
   }
-  const std::string* word = text_at(*word_node, "\"" + std::string(key) + "\"", context.at(key));
+  const std::string* word = text_at(*word_node, in_quotes(key), context.at(key));
   if (word == nullptr) {
     return nullptr;
   }
@@ -169,13 +177,17 @@ const Row* named_row(const JsonNode& node, std::string_view key, const std::vect
     }
   }
   context.at(key).fault(*word_node,
-                        in_quotes(*word) + " is no " + std::string(key) + " that is known" + suggestion(*word, names));
+                        message("{word} is no {key} that is known{suggestion}",
+                                {{"word", in_quotes(*word)}, {"key", key}, {"suggestion", suggestion(*word, names)}}));
   return nullptr;
 }
 
-bool is_object(const JsonNode& node, std::string_view example, const Context& context) {
+Message one(const std::string& key) { return message("{kind:a}", {{"kind", Noun{key}}}); }
+
+bool is_object(const JsonNode& node, const char* example, const Context& context) {
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, "an object such as " + std::string(example) + " was expected; found " + found_text(node));
+    context.fault(node, message("an object such as {example} was expected; found {found}",
+                                {{"example", example}, {"found", found_text(node)}}));
     return false;
   }
   return true;
@@ -185,10 +197,10 @@ void read_base(const JsonNode& solid, const solids::Kind& kind, solids::Descript
                const Context& context) {
   const JsonNode* node = solid.find("base");
   const Context at_base = context.at("base");
-  constexpr std::string_view example = "{\"shape\": \"square\", \"side\": \"6 cm\"}";
+  constexpr const char* example = "{\"shape\": \"square\", \"side\": \"6 cm\"}";
   if (node == nullptr) {
-    context.fault(solid, "the key \"base\" is missing: " + with_article(kind.key) + " stands on a base, such as " +
-                             std::string(example));
+    context.fault(solid, message("the key \"base\" is missing: {kind:a} stands on a base, such as {example}",
+                                 {{"kind", Noun{kind.key}}, {"example", example}}));
     return;
   }
   if (!is_object(*node, example, at_base)) {
@@ -198,7 +210,7 @@ void read_base(const JsonNode& solid, const solids::Kind& kind, solids::Descript
   if (shape == nullptr) {
     return;
   }
-  check_keys(*node, keys_of(shape->fields, {"shape"}), with_article(shape->key), at_base);
+  check_keys(*node, keys_of(shape->fields, {"shape"}), one(shape->key), at_base);
   solids::Description base;
   base.kind = shape->key;
   read_fields(*node, shape->fields, base, at_base);
@@ -206,11 +218,6 @@ void read_base(const JsonNode& solid, const solids::Kind& kind, solids::Descript
 }
 
 }  // namespace
-
-std::string with_article(std::string_view noun) {
-  const bool starts_with_vowel = !noun.empty() && std::string_view("aeio").find(noun.front()) != std::string_view::npos;
-  return (starts_with_vowel ? "an " : "a ") + std::string(noun);
-}
 
 std::optional<solids::Description> read_description(const JsonNode& node, const Context& context) {
   const std::size_t errors_before = context.errors();
@@ -225,7 +232,7 @@ std::optional<solids::Description> read_description(const JsonNode& node, const 
   if (kind->stands_on_base) {
     keys.push_back("base");
   }
-  check_keys(node, keys, with_article(kind->key), context);
+  check_keys(node, keys, one(kind->key), context);
   solids::Description description;
   description.kind = kind->key;
   read_fields(node, kind->fields, description, context);

@@ -15,7 +15,4 @@ namespace fw::lessons {
 [[nodiscard]] std::optional<solids::FieldValue> read_field(const JsonNode& node, const solids::Field& field,
                                                            const Context& context);
 
-/// "a prism", "an equilateral triangle".
-[[nodiscard]] std::string with_article(std::string_view noun);
-
 }  // namespace fw::lessons

@@ -11,22 +11,27 @@ namespace fw::lessons {
 namespace {
 
 using Kind = JsonNode::Kind;
+using words::message;
 
 // Whether the lesson is of a version that can be read; a later one is not picked at further.
 bool is_readable_version(const JsonNode& lesson, const Context& context) {
   const JsonNode* version = lesson.find("lesson");
   if (version == nullptr) {
-    context.fault(lesson, "the key \"lesson\" is missing: a lesson file starts with {\"lesson\": 1");
+    context.fault(lesson, message("the key \"lesson\" is missing: a lesson file starts with {start}",
+                                  {{"start", "{\"lesson\": 1"}}));
     return true;
   }
   const bool is_whole = version->is(Kind::Number) && version->text.find_first_not_of("0123456789") == std::string::npos;
   if (!is_whole || version->text == "0") {
-    context.fault(*version, "\"lesson\" is the version of the format, the number 1; found " + found_text(*version));
+    context.fault(*version, message("\"lesson\" is the version of the format, the number 1; found {found}",
+                                    {{"found", found_text(*version)}}));
     return true;
   }
   if (version->text != "1") {
-    context.fault(*version, "this lesson is of version " + version->text.substr(0, 40) +
-                                " of the format, and this program reads version 1: a newer program is needed");
+    context.fault(*version,
+                  message("this lesson is of version {version} of the format, and this program reads version 1: "
+                          "a newer program is needed",
+                          {{"version", version->text.substr(0, 40)}}));
     return false;
   }
   return true;
@@ -35,12 +40,12 @@ bool is_readable_version(const JsonNode& lesson, const Context& context) {
 std::string read_title(const JsonNode& lesson, const Context& context) {
   const JsonNode* node = lesson.find("title");
   if (node == nullptr) {
-    context.fault(lesson, "the key \"title\" is missing, such as \"title\": \"Lantern fair\"");
+    context.fault(lesson, message("the key \"title\" is missing, such as \"title\": \"Lantern fair\""));
     return "";
   }
-  const std::string* title = text_at(*node, "a title", context);
+  const std::string* title = text_at(*node, message("a title"), context);
   if (title != nullptr && title->empty()) {
-    context.fault(*node, "a title has at least one letter; found an empty text");
+    context.fault(*node, message("a title has at least one letter; found an empty text"));
   }
   return title == nullptr ? "" : *title;
 }
@@ -50,19 +55,20 @@ std::vector<Problem> read_problems(const JsonNode& lesson, const TaskReader& tas
   std::vector<Problem> problems;
   const JsonNode* node = lesson.find("problems");
   if (node == nullptr) {
-    context.fault(lesson, "the key \"problems\" is missing: a list of problems in [ ]");
+    context.fault(lesson, message("the key \"problems\" is missing: a list of problems in [ ]"));
     return problems;
   }
   if (!node->is(Kind::List)) {
-    context.fault(*node, "\"problems\" is a list of problems in [ ]; found " + found_text(*node));
+    context.fault(*node,
+                  message("\"problems\" is a list of problems in [ ]; found {found}", {{"found", found_text(*node)}}));
     return problems;
   }
   if (node->items.empty()) {
-    context.fault(*node, "a lesson has at least one problem; this list is empty");
+    context.fault(*node, message("a lesson has at least one problem; this list is empty"));
   }
   if (node->items.size() > limits::problems) {
-    context.fault(node->items[limits::problems], "a lesson has at most " + std::to_string(limits::problems) +
-                                                     " problems; this one has " + std::to_string(node->items.size()));
+    context.fault(node->items[limits::problems], message("a lesson has at most {most} problems; this one has {count}",
+                                                         {{"most", limits::problems}, {"count", node->items.size()}}));
     return problems;
   }
   std::set<std::string> ids;
@@ -85,8 +91,8 @@ Reading read(std::string_view text, const TaskReader& tasks) {
   Report report;
   const Context context(report, "");
   if (text.size() > limits::bytes) {
-    context.fault(0, "the file has " + std::to_string(text.size()) + " bytes; a lesson has at most " +
-                         std::to_string(limits::bytes));
+    context.fault(0, message("the file has {count} bytes; a lesson has at most {most}",
+                             {{"count", text.size()}, {"most", limits::bytes}}));
     return {std::nullopt, report.in_order(text)};
   }
   const Result<JsonNode, std::vector<JsonFault>> root = parse_located(text, limits::nesting);
@@ -97,13 +103,14 @@ Reading read(std::string_view text, const TaskReader& tasks) {
     return {std::nullopt, report.in_order(text)};
   }
   if (!root->is(Kind::Object)) {
-    context.fault(*root, "a lesson is an object in { }; found " + found_text(*root));
+    context.fault(*root, message("a lesson is an object in {braces}; found {found}",
+                                 {{"braces", "{ }"}, {"found", found_text(*root)}}));
     return {std::nullopt, report.in_order(text)};
   }
   if (!is_readable_version(*root, context)) {
     return {std::nullopt, report.in_order(text)};
   }
-  check_keys(*root, {"lesson", "title", "problems"}, "a lesson", context);
+  check_keys(*root, {"lesson", "title", "problems"}, message("a lesson"), context);
   Lesson lesson;
   lesson.title = read_title(*root, context);
   lesson.problems = read_problems(*root, tasks, context, report);
@@ -118,12 +125,13 @@ std::string text(const Finding& finding, std::string_view file) {
       std::string(file) + ":" + std::to_string(finding.place.line) + ":" + std::to_string(finding.place.column) + ": ";
   // A problem without an id already goes by "problem 3".
   const bool is_number = finding.problem.find(' ') != std::string::npos;
-  const std::string problem = finding.problem.empty() || is_number ? finding.problem : "problem " + finding.problem;
+  const std::string problem =
+      finding.problem.empty() || is_number ? finding.problem : said(message("problem {id}", {{"id", finding.problem}}));
   line += problem;
   if (!finding.measure.empty()) {
     line += (problem.empty() ? "" : ", ") + finding.measure;
   }
-  return line + (problem.empty() && finding.measure.empty() ? "" : ": ") + finding.message;
+  return line + (problem.empty() && finding.measure.empty() ? "" : ": ") + said(finding.message);
 }
 
 Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks) {

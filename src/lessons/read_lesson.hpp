@@ -16,7 +16,7 @@ struct Finding {
   std::string problem;  ///< id of the problem, or its number ("problem 3") where it has none; may be empty
   std::string measure;  ///< "base.side"; may be empty
   enum class Kind { Format, Impossible, Missing, Rounding, Masking } kind = Kind::Format;
-  std::string message;     ///< one sentence or two, with what would be right
+  words::Message message;  ///< one sentence or two, with what would be right
   std::string nearest;     ///< a value that would fit, as text; may be empty
   bool is_remark = false;  ///< said of a figure that exists: no error
   friend bool operator==(const Finding&, const Finding&) = default;
@@ -49,7 +49,7 @@ struct TaskReader {
   /// The tasks of a problem whose solid stands. Errors: told to the context; what is read then is of no use.
   std::vector<Task> (*read)(const TaskText& text) = nullptr;
   /// One sentence for each usual mistake that would give the right answer, because of the numbers chosen.
-  std::vector<std::string> (*masking)(const Problem& problem) = nullptr;
+  std::vector<words::Message> (*masking)(const Problem& problem) = nullptr;
 };
 
 /// Reads a lesson file of version 1.

@@ -5,22 +5,26 @@
 namespace fw::lessons {
 namespace {
 
+using words::Message;
+using words::message;
+
 std::string example_of(int dimension) {
   return dimension == 1 ? "\"9 cm\"" : dimension == 2 ? "\"36 cm^2\"" : "\"180 cm^3\"";
 }
-
-std::string noun_of(int dimension) { return dimension == 1 ? "a length" : dimension == 2 ? "an area" : "a volume"; }
 
 // The text of a measure; a bare number is met with the text that it should be.
 const std::string* measure_text(const JsonNode& node, int dimension, const Context& context) {
   if (node.is(JsonNode::Kind::Number)) {
     const std::string unit = dimension == 1 ? "cm" : "cm^" + std::to_string(dimension);
-    context.fault(node, "a measure is text with its unit; found " + found_text(node) + ", write \"" +
-                            (node.text.size() > 40 ? "9" : node.text) + " " + unit + "\"");
+    context.fault(
+        node,
+        message("a measure is text with its unit; found {found}, write \"{number} {unit}\"",
+                {{"found", found_text(node)}, {"number", node.text.size() > 40 ? "9" : node.text}, {"unit", unit}}));
     return nullptr;
   }
   if (!node.is(JsonNode::Kind::Text)) {
-    context.fault(node, "a measure is text such as " + example_of(dimension) + "; found " + found_text(node));
+    context.fault(node, message("a measure is text such as {example}; found {found}",
+                                {{"example", example_of(dimension)}, {"found", found_text(node)}}));
     return nullptr;
   }
   return &node.text;
@@ -34,6 +38,10 @@ bool is_within_limits(const units::WrittenQuantity& quantity) {
 
 }  // namespace
 
+words::Noun noun_of_dimension(int dimension) {
+  return {dimension == 1 ? "length" : dimension == 2 ? "area" : "volume"};
+}
+
 std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int dimension, const Context& context,
                                                     Zero zero) {
   const std::string* text = measure_text(node, dimension, context);
@@ -41,12 +49,14 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
     return std::nullopt;
   }
   if (*text == "?") {
-    context.fault(node, "\"?\" cannot stand here: write a number and its unit, such as " + example_of(dimension));
+    context.fault(node, message("\"?\" cannot stand here: write a number and its unit, such as {example}",
+                                {{"example", example_of(dimension)}}));
     return std::nullopt;
   }
   const Result<units::WrittenQuantity, exact::NumberError> parsed = units::parse_quantity(*text);
   if (!parsed) {
-    context.fault(node, in_quotes(*text) + " is no measure: " + parsed.error().message);
+    context.fault(node, message("{text} is no measure: {reason}",
+                                {{"text", in_quotes(*text)}, {"reason", parsed.error().message}}));
     return std::nullopt;
   }
   units::WrittenQuantity quantity = *parsed;
@@ -55,19 +65,23 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
     quantity.unit = units::Unit::none().to_the(dimension);
   }
   if (quantity.unit.dimension() != dimension) {
-    context.fault(node, in_quotes(*text) + " is " + noun_of(quantity.unit.dimension()) + "; " + noun_of(dimension) +
-                            " was expected, such as " + example_of(dimension));
+    context.fault(node, message("{text} is {found:a}; {wanted:a} was expected, such as {example}",
+                                {{"text", in_quotes(*text)},
+                                 {"found", noun_of_dimension(quantity.unit.dimension())},
+                                 {"wanted", noun_of_dimension(dimension)},
+                                 {"example", example_of(dimension)}}));
     return std::nullopt;
   }
   if (quantity.number.value.is_zero() && zero == Zero::Allowed) {
     return quantity;
   }
   if (quantity.number.value.sign() <= 0) {
-    context.fault(node, "a measure is more than 0; found " + in_quotes(*text));
+    context.fault(node, message("a measure is more than 0; found {text}", {{"text", in_quotes(*text)}}));
     return std::nullopt;
   }
   if (!is_within_limits(quantity)) {
-    context.fault(node, in_quotes(*text) + " is out of range: lengths run from 0.001 mm to 1000 km");
+    context.fault(
+        node, message("{text} is out of range: lengths run from 0.001 mm to 1000 km", {{"text", in_quotes(*text)}}));
     return std::nullopt;
   }
   return quantity;
@@ -86,13 +100,15 @@ std::optional<solids::LengthEntry> read_length(const JsonNode& node, const Conte
 
 std::optional<exact::Written> read_coordinate(const JsonNode& node, const Context& context) {
   if (!node.is(JsonNode::Kind::Text) && !node.is(JsonNode::Kind::Number)) {
-    context.fault(node, "a coordinate is a number, such as 4 or 2.5; found " + found_text(node));
+    context.fault(node,
+                  message("a coordinate is a number, such as 4 or 2.5; found {found}", {{"found", found_text(node)}}));
     return std::nullopt;
   }
   const bool is_negative = !node.text.empty() && node.text.front() == '-';
   Result<exact::Written, exact::NumberError> parsed = exact::parse_number(node.text.substr(is_negative ? 1 : 0));
   if (!parsed) {
-    context.fault(node, in_quotes(node.text) + " is no coordinate: " + parsed.error().message);
+    context.fault(node, message("{text} is no coordinate: {reason}",
+                                {{"text", in_quotes(node.text)}, {"reason", parsed.error().message}}));
     return std::nullopt;
   }
   exact::Written written = *parsed;
@@ -101,7 +117,8 @@ std::optional<exact::Written> read_coordinate(const JsonNode& node, const Contex
     written.value = -written.value;
   }
   if (std::abs(written.value.to_double()) > limits::length_meters_most) {
-    context.fault(node, in_quotes(node.text) + " is out of range: coordinates run from -1000000 to 1000000");
+    context.fault(node, message("{text} is out of range: coordinates run from -1000000 to 1000000",
+                                {{"text", in_quotes(node.text)}}));
     return std::nullopt;
   }
   return written;

@@ -11,6 +11,9 @@ namespace fw::lessons {
 
 enum class Zero { Refused, Allowed };
 
+/// "length", "area", "volume".
+[[nodiscard]] words::Noun noun_of_dimension(int dimension);
+
 /// A quantity of dimension 1, 2 or 3 that stands as text at a node: above zero, and within the limits.
 /// Errors: told to the context; nothing is returned then.
 [[nodiscard]] std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int dimension,

@@ -7,13 +7,14 @@ namespace {
 
 using Kind = JsonNode::Kind;
 using nets::PieceId;
+using words::message;
 
 std::optional<std::size_t> read_number(const JsonNode& piece, const char* key, std::size_t most,
                                        const Context& context) {
   const JsonNode* node = piece.find(key);
   if (node == nullptr) {
-    context.fault(piece, "the key \"" + std::string(key) + "\" is missing here: a piece hangs on another one as in " +
-                             piece_example);
+    context.fault(piece, message("the key \"{key}\" is missing here: a piece hangs on another one as in {example}",
+                                 {{"key", key}, {"example", piece_example}}));
     return std::nullopt;
   }
   const auto value = read_field(*node, count_field(1, most), context.at(key));
@@ -25,7 +26,8 @@ std::optional<PieceEntry> read_shape(const JsonNode& node, const solids::Solid& 
   const JsonNode* face = node.find("face");
   const JsonNode* corners = node.find("corners");
   if ((face == nullptr) == (corners == nullptr)) {
-    context.fault(node, "a piece has either \"face\", the number of the face that it is a copy of, or \"corners\"");
+    context.fault(node,
+                  message("a piece has either \"face\", the number of the face that it is a copy of, or \"corners\""));
     return std::nullopt;
   }
   PieceEntry piece;
@@ -77,7 +79,8 @@ std::optional<nets::Joint> read_joint(const JsonNode& piece, const Context& cont
 std::optional<PieceEntry> read_piece(const JsonNode& node, const solids::Solid& solid, bool hangs,
                                      const Context& context) {
   if (!node.is(Kind::Object)) {
-    context.fault(node, "a piece is an object such as " + std::string(piece_example) + "; found " + found_text(node));
+    context.fault(node, message("a piece is an object such as {example}; found {found}",
+                                {{"example", piece_example}, {"found", found_text(node)}}));
     return std::nullopt;
   }
   std::vector<std::string> keys{"face", "corners", "unit"};
@@ -87,7 +90,8 @@ std::optional<PieceEntry> read_piece(const JsonNode& node, const solids::Solid& 
   if (node.find("face") != nullptr) {
     keys.erase(keys.begin() + 2);
   }
-  check_keys(node, keys, hangs ? "a piece that is written so" : "a piece that hangs on no other", context);
+  check_keys(node, keys, hangs ? message("a piece that is written so") : message("a piece that hangs on no other"),
+             context);
   std::optional<PieceEntry> piece = read_shape(node, solid, context);
   if (!hangs) {
     return piece;

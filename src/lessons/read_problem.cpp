@@ -10,6 +10,8 @@
 namespace fw::lessons {
 namespace {
 
+using words::message;
+
 constexpr std::size_t longest_id = 64;
 
 bool is_id(std::string_view text) {
@@ -21,25 +23,26 @@ bool is_id(std::string_view text) {
 std::string read_id(const JsonNode& problem, std::set<std::string>& ids, const Context& context) {
   const JsonNode* node = problem.find("id");
   if (node == nullptr) {
-    context.fault(problem, "the key \"id\" is missing: a short name of the problem, such as \"crate\"");
+    context.fault(problem, message("the key \"id\" is missing: a short name of the problem, such as \"crate\""));
     return "";
   }
-  const std::string* id = text_at(*node, "an id", context);
+  const std::string* id = text_at(*node, message("an id"), context);
   if (id == nullptr) {
     return "";
   }
   if (!is_id(*id)) {
-    context.fault(*node, in_quotes(*id) + " is no id: write 1 to " + std::to_string(longest_id) +
-                             " letters a-z and A-Z, digits, - or _");
+    context.fault(*node, message("{id} is no id: write 1 to {most} letters a-z and A-Z, digits, - or _",
+                                 {{"id", in_quotes(*id)}, {"most", longest_id}}));
   } else if (!ids.insert(*id).second) {
-    context.fault(*node, "the id " + in_quotes(*id) + " is taken by a problem before this one: give each its own");
+    context.fault(*node, message("the id {id} is taken by a problem before this one: give each its own",
+                                 {{"id", in_quotes(*id)}}));
   }
   return *id;
 }
 
 std::string read_prompt(const JsonNode& problem, const Context& context) {
   const JsonNode* node = problem.find("prompt");
-  const std::string* prompt = node == nullptr ? nullptr : text_at(*node, "a prompt", context);
+  const std::string* prompt = node == nullptr ? nullptr : text_at(*node, message("a prompt"), context);
   return prompt == nullptr ? "" : *prompt;
 }
 
@@ -50,7 +53,8 @@ solids::Known read_known(const JsonNode& problem, const Context& context) {
     return known;
   }
   if (!node->is(JsonNode::Kind::Object)) {
-    context.fault(*node, "\"known\" is an object such as {\"volume\": \"180 cm^3\"}; found " + found_text(*node));
+    context.fault(*node, message("\"known\" is an object such as {example}; found {found}",
+                                 {{"example", "{\"volume\": \"180 cm^3\"}"}, {"found", found_text(*node)}}));
     return known;
   }
   check_keys(*node, whole_measures(), "\"known\"", context);
@@ -72,14 +76,14 @@ std::vector<std::string> read_find(const JsonNode& problem, const Context& conte
     return find;
   }
   if (!node->is(JsonNode::Kind::List) || node->items.empty()) {
-    context.fault(*node,
-                  "\"find\" is a list of what is asked for, such as [\"surface_area\"]; found " + found_text(*node));
+    context.fault(*node, message("\"find\" is a list of what is asked for, such as [\"surface_area\"]; found {found}",
+                                 {{"found", found_text(*node)}}));
     return find;
   }
   for (const JsonNode& item : node->items) {
-    if (const std::string* asked = text_at(item, "what is asked for", context)) {
+    if (const std::string* asked = text_at(item, message("what is asked for"), context)) {
       if (std::find(find.begin(), find.end(), *asked) != find.end()) {
-        context.fault(item, in_quotes(*asked) + " is asked for twice: keep one of the two");
+        context.fault(item, message("{asked} is asked for twice: keep one of the two", {{"asked", in_quotes(*asked)}}));
       }
       find.push_back(*asked);
     }
@@ -140,7 +144,7 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
   for (const solids::Fault& fault : faults) {
     Finding finding;
     finding.kind = kind_of(fault.severity);
-    finding.message = said(fault.message);
+    finding.message = fault.message;
     finding.nearest = fault.nearest;
     finding.is_remark = told == Told::AsRemarks;
     context.at_measure(fault.measure).add(offset_of(problem, fault.measure), std::move(finding));
@@ -166,7 +170,7 @@ Parts read_parts(const JsonNode& node, std::set<std::string>& ids, const Context
   const std::size_t errors_before_solid = context.errors();
   const JsonNode* solid = node.find("solid");
   if (solid == nullptr) {
-    context.fault(node, "the key \"solid\" is missing: it says what stands on the bench");
+    context.fault(node, message("the key \"solid\" is missing: it says what stands on the bench"));
   } else {
     parts.description = read_description(*solid, context);
   }
@@ -177,8 +181,8 @@ Parts read_parts(const JsonNode& node, std::set<std::string>& ids, const Context
   return parts;
 }
 
-void tell_masking(const std::vector<std::string>& hints, std::size_t offset, const Context& context) {
-  for (const std::string& hint : hints) {
+void tell_masking(const std::vector<words::Message>& hints, std::size_t offset, const Context& context) {
+  for (const words::Message& hint : hints) {
     Finding finding;
     finding.kind = Finding::Kind::Masking;
     finding.message = hint;
@@ -191,8 +195,9 @@ void tell_masking(const std::vector<std::string>& hints, std::size_t offset, con
 
 std::string problem_name(const JsonNode& node, std::size_t number) {
   const JsonNode* id = node.find("id");
-  return id != nullptr && id->is(JsonNode::Kind::Text) && is_id(id->text) ? id->text
-                                                                          : "problem " + std::to_string(number);
+  return id != nullptr && id->is(JsonNode::Kind::Text) && is_id(id->text)
+             ? id->text
+             : said(message("problem {number}", {{"number", number}}));
 }
 
 std::vector<std::string> find_of(const Problem& problem) {
@@ -211,10 +216,11 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, co
   const Context context(report, problem_name(node, number));
   const std::size_t errors_before = report.errors();
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, "a problem is an object in { }; found " + found_text(node));
+    context.fault(node, message("a problem is an object in {braces}; found {found}",
+                                {{"braces", "{ }"}, {"found", found_text(node)}}));
     return std::nullopt;
   }
-  check_keys(node, problem_keys(tasks), "a problem", context);
+  check_keys(node, problem_keys(tasks), message("a problem"), context);
   Parts parts = read_parts(node, ids, context);
   const std::vector<std::string> find = read_find(node, context);
   tasks.check_form(node, context);

@@ -10,6 +10,7 @@ namespace {
 using Kind = JsonNode::Kind;
 using nets::Cutout;
 using nets::CutoutFault;
+using words::message;
 
 std::optional<Cutout> cutout_of(const std::vector<PieceEntry>& entries, const std::vector<JsonNode>& nodes,
                                 const solids::Solid& solid, const Context& context) {
@@ -24,7 +25,9 @@ std::optional<Cutout> cutout_of(const std::vector<PieceEntry>& entries, const st
     const char* key = keys[static_cast<std::size_t>(fault.part)];
     const JsonNode& node = nodes[fault.piece.index()];
     const JsonNode* place = node.find(key);
-    context.at(std::to_string(fault.piece.index() + 1)).at(key).fault(place == nullptr ? node : *place, fault.message);
+    context.at(std::to_string(fault.piece.index() + 1))
+        .at(key)
+        .fault(place == nullptr ? node : *place, words::Message(fault.message));
     return std::nullopt;
   }
   return made.value();
@@ -35,15 +38,17 @@ std::optional<Cutout> cutout_of(const std::vector<PieceEntry>& entries, const st
 const std::vector<JsonNode>* items_of(const JsonNode& node, const char* key, std::size_t least, std::size_t most,
                                       const Context& context) {
   const JsonNode* list = node.find(key);
-  const std::string count = std::to_string(least) + " to " + std::to_string(most);
+  const words::Message count = message("{least} to {most}", {{"least", least}, {"most", most}});
   if (list == nullptr) {
-    context.fault(node, "the key \"" + std::string(key) + "\" is missing here: a list of " + count + " items");
+    context.fault(
+        node, message("the key \"{key}\" is missing here: a list of {count} items", {{"key", key}, {"count", count}}));
     return nullptr;
   }
   if (!list->is(Kind::List) || list->items.size() < least || list->items.size() > most) {
-    const std::string found =
-        list->is(Kind::List) ? "a list of " + std::to_string(list->items.size()) : found_text(*list);
-    context.at(key).fault(*list, "\"" + std::string(key) + "\" is a list of " + count + " items; found " + found);
+    const words::Message found =
+        list->is(Kind::List) ? message("a list of {count}", {{"count", list->items.size()}}) : found_text(*list);
+    context.at(key).fault(*list, message("\"{key}\" is a list of {count} items; found {found}",
+                                         {{"key", key}, {"count", count}, {"found", found}}));
     return nullptr;
   }
   return &list->items;
@@ -52,10 +57,10 @@ const std::vector<JsonNode>* items_of(const JsonNode& node, const char* key, std
 bool is_flat(const Cutout& cutout, const JsonNode& node, const Context& context) {
   const auto pairs = nets::overlapping(cutout);
   if (!pairs.empty()) {
-    context.fault(node, "pieces " + std::to_string(pairs[0].first.index() + 1) + " and " +
-                            std::to_string(pairs[0].second.index() + 1) +
-                            " would lie on each other: a cut-out is one flat sheet of card, so hang one of them "
-                            "elsewhere");
+    context.fault(node,
+                  message("pieces {one} and {other} would lie on each other: a cut-out is one flat sheet of card, so "
+                          "hang one of them elsewhere",
+                          {{"one", pairs[0].first.index() + 1}, {"other", pairs[0].second.index() + 1}}));
   }
   return pairs.empty();
 }
@@ -79,7 +84,8 @@ std::optional<NetSheet> read_sheet(const JsonNode& node, const solids::Solid& so
   if (const JsonNode* flip = node.find("flip")) {
     flipped = flip->text == "true";
     if (!flip->is(Kind::Truth)) {
-      context.at("flip").fault(*flip, "\"flip\" is true or false; found " + found_text(*flip));
+      context.at("flip").fault(*flip,
+                               message("\"flip\" is true or false; found {found}", {{"found", found_text(*flip)}}));
     }
   }
   if (context.errors() != errors_before) {

@@ -6,6 +6,9 @@
 
 namespace fw::lessons {
 
+using words::Message;
+using words::message;
+
 void Report::add(std::size_t offset, Finding finding) {
   errors_ += finding.is_remark ? 0U : 1U;
   entries_.push_back({offset, std::move(finding)});
@@ -29,7 +32,7 @@ std::vector<Finding> Report::in_order(std::string_view text) const {
   return findings;
 }
 
-void Context::fault(std::size_t offset, std::string message) const {
+void Context::fault(std::size_t offset, Message message) const {
   Finding finding;
   finding.message = std::move(message);
   add(offset, std::move(finding));
@@ -45,35 +48,37 @@ Context Context::at(std::string_view key) const {
   return at_measure(measure_.empty() ? std::string(key) : measure_ + "." + std::string(key));
 }
 
-std::string suggestion(std::string_view word, const std::vector<std::string>& known) {
+Message suggestion(std::string_view word, const std::vector<std::string>& known) {
   // A word this long is no slip of spelling, and comparing it would take long.
   constexpr std::size_t longest_slip = 60;
   if (word.size() <= longest_slip) {
     if (const std::optional<std::string> nearest = nearest_spelling(word, known)) {
-      return "; did you mean \"" + *nearest + "\"?";
+      return message("; did you mean \"{word}\"?", {{"word", *nearest}});
     }
   }
   std::vector<std::string> marked;
   for (const std::string& key : known) {
     marked.push_back("\"" + key + "\"");
   }
-  return said(words::message("; what may stand here is {words:or}", {{"words", marked}}));
+  return message("; what may stand here is {words:or}", {{"words", marked}});
 }
 
-void check_keys(const JsonNode& object, const std::vector<std::string>& known, std::string_view owner,
+void check_keys(const JsonNode& object, const std::vector<std::string>& known, const words::Value& owner,
                 const Context& context) {
   for (std::size_t i = 0; i < object.keys.size(); ++i) {
     const std::string& key = object.keys[i];
     if (std::find(known.begin(), known.end(), key) == known.end()) {
       context.fault(object.key_offsets[i],
-                    in_quotes(key) + " is no key of " + std::string(owner) + suggestion(key, known));
+                    message("{key} is no key of {owner}{suggestion}",
+                            {{"key", in_quotes(key)}, {"owner", owner}, {"suggestion", suggestion(key, known)}}));
     }
   }
 }
 
-const std::string* text_at(const JsonNode& node, std::string_view what, const Context& context) {
+const std::string* text_at(const JsonNode& node, const words::Value& what, const Context& context) {
   if (!node.is(JsonNode::Kind::Text)) {
-    context.fault(node, std::string(what) + " is text in quotation marks; found " + found_text(node));
+    context.fault(node, message("{what} is text in quotation marks; found {found}",
+                                {{"what", what}, {"found", found_text(node)}}));
     return nullptr;
   }
   return &node.text;

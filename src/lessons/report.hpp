@@ -33,8 +33,8 @@ class Context {
   Context(Report& report, std::string problem, std::string measure = "")
       : report_(&report), problem_(std::move(problem)), measure_(std::move(measure)) {}
 
-  void fault(std::size_t offset, std::string message) const;
-  void fault(const JsonNode& node, std::string message) const { fault(node.offset, std::move(message)); }
+  void fault(std::size_t offset, words::Message message) const;
+  void fault(const JsonNode& node, words::Message message) const { fault(node.offset, std::move(message)); }
   /// Its problem and measure are filled in here.
   void add(std::size_t offset, Finding finding) const;
 
@@ -51,13 +51,13 @@ class Context {
 };
 
 /// Each key of the object that is not among `known`, with the nearest known one. `owner`: "a pyramid".
-void check_keys(const JsonNode& object, const std::vector<std::string>& known, std::string_view owner,
+void check_keys(const JsonNode& object, const std::vector<std::string>& known, const words::Value& owner,
                 const Context& context);
 
-/// The text that must stand at a node; null, with a fault, when something else does. `example`: "\"9 cm\"".
-[[nodiscard]] const std::string* text_at(const JsonNode& node, std::string_view what, const Context& context);
+/// The text that must stand at a node; null, with a fault, when something else does. `what`: "an id".
+[[nodiscard]] const std::string* text_at(const JsonNode& node, const words::Value& what, const Context& context);
 
 /// "; did you mean "height"?" or, when nothing is near, "; " and all that is known.
-[[nodiscard]] std::string suggestion(std::string_view word, const std::vector<std::string>& known);
+[[nodiscard]] words::Message suggestion(std::string_view word, const std::vector<std::string>& known);
 
 }  // namespace fw::lessons

@@ -48,10 +48,7 @@ void measure_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 }
 
 std::string missing_text(const WorkedProblem& worked) {
-  std::string text = worked.missing;
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-    text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  }
+  const std::string text = said(words::message("{why:up}", {{"why", worked.missing}}));
   const bool ends = !text.empty() && (text.back() == '.' || text.back() == '?');
   return ends ? text : text + ".";
 }

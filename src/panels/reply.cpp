@@ -43,7 +43,8 @@ double padded(const Ui& ui, double height) { return height + 2 * ui.sizes().spac
 double inner_width(const Ui& ui, double width) { return width - 3 * ui.sizes().space; }
 
 double message_height(const Ui& ui, const FilledBlank* blank, double width) {
-  return blank == nullptr ? 0 : ui.wrapped_height(blank->message, width, TextSize::Small) + ui.sizes().space * 0.5;
+  return blank == nullptr ? 0
+                          : ui.wrapped_height(said(blank->message), width, TextSize::Small) + ui.sizes().space * 0.5;
 }
 
 const char* gap_hint(const reasoning::Step& step) {
@@ -105,7 +106,7 @@ void reply(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   if (const FilledBlank* blank = reply_to_gap(shown)) {
     const Color color = blank->is_right ? ui.theme().good : ui.theme().bad;
-    ui.text(blank->message, column.rest(),
+    ui.text(said(blank->message), column.rest(),
             {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = color});
   }
 }

@@ -47,7 +47,7 @@ class Blocks {
     if (part.first >= end) {
       return;
     }
-    add_text(part.title, TextSize::Small, true, false);
+    add_text(said(part.title), TextSize::Small, true, false);
     for (StepCard& card : step_cards(*ui_, *canvas_, *shown_, part.first, end, width_)) {
       const double height = card.height;
       blocks_.push_back({std::move(card), {}, {}, height});

@@ -99,7 +99,7 @@ std::string heading(const Shown& shown) {
   if (work.reached == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
     return "The problem";
   }
-  return worked.title + (worked.letter.empty() ? "" : " " + worked.letter);
+  return said(worked.title) + (worked.letter.empty() ? "" : " " + worked.letter);
 }
 
 /// What is asked, and how far it is worked out. A lesson that asks for several has a switch between them.

@@ -10,13 +10,14 @@ namespace fw::practice {
 namespace {
 
 using lessons::Problem;
+using words::message;
 
-std::string options_told(const std::vector<Choice>& choices) {
-  std::string text = "Choose one:";
+words::Message unrecognized(const std::vector<Choice>& choices) {
+  std::vector<words::Message> options;
   for (const Choice& one : choices) {
-    text += (&one == &choices.front() ? " " : "; ") + one.text;
+    options.push_back(one.text);
   }
-  return text + ".";
+  return message("Not recognized. Choose one: {options:;}.", {{"options", options}});
 }
 
 Diagnosis judged_choice(const Choice& choice) {
@@ -28,9 +29,9 @@ Diagnosis judged_choice(const Choice& choice) {
 
 }  // namespace
 
-Result<std::vector<Choice>, std::string> shuffled_choices(std::vector<Choice> choices, Seed& seed) {
+Result<std::vector<Choice>, words::Message> shuffled_choices(std::vector<Choice> choices, Seed& seed) {
   if (choices.size() < 2) {
-    return failure(std::string("these numbers leave nothing to choose from"));
+    return failure(message("these numbers leave nothing to choose from"));
   }
   shuffle(choices, seed);
   return choices;
@@ -49,41 +50,40 @@ std::optional<Diagnosis> judged_letter(const TaskType& task, const Problem& prob
 
 // ---- by a number ----
 
-Result<std::vector<Choice>, std::string> NumberTask::choices(const Problem& problem, const Question& question,
-                                                             Seed& seed) const {
+Result<std::vector<Choice>, words::Message> NumberTask::choices(const Problem& problem, const Question& question,
+                                                                Seed& seed) const {
   return shuffled_choices(number_choices(problem, question, seed), seed);
 }
 
-Result<std::string, std::string> NumberTask::answer(const Problem&, const Question& question) const {
+Result<words::Message, words::Message> NumberTask::answer(const Problem&, const Question& question) const {
   constexpr int places = 2;
   if (question.is_converted) {
     return answer_text(question, as_written_down(question.truth->to_double()));
   }
-  const exact::Shown shown = exact::shown(*question.truth, places);
-  return (shown.exact ? "" : "≈ ") + shown.text + (question.unit ? " " + question.unit->text() : "");
+  return amount_shown(exact::shown(*question.truth, places), question.unit);
 }
 
-Result<Diagnosis, std::string> NumberTask::judged(const Problem& problem, const Question& question,
-                                                  std::string_view typed, std::uint64_t seed) const {
+Result<Diagnosis, words::Message> NumberTask::judged(const Problem& problem, const Question& question,
+                                                     std::string_view typed, std::uint64_t seed) const {
   const auto by_letter = judged_letter(*this, problem, question, typed, seed);
   return by_letter ? *by_letter : judged_number(problem, question, typed);
 }
 
 // ---- by an option ----
 
-Result<std::vector<Hint>, std::string> OptionTask::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> OptionTask::hints(const Problem& problem) const {
   return hints_to_look(*work(problem, 2));
 }
 
-Result<std::string, std::string> OptionTask::answer(const Problem& problem, const Question&) const {
+Result<words::Message, words::Message> OptionTask::answer(const Problem& problem, const Question&) const {
   constexpr int places = 2;
   const auto worked = work(problem, places);
   ensure(worked.has_value(), "a question that is answered by an option is not worked");
   return worked->answer;
 }
 
-Result<Diagnosis, std::string> OptionTask::judged(const Problem& problem, const Question& question,
-                                                  std::string_view typed, std::uint64_t seed) const {
+Result<Diagnosis, words::Message> OptionTask::judged(const Problem& problem, const Question& question,
+                                                     std::string_view typed, std::uint64_t seed) const {
   Seed stream{seed};
   const auto choices = this->choices(problem, question, stream);
   if (!choices) {
@@ -107,7 +107,7 @@ Diagnosis OptionTask::judged_option(const Problem&, const Question&, const Choic
 
 Diagnosis OptionTask::judged_other(const Problem&, const Question&, const std::vector<Choice>& choices,
                                    const std::string&) const {
-  return {AnswerVerdict::Unrecognized, {}, "Not recognized. " + options_told(choices)};
+  return {AnswerVerdict::Unrecognized, {}, unrecognized(choices)};
 }
 
 }  // namespace fw::practice

@@ -9,23 +9,24 @@ namespace fw::practice {
 class NumberTask : public TaskType {
  public:
   [[nodiscard]] AnswerForm form() const override { return AnswerForm::Number; }
-  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                 const Question& question, Seed& seed) const override;
-  [[nodiscard]] Result<std::string, std::string> answer(const lessons::Problem& problem,
-                                                        const Question& question) const override;
-  [[nodiscard]] Result<Diagnosis, std::string> judged(const lessons::Problem& problem, const Question& question,
-                                                      std::string_view typed, std::uint64_t seed) const override;
+  [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                    const Question& question,
+                                                                    Seed& seed) const override;
+  [[nodiscard]] Result<words::Message, words::Message> answer(const lessons::Problem& problem,
+                                                              const Question& question) const override;
+  [[nodiscard]] Result<Diagnosis, words::Message> judged(const lessons::Problem& problem, const Question& question,
+                                                         std::string_view typed, std::uint64_t seed) const override;
 };
 
 /// Answered by one of a few options of its own. Requires: it has work.
 class OptionTask : public TaskType {
  public:
   [[nodiscard]] AnswerForm form() const override { return AnswerForm::Option; }
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<std::string, std::string> answer(const lessons::Problem& problem,
-                                                        const Question& question) const override;
-  [[nodiscard]] Result<Diagnosis, std::string> judged(const lessons::Problem& problem, const Question& question,
-                                                      std::string_view typed, std::uint64_t seed) const override;
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<words::Message, words::Message> answer(const lessons::Problem& problem,
+                                                              const Question& question) const override;
+  [[nodiscard]] Result<Diagnosis, words::Message> judged(const lessons::Problem& problem, const Question& question,
+                                                         std::string_view typed, std::uint64_t seed) const override;
 
  protected:
   /// Which option a text stands for that is neither its letter nor its words.
@@ -45,6 +46,6 @@ class OptionTask : public TaskType {
                                                      const Question& question, std::string_view typed,
                                                      std::uint64_t seed);
 /// Shuffled; a failure, where there is nothing to choose from.
-[[nodiscard]] Result<std::vector<Choice>, std::string> shuffled_choices(std::vector<Choice> choices, Seed& seed);
+[[nodiscard]] Result<std::vector<Choice>, words::Message> shuffled_choices(std::vector<Choice> choices, Seed& seed);
 
 }  // namespace fw::practice

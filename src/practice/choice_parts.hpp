@@ -24,12 +24,14 @@ namespace fw::practice {
 /// False for "no", "impossible" and the like, true for "yes" and the like; nothing for other text. `low`: lowered.
 [[nodiscard]] std::optional<bool> yes_or_no(const std::string& low);
 
-[[nodiscard]] Choice right_choice(std::string text, std::string message);
-[[nodiscard]] Choice wrong_choice(std::string text, std::string cause, std::string message);
+[[nodiscard]] Choice right_choice(words::Message text, words::Message message);
+[[nodiscard]] Choice wrong_choice(words::Message text, std::string cause, words::Message message);
 
 /// A number as a student writes it: all of its decimals where they are few, else rounded to three digits or more.
 [[nodiscard]] exact::Number as_written_down(double value);
 /// "286 cm²", "4 rolls", "5 faces": a number with what it counts.
-[[nodiscard]] std::string answer_text(const Question& question, const exact::Number& number);
+[[nodiscard]] words::Message answer_text(const Question& question, const exact::Number& number);
+/// "20.65 cm²", or "≈ 20.65 cm²" where it is rounded.
+[[nodiscard]] words::Message amount_shown(const exact::Shown& shown, const std::optional<units::Unit>& unit);
 
 }  // namespace fw::practice

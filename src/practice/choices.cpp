@@ -14,11 +14,11 @@ bool begins_with(const std::string& text, const std::string& word) { return text
 
 std::string letter(std::size_t option) { return std::string(1, static_cast<char>('A' + option)); }
 
-Choice right_choice(std::string text, std::string message) {
+Choice right_choice(words::Message text, words::Message message) {
   return {std::move(text), true, "", std::move(message), {}};
 }
 
-Choice wrong_choice(std::string text, std::string cause, std::string message) {
+Choice wrong_choice(words::Message text, std::string cause, words::Message message) {
   return {std::move(text), false, std::move(cause), std::move(message), {}};
 }
 
@@ -35,7 +35,7 @@ std::string lowered(std::string_view text) {
 std::optional<std::size_t> option_named(const std::vector<Choice>& choices, std::string_view typed) {
   const std::string low = lowered(typed);
   for (std::size_t i = 0; i < choices.size(); ++i) {
-    if (low == lowered(letter(i)) || low == lowered(choices[i].text)) {
+    if (low == lowered(letter(i)) || low == lowered(said(choices[i].text))) {
       return i;
     }
   }

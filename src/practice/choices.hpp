@@ -6,16 +6,17 @@
 
 #include "base/result.hpp"
 #include "lessons/lesson.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
 /// One of the options that an answer is chosen from.
 struct Choice {
-  std::string text;  ///< "286 cm²", "yes", "between 200 cm² and 400 cm²"
+  words::Message text;  ///< "286 cm²", "yes", "between 200 cm² and 400 cm²"
   bool is_right = false;
   std::string cause;  ///< id of the mistake that leads there: "A1"; empty of the right one
-  std::string
-      message;  ///< what to say when it is chosen, in the conditional and with one action; "Right." of the right one
+  /// What to say when it is chosen, in the conditional and with one action; "Right." of the right one.
+  words::Message message;
   std::vector<geometry::FaceId> faces;  ///< that the message speaks of
 };
 
@@ -28,13 +29,13 @@ struct Choice {
 ///   else:     what can be chosen by the problem: yes or no, an interval, a mistake, what is measured
 /// An empty `find` is the first thing that is asked.
 /// Errors: a sentence, when the problem does not ask for it, or its numbers leave fewer than two options.
-[[nodiscard]] Result<std::vector<Choice>, std::string> choices_of(const lessons::Problem& problem, std::uint64_t seed,
-                                                                  const std::string& find = "");
+[[nodiscard]] Result<std::vector<Choice>, words::Message> choices_of(const lessons::Problem& problem,
+                                                                     std::uint64_t seed, const std::string& find = "");
 
 /// The answer as a key has it: "286 cm²", "≈ 20.65 cm²", "4", "square pyramid", "no, 13 cm would fit", "between 200 cm²
 /// and 400 cm²", "260 would be the sloping faces alone. 360 cm²". Errors: as above.
-[[nodiscard]] Result<std::string, std::string> right_answer(const lessons::Problem& problem,
-                                                            const std::string& find = "");
+[[nodiscard]] Result<words::Message, words::Message> right_answer(const lessons::Problem& problem,
+                                                                  const std::string& find = "");
 
 /// "A" of the first option.
 [[nodiscard]] std::string letter(std::size_t option);

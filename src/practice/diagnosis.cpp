@@ -33,8 +33,7 @@ std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) 
     const bool is_told =
         std::any_of(causes.begin(), causes.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
     if (fits && !is_told) {
-      causes.push_back(
-          {wrong.signature->id, said(wrong.signature->saying.about(typed.number.text)), wrong.faces, false});
+      causes.push_back({wrong.signature->id, wrong.signature->saying.about(typed.number.text), wrong.faces, false});
     }
   }
   return causes;
@@ -55,11 +54,12 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
   const bool is_offered = changes.size() > 1 || std::abs(changes[0].counted - changes[0].right) > 1;
   Cause cause;
   cause.id = is_offered ? "B" : changes[0].counted > changes[0].right ? "B14" : "B3";
-  const std::vector<words::Message> account = account_told(changes, *figure.question->unit);
-  cause.message = said(is_offered ? message("{n} could be {account:and}. Tick each face once as you go.",
-                                            {{"n", typed.number.text}, {"account", account}})
-                                  : message("{n} would be {account:and}. Tick each face once as you go.",
-                                            {{"n", typed.number.text}, {"account", account}}));
+  const std::vector<words::Message> account = account_told(changes);
+  const words::Value number = typed.number.text;
+  cause.message = words::one_after_another(
+      {is_offered ? message("{n} could be {account:and}.", {{"n", number}, {"account", account}})
+                  : message("{n} would be {account:and}.", {{"n", number}, {"account", account}}),
+       message("Tick each face once as you go.")});
   for (const FaceChange& change : changes) {
     cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
   }
@@ -85,7 +85,7 @@ words::Message question_for(const std::vector<Cause>& causes, const std::string&
 Diagnosis told(std::vector<Cause> causes, const std::string& number) {
   Diagnosis diagnosis;
   diagnosis.verdict = causes.size() == 1 ? AnswerVerdict::Recognized : AnswerVerdict::Ask;
-  diagnosis.message = causes.size() == 1 ? causes.front().message : said(question_for(causes, number));
+  diagnosis.message = causes.size() == 1 ? causes.front().message : question_for(causes, number);
   diagnosis.causes = std::move(causes);
   return diagnosis;
 }
@@ -120,7 +120,7 @@ std::string text(AnswerVerdict verdict) {
 Diagnosis judged_name(const lessons::Problem& problem, std::string_view typed) {
   const NameFeedback feedback = name_feedback(problem.solid, typed);
   Diagnosis diagnosis;
-  diagnosis.message = said(feedback.message);
+  diagnosis.message = feedback.message;
   diagnosis.verdict = feedback.verdict == solids::NameVerdict::Right     ? AnswerVerdict::Right
                       : feedback.verdict == solids::NameVerdict::AskBase ? AnswerVerdict::Ask
                       : feedback.verdict == solids::NameVerdict::Unknown ? AnswerVerdict::Unrecognized
@@ -142,13 +142,13 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
     roots = answers_from_roots(problem, question);
   }
   if (is_right(typed, question, roots)) {
-    return {AnswerVerdict::Right, {}, "Right."};
+    return {AnswerVerdict::Right, {}, message("Right.")};
   }
   if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
       has_right_number(typed, measured_as(problem, question), {})) {
     const Cause cause{"G9",
-                      "That is right in " + typed.unit->text() + ". The answer is asked in " + question.unit->text() +
-                          ": convert it.",
+                      message("That is right in {given}. The answer is asked in {asked}: convert it.",
+                              {{"given", typed.unit->text()}, {"asked", question.unit->text()}}),
                       {},
                       false};
     return {AnswerVerdict::RightNumber, {cause}, cause.message};
@@ -176,7 +176,7 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
     return told(std::move(causes), typed.number.text);
   }
   Diagnosis unknown;
-  unknown.message = "Not recognized. " + question.first_step;
+  unknown.message = message("Not recognized. {first_step}", {{"first_step", question.first_step}});
   if (account) {
     unknown.causes = {*account};
   }

@@ -23,8 +23,8 @@ enum class AnswerVerdict {
 
 /// A mistake that leads to the typed number.
 struct Cause {
-  std::string id;       ///< "A1"; "B" for a sum of faces with two changes
-  std::string message;  ///< in the conditional, with one thing to do
+  std::string id;          ///< "A1"; "B" for a sum of faces with two changes
+  words::Message message;  ///< in the conditional, with one thing to do
   std::vector<FaceId> faces;
   bool is_offered = false;  ///< no more than a possibility
 };
@@ -32,7 +32,7 @@ struct Cause {
 struct Diagnosis {
   AnswerVerdict verdict = AnswerVerdict::Unrecognized;
   std::vector<Cause> causes;  ///< the likeliest first
-  std::string message;        ///< what to say, short enough to be read from the back of a room
+  words::Message message;     ///< what to say, short enough to be read from the back of a room
 };
 
 /// Judges an answer to what a problem asks for; an empty `find` is the first thing that it asks for.
@@ -45,8 +45,8 @@ struct Diagnosis {
 ///   claim:  "yes", "no", "no, 13 cm"; mistake: an option, or the right value
 ///   bounds: "100 to 200", an estimate, or the value; purpose: "cover", "volume", "one face"
 /// Errors: a sentence, when the problem does not ask for it, or its wrong answer is no single mistake.
-[[nodiscard]] Result<Diagnosis, std::string> diagnosed(const lessons::Problem& problem, std::string_view typed,
-                                                       const std::string& find = "", std::uint64_t seed = 0);
+[[nodiscard]] Result<Diagnosis, words::Message> diagnosed(const lessons::Problem& problem, std::string_view typed,
+                                                          const std::string& find = "", std::uint64_t seed = 0);
 
 /// Judges a typed number, with or without its unit. Requires: the question's truth is a number.
 [[nodiscard]] Diagnosis judged_number(const lessons::Problem& problem, const Question& question, std::string_view text);

@@ -4,7 +4,7 @@
 #include <cstdlib>
 
 #include "exact/print_number.hpp"
-#include "practice/read_answer.hpp"
+#include "practice/choice_parts.hpp"
 
 namespace fw::practice {
 namespace {
@@ -33,7 +33,7 @@ std::vector<Kind> kinds_of(const Figure& figure) {
   return kinds;
 }
 
-FaceChange change_of(const Kind& kind, int by) { return {kind.faces, kind.right, kind.right + by, ""}; }
+FaceChange change_of(const Kind& kind, int by) { return {kind.faces, kind.right, kind.right + by, {}}; }
 
 words::Message times(int count) {
   return count == 0   ? message("not at all")
@@ -77,17 +77,16 @@ std::vector<FaceChange> face_account(const Figure& figure, const exact::Written&
   }
   for (FaceChange& change : found.front()) {
     const units::Area& area = figure.problem->solid.faces()[change.faces.front()].area;
-    const exact::Shown shown = exact::shown(area.amount(), 2);
-    change.area = (shown.exact ? "" : "≈ ") + shown.text;
+    change.area = amount_shown(exact::shown(area.amount(), 2), figure.question->unit);
   }
   return found.front();
 }
 
-std::vector<words::Message> account_told(const std::vector<FaceChange>& changes, const units::Unit& unit) {
+std::vector<words::Message> account_told(const std::vector<FaceChange>& changes) {
   std::vector<words::Message> told;
   for (const FaceChange& change : changes) {
     told.push_back(message("the face of {area} {counted}, not {right}",
-                           {{"area", words::Amount{change.area, unit.text()}},
+                           {{"area", change.area},
                             {"counted", times(change.counted)},
                             {"right", change.right == 0 ? message("left out") : times(change.right)}}));
   }

@@ -12,9 +12,9 @@ namespace fw::practice {
 /// Alike faces, counted as often as a typed number has them.
 struct FaceChange {
   std::vector<FaceId> faces;
-  int right = 0;     ///< how often they count
-  int counted = 0;   ///< how often the number has them
-  std::string area;  ///< "35"
+  int right = 0;        ///< how often they count
+  int counted = 0;      ///< how often the number has them
+  words::Message area;  ///< "35 cm²"
 };
 
 /// A number written as a sum of the areas of a solid's faces, each kind of face as often as it fits, with as few
@@ -25,6 +25,6 @@ struct FaceChange {
 [[nodiscard]] std::vector<FaceChange> face_account(const Figure& figure, const exact::Written& typed);
 
 /// "the face of 35 cm² once, not twice", a message a change.
-[[nodiscard]] std::vector<words::Message> account_told(const std::vector<FaceChange>& changes, const units::Unit& unit);
+[[nodiscard]] std::vector<words::Message> account_told(const std::vector<FaceChange>& changes);
 
 }  // namespace fw::practice

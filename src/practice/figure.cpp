@@ -38,6 +38,10 @@ bool is_halved(const algebra::Expression& work) {
 
 bool counts_parts(Asked asked) { return asked == Asked::Faces || asked == Asked::Edges || asked == Asked::Vertices; }
 
+std::string part_counted(Asked asked) {
+  return asked == Asked::Faces ? "face" : asked == Asked::Edges ? "edge" : "vertex";
+}
+
 std::vector<Number> answers_from_roots(const lessons::Problem& problem, const Question& question) {
   std::vector<Number> answers;
   const std::vector<solids::Fault>& remarks = problem.solid.remarks();

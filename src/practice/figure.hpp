@@ -8,6 +8,7 @@
 #include "lessons/lesson.hpp"
 #include "practice/packing.hpp"
 #include "reasoning/supply.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -34,6 +35,8 @@ enum class Asked {
 
 /// Whether faces, edges or vertices are counted.
 [[nodiscard]] bool counts_parts(Asked asked);
+/// "face", "edge" or "vertex". Requires: one of them is counted.
+[[nodiscard]] std::string part_counted(Asked asked);
 
 /// One thing that a problem asks for, with its answer.
 struct Question {
@@ -44,7 +47,7 @@ struct Question {
   bool is_converted = false;                          ///< `unit` is asked for and is not the solid's own
   std::string measure = "";                           ///< of the solid, that the truth is or rests on; empty: none
   std::string item = "";                              ///< what is counted: "roll", "times"
-  std::string first_step = "";                        ///< what to say of a number that nothing leads to
+  words::Message first_step = {};                     ///< what to say of a number that nothing leads to
 
   // What mistakes are worked out from.
   std::optional<lessons::Supply> supply = std::nullopt;         ///< of a count of packs
@@ -55,7 +58,8 @@ struct Question {
 };
 /// Errors: a sentence, when the problem does not ask for it. An empty `find` is the first thing that is asked; a word
 /// problem's count comes before the measure that it needs.
-[[nodiscard]] Result<Question, std::string> question_of(const lessons::Problem& problem, const std::string& find = "");
+[[nodiscard]] Result<Question, words::Message> question_of(const lessons::Problem& problem,
+                                                           const std::string& find = "");
 
 /// The answers of the same figure with one of its rounded labels left out, so that the exact root takes its place.
 [[nodiscard]] std::vector<exact::Number> answers_from_roots(const lessons::Problem& problem, const Question& question);

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "base/listing.hpp"
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
@@ -11,8 +10,9 @@ namespace {
 using reasoning::Explanation;
 using reasoning::Step;
 using reasoning::StepKind;
+using words::message;
 
-Hint without_line(const Step& step) { return {said(step.reason), std::nullopt, step.faces, step.marks}; }
+Hint without_line(const Step& step) { return {step.reason, std::nullopt, step.faces, step.marks}; }
 
 const Step* first_of(const std::vector<Step>& steps, StepKind kind) {
   const auto found = std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return step.kind == kind; });
@@ -35,19 +35,20 @@ const Step* relation_of(const std::vector<Step>& steps, const std::string& asked
 }
 
 // "For it you need: base area B and height h."
-std::string needed(const Step& relation, const solids::Solid& solid, const std::string& asked) {
-  std::vector<std::string> parts;
+words::Message needed(const Step& relation, const solids::Solid& solid, const std::string& asked) {
+  std::vector<words::Message> parts;
   for (const algebra::Symbol& letter : algebra::symbols_of(relation.equation->left - relation.equation->right)) {
     for (const reasoning::Askable& one : reasoning::askable_measures(solid)) {
       if (letter.letter == one.letter && letter.name != asked) {
-        const std::string part = one.title + " " + one.letter;
+        const words::Message part =
+            message("{measure} {letter}", {{"measure", words::Noun{one.title}}, {"letter", one.letter}});
         if (std::find(parts.begin(), parts.end(), part) == parts.end()) {
           parts.push_back(part);
         }
       }
     }
   }
-  return parts.empty() ? "" : "For it you need: " + joined_with_and(parts) + ".";
+  return parts.empty() ? words::Message() : message("For it you need: {parts:and}.", {{"parts", parts}});
 }
 
 std::string symbol_named(const solids::Solid& solid, const std::string& find) {
@@ -69,7 +70,7 @@ bool push_by_formula(const std::vector<Step>& steps, const solids::Solid& solid,
   if (relation == nullptr || numbers == nullptr) {
     return false;
   }
-  const std::string made_of = needed(*relation, solid, asked);
+  const words::Message made_of = needed(*relation, solid, asked);
   if (!made_of.empty()) {
     hints.push_back({made_of, std::nullopt, relation->faces, relation->marks});
   }
@@ -100,7 +101,7 @@ void push_by_faces(const std::vector<Step>& steps, std::vector<Hint>& hints) {
 
 }  // namespace
 
-Hint hint_of(const Step& step) { return {said(step.reason), step.line, step.faces, step.marks}; }
+Hint hint_of(const Step& step) { return {step.reason, step.line, step.faces, step.marks}; }
 
 std::vector<Hint> hints_to_look(const reasoning::TaskWork& work) {
   constexpr std::size_t most = 3;
@@ -126,11 +127,8 @@ std::vector<Hint> hints_to_task(const reasoning::TaskWork& work) {
       hints.push_back(hint_of(step));
       continue;
     }
-    const std::string reason = said(step.reason);
     Step told = step;
-    if (const std::size_t question = reason.find('?'); question != std::string::npos) {
-      told.reason = reason.substr(0, question + 1);
-    }
+    told.reason = words::first_sentence(step.reason);
     hints.push_back(without_line(told));
     hints.push_back(hint_of(step));
     break;

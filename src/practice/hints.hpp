@@ -13,7 +13,7 @@ namespace fw::practice {
 
 /// A rung of the ladder of hints.
 struct Hint {
-  std::string text;                           ///< a sentence or two
+  words::Message text;                        ///< a sentence or two
   std::optional<algebra::NotationLine> line;  ///< set under the text
   std::vector<geometry::FaceId> faces;        ///< that it speaks of
   std::vector<solids::MarkId> marks;          ///< lengths that it speaks of
@@ -27,8 +27,8 @@ struct Hint {
 /// All of them are lines of the worked solution, and none of them holds its answer. Fewer where nothing is worked out.
 /// An empty `find` is the first thing that is asked.
 /// Errors: a sentence, when the problem does not ask for it, or it cannot be worked out.
-[[nodiscard]] Result<std::vector<Hint>, std::string> hints_of(const lessons::Problem& problem,
-                                                              const std::string& find = "");
+[[nodiscard]] Result<std::vector<Hint>, words::Message> hints_of(const lessons::Problem& problem,
+                                                                 const std::string& find = "");
 
 [[nodiscard]] Hint hint_of(const reasoning::Step& step);
 /// Of what is told by looking: what leads to the answer, but not the line that gives it, nor the second of two lengths.

@@ -5,13 +5,13 @@
 #include "practice/choice_parts.hpp"
 #include "practice/read_answer.hpp"
 #include "practice/signatures.hpp"
-#include "reasoning/nouns.hpp"
 
 // Options that are numbers: the right one, and wrong ones from the table of mistakes.
 namespace fw::practice {
 namespace {
 
 using exact::Number;
+using words::message;
 
 constexpr std::size_t wrong_options = 3;
 constexpr double too_near = 0.02;     // of the larger: such options would look like one number, rounded
@@ -78,7 +78,7 @@ class Picking {
     Choice right;
     right.text = answer_text(question, written_down(question.truth->to_double()));
     right.is_right = true;
-    right.message = "Right.";
+    right.message = message("Right.");
     choices_.push_back(std::move(right));
     values_.push_back(question.truth->to_double());
   }
@@ -93,10 +93,10 @@ class Picking {
     Choice choice;
     choice.text = answer_text(*question_, number);
     choice.cause = one.id;
-    choice.message = said(one.saying.about(exact::shown(number, most_places).text));
+    choice.message = one.saying.about(exact::shown(number, most_places).text);
     choice.faces = one.faces;
     // As it is written it must be known again: 22.045 would be written 22, and could be another number.
-    const auto read = read_answer(choice.text, question_->item.empty() ? "times" : question_->item);
+    const auto read = read_answer(said(choice.text), question_->item.empty() ? "times" : question_->item);
     const bool is_told = read && stands_for(read->number, one.value);
     if (!is_full() && is_new && is_told && value > 0 && !is_said(one.saying)) {
       choices_.push_back(std::move(choice));
@@ -146,18 +146,22 @@ exact::Number as_written_down(double value) {
   return Number::ratio(std::llround(value * static_cast<double>(tens)), tens);
 }
 
-std::string answer_text(const Question& question, const exact::Number& number) {
-  const std::string digits = exact::shown(number, most_places).text;
+words::Message answer_text(const Question& question, const exact::Number& number) {
+  const exact::Shown shown = exact::shown(number, most_places);
   if (question.unit) {
-    return digits + " " + question.unit->text();
-  }
-  if (counts_parts(question.asked)) {
-    return digits + " " + question.find;
+    return message("{amount}", {{"amount", words::Amount{shown.text, question.unit->text()}}});
   }
   if (question.asked == Asked::Scale) {
-    return digits + " times";
+    return message("{count} times", {{"count", shown.text}});
   }
-  return question.item.empty() ? digits : reasoning::counted(digits, question.item);
+  const std::string item = counts_parts(question.asked) ? part_counted(question.asked) : question.item;
+  return item.empty() ? message("{count}", {{"count", shown.text}})
+                      : message("{count} {item#count}", {{"count", shown.text}, {"item", words::Noun{item}}});
+}
+
+words::Message amount_shown(const exact::Shown& shown, const std::optional<units::Unit>& unit) {
+  const words::Amount amount{shown.text, unit ? unit->text() : ""};
+  return shown.exact ? message("{amount}", {{"amount", amount}}) : message("≈ {amount}", {{"amount", amount}});
 }
 
 std::vector<Choice> number_choices(const lessons::Problem& problem, const Question& question, Seed& seed) {

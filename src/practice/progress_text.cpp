@@ -7,10 +7,13 @@ namespace fw::practice {
 namespace {
 
 using nlohmann::json;
+using words::message;
 
 constexpr int version = 1;
 
-auto damaged(const std::string& what) { return failure("The file of your practice is damaged: " + what + "."); }
+auto damaged(const words::Message& what) {
+  return failure(message("The file of your practice is damaged: {what}.", {{"what", what}}));
+}
 
 /// A whole number within these bounds; nothing for anything else, so that no number is bent.
 std::optional<std::int64_t> number_at(const json& entry, const char* key, std::int64_t low, std::int64_t high) {
@@ -67,28 +70,28 @@ std::string progress_text(const Progress& progress) {
   return json{{"progress", version}, {"skills", skills}}.dump(2) + "\n";
 }
 
-Result<Progress, std::string> read_progress(std::string_view text) {
+Result<Progress, words::Message> read_progress(std::string_view text) {
   if (text.size() > progress_byte_limit) {
-    return damaged("it is too large");
+    return damaged(message("it is too large"));
   }
   const json read = json::parse(text, nullptr, false);
   if (!read.is_object() || !read.contains("progress") || !read.contains("skills") || !read.at("skills").is_object()) {
-    return damaged("it should be a JSON object with \"progress\" and \"skills\"");
+    return damaged(message("it should be a JSON object with \"progress\" and \"skills\""));
   }
   constexpr std::int64_t any_version = 1'000'000;
   if (!number_at(read, "progress", 1, any_version)) {
-    return damaged("\"progress\" should be the number of a version");
+    return damaged(message("\"progress\" should be the number of a version"));
   }
   Progress progress;
   for (const auto& [skill, entry] : read.at("skills").items()) {
     const std::optional<SkillRecord> record = record_from(entry);
     if (!record || !is_key(skill)) {
-      return damaged("an entry of its skills is missing or no whole number");
+      return damaged(message("an entry of its skills is missing or no whole number"));
     }
     progress.skills[skill] = *record;
   }
   if (!is_sound(progress)) {
-    return damaged("its counts do not fit each other");
+    return damaged(message("its counts do not fit each other"));
   }
   return progress;
 }

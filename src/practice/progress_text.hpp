@@ -16,6 +16,6 @@ inline constexpr std::size_t progress_byte_limit = std::size_t{2} << 20U;
 /// "back"}}}, the day in days since January 1, 1970.
 /// Errors: a sentence that says what is damaged; unknown entries of later versions are passed over.
 [[nodiscard]] std::string progress_text(const Progress& progress);
-[[nodiscard]] Result<Progress, std::string> read_progress(std::string_view text);
+[[nodiscard]] Result<Progress, words::Message> read_progress(std::string_view text);
 
 }  // namespace fw::practice

@@ -113,7 +113,8 @@ double half_of_last_place(const exact::Written& number) { return 0.5 * std::pow(
 
 }  // namespace
 
-Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item, std::string_view prompt) {
+Result<TypedAnswer, words::Message> read_answer(std::string_view typed, std::string_view item,
+                                                std::string_view prompt) {
   TypedAnswer answer;
   const std::string whole = with_digits(without_lead(trimmed(typed)));
   std::string_view text = whole;
@@ -139,7 +140,7 @@ Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string
     answer.is_money = answer.is_money || is_money;
     return answer;
   }
-  return failure(quantity.error().message);
+  return failure(words::Message(quantity.error().message));
 }
 
 bool stands_for(const exact::Written& number, const exact::Number& value) {

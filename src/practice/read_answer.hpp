@@ -7,6 +7,7 @@
 #include "base/result.hpp"
 #include "exact/written.hpp"
 #include "units/unit.hpp"
+#include "words/message.hpp"
 
 namespace fw::practice {
 
@@ -21,8 +22,8 @@ struct TypedAnswer {
 /// "$96", "96 dollars", "4 rolls", "twelve". A word after the number that is no unit counts things: `item`, or a noun
 /// of the prompt, where it begins alike. Errors: a sentence, where no number is found, or a word is neither a unit nor
 /// such a thing.
-[[nodiscard]] Result<TypedAnswer, std::string> read_answer(std::string_view typed, std::string_view item = "",
-                                                           std::string_view prompt = "");
+[[nodiscard]] Result<TypedAnswer, words::Message> read_answer(std::string_view typed, std::string_view item = "",
+                                                              std::string_view prompt = "");
 
 /// Whether the number is the value: exactly or, where the value does not end within two decimals, rounded to as many
 /// decimals as are written, one at least.

@@ -30,7 +30,7 @@ words::Message about(words::Pattern pattern, const words::Value& number) {
   return has_number ? words::Message(pattern, {{"n", number}}) : words::Message(pattern, {});
 }
 words::Message Saying::about(const words::Value& number) const {
-  return message("{says} {asks}", {{"says", practice::about(says, number)}, {"asks", practice::about(asks, number)}});
+  return words::one_after_another({practice::about(says, number), practice::about(asks, number)});
 }
 
 const std::vector<SharedNumber>& shared_numbers() {

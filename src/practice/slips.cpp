@@ -11,7 +11,6 @@ namespace {
 using exact::Number;
 using units::Unit;
 using words::message;
-using words::Pattern;
 
 bool fits(const TypedAnswer& typed, double value) { return value > 0 && stands_for(typed.number, value); }
 
@@ -20,8 +19,8 @@ double length_factor(const Unit& from, const Unit& to) {
   return std::pow(units::conversion(from, to).to_double(), 1.0 / from.dimension());
 }
 
-Cause cause(const std::string& id, const TypedAnswer& typed, words::Pattern pattern) {
-  return {id, said(about(pattern, typed.number.text)), {}, false};
+Cause cause(const std::string& id, const TypedAnswer& typed, const Saying& saying) {
+  return {id, saying.about(typed.number.text), {}, false};
 }
 
 constexpr double roughest = 0.01;  // rounding of a converted answer, as a part of it
@@ -116,7 +115,7 @@ bool is_right(const TypedAnswer& typed, const Question& question, const std::vec
 Cause wrong_unit(const TypedAnswer& typed, const Question& question) {
   const int dimension = question.unit->dimension();
   const auto told = [](const char* id, const words::Message& unit) {
-    return Cause{id, said(message("The number is right. {unit}", {{"unit", unit}})), {}, false};
+    return Cause{id, message("The number is right. {unit}", {{"unit", unit}}), {}, false};
   };
   if (!typed.unit || typed.unit->dimension() == 1) {
     return told("G1", dimension == 1 ? message("Which unit belongs to it?")
@@ -143,8 +142,8 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
   if (typed.unit->is_capacity()) {
     if (is_power_of_ten_apart(typed.number.value.to_double(), truth * whole_factor)) {
       causes.push_back({"G7",
-                        said(message("{n} is what another step of ten would give. How many cubes fill one {capacity}?",
-                                     {{"n", typed.number.text}, {"capacity", words::Noun{typed.unit->name()}}})),
+                        message("{n} is what another step of ten would give. How many cubes fill one {capacity}?",
+                                {{"n", typed.number.text}, {"capacity", words::Noun{typed.unit->name()}}}),
                         {},
                         false});
     }
@@ -154,24 +153,23 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
     if (fits(typed, truth * std::pow(factor, power))) {
       const bool is_customary =
           typed.unit->root() && std::abs(std::log10(factor) - std::round(std::log10(factor))) > 1e-6;
-      causes.push_back(cause(is_customary     ? "G8"
-                             : dimension == 2 ? "G3"
-                                              : "G4",
-                             typed,
-                             Pattern("{n} is what the factor of a length would give. In how many directions do you "
-                                     "convert?")));
+      causes.push_back(cause(
+          is_customary     ? "G8"
+          : dimension == 2 ? "G3"
+                           : "G4",
+          typed, Saying("{n} is what the factor of a length would give.", "In how many directions do you convert?")));
     }
   }
   if (fits(typed, truth / whole_factor)) {
-    causes.push_back(cause("G5", typed,
-                           Pattern("{n} is what converting the other way would give. Does a larger unit need more of "
-                                   "them, or fewer?")));
+    causes.push_back(cause(
+        "G5", typed,
+        Saying("{n} is what converting the other way would give.", "Does a larger unit need more of them, or fewer?")));
   }
   return causes;
 }
 
 Cause rounded_too_far(const TypedAnswer& typed) {
-  return cause("M4", typed, Pattern("{n} is rounded too far. Keep three digits that count."));
+  return cause("M4", typed, Saying("{n} is rounded too far.", "Keep three digits that count."));
 }
 
 std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
@@ -179,20 +177,21 @@ std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
   const double number = typed.number.value.to_double();
   const double truth = figure.question->truth->to_double();
   if (is_power_of_ten_apart(number, truth)) {
-    causes.push_back(cause("M1", typed, Pattern("{n} has the right digits. Estimate: about how large should it be?")));
+    causes.push_back(
+        cause("M1", typed, Saying("{n} has the right digits.", "Estimate: about how large should it be?")));
   }
   const exact::Shown shown = exact::shown(*figure.question->truth, 2);
   if (has_exchanged_digits(exact::shown(typed.number.value, 2).text, shown.text)) {
-    causes.push_back(cause("M2", typed, Pattern("{n} is close. Look at the order of your digits.")));
+    causes.push_back(cause("M2", typed, Saying("{n} is close.", "Look at the order of your digits.")));
   }
   const std::vector<double> rows = next_rows(figure);
   if (std::any_of(rows.begin(), rows.end(), [&](double row) { return fits(typed, row); })) {
     causes.push_back(
-        cause("M3", typed, Pattern("{n} could come from one product. Check the multiplication of each face.")));
+        cause("M3", typed, Saying("{n} could come from one product.", "Check the multiplication of each face.")));
   }
   constexpr double early = 0.01;
   if (!shown.exact && std::abs(number - truth) < early * truth) {
-    causes.push_back(cause("M4", typed, Pattern("{n} is very close. Keep more digits until the end.")));
+    causes.push_back(cause("M4", typed, Saying("{n} is very close.", "Keep more digits until the end.")));
   }
   return causes;
 }

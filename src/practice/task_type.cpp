@@ -32,7 +32,7 @@ ExplainedAt TaskType::explained_at(const Problem&) const { return ExplainedAt::I
 
 std::optional<reasoning::TaskWork> TaskType::work(const Problem&, int) const { return std::nullopt; }
 
-std::vector<std::string> TaskType::masking(const Problem&) const { return {}; }
+std::vector<words::Message> TaskType::masking(const Problem&) const { return {}; }
 
 const TaskType& stated(const Task& task) {
   const TaskType* type = task.as<TaskType>();
@@ -49,11 +49,11 @@ const TaskType* first_task(const Problem& problem) {
   return nullptr;
 }
 
-Result<Question, std::string> question_of(const Problem& problem, const std::string& find) {
+Result<Question, words::Message> question_of(const Problem& problem, const std::string& find) {
   const TaskType* task = task_asked(problem, find);
   if (task == nullptr) {
-    return failure(find.empty() ? std::string("the problem asks for nothing, so no answer can be judged")
-                                : "the problem does not ask for \"" + find + "\"");
+    return failure(find.empty() ? words::message("the problem asks for nothing, so no answer can be judged")
+                                : words::message("the problem does not ask for \"{find}\"", {{"find", find}}));
   }
   return task->question(problem);
 }
@@ -79,15 +79,15 @@ std::string item_of(const Problem& problem) {
   return {};
 }
 
-Result<Explanation, std::string> explained_task(const Problem& problem, const Task& task,
-                                                const reasoning::SolutionOptions& options) {
+Result<Explanation, words::Message> explained_task(const Problem& problem, const Task& task,
+                                                   const reasoning::SolutionOptions& options) {
   reasoning::SolutionOptions with_open = options;
   with_open.open = lessons::open_faces(problem);
   return stated(task).explained(problem, with_open);
 }
 
-Result<std::vector<Explanation>, std::string> explained(const Problem& problem,
-                                                        const reasoning::SolutionOptions& options) {
+Result<std::vector<Explanation>, words::Message> explained(const Problem& problem,
+                                                           const reasoning::SolutionOptions& options) {
   std::vector<Explanation> all;
   for (const ExplainedAt at : {ExplainedAt::ItsPlace, ExplainedAt::TheEnd}) {
     for (const Task& task : problem.tasks) {
@@ -118,39 +118,39 @@ std::string type_of(const Problem& problem) {
   return task == nullptr || !task->question(problem) ? "" : task->type(problem);
 }
 
-std::vector<std::string> masking_hints(const Problem& problem) {
+std::vector<words::Message> masking_hints(const Problem& problem) {
   std::vector<std::string> measures;
-  std::vector<std::string> others;
+  std::vector<words::Message> others;
   for (const Task& task : problem.tasks) {
     measures.push_back(stated(task).masked_measure());
-    for (std::string& hint : stated(task).masking(problem)) {
+    for (words::Message& hint : stated(task).masking(problem)) {
       others.push_back(std::move(hint));
     }
   }
-  std::vector<std::string> hints = lessons::masking_hints(problem.solid, measures);
+  std::vector<words::Message> hints = lessons::masking_hints(problem.solid, measures);
   hints.insert(hints.end(), others.begin(), others.end());
   return hints;
 }
 
-Result<std::vector<Hint>, std::string> hints_of(const Problem& problem, const std::string& find) {
+Result<std::vector<Hint>, words::Message> hints_of(const Problem& problem, const std::string& find) {
   const auto question = question_of(problem, find);
   return question ? task_asked(problem, find)->hints(problem) : failure(question.error());
 }
 
-Result<std::vector<Choice>, std::string> choices_of(const Problem& problem, std::uint64_t seed,
-                                                    const std::string& find) {
+Result<std::vector<Choice>, words::Message> choices_of(const Problem& problem, std::uint64_t seed,
+                                                       const std::string& find) {
   const auto question = question_of(problem, find);
   Seed stream{seed};
   return question ? task_asked(problem, find)->choices(problem, *question, stream) : failure(question.error());
 }
 
-Result<std::string, std::string> right_answer(const Problem& problem, const std::string& find) {
+Result<words::Message, words::Message> right_answer(const Problem& problem, const std::string& find) {
   const auto question = question_of(problem, find);
   return question ? task_asked(problem, find)->answer(problem, *question) : failure(question.error());
 }
 
-Result<Diagnosis, std::string> diagnosed(const Problem& problem, std::string_view typed, const std::string& find,
-                                         std::uint64_t seed) {
+Result<Diagnosis, words::Message> diagnosed(const Problem& problem, std::string_view typed, const std::string& find,
+                                            std::uint64_t seed) {
   const auto question = question_of(problem, find);
   return question ? task_asked(problem, find)->judged(problem, *question, typed, seed) : failure(question.error());
 }

@@ -50,9 +50,9 @@ class TaskType : public lessons::Asking {
   // ---- asked ----
 
   /// In words, for a page that has no others: "What is the volume?"
-  [[nodiscard]] virtual std::string sentence(const lessons::Problem& problem) const = 0;
+  [[nodiscard]] virtual words::Message sentence(const lessons::Problem& problem) const = 0;
   /// Errors: a sentence, where the solid has no such measure.
-  [[nodiscard]] virtual Result<Question, std::string> question(const lessons::Problem& problem) const = 0;
+  [[nodiscard]] virtual Result<Question, words::Message> question(const lessons::Problem& problem) const = 0;
   /// Whether it has an answer of its own. Without one it says no more than what another question is for.
   [[nodiscard]] virtual bool has_question() const { return true; }
   /// The key of the type of made-up problems that it is of: "surface"; empty where there is none.
@@ -68,27 +68,28 @@ class TaskType : public lessons::Asking {
 
   // ---- worked ----
 
-  [[nodiscard]] virtual Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] virtual Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const = 0;
   [[nodiscard]] virtual ExplainedAt explained_at(const lessons::Problem& problem) const;
   /// The steps from a measure on, where it asks for something else than a measure.
   [[nodiscard]] virtual std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const;
-  [[nodiscard]] virtual Result<std::vector<Hint>, std::string> hints(const lessons::Problem& problem) const = 0;
+  [[nodiscard]] virtual Result<std::vector<Hint>, words::Message> hints(const lessons::Problem& problem) const = 0;
 
   // ---- answered ----
 
   [[nodiscard]] virtual AnswerForm form() const = 0;
   /// What an empty field asks to be typed: "number and unit".
-  [[nodiscard]] virtual std::string asks_to_type() const { return "number and unit"; }
+  [[nodiscard]] virtual words::Message asks_to_type() const { return words::message("number and unit"); }
   /// Errors: a sentence, where fewer than two options are left.
-  [[nodiscard]] virtual Result<std::vector<Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                         const Question& question,
-                                                                         Seed& seed) const = 0;
-  [[nodiscard]] virtual Result<std::string, std::string> answer(const lessons::Problem& problem,
-                                                                const Question& question) const = 0;
+  [[nodiscard]] virtual Result<std::vector<Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                            const Question& question,
+                                                                            Seed& seed) const = 0;
+  [[nodiscard]] virtual Result<words::Message, words::Message> answer(const lessons::Problem& problem,
+                                                                      const Question& question) const = 0;
   /// `seed`: of the options, where it is answered by one of them.
-  [[nodiscard]] virtual Result<Diagnosis, std::string> judged(const lessons::Problem& problem, const Question& question,
-                                                              std::string_view typed, std::uint64_t seed) const = 0;
+  [[nodiscard]] virtual Result<Diagnosis, words::Message> judged(const lessons::Problem& problem,
+                                                                 const Question& question, std::string_view typed,
+                                                                 std::uint64_t seed) const = 0;
 
   // ---- made up ----
 
@@ -97,7 +98,7 @@ class TaskType : public lessons::Asking {
   /// The measure that mistakes are looked for in, so that none of them gives the right number.
   [[nodiscard]] virtual std::string masked_measure() const { return find(); }
   /// What else numbers hide, one sentence each.
-  [[nodiscard]] virtual std::vector<std::string> masking(const lessons::Problem& problem) const;
+  [[nodiscard]] virtual std::vector<words::Message> masking(const lessons::Problem& problem) const;
 };
 
 /// The type of question that a task is.
@@ -120,11 +121,11 @@ template <class T>
 }
 
 /// One of the problem's tasks worked out, open faces left out. Errors: a sentence for what cannot be worked out.
-[[nodiscard]] Result<reasoning::Explanation, std::string> explained_task(
+[[nodiscard]] Result<reasoning::Explanation, words::Message> explained_task(
     const lessons::Problem& problem, const lessons::Task& task, const reasoning::SolutionOptions& options = {});
 /// Everything that the problem asks for, in its order; a word problem's count stands with the measure that it needs.
 /// Errors: a sentence for what cannot be worked out.
-[[nodiscard]] Result<std::vector<reasoning::Explanation>, std::string> explained(
+[[nodiscard]] Result<std::vector<reasoning::Explanation>, words::Message> explained(
     const lessons::Problem& problem, const reasoning::SolutionOptions& options = {});
 /// What the problem asks in another way than by a measure, worked; nothing where it asks for measures alone.
 /// `places`: decimals that are shown of a number that does not end.
@@ -136,6 +137,6 @@ template <class T>
 
 /// One sentence for each usual mistake that would give the right answer, because of the numbers chosen. Hints for the
 /// teacher, never errors.
-[[nodiscard]] std::vector<std::string> masking_hints(const lessons::Problem& problem);
+[[nodiscard]] std::vector<words::Message> masking_hints(const lessons::Problem& problem);
 
 }  // namespace fw::practice

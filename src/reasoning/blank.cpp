@@ -18,13 +18,8 @@ using exact::Number;
 constexpr const char* rule = "____";       // in running text
 constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
-constexpr const char* try_again = "Not yet. Look at the line above and try again.";
-constexpr const char* which_unit = "The number is right. Which unit belongs to it: a length, a square or a cube?";
-constexpr const char* another_unit =
-    "The number is right, but the unit is another one. What is counted here: lengths, squares or cubes?";
-
-BlankCheck right() { return {BlankVerdict::Right, "Right."}; }
-BlankCheck wrong() { return {BlankVerdict::Wrong, try_again}; }
+BlankCheck right() { return {BlankVerdict::Right, message("Right.")}; }
+BlankCheck wrong() { return {BlankVerdict::Wrong, message("Not yet. Look at the line above and try again.")}; }
 
 // ---- what is hidden ----
 
@@ -51,30 +46,6 @@ std::string hide_result(Notation& side) {
   return hidden;
 }
 
-// A byte of a word or of a number; signs of other alphabets are none.
-bool is_of_word(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-
-bool stands_alone(const std::string& text, std::size_t at, std::size_t length) {
-  const std::size_t end = at + length;
-  const bool joined_before = at > 0 && (is_of_word(text[at - 1]) || text[at - 1] == '.') && is_of_word(text[at]);
-  const bool decimal_after = end + 1 < text.size() && text[end] == '.' && is_of_word(text[end + 1]);
-  return !joined_before && (end >= text.size() || !is_of_word(text[end])) && !decimal_after;
-}
-
-// Of a task's reason, which comes as a text: a gap wherever what is hidden stands as a number or a word of its own.
-std::string text_without(std::string text, const std::string& hidden) {
-  const std::string gap = rule;
-  std::size_t at = text.find(hidden);
-  while (at != std::string::npos) {
-    const bool alone = stands_alone(text, at, hidden.size());
-    if (alone) {
-      text.replace(at, hidden.size(), gap);
-    }
-    at = text.find(hidden, at + (alone ? gap.size() : 1));
-  }
-  return text;
-}
-
 // ---- a number ----
 
 // A decimal stands for the value when it is the value rounded to its places.
@@ -86,7 +57,7 @@ bool is_rounding_of(const exact::Written& typed, const Number& value) {
 BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
   const auto read = units::parse_quantity(typed);
   if (!read) {
-    return {BlankVerdict::Unreadable, read.error().message};
+    return {BlankVerdict::Unreadable, Message(read.error().message)};
   }
   const Number& value = outcome.amount;
   const bool fits = read->number.value == value || is_rounding_of(read->number, value);
@@ -94,7 +65,8 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
     return fits && !read->has_unit ? right() : wrong();
   }
   if (!read->has_unit) {
-    return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, which_unit} : wrong();
+    const Message asks = message("The number is right. Which unit belongs to it: a length, a square or a cube?");
+    return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, asks} : wrong();
   }
   const bool converts = read->unit.converts_to(*outcome.unit);
   const bool is_other_unit = !(read->unit == *outcome.unit);
@@ -102,7 +74,9 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
     return right();
   }
   if (fits && is_other_unit) {
-    return {BlankVerdict::RightNumberWrongUnit, another_unit};
+    return {BlankVerdict::RightNumberWrongUnit,
+            message("The number is right, but the unit is another one. What is counted here: lengths, squares or "
+                    "cubes?")};
   }
   return fits ? right() : wrong();
 }
@@ -162,7 +136,7 @@ bool agree(double a, double b, double tolerance) { return std::abs(a - b) <= tol
 BlankCheck check_side(const Step& step, const solids::Solid& solid, const algebra::Bindings& numbers,
                       const std::string& typed) {
   const std::vector<Symbol> letters = letters_for(step, solid, numbers);
-  const Result<TypedSide, std::string> read = read_side(typed, letters, solid.unit());
+  const Result<TypedSide, Message> read = read_side(typed, letters, solid.unit());
   if (!read) {
     return {BlankVerdict::Unreadable, read.error()};
   }
@@ -184,19 +158,20 @@ BlankCheck check_side(const Step& step, const solids::Solid& solid, const algebr
     is_same_here = is_same_here || (trial == 0 && agrees);
   }
   if (!is_same) {
-    return is_same_here ? BlankCheck{BlankVerdict::Wrong,
-                                     "It comes to the same for this solid. Which letters and "
-                                     "numbers does the reason speak of?"}
-                        : wrong();
+    return is_same_here
+               ? BlankCheck{BlankVerdict::Wrong, message("It comes to the same for this solid. Which letters and "
+                                                         "numbers does the reason speak of?")}
+               : wrong();
   }
   const int dimension = algebra::dimension_of(side);
   if (read->has_units && typed_dimension(read->expression) != dimension) {
     return {BlankVerdict::RightNumberWrongUnit,
-            "The numbers are right, but a unit is another one. What is counted here: lengths, squares or cubes?"};
+            message("The numbers are right, but a unit is another one. What is counted here: lengths, squares or "
+                    "cubes?")};
   }
   const auto used = algebra::symbols_of(read->expression);
   if (!read->has_units && used.empty() && dimension > 0) {
-    return {BlankVerdict::RightNumberNoUnit, "The numbers are right. Which unit belongs to them?"};
+    return {BlankVerdict::RightNumberNoUnit, message("The numbers are right. Which unit belongs to them?")};
   }
   return right();
 }
@@ -209,14 +184,14 @@ BlankCheck check_unit(const units::Unit& unit, const std::string& typed) {
   const auto read =
       first == std::string::npos ? std::nullopt : units::Unit::find(typed.substr(first, last - first + 1));
   if (!read) {
-    return {BlankVerdict::Unreadable, "Write a unit such as cm, cm^2 or cm^3."};
+    return {BlankVerdict::Unreadable, message("Write a unit such as cm, cm^2 or cm^3.")};
   }
   if (*read == unit) {
     return right();
   }
   return {BlankVerdict::Wrong, read->dimension() == unit.dimension()
-                                   ? "That counts the right thing. Which unit do the labels have?"
-                                   : "Not yet. Is a length, an area or a volume asked for?"};
+                                   ? message("That counts the right thing. Which unit do the labels have?")
+                                   : message("Not yet. Is a length, an area or a volume asked for?")};
 }
 
 }  // namespace
@@ -248,11 +223,7 @@ StepText with_blank(const Step& step) {
 }
 
 Message without(const Message& reason, const std::string& hidden) {
-  if (hidden.empty()) {
-    return reason;
-  }
-  const bool is_plain = reason == Message(said(reason));
-  return is_plain ? Message(text_without(said(reason), hidden)) : words::with_gap(reason, hidden, rule);
+  return hidden.empty() ? reason : words::with_gap(reason, hidden, rule);
 }
 
 BlankCheck check_blank(const Step& step, const solids::Solid& solid, const algebra::Bindings& values,

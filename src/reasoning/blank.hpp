@@ -27,7 +27,7 @@ struct StepText {
 enum class BlankVerdict { Right, RightNumberWrongUnit, RightNumberNoUnit, Wrong, Unreadable };
 struct BlankCheck {
   BlankVerdict verdict = BlankVerdict::Unreadable;
-  std::string message;  ///< a sentence to the student
+  Message message;  ///< a sentence to the student
 };
 /// Judges what was typed into a blank.
 /// A number with its unit is taken as a student types it ("36 sq cm", "36cm^2", "6√3 cm"); a decimal counts as right if

@@ -18,8 +18,7 @@ Solution name_alone(const solids::Solid& solid, const std::string& asked, const 
 /// Parts one after another, those without steps left out.
 class Parts {
  public:
-  void add(std::string title, std::vector<Step> steps, std::vector<Source> sources = {},
-           algebra::Bindings values = {}) {
+  void add(Message title, std::vector<Step> steps, std::vector<Source> sources = {}, algebra::Bindings values = {}) {
     if (steps.empty()) {
       return;
     }
@@ -28,7 +27,7 @@ class Parts {
     parts_.push_back({std::move(title), std::move(steps), std::move(sources), std::move(values), first, false});
   }
 
-  void add_solution(std::string title, const Solution& solution) {
+  void add_solution(Message title, const Solution& solution) {
     std::vector<Source> sources = solution.sources;
     for (Source& source : sources) {
       source.sentence = source.step ? worked_out_in(count_ + *source.step) : source.sentence;
@@ -37,7 +36,7 @@ class Parts {
   }
 
   /// Those of the steps from `begin` up to `end`; numbers from other steps come without their step.
-  void add_some(std::string title, const std::vector<Step>& steps, std::size_t begin, std::size_t end,
+  void add_some(Message title, const std::vector<Step>& steps, std::size_t begin, std::size_t end,
                 std::vector<Source> sources) {
     for (Source& source : sources) {
       const bool is_inside = source.step && *source.step >= begin && *source.step < end;
@@ -76,26 +75,26 @@ std::vector<WorkPart> parts_of(const Explanation& explanation) {
     Step decision;
     decision.kind = StepKind::Ask;
     decision.reason = packs->decision.sentence;
-    parts.add("", {decision});
+    parts.add({}, {decision});
   }
   if (task) {
-    parts.add_some("", task->steps, 0, task->lead, task->sources);
+    parts.add_some({}, task->steps, 0, task->lead, task->sources);
   }
-  parts.add_solution(explanation.by_faces ? "by formula" : "", explanation.solution);
+  parts.add_solution(explanation.by_faces ? message("by formula") : Message(), explanation.solution);
   if (explanation.by_faces) {
-    parts.add_solution("face by face", *explanation.by_faces);
+    parts.add_solution(message("face by face"), *explanation.by_faces);
     parts.last().is_other_way = true;
   }
   if (task) {
-    parts.add_some(task->measure.empty() ? "" : task->title, task->steps, task->lead, task->steps.size(),
+    parts.add_some(task->measure.empty() ? Message() : task->title, task->steps, task->lead, task->steps.size(),
                    task->sources);
   }
   if (packs) {
     const bool is_measure = !explanation.solution.values.empty();
     if (packs->amount_step && !is_measure) {
-      parts.add_some("", {*packs->amount_step}, 0, 1, packs->sources);
+      parts.add_some({}, {*packs->amount_step}, 0, 1, packs->sources);
     }
-    parts.add("then the count", packs->steps, packs->sources);
+    parts.add(message("then the count"), packs->steps, packs->sources);
   }
   return std::move(parts).done();
 }
@@ -128,7 +127,7 @@ std::string steps_text(const std::vector<Step>& steps) {
 
 Explanation explained_alone(const solids::Solid& solid, TaskWork task) {
   const std::string find = task.task;
-  std::string answer = task.answer;
+  Message answer = task.answer;
   return {find, Worksheet(solid).finished(find, find, {}), {}, std::move(task), std::move(answer), {}};
 }
 
@@ -136,7 +135,7 @@ Explanation explained_with_measure(const solids::Solid& solid, const std::string
                                    const SolutionOptions& options) {
   auto solution = worked_solution(solid, task.measure, options);
   const bool is_worked = !task.measure.empty() && solution;
-  std::string answer = task.answer;
+  Message answer = task.answer;
   return {find,
           is_worked ? std::move(solution).value() : name_alone(solid, find, find),
           {},
@@ -147,7 +146,7 @@ Explanation explained_with_measure(const solids::Solid& solid, const std::string
 
 Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs, int places) {
   const std::string amount = amount_text(packs.amount, places);
-  return with_count({measure, name_alone(solid, measure, packs.title), {}, {}, amount, {}}, std::move(packs));
+  return with_count({measure, name_alone(solid, measure, packs.title), {}, {}, Message(amount), {}}, std::move(packs));
 }
 
 Explanation with_count(Explanation explanation, SupplyWork packs) {

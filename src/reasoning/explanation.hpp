@@ -16,7 +16,7 @@ struct Explanation {
   Solution solution;                 ///< the name of the solid alone where nothing is worked out of measures
   std::optional<SupplyWork> packs;   ///< of a word problem: from the amount on
   std::optional<TaskWork> task;      ///< what is asked in another way: from the measure on
-  std::string answer;                ///< all in one text: "144 cm²", "square pyramid", "5 faces", "4 rolls"
+  Message answer;                    ///< all in one: "144 cm²", "square pyramid", "5 faces", "4 rolls"
   std::optional<Solution> by_faces;  ///< the second way to the same measure, where both are gone
 };
 /// Of what is told by looking at the solid.
@@ -33,7 +33,7 @@ struct Explanation {
 
 /// Steps that belong together: what comes before the measure, one way to it, what is done with it.
 struct WorkPart {
-  std::string title;  ///< "by formula", "then the count"; may be empty
+  Message title;  ///< "by formula", "then the count"; may be empty
   std::vector<Step> steps;
   std::vector<Source> sources;  ///< of the numbers in its lines; Source::step is one of `steps`
   algebra::Bindings values;     ///< of the numbers in the equations of its steps

@@ -25,8 +25,8 @@ Message compared(const Routes& routes) {
 
 }  // namespace
 
-Result<Routes, std::string> two_routes(const solids::Solid& solid, const std::string& asked,
-                                       const SolutionOptions& options) {
+Result<Routes, Message> two_routes(const solids::Solid& solid, const std::string& asked,
+                                   const SolutionOptions& options) {
   SolutionOptions by_formula = options;
   by_formula.route = Route::Formula;
   SolutionOptions by_faces = options;

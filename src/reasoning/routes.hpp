@@ -13,7 +13,7 @@ struct Routes {
   Message comparison;  ///< "Face by face is shorter here: 8 lines of work instead of 11. Both give 144 cm²."
 };
 /// Errors: a sentence, where one of the two does not lead to the measure: only areas of faces have both.
-[[nodiscard]] Result<Routes, std::string> two_routes(const solids::Solid& solid, const std::string& asked,
-                                                     const SolutionOptions& options = {});
+[[nodiscard]] Result<Routes, Message> two_routes(const solids::Solid& solid, const std::string& asked,
+                                                 const SolutionOptions& options = {});
 
 }  // namespace fw::reasoning

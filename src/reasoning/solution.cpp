@@ -122,13 +122,13 @@ Answer end(Worksheet& sheet, const Symbol& asked, const SolutionOptions& options
   return answer;
 }
 
-Failure<std::string> no_formula_for(const solids::Solid& solid, const Symbol& measure) {
-  return failure(said(
-      message("no formula leads from what is given to the {measure}", {{"measure", Noun{title_of(solid, measure)}}})));
+Failure<Message> no_formula_for(const solids::Solid& solid, const Symbol& measure) {
+  return failure(
+      message("no formula leads from what is given to the {measure}", {{"measure", Noun{title_of(solid, measure)}}}));
 }
 
-Result<Solution, std::string> by_formula(const solids::Solid& solid, const Symbol& asked, const std::string& name,
-                                         const SolutionOptions& options) {
+Result<Solution, Message> by_formula(const solids::Solid& solid, const Symbol& asked, const std::string& name,
+                                     const SolutionOptions& options) {
   const std::vector<Link> links = chain(solid.statement(), given_names(solid, asked), {asked});
   if (links.empty()) {
     return no_formula_for(solid, asked);
@@ -167,13 +167,12 @@ Message open_sentence(const solids::Solid& solid, const FaceSum& sum) {
        {"all", solid.faces().size()}});
 }
 
-Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Symbol& named, const std::string& name,
-                                           const SolutionOptions& options) {
+Result<Solution, Message> face_by_face(const solids::Solid& solid, const Symbol& named, const std::string& name,
+                                       const SolutionOptions& options) {
   const FaceSum sum = faces_added_up(solid, named, options.open);
   const Symbol& asked = sum.asked;
   if (sum.faces.empty()) {
-    return failure(
-        said(message("the {measure} is not added up from faces", {{"measure", Noun{title_of(solid, named)}}})));
+    return failure(message("the {measure} is not added up from faces", {{"measure", Noun{title_of(solid, named)}}}));
   }
   std::vector<Symbol> letters;
   for (const FaceId face : sum.faces) {
@@ -206,21 +205,21 @@ Result<Solution, std::string> face_by_face(const solids::Solid& solid, const Sym
 
 }  // namespace
 
-Result<Solution, std::string> worked_solution(const solids::Solid& solid, const std::string& asked,
-                                              const SolutionOptions& options) {
+Result<Solution, Message> worked_solution(const solids::Solid& solid, const std::string& asked,
+                                          const SolutionOptions& options) {
   const std::optional<Symbol> measure = measure_named(solid, asked);
   if (!measure) {
     return failure(
-        said(message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", asked}})));
+        message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", asked}}));
   }
   if (options.unit && options.unit->dimension() != measure->dimension) {
-    return failure(said(message("the {measure} is not measured in {unit}",
-                                {{"measure", Noun{title_of(solid, *measure)}}, {"unit", options.unit->text()}})));
+    return failure(message("the {measure} is not measured in {unit}",
+                           {{"measure", Noun{title_of(solid, *measure)}}, {"unit", options.unit->text()}}));
   }
   const bool some_do_not_count = !(faces_added_up(solid, *measure, options.open).asked == *measure);
   if (solid.is_given(*measure) && !some_do_not_count) {
-    return failure(said(message("the {measure} is given, so there is nothing to work out",
-                                {{"measure", Noun{title_of(solid, *measure)}}})));
+    return failure(message("the {measure} is given, so there is nothing to work out",
+                           {{"measure", Noun{title_of(solid, *measure)}}}));
   }
   return options.route == Route::FaceByFace || some_do_not_count ? face_by_face(solid, *measure, asked, options)
                                                                  : by_formula(solid, *measure, asked, options);

@@ -41,7 +41,7 @@ struct Solution {
 /// What is asked of the solid, from what its lesson gives, by the shortest and most usual chain of its relations.
 /// `asked`: a measure of the whole ("surface_area") or of the solid ("slant_height", "base.side").
 /// Errors: a sentence, when the solid has no such measure, or the route does not lead to it.
-[[nodiscard]] Result<Solution, std::string> worked_solution(const solids::Solid& solid, const std::string& asked,
-                                                            const SolutionOptions& options = {});
+[[nodiscard]] Result<Solution, Message> worked_solution(const solids::Solid& solid, const std::string& asked,
+                                                        const SolutionOptions& options = {});
 
 }  // namespace fw::reasoning

@@ -291,7 +291,7 @@ class Answering {
   SupplyAnswer conclude() {
     const exact::Shown shown = shown_apart(answer_.count, places_);
     const Message count = message("{count} {item#count}", {{"count", shown.text}, {"item", item()}});
-    answer_.text = (shown.exact ? "" : "≈ ") + said(count);
+    answer_.text = shown.exact ? count : message("≈ {count}", {{"count", count}});
     const Message all = answer_.count.is_zero() ? message("Not even one {item}", {{"item", item()}})
                         : shown.exact           ? count
                                                 : message("About {count}", {{"count", count}});

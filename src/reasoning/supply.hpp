@@ -33,7 +33,7 @@ struct Leftover {
 struct SupplyAnswer {
   exact::Number quotient;             ///< before it is rounded
   exact::Number count;                ///< after; the same where nothing is rounded
-  std::string text;                   ///< "4 rolls", "≈ 3.64 rolls"
+  Message text;                       ///< "4 rolls", "≈ 3.64 rolls"
   std::optional<Leftover> leftover;   ///< none: it comes out even, or nothing is rounded
   std::optional<exact::Number> cost;  ///< in whole cents
   std::string cost_text;              ///< "$18.00"; empty without a price

@@ -32,11 +32,6 @@ bool is_power_of_ten(const Number& number) {
   return digits_that_count(number) == 1 && exact::shown(number, column_places).text.find('1') != std::string::npos;
 }
 
-Message about(const exact::Shown& number, const units::Unit& unit) {
-  const words::Amount amount{number.text, unit.text()};
-  return number.exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
-}
-
 // "1 ft² = 12 in × 12 in = 144 in²", or "1 gal = 231 in³".
 SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::Unit& small) {
   constexpr int factor_places = 4;
@@ -44,7 +39,7 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
   const int dimension = big.dimension();
   std::vector<Notation> left{leaf(Kind::Number, "1"), leaf(Kind::Unit, big.text())};
   const exact::Shown whole = exact::shown(factor, factor_places);
-  Message reason = message("1 {unit} is {amount}.", {{"unit", big.text()}, {"amount", about(whole, small)}});
+  Message reason = message("1 {unit} is {amount}.", {{"unit", big.text()}, {"amount", about(whole, small.text())}});
   if (big.root() && small.root() && dimension > 1) {
     const exact::Shown length = exact::shown(conversion(*big.root(), *small.root()), factor_places);
     const Message times =
@@ -52,7 +47,7 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
             ? message("an area runs in two directions: {factor} × {factor}", {{"factor", length.text}})
             : message("a volume runs in three directions: {factor} × {factor} × {factor}", {{"factor", length.text}});
     reason = message("1 {unit} is {amount}, and {times}.",
-                     {{"unit", big.root()->text()}, {"amount", about(length, *small.root())}, {"times", times}});
+                     {{"unit", big.root()->text()}, {"amount", about(length, small.root()->text())}, {"times", times}});
     left.push_back(leaf(Kind::Sign, "="));
     for (int i = 0; i < dimension; ++i) {
       if (i > 0) {
@@ -66,6 +61,11 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
 }
 
 }  // namespace
+
+Message about(const exact::Shown& number, const std::string& unit) {
+  const words::Amount amount{number.text, unit};
+  return number.exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
+}
 
 exact::Shown shown_apart(const Number& number, int places) {
   constexpr int most = 12;

@@ -16,6 +16,9 @@ struct SupplyNumber {
 /// Shown within `places`, and with more of them where a number that is not whole would look whole: 3.001.
 [[nodiscard]] exact::Shown shown_apart(const exact::Number& number, int places);
 
+/// "12 cm", "about 12.37 cm": in a sentence.
+[[nodiscard]] Message about(const exact::Shown& number, const std::string& unit);
+
 /// Writes the steps of a word problem one after another; what a step comes out with is a source for those after it.
 class SupplySteps {
  public:

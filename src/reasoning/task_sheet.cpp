@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
 
 namespace fw::reasoning {

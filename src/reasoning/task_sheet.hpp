@@ -16,13 +16,13 @@ namespace fw::reasoning {
 struct TaskWork {
   std::string task;     ///< "copy", "claim", "name": its name in results
   std::string measure;  ///< that is worked out before; empty: none
-  std::string title;    ///< of the steps: "then the copy"
-  std::string name;     ///< of what is asked: "number that fit"; empty: that of the measure
+  Message title;        ///< of the steps: "then the copy"
+  Message name;         ///< of what is asked: "number that fit"; empty: that of the measure
   std::vector<Step> steps;
   std::vector<Source> sources;     ///< Source::step is one of `steps`
   std::optional<Outcome> outcome;  ///< none: a word
   std::size_t lead = 0;            ///< steps that come before the measure is worked out
-  std::string answer;              ///< "4576 cm²", "no, 13 cm would fit", "12 candles"
+  Message answer;                  ///< "4576 cm²", "no, 13 cm would fit", "12 candles"
 };
 
 /// Collects the steps of a task.

@@ -41,14 +41,14 @@ class SideReader {
   SideReader(std::string_view text, const std::vector<Symbol>& letters, const units::Unit& unit)
       : rest_(text), letters_(&letters), unit_(unit) {}
 
-  Result<TypedSide, std::string> read() {
+  Result<TypedSide, words::Message> read() {
     std::optional<Expression> side = sum();
     skip_spaces();
     if (error_.empty() && !rest_.empty()) {
       fail(unreadable());
     }
     if (!error_.empty() || !side) {
-      return failure(said(message("{fault} Write it as in 2B + L or 2 × 6 cm² + 12 cm².", {{"fault", error_}})));
+      return failure(message("{fault} Write it as in 2B + L or 2 × 6 cm² + 12 cm².", {{"fault", error_}}));
     }
     return TypedSide{std::move(*side), std::move(numerals_), has_units_};
   }
@@ -210,7 +210,7 @@ class SideReader {
   std::optional<Expression> number(exact::Stroke stroke) {
     const auto read = exact::leading_number(rest_, stroke);
     if (!read) {
-      fail(read.error().message);
+      fail(Message(read.error().message));
       return std::nullopt;
     }
     rest_.remove_prefix(read->length);
@@ -286,11 +286,11 @@ class SideReader {
 
 }  // namespace
 
-Result<TypedSide, std::string> read_side(std::string_view text, const std::vector<Symbol>& letters,
-                                         const units::Unit& length_unit) {
+Result<TypedSide, words::Message> read_side(std::string_view text, const std::vector<Symbol>& letters,
+                                            const units::Unit& length_unit) {
   constexpr std::size_t longest = 400;
   if (text.size() > longest) {
-    return failure(std::string("That is too long to be one side of a line."));
+    return failure(message("That is too long to be one side of a line."));
   }
   for (const std::string_view sign : {"=", "≈"}) {
     const std::size_t at = text.rfind(sign);

@@ -7,6 +7,7 @@
 #include "algebra/isolate.hpp"
 #include "base/result.hpp"
 #include "units/unit.hpp"
+#include "words/message.hpp"
 
 // What a student types for one side of an equation; private to the room.
 namespace fw::reasoning {
@@ -21,9 +22,9 @@ struct TypedSide {
 /// Reads a side. `letters`: what may stand there besides numbers; "l" is read as ℓ, "s1" as s₁ where those are among
 /// them. An equation is read from its last sign of equality on.
 /// Errors: a sentence that says what cannot be read, and what would be right.
-[[nodiscard]] Result<TypedSide, std::string> read_side(std::string_view text,
-                                                       const std::vector<algebra::Symbol>& letters,
-                                                       const units::Unit& length_unit);
+[[nodiscard]] Result<TypedSide, words::Message> read_side(std::string_view text,
+                                                          const std::vector<algebra::Symbol>& letters,
+                                                          const units::Unit& length_unit);
 
 /// The dimension of a typed side where a number without a unit passes beside one that has a unit; nothing where unlike
 /// units are added.

@@ -150,12 +150,12 @@ std::vector<Askable> could_be_given(const Solid& solid, const std::string& measu
   return all;
 }
 
-Result<Solid, std::string> asked_for(const Solid& solid, const std::string& measure,
-                                     const std::optional<std::string>& instead) {
+Result<Solid, words::Message> asked_for(const Solid& solid, const std::string& measure,
+                                        const std::optional<std::string>& instead) {
   const std::optional<Symbol> asked = measure_named(solid, measure);
   if (!asked) {
     return failure(
-        said(message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", measure}})));
+        message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{solid.name()}}, {"measure", measure}}));
   }
   if (!solid.is_given(*asked)) {
     return solid;
@@ -165,8 +165,8 @@ Result<Solid, std::string> asked_for(const Solid& solid, const std::string& meas
   if (instead) {
     const std::optional<Symbol> given = measure_named(solid, *instead);
     if (!given || *given == *asked) {
-      return failure(said(message("the {measure} cannot be worked out from \"{other}\"",
-                                  {{"measure", Noun{title_of(solid, *asked)}}, {"other", *instead}})));
+      return failure(message("the {measure} cannot be worked out from \"{other}\"",
+                             {{"measure", Noun{title_of(solid, *asked)}}, {"other", *instead}}));
     }
     give(parts, solid, *given);
   }
@@ -177,12 +177,11 @@ Result<Solid, std::string> asked_for(const Solid& solid, const std::string& meas
   const std::vector<Askable> choices = could_be_given(solid, measure);
   const Noun title{title_of(solid, *asked)};
   if (choices.empty()) {
-    return failure(
-        said(message("the {measure} fixes the figure: nothing else that could be given would do in its place",
-                     {{"measure", title}})));
+    return failure(message("the {measure} fixes the figure: nothing else that could be given would do in its place",
+                           {{"measure", title}}));
   }
-  return failure(said(message("without the {measure} something is missing: {choices:or} is needed",
-                              {{"measure", title}, {"choices", titles_of(choices)}})));
+  return failure(message("without the {measure} something is missing: {choices:or} is needed",
+                         {{"measure", title}, {"choices", titles_of(choices)}}));
 }
 
 }  // namespace fw::reasoning

@@ -6,6 +6,7 @@
 
 #include "base/result.hpp"
 #include "solids/solid.hpp"
+#include "words/message.hpp"
 
 namespace fw::reasoning {
 
@@ -27,8 +28,8 @@ struct Askable {
 /// as they are.
 /// Errors: a sentence that says what is missing ("the height or the slant height is needed") and names what could be
 /// given instead.
-[[nodiscard]] Result<solids::Solid, std::string> asked_for(const solids::Solid& solid, const std::string& measure,
-                                                           const std::optional<std::string>& instead = std::nullopt);
+[[nodiscard]] Result<solids::Solid, words::Message> asked_for(const solids::Solid& solid, const std::string& measure,
+                                                              const std::optional<std::string>& instead = std::nullopt);
 
 /// The measures that could be given in place of `measure`, the usual ones first: S, V, L, B, then lengths. Empty when
 /// nothing is needed.

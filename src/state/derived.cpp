@@ -72,7 +72,7 @@ ItemShown item_shown(const State& state) {
     shown.right_name = names.right;
   }
   if (work.done) {
-    shown.answer = answer_text(quiz.item());
+    shown.answer = said(answer_text(quiz.item()));
   }
   if (work.solution_shown && !is_worked(shown.form)) {
     shown.solution = told_solution(quiz.item());

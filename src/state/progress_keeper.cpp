@@ -41,7 +41,7 @@ std::optional<practice::Progress> ProgressKeeper::on_disk() {
   if (text && found) {
     return std::move(found).value();
   }
-  const std::string reason = text ? found.error() : text.error().message;
+  const std::string reason = text ? said(found.error()) : text.error().message;
   const auto moved = files_.move_aside(path);
   if (!moved) {
     tell(reason + " " + moved.error().message + " Answers of this run are not kept.");

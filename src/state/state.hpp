@@ -48,7 +48,7 @@ enum class AnswerStyle { Typed, Options };
 struct Reply {
   std::string typed;
   practice::AnswerVerdict verdict = practice::AnswerVerdict::Unrecognized;
-  std::string message;
+  words::Message message;
   std::string cause;          ///< id of the mistake that it shows; empty where it shows none
   std::vector<FaceId> faces;  ///< that the message speaks of
   bool is_try = false;        ///< wrong, and not for its unit or its spelling alone
@@ -82,7 +82,7 @@ struct Quiz {
   std::size_t number = 0;              ///< of the item
   std::vector<ItemWork> items;         ///< one an item
   AnswerStyle style = AnswerStyle::Typed;
-  std::string refusal;                      ///< why no set could be made
+  words::Message refusal;                   ///< why no set could be made
   std::size_t finished = 0;                 ///< items of the set that was just gone through
   std::vector<practice::Attempt> attempts;  ///< of one student, in order
   friend bool operator==(const Quiz&, const Quiz&) = default;

@@ -18,8 +18,8 @@ using tasks::RouteChoice;
 struct FilledBlank {
   std::size_t step = 0;  ///< of all steps
   std::string typed;
-  std::string message;   ///< the reply to it
-  bool is_open = false;  ///< right, or shown: the number stands there
+  words::Message message;  ///< the reply to it
+  bool is_open = false;    ///< right, or shown: the number stands there
   bool is_right = false;
   friend bool operator==(const FilledBlank&, const FilledBlank&) = default;
 };

@@ -11,7 +11,6 @@
 #include "practice/choice_parts.hpp"
 #include "practice/slips.hpp"
 #include "practice/told_prompt.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "solids/catalog.hpp"
 #include "tasks/judged_numbers.hpp"
@@ -71,28 +70,28 @@ std::vector<Task> read_claim(const TaskText& text) {
   const Context context = text.context.at("claim");
   const Problem& problem = text.problem;
   if (!node.is(JsonNode::Kind::Object) || node.keys.size() != 1) {
-    context.fault(node, "\"claim\" is an object with one label, such as {\"slant_height\": \"9 cm\"}; found " +
-                            (node.is(JsonNode::Kind::Object) ? std::to_string(node.keys.size()) + " of them"
-                                                             : lessons::found_text(node)));
+    context.fault(node,
+                  message("\"claim\" is an object with one label, such as {example}; found {found}",
+                          {{"example", "{\"slant_height\": \"9 cm\"}"}, {"found", lessons::found_members(node)}}));
     return {};
   }
   const std::string& key = node.keys.front();
   const std::vector<std::string> names = claimable_labels(problem);
   if (std::find(names.begin(), names.end(), key) == names.end()) {
     const bool is_written = problem.solid.written({key, "", 1}) != nullptr;
-    context.fault(node.key_offsets.front(),
-                  is_written
-                      ? in_quotes(key) + " stands in the solid already: take it out there, or claim another label"
-                      : in_quotes(key) + " cannot be claimed of " + lessons::with_article(problem.solid.name()) +
-                            (names.empty() ? ", whose labels are all given: take the one out that is in question"
-                                           : lessons::suggestion(key, names)));
+    const Message advice = names.empty() ? message(", whose labels are all given: take the one out that is in question")
+                                         : lessons::suggestion(key, names);
+    context.fault(
+        node.key_offsets.front(),
+        is_written ? message("{label} stands in the solid already: take it out there, or claim another label",
+                             {{"label", in_quotes(key)}})
+                   : message("{label} cannot be claimed of {solid:a}{advice}",
+                             {{"label", in_quotes(key)}, {"solid", Noun{problem.solid.name()}}, {"advice", advice}}));
     return {};
   }
   if (const auto value = lessons::read_quantity(node.items.front(), 1, context.at(key))) {
     if (!value->unit.converts_to(problem.solid.unit())) {
-      context.at(key).fault(
-          node.items.front(),
-          in_quotes(value->text) + " cannot be compared with a solid measured in " + problem.solid.unit().text());
+      context.at(key).fault(node.items.front(), not_comparable(*value, problem.solid));
     }
     return {Claim(key, *value)};
   }
@@ -185,11 +184,11 @@ void Claim::write(Members& members) const {
   members.emplace_back("claim", lessons::object_in_line({{label_, lessons::quote(value_.text)}}));
 }
 
-std::string Claim::sentence(const Problem& problem) const {
-  return "Can the " + asked_title(problem, label_) + " be " + value_.text + "?";
+words::Message Claim::sentence(const Problem& problem) const {
+  return message("Can the {measure} be {value}?", {{"measure", asked_noun(problem, label_)}, {"value", value_.text}});
 }
 
-Result<Question, std::string> Claim::question(const Problem& problem) const {
+Result<Question, words::Message> Claim::question(const Problem& problem) const {
   auto of_label = Measure(label_).question(problem);
   if (!of_label) {
     return of_label;
@@ -202,9 +201,9 @@ Result<Question, std::string> Claim::question(const Problem& problem) const {
 }
 
 std::vector<Fact> Claim::facts(const Problem& problem) const {
-  return {{value_.number.text, words::message("One more label: {measure} {value}.",
-                                              {{"measure", words::Noun{reasoning::title_named(problem.solid, label_)}},
-                                               {"value", practice::value_of(value_)}})}};
+  return {{value_.number.text, message("One more label: {measure} {value}.",
+                                       {{"measure", Noun{reasoning::title_named(problem.solid, label_)}},
+                                        {"value", practice::value_of(value_)}})}};
 }
 
 solids::Description Claim::described_with(const Problem& problem, const units::WrittenQuantity& value) const {
@@ -231,54 +230,60 @@ ClaimVerdict Claim::verdict(const Problem& problem) const {
       return remark.severity == solids::Severity::Rounding;
     });
   } else {
-    verdict.why = said(figure.error().front().message);
+    verdict.why = figure.error().front().message;
   }
   return verdict;
 }
 
 std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
   const ClaimVerdict judged = verdict(problem);
-  const std::string title = reasoning::title_named(problem.solid, label_);
-  const units::Unit unit = problem.solid.unit();
-  const std::string fitting = judged_amount(judged.fitting, unit, places);
-  const std::string claimed = shown_quantity(value_);
+  const Noun title{reasoning::title_named(problem.solid, label_)};
+  const Message fitting = judged_amount(judged.fitting, problem.solid.unit(), places);
+  const words::Value claimed = practice::value_of(value_);
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Check,
-                    "Claimed: " + title + " " + claimed + ". The other labels fix it: " + fitting + ".");
-  std::string sentence = "No: this figure cannot be. A " + title + " of " + fitting + " would fit.";
+  sheet.steps().say(StepKind::Check, message("Claimed: {measure} {claimed}. The other labels fix it: {fitting}.",
+                                             {{"measure", title}, {"claimed", claimed}, {"fitting", fitting}}));
+  Message sentence = message("No: this figure cannot be. {measure:A} of {fitting} would fit.",
+                             {{"measure", title}, {"fitting", fitting}});
   if (judged.can_be) {
-    sentence = judged.is_rounded ? "Yes, this figure can be: " + claimed + " is that number, rounded."
-                                 : "Yes, this figure can be.";
+    sentence = judged.is_rounded
+                   ? message("Yes, this figure can be: {claimed} is that number, rounded.", {{"claimed", claimed}})
+                   : message("Yes, this figure can be.");
   } else {
-    sheet.steps().say(StepKind::Check, reasoning::sentence_case(judged.why) + (judged.why.back() == '.' ? "" : "."));
+    sheet.steps().say(StepKind::Check, said(judged.why).back() == '.' ? message("{why:up}", {{"why", judged.why}})
+                                                                      : message("{why:up}.", {{"why", judged.why}}));
   }
-  TaskWork task{key(), label_, "then the claim", "", {}, {}, std::nullopt, 0, ""};
-  task.answer = judged.can_be ? "yes" : "no, " + fitting + " would fit";
+  TaskWork task{key(), label_, message("then the claim"), {}, {}, {}, std::nullopt, 0, {}};
+  task.answer = judged.can_be ? message("yes") : message("no, {fitting} would fit", {{"fitting", fitting}});
   return std::move(sheet).finished(std::move(task), sentence);
 }
 
-Result<Explanation, std::string> Claim::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> Claim::explained(const Problem& problem, const SolutionOptions& options) const {
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
 }
 
-Result<std::vector<Hint>, std::string> Claim::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Claim::hints(const Problem& problem) const {
   return Measure(label_).hints(problem);
 }
 
-Result<std::vector<Choice>, std::string> Claim::choices(const Problem& problem, const Question& question, Seed&) const {
+Result<std::vector<Choice>, words::Message> Claim::choices(const Problem& problem, const Question& question,
+                                                           Seed&) const {
   const ClaimVerdict judged = verdict(problem);
-  const exact::Shown shown = exact::shown(*question.truth, 2);
-  const std::string fitting = (shown.exact ? "" : "about ") + shown.text + " " + question.unit->text();
-  const std::string claimed = value_.text;
+  const Message fitting = reasoning::about(exact::shown(*question.truth, 2), question.unit->text());
   if (judged.can_be) {
     return std::vector<Choice>{
-        practice::right_choice("yes", "Right. The other labels lead to " + fitting + " too."),
-        practice::wrong_choice("no", "P2",
-                               "No would need two labels that disagree. Work this length out from the others.")};
+        practice::right_choice(message("yes"),
+                               message("Right. The other labels lead to {fitting} too.", {{"fitting", fitting}})),
+        practice::wrong_choice(
+            message("no"), "P2",
+            message("No would need two labels that disagree. Work this length out from the others."))};
   }
   return std::vector<Choice>{
-      practice::wrong_choice("yes", "P1", "Yes would need " + fitting + ". Which length do the other labels lead to?"),
-      practice::right_choice("no", "Right. " + claimed + " cannot be; " + fitting + " would fit.")};
+      practice::wrong_choice(
+          message("yes"), "P1",
+          message("Yes would need {fitting}. Which length do the other labels lead to?", {{"fitting", fitting}})),
+      practice::right_choice(message("no"), message("Right. {claimed} cannot be; {fitting} would fit.",
+                                                    {{"claimed", value_.text}, {"fitting", fitting}}))};
 }
 
 std::optional<std::size_t> Claim::option_meant(const Question&, const std::vector<Choice>&,
@@ -293,9 +298,9 @@ Diagnosis Claim::judged_option(const Problem& problem, const Question& question,
   if (!value || practice::has_right_number(*value, question, practice::answers_from_roots(problem, question))) {
     return OptionTask::judged_option(problem, question, choice, typed);
   }
-  const std::string message =
-      "The choice is right, but " + value->number.text + " would not fit. What do the other labels fix?";
-  return {AnswerVerdict::Recognized, {{"P3", message, {}, false}}, message};
+  const Message told = message("The choice is right, but {number} would not fit. What do the other labels fix?",
+                               {{"number", value->number.text}});
+  return {AnswerVerdict::Recognized, {{"P3", told, {}, false}}, told};
 }
 
 namespace row {

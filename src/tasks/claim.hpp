@@ -11,7 +11,7 @@ struct ClaimVerdict {
   bool can_be = false;
   bool is_rounded = false;  ///< it fits because it may be a rounded number
   exact::Number fitting;    ///< the value that the other labels fix, in the solid's unit
-  std::string why;          ///< what must hold and does not; empty where two labels merely differ
+  words::Message why;       ///< what must hold and does not; empty where two labels merely differ
 };
 
 /// A label that somebody would put to the figure, beside those that the solid has: "Can it be true?"
@@ -29,17 +29,18 @@ class Claim : public practice::OptionTask {
 
   [[nodiscard]] std::string key() const override { return "claim"; }
   void write(lessons::Members& members) const override;
-  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return "can-it-be"; }
   [[nodiscard]] std::vector<practice::Fact> facts(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<std::vector<practice::Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                           const practice::Question& question,
-                                                                           practice::Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                              const practice::Question& question,
+                                                                              practice::Seed& seed) const override;
   [[nodiscard]] std::string given_number() const override { return value_.text; }
 
  protected:

@@ -7,6 +7,7 @@
 #include "lessons/asked.hpp"
 #include "lessons/asked_value.hpp"
 #include "lessons/json_text.hpp"
+#include "practice/choice_parts.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/measure.hpp"
@@ -34,25 +35,25 @@ class Copy : public practice::NumberTask {
   [[nodiscard]] std::string key() const override { return find_; }
   [[nodiscard]] std::string find() const override { return find_; }
   void write(Members& members) const override { members.emplace_back("scale", lessons::quote(text_)); }
-  [[nodiscard]] std::string sentence(const Problem& problem) const override {
-    return "What is the " + asked_title(problem, find_) + " of the copy?";
+  [[nodiscard]] words::Message sentence(const Problem& problem) const override {
+    return message("What is the {measure} of the copy?", {{"measure", asked_noun(problem, find_)}});
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "copy"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
-    return {{text_, words::message("The edges of the copy are {factor} times as long.", {{"factor", text_}})}};
+    return {{text_, message("The edges of the copy are {factor} times as long.", {{"factor", text_}})}};
   }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, find_, *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
     return practice::hints_to_task(*work(problem, 2));
   }
   [[nodiscard]] std::string given_number() const override { return text_; }
   [[nodiscard]] std::string masked_measure() const override { return {}; }
-  [[nodiscard]] std::vector<std::string> masking(const Problem& problem) const override;
+  [[nodiscard]] std::vector<words::Message> masking(const Problem& problem) const override;
 
  private:
   [[nodiscard]] int dimension() const { return lessons::dimension_of_whole(find_).value_or(2); }
@@ -62,9 +63,10 @@ class Copy : public practice::NumberTask {
   Number factor_;
 };
 
-std::string grows(int dimension) {
-  return dimension == 2 ? "An area grows in two directions, longer and wider: take the factor twice."
-                        : "A volume grows in three directions, longer, wider and taller: take the factor three times.";
+Message grows(int dimension) {
+  return dimension == 2
+             ? message("An area grows in two directions, longer and wider: take the factor twice.")
+             : message("A volume grows in three directions, longer, wider and taller: take the factor three times.");
 }
 
 // ---- read ----
@@ -74,9 +76,9 @@ std::optional<Number> read_scale_factor(const JsonNode& node, const Context& con
   const bool is_factor = parsed && parsed->value.is_rational() && !(parsed->value == Number::whole(1)) &&
                          parsed->value <= Number::whole(1000) && parsed->value >= Number::ratio(1, 1000);
   if (!is_factor) {
-    context.fault(node, in_quotes(node.text) +
-                            " is no factor: write how many times as long the edges of the copy are, such as \"4\", "
-                            "\"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1");
+    context.fault(node, message("{text} is no factor: write how many times as long the edges of the copy are, such as "
+                                "\"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1",
+                                {{"text", in_quotes(node.text)}}));
     return std::nullopt;
   }
   return parsed->value;
@@ -85,8 +87,9 @@ std::optional<Number> read_scale_factor(const JsonNode& node, const Context& con
 void check_asked_of_copy(const TaskText& text, const std::string& written) {
   const JsonNode* find = text.node.find("find");
   if (find == nullptr) {
-    text.context.fault(*text.node.find("scale"), "a copy is told of, but nothing is asked for: write \"find\": " +
-                                                     std::string(written == "?" ? "[\"scale\"]" : "[\"volume\"]"));
+    text.context.fault(*text.node.find("scale"),
+                       message("a copy is told of, but nothing is asked for: write \"find\": [\"{measure}\"]",
+                               {{"measure", written == "?" ? "scale" : "volume"}}));
     return;
   }
   std::vector<std::string> allowed = written == "?" ? std::vector<std::string>{"scale"} : lessons::whole_measures();
@@ -96,8 +99,9 @@ void check_asked_of_copy(const TaskText& text, const std::string& written) {
   allowed.erase(std::remove_if(allowed.begin(), allowed.end(), is_missing), allowed.end());
   for (std::size_t i = 0; i < text.find.size(); ++i) {
     if (std::find(allowed.begin(), allowed.end(), text.find[i]) == allowed.end()) {
-      text.context.fault(find->items[i], in_quotes(text.find[i]) + " cannot be asked of a copy" +
-                                             lessons::suggestion(text.find[i], allowed));
+      text.context.fault(find->items[i], message("{name} cannot be asked of a copy{suggestion}",
+                                                 {{"name", in_quotes(text.find[i])},
+                                                  {"suggestion", lessons::suggestion(text.find[i], allowed)}}));
     }
   }
 }
@@ -106,11 +110,11 @@ std::vector<Task> read_copies(const TaskText& text) {
   const JsonNode* scale = text.node.find("scale");
   const JsonNode* copy = text.node.find("copy");
   if (scale == nullptr) {
-    text.context.fault(*copy, "\"copy\" goes with \"scale\": \"?\"");
+    text.context.fault(*copy, message("\"copy\" goes with \"scale\": \"?\""));
     return {};
   }
   const Context here = text.context.at("scale");
-  const std::string* written = lessons::text_at(*scale, "a factor", here);
+  const std::string* written = lessons::text_at(*scale, message("a factor"), here);
   if (written == nullptr) {
     return {};
   }
@@ -118,17 +122,16 @@ std::vector<Task> read_copies(const TaskText& text) {
   if (*written != "?") {
     const std::optional<Number> factor = read_scale_factor(*scale, here);
     if (copy != nullptr) {
-      text.context.fault(*copy,
-                         "the factor is given, so nothing of the copy has to be: leave \"copy\" out, or ask for the "
-                         "factor with \"scale\": \"?\"");
+      text.context.fault(
+          *copy, message("the factor is given, so nothing of the copy has to be: leave \"copy\" out, or ask for "
+                         "the factor with \"scale\": \"?\""));
     }
     for (const std::string& find : factor ? text.find : std::vector<std::string>{}) {
       tasks.emplace_back(Copy(find, *written, *factor));
     }
   } else if (copy == nullptr) {
-    here.fault(*scale,
-               "to find the factor one measure of the copy is needed, such as \"copy\": {\"surface_area\": "
-               "\"4576 cm^2\"}");
+    here.fault(*scale, message("to find the factor one measure of the copy is needed, such as \"copy\": {example}",
+                               {{"example", "{\"surface_area\": \"4576 cm^2\"}"}}));
   } else {
     tasks = read_factor_asked(*copy, text);
   }
@@ -175,7 +178,7 @@ std::string factor_at(int level, Seed& seed) {
   return one_of(level < 3 ? whole : all, seed);
 }
 
-Result<Question, std::string> Copy::question(const Problem& problem) const {
+Result<Question, words::Message> Copy::question(const Problem& problem) const {
   auto of_solid = Measure(find_).question(problem);
   if (!of_solid) {
     return of_solid;
@@ -184,48 +187,60 @@ Result<Question, std::string> Copy::question(const Problem& problem) const {
   question.asked = dimension() == 3 ? Asked::CopyVolume : Asked::CopyArea;
   question.truth = *question.truth * exact::power(factor_, dimension());
   question.factor = factor_;
-  question.first_step = "Begin with one edge of the copy: how long is it?";
+  question.first_step = message("Begin with one edge of the copy: how long is it?");
   return question;
 }
 
-std::vector<std::string> Copy::masking(const Problem&) const {
+std::vector<words::Message> Copy::masking(const Problem&) const {
   // Factors for which taking the exponent as a factor gives the right number.
   if (!(exact::power(factor_, dimension()) == Number::whole(dimension()) * factor_)) {
     return {};
   }
-  return {"with a factor of " + text_ + ", taking it times " + std::to_string(dimension()) +
-          " gives the right number too: another factor would show the mistake"};
+  return {
+      message("with a factor of {factor}, taking it times {times} gives the right number too: another factor would "
+              "show the mistake",
+              {{"factor", text_}, {"times", dimension()}})};
 }
 
 std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
   const units::Unit unit = problem.solid.unit().to_the(dimension());
-  const std::string title = reasoning::title_named(problem.solid, find_);
+  const Noun title{reasoning::title_named(problem.solid, find_)};
   TaskSheet sheet(places);
   sheet.steps()
-      .say(StepKind::Ask, words::message("Asked is the {measure} of the copy, in {unit}.",
-                                         {{"measure", words::Noun{title}}, {"unit", reasoning::unit_in_words(unit)}}))
+      .say(StepKind::Ask, message("Asked is the {measure} of the copy, in {unit}.",
+                                  {{"measure", title}, {"unit", reasoning::unit_in_words(unit)}}))
       .unit = unit;
-  sheet.steps().say(StepKind::Name, "Every edge of the copy is " + plain_factor(factor_) + " times as long.").outcome =
-      Outcome{factor_, std::nullopt};
+  sheet.steps()
+      .say(StepKind::Name,
+           message("Every edge of the copy is {factor} times as long.", {{"factor", plain_factor(factor_)}}))
+      .outcome = Outcome{factor_, std::nullopt};
   const SupplyNumber k = sheet.number(factor_, std::nullopt, Source::Kind::Known,
-                                      "how many times as long the edges are", plain_factor(factor_));
+                                      message("how many times as long the edges are"), plain_factor(factor_));
   const Number power = exact::power(factor_, dimension());
   SupplyNumber times =
       sheet.multiply(grows(dimension()), std::vector<SupplyNumber>(static_cast<std::size_t>(dimension()), k),
                      {power, {}, {}, plain_factor(power)});
   const Number original = of_original(problem, find_);
   const SupplyNumber amount =
-      sheet.number(original, unit, Source::Kind::EarlierStep, "the " + title + " of the solid, worked out before");
+      sheet.number(original, unit, Source::Kind::EarlierStep,
+                   message("the {measure} of the solid, worked out before", {{"measure", title}}));
   const Number result = power * original;
-  std::ignore =
-      sheet.multiply("So the " + title + " of the copy is " + plain_factor(power) + " times that of the solid.",
-                     {times, amount}, {result, unit, {}, ""});
+  std::ignore = sheet.multiply(message("So the {measure} of the copy is {factor} times that of the solid.",
+                                       {{"measure", title}, {"factor", plain_factor(power)}}),
+                               {times, amount}, {result, unit, {}, ""});
   const exact::Shown shown = reasoning::shown_apart(result, places);
-  const std::string text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
-  TaskWork task{"copy", find_, "then the copy", "", {}, {}, Outcome{result, unit}, 0, text};
-  return std::move(sheet).finished(
-      std::move(task),
-      "The " + title + " of the copy is " + (shown.exact ? "" : "about ") + shown.text + " " + unit.text() + ".");
+  TaskWork task{"copy",
+                find_,
+                message("then the copy"),
+                {},
+                {},
+                {},
+                Outcome{result, unit},
+                0,
+                practice::amount_shown(shown, unit)};
+  return std::move(sheet).finished(std::move(task),
+                                   message("The {measure} of the copy is {amount}.",
+                                           {{"measure", title}, {"amount", reasoning::about(shown, unit.text())}}));
 }
 
 namespace row {

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "lessons/asked_value.hpp"
 #include "lessons/read_description.hpp"
@@ -19,34 +18,41 @@ using geometry::FaceId;
 using reasoning::StepKind;
 using reasoning::TaskSheet;
 
+std::size_t number_of(FaceId face) { return face.index() + 1; }
+
 // "10 cm": as its label has it, or worked out.
-std::string length_of_face(const solids::Solid& solid, const solids::FaceLength& length) {
+Message length_of_face(const solids::Solid& solid, const solids::FaceLength& length) {
   const solids::Mark* mark = length.mark ? &solid.marks()[*length.mark] : nullptr;
   if (mark != nullptr && solid.is_given(mark->symbol)) {
-    return solid.label(*length.mark);
+    return Message(solid.label(*length.mark));
   }
-  const exact::Shown shown = exact::shown(length.value, 2);
-  return (shown.exact ? "" : "≈ ") + shown.text + " " + solid.unit().text();
+  return practice::amount_shown(exact::shown(length.value, 2), solid.unit());
 }
 
 // "10 cm and 7 cm".
-std::string two_lengths(const solids::Solid& solid, FaceId face) {
+Message two_lengths(const solids::Solid& solid, FaceId face) {
   const std::vector<solids::FaceLength>& lengths = solid.faces()[face].lengths;
-  return length_of_face(solid, lengths.at(0)) + " and " + length_of_face(solid, lengths.at(1));
+  return message("{one} and {other}",
+                 {{"one", length_of_face(solid, lengths.at(0))}, {"other", length_of_face(solid, lengths.at(1))}});
 }
 
 // "One length: the height of the prism, 7 cm. Its label stands at this face."
-std::string length_sentence(const solids::Solid& solid, const solids::FaceLength& length) {
-  std::string text = "One length: the " + length.title + ", " + length_of_face(solid, length);
+Message origin_sentence(const solids::Solid& solid, const solids::FaceLength& length) {
   switch (length.origin) {
     case solids::LengthOrigin::OwnLabel:
-      return text + ". Its label stands at this face.";
+      return message("Its label stands at this face.");
     case solids::LengthOrigin::EqualEdge:
-      return text + ". The label stands at an edge of the same length: the " + solid.marks()[*length.mark].title + ".";
+      return message("The label stands at an edge of the same length: the {edge}.",
+                     {{"edge", Noun{solid.marks()[*length.mark].title}}});
     case solids::LengthOrigin::WorkedOut:
       break;
   }
-  return text + ". It follows from the other labels.";
+  return message("It follows from the other labels.");
+}
+Message length_sentence(const solids::Solid& solid, const solids::FaceLength& length) {
+  return message("One length: the {length}, {value}. {origin}", {{"length", Noun{length.title}},
+                                                                 {"value", length_of_face(solid, length)},
+                                                                 {"origin", origin_sentence(solid, length)}});
 }
 
 // ---- options ----
@@ -86,7 +92,6 @@ std::pair<double, double> pair_of(const solids::Face& face) {
 
 // The face with a height that stands elsewhere, or an edge, in the place of one of its own lengths.
 void push_swapped(const Problem& problem, const solids::Face& face, std::vector<Choice>& choices) {
-  const std::string name = "face " + std::to_string(face.id.index() + 1);
   for (std::size_t i = 0; i < problem.solid.marks().size(); ++i) {
     const solids::MarkId id = solids::MarkId::at(i);
     const solids::Mark& mark = problem.solid.marks()[id];
@@ -96,10 +101,12 @@ void push_swapped(const Problem& problem, const solids::Face& face, std::vector<
       if (is_own || !problem.solid.is_given(mark.symbol)) {
         continue;
       }
-      const std::string pair = length_of_face(problem.solid, face.lengths[kept]) + " and " + problem.solid.label(id);
       choices.push_back(practice::wrong_choice(
-          pair, swapped.is_height ? "D1" : "B6",
-          "That would take the " + mark.title + " for the " + swapped.title + ". Which line of " + name + " is it?"));
+          message("{one} and {other}",
+                  {{"one", length_of_face(problem.solid, face.lengths[kept])}, {"other", problem.solid.label(id)}}),
+          swapped.is_height ? "D1" : "B6",
+          message("That would take the {other} for the {own}. Which line of face {face} is it?",
+                  {{"other", Noun{mark.title}}, {"own", Noun{swapped.title}}, {"face", number_of(face.id)}})));
     }
   }
 }
@@ -120,17 +127,18 @@ std::vector<Task> read_face_lengths(const TaskText& text) {
     }
   }
   if (!asked) {
-    context.fault(node,
-                  "\"face\" is the number of a face whose area is worked from two lengths; of " +
-                      lessons::with_article(problem.solid.name()) +
-                      (numbers.empty() ? std::string(" there is none") : " these are " + joined_with_and(numbers)) +
-                      "; found " + lessons::found_text(node));
+    const Message there =
+        numbers.empty() ? message("there is none") : message("these are {numbers:and}", {{"numbers", numbers}});
+    context.fault(
+        node, message("\"face\" is the number of a face whose area is worked from two lengths; of {solid:a} "
+                      "{there}; found {found}",
+                      {{"solid", Noun{problem.solid.name()}}, {"there", there}, {"found", lessons::found_text(node)}}));
     return {};
   }
   if (!text.find.empty()) {
-    context.fault(node,
-                  "\"face\" asks for the lengths of a face, \"find\" for something else: ask for one of the two "
-                  "in a problem of its own");
+    context.fault(
+        node, message("\"face\" asks for the lengths of a face, \"find\" for something else: ask for one of the two "
+                      "in a problem of its own"));
   }
   return {FaceLengths(*asked)};
 }
@@ -166,44 +174,44 @@ std::optional<Problem> made_face_lengths(const Blueprint& blueprint, Seed& seed)
 
 void FaceLengths::write(Members& members) const { members.emplace_back("face", std::to_string(face_.index() + 1)); }
 
-std::string FaceLengths::sentence(const Problem&) const {
-  return "Which two lengths is the area of face " + std::to_string(face_.index() + 1) + " worked from?";
+words::Message FaceLengths::sentence(const Problem&) const {
+  return message("Which two lengths is the area of face {face} worked from?", {{"face", number_of(face_)}});
 }
 
-Result<Question, std::string> FaceLengths::question(const Problem&) const {
+Result<Question, words::Message> FaceLengths::question(const Problem&) const {
   Question question;
   question.find = key();
   return question;
 }
 
-Result<Explanation, std::string> FaceLengths::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> FaceLengths::explained(const Problem& problem,
+                                                           const SolutionOptions& options) const {
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
 }
 
 std::optional<TaskWork> FaceLengths::work(const Problem& problem, int) const {
   const solids::Solid& solid = problem.solid;
   const solids::Face& face = solid.faces()[face_];
-  const std::string name = "face " + std::to_string(face.id.index() + 1);
+  const std::size_t number = number_of(face_);
   TaskSheet sheet(2);
-  const auto say = [&](StepKind kind, const words::Message& reason) {
-    sheet.steps().say(kind, reason).faces = {face.id};
-  };
-  say(StepKind::Ask, "Asked are the two lengths that the area of " + name + " is worked from.");
-  say(StepKind::Name, words::message("Face {number} is {shape:a}.",
-                                     {{"number", face.id.index() + 1}, {"shape", words::Noun{face.shape}}}));
+  const auto say = [&](StepKind kind, const Message& reason) { sheet.steps().say(kind, reason).faces = {face.id}; };
+  say(StepKind::Ask,
+      message("Asked are the two lengths that the area of face {face} is worked from.", {{"face", number}}));
+  say(StepKind::Name, message("Face {number} is {shape:a}.", {{"number", number}, {"shape", Noun{face.shape}}}));
   for (const solids::FaceLength& length : face.lengths) {
     say(StepKind::Count, length_sentence(solid, length));
     if (length.mark) {
       sheet.steps().work().steps.back().marks = {*length.mark};
     }
   }
-  const std::string answer = two_lengths(solid, face.id);
-  return std::move(sheet).finished({key(), "", "", "two lengths of " + name, {}, {}, std::nullopt, 0, answer},
-                                   "The two lengths of " + name + " are " + answer + ".");
+  const Message answer = two_lengths(solid, face.id);
+  const Message name = message("two lengths of face {face}", {{"face", number}});
+  return std::move(sheet).finished({key(), "", {}, name, {}, {}, std::nullopt, 0, answer},
+                                   message("The {name} are {lengths}.", {{"name", name}, {"lengths", answer}}));
 }
 
-Result<std::vector<Choice>, std::string> FaceLengths::choices(const Problem& problem, const Question&,
-                                                              Seed& seed) const {
+Result<std::vector<Choice>, words::Message> FaceLengths::choices(const Problem& problem, const Question&,
+                                                                 Seed& seed) const {
   constexpr std::size_t most = 4;
   const solids::Solid& solid = problem.solid;
   const solids::Face& asked = solid.faces()[face_];
@@ -211,18 +219,18 @@ Result<std::vector<Choice>, std::string> FaceLengths::choices(const Problem& pro
   push_swapped(problem, asked, others);
   for (const solids::Face& face : solid.faces()) {
     if (lessons::has_two_lengths(face) && pair_of(face) != pair_of(asked)) {
-      others.push_back(practice::wrong_choice(two_lengths(solid, face.id), "B6",
-                                              "Those are the lengths of face " + std::to_string(face.id.index() + 1) +
-                                                  ". Put a finger on face " + std::to_string(asked.id.index() + 1) +
-                                                  " and follow its edges."));
+      others.push_back(practice::wrong_choice(
+          two_lengths(solid, face.id), "B6",
+          message("Those are the lengths of face {other}. Put a finger on face {asked} and follow its edges.",
+                  {{"other", number_of(face.id)}, {"asked", number_of(asked.id)}})));
       others.back().faces = {face.id};
     }
   }
   shuffle(others, seed);
-  std::vector<Choice> choices{practice::right_choice(two_lengths(solid, asked.id), "Right.")};
+  std::vector<Choice> choices{practice::right_choice(two_lengths(solid, asked.id), message("Right."))};
   for (Choice& one : others) {
     const bool is_new = std::none_of(choices.begin(), choices.end(), [&](const Choice& other) {
-      return same_lengths(other.text, one.text) || other.message == one.message;
+      return same_lengths(said(other.text), said(one.text)) || other.message == one.message;
     });
     if (is_new && choices.size() < most) {
       choices.push_back(std::move(one));
@@ -235,7 +243,7 @@ Result<std::vector<Choice>, std::string> FaceLengths::choices(const Problem& pro
 std::optional<std::size_t> FaceLengths::option_meant(const Question&, const std::vector<Choice>& choices,
                                                      const std::string& typed) const {
   const auto found = std::find_if(choices.begin(), choices.end(),
-                                  [&](const Choice& choice) { return same_lengths(choice.text, typed); });
+                                  [&](const Choice& choice) { return same_lengths(said(choice.text), typed); });
   return found == choices.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - choices.begin()));
 }
 

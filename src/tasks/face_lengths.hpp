@@ -14,15 +14,15 @@ class FaceLengths : public practice::OptionTask {
   [[nodiscard]] geometry::FaceId face() const { return face_; }
   [[nodiscard]] std::string key() const override { return "lengths"; }
   void write(lessons::Members& members) const override;
-  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return "face-lengths"; }
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<practice::Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                           const practice::Question& question,
-                                                                           practice::Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<practice::Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                              const practice::Question& question,
+                                                                              practice::Seed& seed) const override;
 
  protected:
   [[nodiscard]] std::optional<std::size_t> option_meant(const practice::Question& question,

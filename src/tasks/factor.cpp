@@ -7,6 +7,7 @@
 #include "lessons/json_text.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
+#include "practice/choice_parts.hpp"
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/copy.hpp"
@@ -37,26 +38,26 @@ class Factor : public practice::NumberTask {
     members.emplace_back("copy", lessons::object_in_line({{known_.measure, lessons::quote(known_.quantity.text)}}));
   }
   [[nodiscard]] std::string measure() const override { return {}; }
-  [[nodiscard]] std::string sentence(const Problem&) const override {
-    return "How many times as long are the edges of the copy?";
+  [[nodiscard]] words::Message sentence(const Problem&) const override {
+    return message("How many times as long are the edges of the copy?");
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "factor"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem& problem) const override {
-    const words::Noun measure{reasoning::title_named(problem.solid, known_.measure)};
-    return {{known_.quantity.number.text,
-             words::message("The {measure} of the copy is {value}.",
-                            {{"measure", measure}, {"value", practice::value_of(known_.quantity)}})}};
+    const Noun measure{reasoning::title_named(problem.solid, known_.measure)};
+    return {
+        {known_.quantity.number.text, message("The {measure} of the copy is {value}.",
+                                              {{"measure", measure}, {"value", practice::value_of(known_.quantity)}})}};
   }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
     return practice::hints_to_task(*work(problem, 2));
   }
-  [[nodiscard]] std::string asks_to_type() const override { return "how many times"; }
+  [[nodiscard]] words::Message asks_to_type() const override { return message("how many times"); }
   [[nodiscard]] std::string given_number() const override { return "?"; }
 
  private:
@@ -71,9 +72,9 @@ class Factor : public practice::NumberTask {
 std::optional<KnownOfCopy> read_known_of_copy(const JsonNode& node, const solids::Solid& solid,
                                               const Context& context) {
   if (!node.is(JsonNode::Kind::Object) || node.keys.size() != 1) {
-    context.fault(node, "\"copy\" is an object with one measure, such as {\"surface_area\": \"4576 cm^2\"}; found " +
-                            (node.is(JsonNode::Kind::Object) ? std::to_string(node.keys.size()) + " of them"
-                                                             : lessons::found_text(node)));
+    context.fault(node,
+                  message("\"copy\" is an object with one measure, such as {example}; found {found}",
+                          {{"example", "{\"surface_area\": \"4576 cm^2\"}"}, {"found", lessons::found_members(node)}}));
     return std::nullopt;
   }
   check_keys(node, lessons::whole_measures(), "\"copy\"", context);
@@ -88,8 +89,7 @@ std::optional<KnownOfCopy> read_known_of_copy(const JsonNode& node, const solids
     return std::nullopt;
   }
   if (!quantity->unit.converts_to(solid.unit().to_the(*dimension))) {
-    here.fault(node.items.front(),
-               in_quotes(quantity->text) + " cannot be compared with a solid measured in " + solid.unit().text());
+    here.fault(node.items.front(), not_comparable(*quantity, solid));
     return std::nullopt;
   }
   return KnownOfCopy{key, *quantity};
@@ -102,7 +102,8 @@ std::optional<Number> factor_from(const Problem& problem, const KnownOfCopy& cop
   const int dimension = *lessons::dimension_of_whole(copy.measure);
   const std::optional<Number> original = lessons::asked_value(problem, problem.solid, copy.measure);
   if (!original) {
-    context.fault(node, lessons::with_article(problem.solid.name()) + " has no measure " + in_quotes(copy.measure));
+    context.fault(node, message("{solid:a} has no measure {measure}",
+                                {{"solid", Noun{problem.solid.name()}}, {"measure", in_quotes(copy.measure)}}));
     return std::nullopt;
   }
   const Number amount =
@@ -113,10 +114,13 @@ std::optional<Number> factor_from(const Problem& problem, const KnownOfCopy& cop
     const exact::Shown shown = exact::shown(factor, 3);
     const Number nearest = std::max(exact::rounded(factor, 1), Number::ratio(1, 2));
     const exact::Shown fits = exact::shown(*original * exact::power(nearest, dimension), 4);
-    context.fault(node, in_quotes(quantity.text) + " makes the edges " + (shown.exact ? "" : "≈ ") + shown.text +
-                            " times as long, which is no factor to find; with " + (fits.exact ? "" : "about ") +
-                            fits.text + " " + problem.solid.unit().to_the(dimension).ascii() + " they are " +
-                            exact::shown(nearest, 1).text + " times as long");
+    context.fault(node,
+                  message("{value} makes the edges {factor} times as long, which is no factor to find; with {fitting} "
+                          "they are {nearest} times as long",
+                          {{"value", in_quotes(quantity.text)},
+                           {"factor", practice::amount_shown(shown, std::nullopt)},
+                           {"fitting", reasoning::about(fits, problem.solid.unit().to_the(dimension).ascii())},
+                           {"nearest", exact::shown(nearest, 1).text}}));
     return std::nullopt;
   }
   return factor;
@@ -156,46 +160,52 @@ std::vector<Task> read_factor_asked(const JsonNode& copy, const TaskText& text) 
   return factor ? std::vector<Task>{Factor(*known, *factor)} : std::vector<Task>{};
 }
 
-Result<Question, std::string> Factor::question(const Problem&) const {
+Result<Question, words::Message> Factor::question(const Problem&) const {
   Question question;
   question.find = key();
   question.asked = Asked::Scale;
   question.truth = factor_;
   question.item = "times";
-  question.first_step = "Begin with the sizes: how many times as large did it get?";
+  question.first_step = message("Begin with the sizes: how many times as large did it get?");
   question.known_dimension = known_.measure == "volume" ? 3 : 2;
   return question;
 }
 
 std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
   const units::Unit unit = problem.solid.unit().to_the(dimension());
-  const std::string title = reasoning::title_named(problem.solid, known_.measure);
+  const Noun title{reasoning::title_named(problem.solid, known_.measure)};
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask, "Asked is how many times as long the edges of the copy are: a plain number.");
-  const SupplyNumber written = sheet.number(known_.quantity.number.value, known_.quantity.unit, Source::Kind::Known,
-                                            "the " + title + " of the copy", known_.quantity.number.text);
+  sheet.steps().say(StepKind::Ask,
+                    message("Asked is how many times as long the edges of the copy are: a plain number."));
+  const SupplyNumber written =
+      sheet.number(known_.quantity.number.value, known_.quantity.unit, Source::Kind::Known,
+                   message("the {measure} of the copy", {{"measure", title}}), known_.quantity.number.text);
   const SupplyNumber copy = reasoning::converted(sheet.steps(), written, unit);
   const Number original = of_original(problem, known_.measure);
   const SupplyNumber solid =
-      sheet.number(original, unit, Source::Kind::EarlierStep, "the " + title + " of the solid, worked out before");
+      sheet.number(original, unit, Source::Kind::EarlierStep,
+                   message("the {measure} of the solid, worked out before", {{"measure", title}}));
   const Number ratio = copy.value / original;
-  SupplyNumber times =
-      sheet.steps().work_out(StepKind::Count, "How many times as large is the " + title + " of the copy?", copy, "÷",
-                             solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
+  SupplyNumber times = sheet.steps().work_out(
+      StepKind::Count, message("How many times as large is the {measure} of the copy?", {{"measure", title}}), copy,
+      "÷", solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
   const Number factor = dimension() == 2 ? exact::square_root(ratio) : exact::cube_root(ratio);
   algebra::Notation root;
   root.kind = algebra::Notation::Kind::Root;
   root.degree = dimension();
   root.parts = {sheet.steps().notation(times)};
-  const std::string reason =
-      dimension() == 2 ? "An area grows in two directions: which number times itself makes that?"
-                       : "A volume grows in three directions: which number, taken three times as a factor, makes that?";
+  const Message reason =
+      dimension() == 2
+          ? message("An area grows in two directions: which number times itself makes that?")
+          : message("A volume grows in three directions: which number, taken three times as a factor, makes that?");
   std::ignore = sheet.steps().state(StepKind::TakeRoot, reason, root, ratio.is_rational(),
                                     {factor, {}, {}, factor.is_rational() ? plain_factor(factor) : ""});
-  const std::string text =
-      (factor.is_rational() ? plain_factor(factor) : "≈ " + exact::shown(factor, places).text) + " times";
-  TaskWork task{key(), known_.measure, "then the factor", "", {}, {}, Outcome{factor, std::nullopt}, 0, text};
-  return std::move(sheet).finished(std::move(task), "The edges of the copy are " + text + " as long.");
+  const Message text = factor.is_rational()
+                           ? message("{factor} times", {{"factor", plain_factor(factor)}})
+                           : message("≈ {factor} times", {{"factor", exact::shown(factor, places).text}});
+  TaskWork task{key(), known_.measure, message("then the factor"), {}, {}, {}, Outcome{factor, std::nullopt}, 0, text};
+  return std::move(sheet).finished(std::move(task),
+                                   message("The edges of the copy are {times} as long.", {{"times", text}}));
 }
 
 namespace row {

@@ -1,5 +1,6 @@
 #include "lessons/asked_value.hpp"
 #include "lessons/json_text.hpp"
+#include "lessons/read_measure.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
 
@@ -14,53 +15,59 @@ class InUnit : public Measure {
   InUnit(std::string find, units::Unit unit) : Measure(std::move(find)), unit_(unit) {}
 
   void write(Members& members) const override { members.emplace_back("unit", lessons::quote(unit_.ascii())); }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem& problem) const override {
     const auto asked = question(problem);
     return asked && asked->is_converted ? "asked-unit" : Measure::type(problem);
   }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     SolutionOptions in_unit = options;
     in_unit.unit = options.unit ? options.unit : unit_;
     return Measure::explained(problem, in_unit);
   }
-  [[nodiscard]] std::string asks_to_type() const override { return "number in " + unit_.text(); }
+  [[nodiscard]] words::Message asks_to_type() const override {
+    return message("number in {unit}", {{"unit", unit_.text()}});
+  }
   [[nodiscard]] std::optional<units::Unit> unit_asked() const override { return unit_; }
 
  private:
   units::Unit unit_;
 };
 
-std::string noun_of_dimension(int dimension) {
-  return dimension == 1 ? "a length" : dimension == 2 ? "an area" : "a volume";
+Message what_measures(std::optional<int> dimension) {
+  return dimension ? message("{kind:a}", {{"kind", lessons::noun_of_dimension(*dimension)}}) : message("no measure");
 }
 
 std::vector<Task> read_in_unit(const TaskText& text) {
   const JsonNode& node = *text.node.find("unit");
   const Context context = text.context.at("unit");
   const solids::Solid& solid = text.problem.solid;
-  const std::string* written = lessons::text_at(node, "a unit", context);
+  const std::string* written = lessons::text_at(node, message("a unit"), context);
   if (written == nullptr) {
     return {};
   }
   const std::optional<units::Unit> unit = units::Unit::find(*written);
   if (!unit) {
-    context.fault(node, in_quotes(*written) + " is no unit; \"m^2\", \"ft^3\" and \"L\" are some");
+    context.fault(node,
+                  message("{text} is no unit; \"m^2\", \"ft^3\" and \"L\" are some", {{"text", in_quotes(*written)}}));
     return {};
   }
   if (text.find.empty()) {
-    context.fault(node, "a unit is given, but nothing is asked for in it: write \"find\": [\"surface_area\"]");
+    context.fault(node, message("a unit is given, but nothing is asked for in it: write \"find\": [\"surface_area\"]"));
   }
   for (const std::string& find : text.find) {
     const std::optional<int> dimension = lessons::dimension_of_asked(solid, find);
     if (!dimension || *dimension != unit->dimension()) {
-      context.fault(node, in_quotes(*written) + " measures " + noun_of_dimension(unit->dimension()) + "; " +
-                              in_quotes(find) + " is " + (dimension ? noun_of_dimension(*dimension) : "no measure") +
-                              ", so ask for it in a problem of its own");
+      context.fault(node,
+                    message("{unit} measures {measured}; {find} is {found}, so ask for it in a problem of its own",
+                            {{"unit", in_quotes(*written)},
+                             {"measured", what_measures(unit->dimension())},
+                             {"find", in_quotes(find)},
+                             {"found", what_measures(dimension)}}));
     } else if (!unit->converts_to(solid.unit().to_the(*dimension))) {
-      context.fault(node, "a solid measured in " + solid.unit().text() + " has nothing that can be given in " +
-                              in_quotes(*written));
+      context.fault(node, message("a solid measured in {own} has nothing that can be given in {unit}",
+                                  {{"own", solid.unit().text()}, {"unit", in_quotes(*written)}}));
     }
   }
   std::vector<Task> tasks;
@@ -100,7 +107,7 @@ std::optional<Problem> made_in_unit(const Blueprint& drawn_blueprint, Seed& seed
 
 }  // namespace
 
-Result<Question, std::string> InUnit::question(const Problem& problem) const {
+Result<Question, words::Message> InUnit::question(const Problem& problem) const {
   auto in_own = Measure::question(problem);
   if (!in_own) {
     return in_own;

@@ -7,6 +7,7 @@
 #include "lessons/read_measure.hpp"
 #include "practice/choice_parts.hpp"
 #include "practice/signatures.hpp"
+#include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/judged_numbers.hpp"
 #include "tasks/measure.hpp"
@@ -40,21 +41,21 @@ class Interval : public practice::OptionTask {
     }
     members.emplace_back("between", lessons::in_line(bounds, '[', ']'));
   }
-  [[nodiscard]] std::string sentence(const Problem& problem) const override {
-    return "Between which two numbers does the " + asked_title(problem, find_) + " lie?";
+  [[nodiscard]] words::Message sentence(const Problem& problem) const override {
+    return message("Between which two numbers does the {measure} lie?", {{"measure", asked_noun(problem, find_)}});
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "estimate"; }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
     return Measure(find_).hints(problem);
   }
-  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
-                                                                 Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
+                                                                    Seed& seed) const override;
 
  protected:
   [[nodiscard]] std::optional<std::size_t> option_meant(const Question& question, const std::vector<Choice>&,
@@ -73,7 +74,11 @@ class Interval : public practice::OptionTask {
   std::vector<units::WrittenQuantity> between_;
 };
 
-std::string shown_bound(const units::WrittenQuantity& bound) { return bound.number.text + " " + bound.unit.text(); }
+words::Amount shown_bound(const units::WrittenQuantity& bound) { return {bound.number.text, bound.unit.text()}; }
+
+Message between(const words::Value& low, const words::Value& high) {
+  return message("between {low} and {high}", {{"low", low}, {"high", high}});
+}
 
 // ---- read ----
 
@@ -85,24 +90,27 @@ void check_bounds(const JsonNode& node, const Problem& problem, const std::strin
   for (std::size_t i = 0; i < between.size(); ++i) {
     const units::WrittenQuantity& bound = between[i];
     if (!bound.unit.converts_to(unit)) {
-      context.fault(node.items[i], in_quotes(bound.text) + " cannot be compared with a solid measured in " +
-                                       problem.solid.unit().text());
+      context.fault(node.items[i], not_comparable(bound, problem.solid));
       return;
     }
     bounds.push_back(bound.number.value * units::conversion(bound.unit, unit));
     if (i > 0 && bounds[i] <= bounds[i - 1]) {
       context.fault(node.items[i],
-                    "bounds rise: " + in_quotes(bound.text) + " is not more than " + in_quotes(between[i - 1].text));
+                    message("bounds rise: {bound} is not more than {before}",
+                            {{"bound", in_quotes(bound.text)}, {"before", in_quotes(between[i - 1].text)}}));
       return;
     }
   }
   const exact::Shown shown = exact::shown(value, 2);
-  const std::string what = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.ascii();
+  const Message what =
+      message("{number} {unit}", {{"number", practice::amount_shown(shown, std::nullopt)}, {"unit", unit.ascii()}});
   if (value < bounds.front() || value > bounds.back()) {
-    context.fault(node, "what is asked for comes to " + what + ", which lies in none of these intervals: bounds are " +
-                            "needed below and above it");
+    context.fault(node, message("what is asked for comes to {value}, which lies in none of these intervals: bounds are "
+                                "needed below and above it",
+                                {{"value", what}}));
   } else if (std::find(bounds.begin(), bounds.end(), value) != bounds.end()) {
-    context.fault(node, "what is asked for comes to " + what + ", which is a bound itself: move this bound");
+    context.fault(node, message("what is asked for comes to {value}, which is a bound itself: move this bound",
+                                {{"value", what}}));
   }
 }
 
@@ -111,10 +119,11 @@ std::vector<Task> read_interval(const TaskText& text) {
   const Context context = text.context.at("between");
   const Problem& problem = text.problem;
   if (!node.is(JsonNode::Kind::List) || node.items.size() < 3 || node.items.size() > most_bounds) {
-    context.fault(node,
-                  "\"between\" is a list of 3 to " + std::to_string(most_bounds) +
-                      " bounds, such as [\"100 cm^2\", \"200 cm^2\", \"400 cm^2\"]; found " +
-                      (node.is(JsonNode::Kind::List) ? std::to_string(node.items.size()) : lessons::found_text(node)));
+    const words::Value found =
+        node.is(JsonNode::Kind::List) ? words::Value(node.items.size()) : words::Value(lessons::found_text(node));
+    context.fault(node, message("\"between\" is a list of 3 to {most} bounds, such as [\"100 cm^2\", \"200 cm^2\", "
+                                "\"400 cm^2\"]; found {found}",
+                                {{"most", most_bounds}, {"found", found}}));
     return {};
   }
   const auto find = one_measure(text, node, "between");
@@ -176,8 +185,9 @@ void write_estimate(const Problem& problem, const std::string& find, const units
     }
     parts.push_back(sheet.steps().notation({rough, unit, std::nullopt, ""}));
   }
-  std::ignore = sheet.steps().state(StepKind::Work, "Estimate first: take each face to one digit and add them up.",
-                                    algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
+  std::ignore =
+      sheet.steps().state(StepKind::Work, message("Estimate first: take each face to one digit and add them up."),
+                          algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
 }
 
 bool is_added_up(const Problem& problem, const std::string& find) {
@@ -233,7 +243,7 @@ std::optional<Problem> made_interval(const Blueprint& drawn_blueprint, Seed& see
 
 }  // namespace
 
-Result<Question, std::string> Interval::question(const Problem& problem) const {
+Result<Question, words::Message> Interval::question(const Problem& problem) const {
   auto of_measure = Measure(find_).question(problem);
   if (!of_measure) {
     return of_measure;
@@ -247,56 +257,60 @@ std::optional<TaskWork> Interval::work(const Problem& problem, int places) const
   const units::Unit unit = problem.solid.unit().to_the(lessons::dimension_of_asked(problem.solid, find_).value_or(1));
   const auto value = lessons::asked_value(problem, problem.solid, find_);
   const Number amount = value ? *value : Number{};
-  const std::string text = judged_amount(amount, unit, places);
   TaskSheet sheet(places);
   const bool has_estimate = is_added_up(problem, find_);
   if (has_estimate) {
     write_estimate(problem, find_, unit, sheet);
   }
-  const std::string title = reasoning::title_named(problem.solid, find_);
-  TaskWork task{key(), find_, "then the interval", "", {}, {}, std::nullopt, 0, ""};
+  TaskWork task{key(), find_, message("then the interval"), {}, {}, {}, std::nullopt, 0, {}};
   task.lead = has_estimate ? 1 : 0;
   const auto& bounds = between_;
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
     if (amount_in(bounds[i], unit) < amount && amount < amount_in(bounds[i + 1], unit)) {
-      task.answer = "between " + shown_quantity(bounds[i]) + " and " + shown_quantity(bounds[i + 1]);
+      task.answer = between(practice::value_of(bounds[i]), practice::value_of(bounds[i + 1]));
     }
   }
   if (task.answer.empty()) {
-    task.answer = amount < amount_in(bounds.front(), unit) ? "below " + shown_quantity(bounds.front())
-                                                           : "above " + shown_quantity(bounds.back());
+    task.answer = amount < amount_in(bounds.front(), unit)
+                      ? message("below {bound}", {{"bound", practice::value_of(bounds.front())}})
+                      : message("above {bound}", {{"bound", practice::value_of(bounds.back())}});
   }
-  const std::string sentence = "The " + title + " of " + text + " lies " + task.answer + ".";
+  const Message sentence = message("The {measure} of {amount} lies {place}.",
+                                   {{"measure", Noun{reasoning::title_named(problem.solid, find_)}},
+                                    {"amount", judged_amount(amount, unit, places)},
+                                    {"place", task.answer}});
   return std::move(sheet).finished(std::move(task), sentence);
 }
 
-Result<std::vector<Choice>, std::string> Interval::choices(const Problem& problem, const Question& question,
-                                                           Seed&) const {
+Result<std::vector<Choice>, words::Message> Interval::choices(const Problem& problem, const Question& question,
+                                                              Seed&) const {
   const std::vector<Number> bounds = bounds_in(*question.unit);
   const practice::Figure figure = practice::figure_of(problem, question);
   const std::vector<practice::WrongNumber> mistakes = practice::wrong_numbers(figure);
   std::vector<Choice> choices;
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
-    const std::string text = "between " + shown_bound(between_[i]) + " and " + shown_bound(between_[i + 1]);
+    const Message text = between(shown_bound(between_[i]), shown_bound(between_[i + 1]));
     const double low = bounds[i].to_double();
     const double high = bounds[i + 1].to_double();
     if (low < question.truth->to_double() && question.truth->to_double() < high) {
       choices.push_back(practice::right_choice(
-          text, "Right. It comes to " +
-                    practice::answer_text(question, practice::as_written_down(question.truth->to_double())) + "."));
+          text, message("Right. It comes to {answer}.",
+                        {{"answer",
+                          practice::answer_text(question, practice::as_written_down(question.truth->to_double()))}})));
       continue;
     }
     const auto lands = std::find_if(mistakes.begin(), mistakes.end(), [&](const practice::WrongNumber& one) {
       return low < one.value && one.value < high;
     });
     const bool is_low = high <= question.truth->to_double();
-    const std::string size = is_low ? "That would be too little. " : "That would be too much. ";
+    const Message size = is_low ? message("That would be too little.") : message("That would be too much.");
     if (lands == mistakes.end()) {
-      choices.push_back(practice::wrong_choice(text, "M1", size + "Take each length to one digit and estimate again."));
+      const Message again = message("Take each length to one digit and estimate again.");
+      choices.push_back(practice::wrong_choice(text, "M1", words::one_after_another({size, again})));
     } else {
       const std::string number = exact::shown(practice::as_written_down(lands->value), 9).text;
-      choices.push_back(
-          practice::wrong_choice(text, lands->signature->id, size + said(lands->signature->saying.about(number))));
+      const Message mistake = lands->signature->saying.about(number);
+      choices.push_back(practice::wrong_choice(text, lands->signature->id, words::one_after_another({size, mistake})));
       choices.back().faces = lands->faces;
     }
   }

@@ -6,6 +6,7 @@
 #include "reasoning/phrases.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/boxes.hpp"
+#include "tasks/judged_numbers.hpp"
 #include "tasks/row.hpp"
 
 // The least surface area of a box with whole edges that holds as much.
@@ -30,21 +31,22 @@ class LeastSurface : public practice::NumberTask {
   [[nodiscard]] std::string key() const override { return "least_surface"; }
   [[nodiscard]] std::string find() const override { return key(); }
   [[nodiscard]] std::string measure() const override { return {}; }
-  [[nodiscard]] std::string sentence(const Problem&) const override {
-    return "What is the least surface area of a box with whole edges that holds as much?";
+  [[nodiscard]] words::Message sentence(const Problem&) const override {
+    return message("What is the least surface area of a box with whole edges that holds as much?");
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "least-surface"; }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override;
 };
 
-std::string edges_text(const WholeBox& box, const units::Unit& unit) {
-  return std::to_string(box[0]) + " × " + std::to_string(box[1]) + " × " + std::to_string(box[2]) + " " + unit.text();
+Message edges_text(const WholeBox& box, const units::Unit& unit) {
+  return message("{length} × {width} × {height} {unit}",
+                 {{"length", box[0]}, {"width", box[1]}, {"height", box[2]}, {"unit", unit.text()}});
 }
 
 /// "2 × 3 × 4 + 2 × 3 × 6 + 2 × 4 × 6"
@@ -62,6 +64,8 @@ Notation surface_work(const WholeBox& box) {
   }
   return algebra::row(std::move(parts));
 }
+
+// ---- made up ----
 
 std::optional<Problem> made_least_surface(const Blueprint& blueprint, Seed& seed) {
   // Volumes with many divisors, whose best box is no cube.
@@ -83,18 +87,18 @@ std::optional<Problem> made_least_surface(const Blueprint& blueprint, Seed& seed
 
 }  // namespace
 
-Result<Question, std::string> LeastSurface::question(const Problem& problem) const {
+Result<Question, words::Message> LeastSurface::question(const Problem& problem) const {
   const Outcome outcome = *work(problem, 0)->outcome;
   Question question;
   question.find = key();
   question.asked = Asked::LeastSurface;
   question.truth = outcome.amount;
   question.unit = outcome.unit;
-  question.first_step = "Begin with a list: which whole edges give the same volume?";
+  question.first_step = message("Begin with a list: which whole edges give the same volume?");
   return question;
 }
 
-Result<std::vector<Hint>, std::string> LeastSurface::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> LeastSurface::hints(const Problem& problem) const {
   const TaskWork worked = *work(problem, 0);
   std::vector<Hint> hints = practice::hints_to_task(worked);
   hints.push_back(practice::hint_of(worked.steps[2]));  // the first box of the list, which takes the most
@@ -108,26 +112,27 @@ std::optional<TaskWork> LeastSurface::work(const Problem& problem, int) const {
   TaskSheet sheet(0);
   sheet.steps()
       .say(StepKind::Ask,
-           words::message("Asked is the least surface area of a box with whole edges that holds as much, in {unit}.",
-                          {{"unit", reasoning::unit_in_words(unit.to_the(2))}}))
+           message("Asked is the least surface area of a box with whole edges that holds as much, in {unit}.",
+                   {{"unit", reasoning::unit_in_words(unit.to_the(2))}}))
       .unit = unit.to_the(2);
   const std::array<const char*, 3> titles{"length", "width", "height"};
   std::vector<SupplyNumber> edges;
   for (std::size_t i = 0; i < own.size(); ++i) {
     edges.push_back(sheet.number(Number::whole(own[i]), unit, Source::Kind::Label,
-                                 std::string("the ") + titles[i] + " of this box"));
+                                 message("the {edge} of this box", {{"edge", Noun{titles[i]}}})));
   }
-  std::ignore = sheet.multiply("What it holds stays the same.", edges,
+  std::ignore = sheet.multiply(message("What it holds stays the same."), edges,
                                {Number::whole(own[0] * own[1] * own[2]), unit.to_the(3), {}, ""});
   for (const WholeBox& box : boxes) {
-    sheet.steps().state(StepKind::Count, "A box of " + edges_text(box, unit) + " holds as much.", surface_work(box),
-                        true, {Number::whole(surface_of(box)), unit.to_the(2), {}, ""});
+    sheet.steps().state(StepKind::Count, message("A box of {edges} holds as much.", {{"edges", edges_text(box, unit)}}),
+                        surface_work(box), true, {Number::whole(surface_of(box)), unit.to_the(2), {}, ""});
   }
-  const std::string answer = std::to_string(surface_of(boxes.back())) + " " + unit.to_the(2).text();
   const Outcome outcome{Number::whole(surface_of(boxes.back())), unit.to_the(2)};
-  return std::move(sheet).finished({key(), "", "", "least surface area", {}, {}, outcome, 0, answer},
-                                   "The least is " + answer + ", of the box of " + edges_text(boxes.back(), unit) +
-                                       ": its edges are the nearest to each other.");
+  const Message answer = judged_amount(outcome.amount, *outcome.unit, 0);
+  return std::move(sheet).finished(
+      {key(), "", {}, message("least surface area"), {}, {}, outcome, 0, answer},
+      message("The least is {answer}, of the box of {edges}: its edges are the nearest to each other.",
+              {{"answer", answer}, {"edges", edges_text(boxes.back(), unit)}}));
 }
 
 namespace row {
@@ -137,8 +142,9 @@ Row least_surface() {
     return find == "least_surface" ? std::optional<Task>(LeastSurface()) : std::nullopt;
   };
   row.unfit = [](const solids::Solid& solid) {
-    return lessons::whole_box(solid) ? std::string()
-                                     : " goes with a box whose length, width and height are whole numbers up to 1000";
+    return lessons::whole_box(solid)
+               ? Message()
+               : message("goes with a box whose length, width and height are whole numbers up to 1000");
   };
   row.made = {{35, "least-surface", "box that takes the least card", practice::Heading::DecideAndCheck, 3,
                "list and compare", is_box, made_least_surface}};

@@ -16,13 +16,13 @@ using practice::Hint;
 std::vector<Choice> name_choices(const Problem& problem, Seed& seed) {
   constexpr std::size_t wrong_options = 3;
   const solids::Solid& solid = problem.solid;
-  std::vector<Choice> choices{practice::right_choice(solid.name(), "Right.")};
+  std::vector<Choice> choices{practice::right_choice(Message(solid.name()), message("Right."))};
   std::vector<std::string> names = solids::names_with_face_count(solid.faces().size());
   shuffle(names, seed);
   for (const std::string& name : names) {
     const practice::NameFeedback feedback = practice::name_feedback(solid, name);
     if (feedback.verdict != solids::NameVerdict::Right && choices.size() <= wrong_options) {
-      choices.push_back(practice::wrong_choice(name, "N9", said(feedback.message)));
+      choices.push_back(practice::wrong_choice(Message(name), "N9", feedback.message));
     }
   }
   return choices;
@@ -66,15 +66,21 @@ std::optional<Problem> made_vertices(const Blueprint& blueprint, Seed& seed) {
 
 }  // namespace
 
+Asked parts_asked(std::string_view find) {
+  return find == "faces" ? Asked::Faces : find == "edges" ? Asked::Edges : Asked::Vertices;
+}
+
 bool is_looked_at(std::string_view find) {
   return find == "name" || find == "faces" || find == "edges" || find == "vertices";
 }
 
-std::string Look::sentence(const Problem&) const {
-  return is_name() ? "What is the name of this solid?" : "How many " + find_ + " are there?";
+words::Message Look::sentence(const Problem&) const {
+  return is_name()
+             ? message("What is the name of this solid?")
+             : message("How many {parts:s} are there?", {{"parts", Noun{practice::part_counted(parts_asked(find_))}}});
 }
 
-Result<Question, std::string> Look::question(const Problem& problem) const {
+Result<Question, words::Message> Look::question(const Problem& problem) const {
   Question question;
   question.find = find_;
   question.item = practice::item_of(problem);
@@ -82,35 +88,36 @@ Result<Question, std::string> Look::question(const Problem& problem) const {
     return question;
   }
   question.truth = exact::Number::whole(static_cast<long long>(lessons::count_of(problem.solid, find_)));
-  question.asked = find_ == "faces" ? Asked::Faces : find_ == "edges" ? Asked::Edges : Asked::Vertices;
-  question.first_step = find_ == "faces"   ? "Touch each flat part once and count again."
-                        : find_ == "edges" ? "Run a finger along each edge once and count again."
-                                           : "Touch each corner once and count again.";
+  question.asked = parts_asked(find_);
+  question.first_step = find_ == "faces"   ? message("Touch each flat part once and count again.")
+                        : find_ == "edges" ? message("Run a finger along each edge once and count again.")
+                                           : message("Touch each corner once and count again.");
   return question;
 }
 
-Result<Explanation, std::string> Look::explained(const Problem& problem, const SolutionOptions&) const {
+Result<Explanation, words::Message> Look::explained(const Problem& problem, const SolutionOptions&) const {
   return reasoning::explained_alone(problem.solid, looking_work(problem.solid, find_));
 }
 
-Result<std::vector<Hint>, std::string> Look::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Look::hints(const Problem& problem) const {
   return practice::hints_to_look(looking_work(problem.solid, find_));
 }
 
 AnswerForm Look::form() const { return is_name() ? AnswerForm::Name : AnswerForm::Count; }
 
-Result<std::vector<Choice>, std::string> Look::choices(const Problem& problem, const Question& question,
-                                                       Seed& seed) const {
+Result<std::vector<Choice>, words::Message> Look::choices(const Problem& problem, const Question& question,
+                                                          Seed& seed) const {
   return is_name() ? practice::shuffled_choices(name_choices(problem, seed), seed)
                    : NumberTask::choices(problem, question, seed);
 }
 
-Result<std::string, std::string> Look::answer(const Problem& problem, const Question& question) const {
-  return is_name() ? problem.solid.name() : NumberTask::answer(problem, question);
+Result<words::Message, words::Message> Look::answer(const Problem& problem, const Question& question) const {
+  return is_name() ? message("{solid}", {{"solid", Noun{problem.solid.name()}}})
+                   : NumberTask::answer(problem, question);
 }
 
-Result<Diagnosis, std::string> Look::judged(const Problem& problem, const Question& question, std::string_view typed,
-                                            std::uint64_t seed) const {
+Result<Diagnosis, words::Message> Look::judged(const Problem& problem, const Question& question, std::string_view typed,
+                                               std::uint64_t seed) const {
   if (!is_name()) {
     return NumberTask::judged(problem, question, typed, seed);
   }

@@ -17,23 +17,26 @@ class Look : public practice::NumberTask {
   [[nodiscard]] std::string key() const override { return find_; }
   [[nodiscard]] std::string find() const override { return find_; }
   [[nodiscard]] std::string measure() const override { return {}; }
-  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return find_; }
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
   [[nodiscard]] practice::AnswerForm form() const override;
-  [[nodiscard]] std::string asks_to_type() const override { return is_name() ? "name of the solid" : "how many"; }
-  [[nodiscard]] Result<std::vector<practice::Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                           const practice::Question& question,
-                                                                           practice::Seed& seed) const override;
-  [[nodiscard]] Result<std::string, std::string> answer(const lessons::Problem& problem,
-                                                        const practice::Question& question) const override;
-  [[nodiscard]] Result<practice::Diagnosis, std::string> judged(const lessons::Problem& problem,
-                                                                const practice::Question& question,
-                                                                std::string_view typed,
-                                                                std::uint64_t seed) const override;
+  [[nodiscard]] words::Message asks_to_type() const override {
+    return is_name() ? words::message("name of the solid") : words::message("how many");
+  }
+  [[nodiscard]] Result<std::vector<practice::Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                              const practice::Question& question,
+                                                                              practice::Seed& seed) const override;
+  [[nodiscard]] Result<words::Message, words::Message> answer(const lessons::Problem& problem,
+                                                              const practice::Question& question) const override;
+  [[nodiscard]] Result<practice::Diagnosis, words::Message> judged(const lessons::Problem& problem,
+                                                                   const practice::Question& question,
+                                                                   std::string_view typed,
+                                                                   std::uint64_t seed) const override;
 
  private:
   [[nodiscard]] bool is_name() const { return find_ == "name"; }
@@ -42,6 +45,8 @@ class Look : public practice::NumberTask {
 
 /// Whether it is found by looking at the solid: "name", "faces", "edges", "vertices".
 [[nodiscard]] bool is_looked_at(std::string_view find);
+/// Requires: it is "faces", "edges" or "vertices".
+[[nodiscard]] practice::Asked parts_asked(std::string_view find);
 /// Its steps. Requires: is_looked_at(find).
 [[nodiscard]] reasoning::TaskWork looking_work(const solids::Solid& solid, const std::string& find);
 

@@ -3,9 +3,7 @@
 #include <map>
 
 #include "base/ensure.hpp"
-#include "base/listing.hpp"
 #include "lessons/asked_value.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/look.hpp"
@@ -30,8 +28,6 @@ using words::Noun;
 
 namespace {
 
-std::string sized(std::size_t count) { return std::to_string(count); }
-
 /// The lines of a count, each from plain numbers.
 class CountSheet {
  public:
@@ -39,16 +35,16 @@ class CountSheet {
 
   [[nodiscard]] const Solid& solid() const { return *solid_; }
   [[nodiscard]] SupplySteps& steps() { return sheet_.steps(); }
-  [[nodiscard]] SupplyNumber number(std::size_t value, const std::string& sentence) {
+  [[nodiscard]] SupplyNumber number(std::size_t value, const words::Message& sentence) {
     return sheet_.number(exact::Number::whole(static_cast<long long>(value)), std::nullopt, Source::Kind::Known,
                          sentence);
   }
   [[nodiscard]] Notation written(const SupplyNumber& number) { return steps().notation(number); }
 
   /// "left = work = result", or "left = result" where the work is a single number.
-  SupplyNumber line(StepKind kind, const std::string& reason, const std::string& left, std::vector<Notation> work,
+  SupplyNumber line(StepKind kind, const words::Message& reason, const words::Message& left, std::vector<Notation> work,
                     std::size_t result) {
-    std::vector<Notation> parts{algebra::leaf(Notation::Kind::Words, left)};
+    std::vector<Notation> parts{algebra::leaf(Notation::Kind::Words, said(left))};
     if (work.size() > 1) {
       parts.push_back(algebra::leaf(Notation::Kind::Sign, "="));
       parts.insert(parts.end(), work.begin(), work.end());
@@ -90,23 +86,25 @@ void count_faces(CountSheet& sheet) {
   const Solid& solid = sheet.solid();
   const std::size_t all = solid.faces().size();
   if (!solid.traits().has_base) {
-    sheet.line(StepKind::Count, "Touch each flat part once, and number it as you go.", "faces", {}, all);
+    sheet.line(StepKind::Count, message("Touch each flat part once, and number it as you go."), message("faces"), {},
+               all);
     return;
   }
   const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
   const std::size_t sides = faces_of_role(solid, FaceRole::Lateral).size();
-  sheet.steps().say(StepKind::Name, reasoning::counted(sized(bases), "base") + " to begin with.");
+  sheet.steps().say(StepKind::Name, message("{count} {count:base|bases} to begin with.", {{"count", bases}}));
   sheet.light(faces_of_role(solid, FaceRole::Base));
-  const SupplyNumber ends = sheet.number(bases, "the bases");
-  const SupplyNumber around = sheet.number(sides, "the lateral faces, one on each side of a base");
-  sheet.line(StepKind::Count,
-             "On each side of a base stands one lateral face, and a base has " + sized(sides) + " sides.", "faces",
-             {sheet.written(ends), sign("+"), sheet.written(around)}, all);
+  const SupplyNumber ends = sheet.number(bases, message("the bases"));
+  const SupplyNumber around = sheet.number(sides, message("the lateral faces, one on each side of a base"));
+  sheet.line(
+      StepKind::Count,
+      message("On each side of a base stands one lateral face, and a base has {sides} sides.", {{"sides", sides}}),
+      message("faces"), {sheet.written(ends), sign("+"), sheet.written(around)}, all);
   sheet.light(faces_of_role(solid, FaceRole::Lateral));
 }
 
 /// "2 × 3 + 3 × 4 = 18": every side of every face.
-SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
+SupplyNumber count_corners(CountSheet& sheet, const words::Message& what) {
   std::map<std::size_t, std::size_t> faces_with;
   std::size_t all = 0;
   for (const solids::Face& face : sheet.solid().faces()) {
@@ -115,35 +113,37 @@ SupplyNumber count_corners(CountSheet& sheet, const std::string& what) {
     all += sides;
   }
   std::vector<Notation> work;
-  std::vector<std::string> kinds;
+  std::vector<words::Message> kinds;
   for (const auto& [size, faces] : faces_with) {
     if (!work.empty()) {
       work.push_back(sign("+"));
     }
-    const SupplyNumber of_faces = sheet.number(faces, "the faces with " + sized(size) + " " + what);
-    const SupplyNumber each = sheet.number(size, "the " + what + " of one of these faces");
+    const SupplyNumber of_faces =
+        sheet.number(faces, message("the faces with {size} {parts}", {{"size", size}, {"parts", what}}));
+    const SupplyNumber each = sheet.number(size, message("the {parts} of one of these faces", {{"parts", what}}));
     work.insert(work.end(), {sheet.written(of_faces), sign("×"), sheet.written(each)});
-    kinds.push_back(reasoning::counted(sized(faces), "face") + " with " + sized(size));
+    kinds.push_back(message("{faces} {faces:face|faces} with {size}", {{"faces", faces}, {"size", size}}));
   }
-  return sheet.line(StepKind::Count, "Count the " + what + " of each face: " + joined_with_and(kinds) + ".",
-                    what + " of all faces", std::move(work), all);
+  return sheet.line(StepKind::Count,
+                    message("Count the {parts} of each face: {kinds:and}.", {{"parts", what}, {"kinds", kinds}}),
+                    message("{parts} of all faces", {{"parts", what}}), std::move(work), all);
 }
 
 void check_counts(CountSheet& sheet) {
   const solids::Body& body = sheet.solid().body();
-  const SupplyNumber faces = sheet.number(body.face_count(), "the faces");
-  const SupplyNumber vertices = sheet.number(body.vertex_count(), "the vertices");
-  const SupplyNumber edges = sheet.number(body.edge_count(), "the edges");
-  sheet.line(StepKind::Check, "Check: faces and vertices together are two more than the edges.",
-             "faces + vertices − edges",
+  const SupplyNumber faces = sheet.number(body.face_count(), message("the faces"));
+  const SupplyNumber vertices = sheet.number(body.vertex_count(), message("the vertices"));
+  const SupplyNumber edges = sheet.number(body.edge_count(), message("the edges"));
+  sheet.line(StepKind::Check, message("Check: faces and vertices together are two more than the edges."),
+             message("faces + vertices − edges"),
              {sheet.written(faces), sign("+"), sheet.written(vertices), sign("−"), sheet.written(edges)},
              body.face_count() + body.vertex_count() - body.edge_count());
 }
 
 void count_edges(CountSheet& sheet) {
-  const SupplyNumber sides = count_corners(sheet, "sides");
-  const SupplyNumber two = sheet.number(2, "two faces meet at each edge");
-  sheet.line(StepKind::Count, "Two sides meet at each edge, so each edge was counted twice.", "edges",
+  const SupplyNumber sides = count_corners(sheet, message("sides"));
+  const SupplyNumber two = sheet.number(2, message("two faces meet at each edge"));
+  sheet.line(StepKind::Count, message("Two sides meet at each edge, so each edge was counted twice."), message("edges"),
              {sheet.written(sides), sign("÷"), sheet.written(two)}, sheet.solid().body().edge_count());
   check_counts(sheet);
 }
@@ -151,18 +151,18 @@ void count_edges(CountSheet& sheet) {
 void count_vertices(CountSheet& sheet) {
   const std::size_t all = sheet.solid().body().vertex_count();
   if (const auto meeting = faces_at_each_vertex(sheet.solid())) {
-    const SupplyNumber corners = count_corners(sheet, "corners");
-    const SupplyNumber times = sheet.number(*meeting, "the faces that meet at each vertex");
+    const SupplyNumber corners = count_corners(sheet, message("corners"));
+    const SupplyNumber times = sheet.number(*meeting, message("the faces that meet at each vertex"));
     sheet.line(
         StepKind::Count,
-        sized(*meeting) + " faces meet at each vertex, so each vertex was counted " + sized(*meeting) + " times.",
-        "vertices", {sheet.written(corners), sign("÷"), sheet.written(times)}, all);
+        message("{faces} faces meet at each vertex, so each vertex was counted {faces} times.", {{"faces", *meeting}}),
+        message("vertices"), {sheet.written(corners), sign("÷"), sheet.written(times)}, all);
   } else {
     const std::size_t base = sheet.solid().body().side_count(FaceId::at(0));
-    const SupplyNumber round = sheet.number(base, "the corners of the base");
-    const SupplyNumber rest = sheet.number(all - base, "the apex");
-    sheet.line(StepKind::Count, "The corners of the base, and the apex in which the lateral faces meet.", "vertices",
-               {sheet.written(round), sign("+"), sheet.written(rest)}, all);
+    const SupplyNumber round = sheet.number(base, message("the corners of the base"));
+    const SupplyNumber rest = sheet.number(all - base, message("the apex"));
+    sheet.line(StepKind::Count, message("The corners of the base, and the apex in which the lateral faces meet."),
+               message("vertices"), {sheet.written(round), sign("+"), sheet.written(rest)}, all);
     sheet.light({FaceId::at(0)});
   }
   check_counts(sheet);
@@ -173,50 +173,55 @@ void tell_shapes(CountSheet& sheet) {
   for (const solids::Face& face : sheet.solid().faces()) {
     ++shapes[face.shape];
   }
-  std::vector<std::string> parts;
+  std::vector<words::Message> parts;
   for (const auto& [shape, count] : shapes) {
-    parts.push_back(reasoning::counted(sized(count), shape));
+    parts.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", Noun{shape}}}));
   }
-  sheet.steps().say(StepKind::Name, "Its faces are " + joined_with_and(parts) + ".");
+  sheet.steps().say(StepKind::Name, message("Its faces are {parts:and}.", {{"parts", parts}}));
   if (sheet.solid().traits().has_apex) {
     sheet.steps().say(StepKind::Name,
-                      "The lateral faces meet in one point over the base, which gives the first word of the name.");
+                      message("The lateral faces meet in one point over the base, which gives the first word of the "
+                              "name."));
   } else if (sheet.solid().traits().bases_match) {
-    sheet.steps().say(StepKind::Name, "Two faces are alike and parallel: these bases give the first word of the name.");
+    sheet.steps().say(StepKind::Name,
+                      message("Two faces are alike and parallel: these bases give the first word of the name."));
   }
 }
 
-struct Looked {
+struct Counted {
   const char* find;
-  const char* ask;
   void (*tell)(CountSheet& sheet);
 };
-constexpr std::array<Looked, 4> looked_at{{
-    {"name", "Asked is the name of the solid.", tell_shapes},
-    {"faces", "Asked is a count: how many faces the solid has. A count has no unit.", count_faces},
-    {"edges", "Asked is a count: how many edges the solid has. A count has no unit.", count_edges},
-    {"vertices", "Asked is a count: how many vertices the solid has. A count has no unit.", count_vertices},
+constexpr std::array<Counted, 3> counted{{
+    {"faces", count_faces},
+    {"edges", count_edges},
+    {"vertices", count_vertices},
 }};
 
 }  // namespace
 
 TaskWork looking_work(const Solid& solid, const std::string& find) {
-  const auto* row =
-      std::find_if(looked_at.begin(), looked_at.end(), [&](const Looked& one) { return one.find == find; });
-  ensure(row != looked_at.end(), "a count was asked for that a solid does not have");
+  const Noun name{solid.name()};
   CountSheet sheet(solid);
-  sheet.steps().say(StepKind::Ask, row->ask);
-  row->tell(sheet);
   if (find == "name") {
-    return std::move(sheet).finished({find, "", "", "name", {}, {}, std::nullopt, 0, solid.name()},
-                                     message("The solid is {solid:a}.", {{"solid", Noun{solid.name()}}}));
+    sheet.steps().say(StepKind::Ask, message("Asked is the name of the solid."));
+    tell_shapes(sheet);
+    return std::move(sheet).finished(
+        {find, "", {}, message("name"), {}, {}, std::nullopt, 0, message("{solid}", {{"solid", name}})},
+        message("The solid is {solid:a}.", {{"solid", name}}));
   }
+  const auto* row = std::find_if(counted.begin(), counted.end(), [&](const Counted& one) { return one.find == find; });
+  ensure(row != counted.end(), "a count was asked for that a solid does not have");
+  const Noun part{practice::part_counted(parts_asked(find))};
+  sheet.steps().say(StepKind::Ask, message("Asked is a count: how many {parts:s} the solid has. A count has no unit.",
+                                           {{"parts", part}}));
+  row->tell(sheet);
   const std::size_t count = lessons::count_of(solid, find);
-  const std::string answer = sized(count) + " " + find;
+  const words::Message answer = message("{count} {parts#count}", {{"count", count}, {"parts", part}});
   const Outcome outcome{exact::Number::whole(static_cast<long long>(count)), std::nullopt};
   return std::move(sheet).finished(
-      {find, "", "", "number of " + find, {}, {}, outcome, 0, answer},
-      message("{solid:A} has {answer}.", {{"solid", Noun{solid.name()}}, {"answer", answer}}));
+      {find, "", {}, message("number of {parts:s}", {{"parts", part}}), {}, {}, outcome, 0, answer},
+      message("{solid:A} has {answer}.", {{"solid", name}, {"answer", answer}}));
 }
 
 }  // namespace fw::tasks

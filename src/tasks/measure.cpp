@@ -23,15 +23,15 @@ Asked asked_by(const std::string& find) {
 
 int dimension_of_number(Asked asked) { return asked == Asked::Volume ? 3 : asked == Asked::Length ? 1 : 2; }
 
-std::string first_step_to(Asked asked) {
+words::Message first_step_to(Asked asked) {
   switch (asked) {
     case Asked::Surface:
     case Asked::Lateral:
-      return "Begin with one face: which is it, and what is its area?";
+      return message("Begin with one face: which is it, and what is its area?");
     case Asked::Length:
-      return "Begin with what is known of the whole: how is it worked out?";
+      return message("Begin with what is known of the whole: how is it worked out?");
     default:
-      return "Begin with the base: what is its area?";
+      return message("Begin with the base: what is its area?");
   }
 }
 
@@ -61,17 +61,18 @@ std::string type_of_length(const Problem& problem) {
 
 }  // namespace
 
-std::string Measure::sentence(const Problem& problem) const {
-  return "What is the " + asked_title(problem, find_) + "?";
+words::Message Measure::sentence(const Problem& problem) const {
+  return message("What is the {measure}?", {{"measure", asked_noun(problem, find_)}});
 }
 
-Result<Question, std::string> Measure::question(const Problem& problem) const {
+Result<Question, words::Message> Measure::question(const Problem& problem) const {
   Question question;
   question.find = find_;
   question.asked = asked_by(find_);
   question.truth = lessons::asked_value(problem, problem.solid, find_);
   if (!question.truth) {
-    return failure("a " + problem.solid.name() + " has no measure \"" + find_ + "\"");
+    return failure(
+        message("{solid:a} has no measure \"{measure}\"", {{"solid", Noun{problem.solid.name()}}, {"measure", find_}}));
   }
   question.unit = problem.solid.unit().to_the(dimension_of_number(question.asked));
   question.measure = find_;
@@ -95,26 +96,26 @@ std::string Measure::type(const Problem& problem) const {
   }
 }
 
-Result<Explanation, std::string> Measure::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> Measure::explained(const Problem& problem, const SolutionOptions& options) const {
   auto solution = reasoning::worked_solution(problem.solid, find_, options);
   if (!solution) {
     return failure(solution.error());
   }
-  Explanation explanation{find_, std::move(solution).value(), {}, {}, "", {}};
-  explanation.answer = explanation.solution.answer.text;
+  Explanation explanation{find_, std::move(solution).value(), {}, {}, {}, {}};
+  explanation.answer = Message(explanation.solution.answer.text);
   const auto* word_problem = practice::task_as<WordProblem>(problem);
   const bool is_needed = word_problem != nullptr && word_problem->supply().measure == find_;
   return is_needed ? with_count(std::move(explanation), word_problem->worked(problem, options.places))
                    : std::move(explanation);
 }
 
-Result<std::vector<Hint>, std::string> Measure::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Measure::hints(const Problem& problem) const {
   Problem alone = problem;
   alone.tasks.clear();
   SolutionOptions options;
   options.open = lessons::open_faces(problem);
   const auto one = explained(alone, options);
-  return one ? Result<std::vector<Hint>, std::string>(practice::hints_to_measure(*one, problem.solid, find_))
+  return one ? Result<std::vector<Hint>, words::Message>(practice::hints_to_measure(*one, problem.solid, find_))
              : failure(one.error());
 }
 

@@ -15,12 +15,13 @@ class Measure : public practice::NumberTask {
 
   [[nodiscard]] std::string key() const override { return find_; }
   [[nodiscard]] std::string find() const override { return find_; }
-  [[nodiscard]] std::string sentence(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
   /// In which the answer is asked; nothing: the solid's own.
   [[nodiscard]] virtual std::optional<units::Unit> unit_asked() const { return std::nullopt; }
 

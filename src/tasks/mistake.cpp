@@ -31,6 +31,7 @@ using reasoning::Source;
 using reasoning::StepKind;
 using reasoning::SupplyNumber;
 using reasoning::TaskSheet;
+using words::message;
 
 class Mistake : public practice::OptionTask {
  public:
@@ -38,34 +39,35 @@ class Mistake : public practice::OptionTask {
 
   /// The one mistake that the wrong answer comes from, with its message.
   /// Errors: a sentence, where it is no usual mistake, or several lead to it.
-  [[nodiscard]] Result<Choice, std::string> behind(const Problem& problem, const Question& question) const;
+  [[nodiscard]] Result<Choice, words::Message> behind(const Problem& problem, const Question& question) const;
 
   [[nodiscard]] std::string key() const override { return "mistake"; }
   [[nodiscard]] std::string find() const override { return find_; }
   void write(Members& members) const override {
     members.emplace_back("wrong", lessons::object_in_line({{"answer", lessons::quote(wrong_.text)}}));
   }
-  [[nodiscard]] std::string sentence(const Problem& problem) const override {
-    return "For the " + asked_title(problem, find_) + " somebody got " + wrong_.number.text + " " + wrong_.unit.text() +
-           ". Which mistake was it?";
+  [[nodiscard]] words::Message sentence(const Problem& problem) const override {
+    return message(
+        "For the {measure} somebody got {value}. Which mistake was it?",
+        {{"measure", asked_noun(problem, find_)}, {"value", words::Amount{wrong_.number.text, wrong_.unit.text()}}});
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "find-mistake"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
-    return {{wrong_.number.text, words::message("Somebody got {value}.", {{"value", practice::value_of(wrong_)}})}};
+    return {{wrong_.number.text, message("Somebody got {value}.", {{"value", practice::value_of(wrong_)}})}};
   }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
     return Measure(find_).hints(problem);
   }
-  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
-                                                                 Seed& seed) const override;
-  [[nodiscard]] Result<std::string, std::string> answer(const Problem& problem,
-                                                        const Question& question) const override;
+  [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
+                                                                    Seed& seed) const override;
+  [[nodiscard]] Result<words::Message, words::Message> answer(const Problem& problem,
+                                                              const Question& question) const override;
   [[nodiscard]] std::string given_number() const override { return wrong_.text; }
 
  protected:
@@ -79,10 +81,8 @@ class Mistake : public practice::OptionTask {
   units::WrittenQuantity wrong_;
 };
 
-// What a message says of the number, without what to do next.
-std::string first_sentence(const std::string& message) {
-  const std::size_t end = message.find(". ");
-  return end == std::string::npos ? message : message.substr(0, end + 1);
+words::Message right_value(const Question& question) {
+  return practice::answer_text(question, practice::as_written_down(question.truth->to_double()));
 }
 
 // ---- read ----
@@ -94,9 +94,8 @@ std::vector<Task> read_mistake(const TaskText& text) {
   const JsonNode* answer = node.is(JsonNode::Kind::Object) ? node.find("answer") : nullptr;
   if (answer == nullptr) {
     context.fault(node,
-                  "\"wrong\" is an object with the answer that somebody got, such as {\"answer\": \"260 cm^2\"}; "
-                  "found " +
-                      lessons::found_text(node));
+                  message("\"wrong\" is an object with the answer that somebody got, such as {example}; found {found}",
+                          {{"example", "{\"answer\": \"260 cm^2\"}"}, {"found", lessons::found_text(node)}}));
     return {};
   }
   lessons::check_keys(node, {"answer"}, "\"wrong\"", context);
@@ -112,9 +111,11 @@ std::vector<Task> read_mistake(const TaskText& text) {
   }
   const units::Unit unit = problem.solid.unit().to_the(dimension);
   if (!(quantity->unit == unit)) {
-    here.fault(*answer, in_quotes(quantity->text) + " is not in the unit of this solid: write it in " + unit.ascii());
+    here.fault(*answer, message("{value} is not in the unit of this solid: write it in {unit}",
+                                {{"value", in_quotes(quantity->text)}, {"unit", unit.ascii()}}));
   } else if (quantity->number.value == *lessons::asked_value(problem, problem.solid, *find)) {
-    here.fault(*answer, in_quotes(quantity->text) + " is the right answer: write the one that a mistake leads to");
+    here.fault(*answer, message("{value} is the right answer: write the one that a mistake leads to",
+                                {{"value", in_quotes(quantity->text)}}));
   }
   return {Mistake(*find, *quantity)};
 }
@@ -156,7 +157,7 @@ std::optional<Problem> made_mistake(const Blueprint& drawn_blueprint, Seed& seed
 
 }  // namespace
 
-Result<Question, std::string> Mistake::question(const Problem& problem) const {
+Result<Question, words::Message> Mistake::question(const Problem& problem) const {
   auto of_measure = Measure(find_).question(problem);
   if (!of_measure) {
     return of_measure;
@@ -166,7 +167,7 @@ Result<Question, std::string> Mistake::question(const Problem& problem) const {
   return question;
 }
 
-Result<Choice, std::string> Mistake::behind(const Problem& problem, const Question& question) const {
+Result<Choice, words::Message> Mistake::behind(const Problem& problem, const Question& question) const {
   const auto measure = Measure(find_).question(problem);
   if (!measure) {
     return failure(measure.error());
@@ -174,22 +175,25 @@ Result<Choice, std::string> Mistake::behind(const Problem& problem, const Questi
   const std::string typed = wrong_.number.text + " " + question.unit->ascii();
   const practice::Diagnosis diagnosis = practice::judged_number(problem, *measure, typed);
   if (diagnosis.verdict != practice::AnswerVerdict::Recognized || diagnosis.causes.size() != 1) {
-    return failure("the wrong answer " + wrong_.text +
-                   (diagnosis.causes.size() > 1 ? " comes from several mistakes" : " comes from no usual mistake") +
-                   ", so which one it was cannot be asked: give another one");
+    return failure(diagnosis.causes.size() > 1
+                       ? message("the wrong answer {answer} comes from several mistakes, so which one it was cannot be "
+                                 "asked: give another one",
+                                 {{"answer", wrong_.text}})
+                       : message("the wrong answer {answer} comes from no usual mistake, so which one it was cannot be "
+                                 "asked: give another one",
+                                 {{"answer", wrong_.text}}));
   }
   const practice::Cause& cause = diagnosis.causes.front();
-  Choice choice = practice::right_choice(
-      first_sentence(cause.message),
-      "Right. " + cause.message + " The right value is " +
-          practice::answer_text(question, practice::as_written_down(question.truth->to_double())) + ".");
+  Choice choice = practice::right_choice(words::first_sentence(cause.message),
+                                         message("Right. {mistake} The right value is {answer}.",
+                                                 {{"mistake", cause.message}, {"answer", right_value(question)}}));
   choice.cause = cause.id;
   choice.faces = cause.faces;
   return choice;
 }
 
-Result<std::vector<Choice>, std::string> Mistake::choices(const Problem& problem, const Question& question,
-                                                          Seed& seed) const {
+Result<std::vector<Choice>, words::Message> Mistake::choices(const Problem& problem, const Question& question,
+                                                             Seed& seed) const {
   constexpr std::size_t wrong_options = 3;
   const auto made = behind(problem, question);
   if (!made) {
@@ -198,22 +202,23 @@ Result<std::vector<Choice>, std::string> Mistake::choices(const Problem& problem
   const auto measure = Measure(find_).question(problem);
   const practice::Figure figure = practice::figure_of(problem, *measure);
   const std::string& number = wrong_.number.text;
-  const std::string given = number + " " + wrong_.unit.text();
+  const words::Amount given{number, wrong_.unit.text()};
   const double value = wrong_.number.value.to_double();
   std::vector<Choice> choices{*made};
   std::vector<practice::WrongNumber> others = practice::wrong_numbers(figure);
   shuffle(others, seed);
   for (const practice::WrongNumber& one : others) {
-    const std::string text = said(practice::about(one.signature->saying.says, number));
+    const words::Message text = practice::about(one.signature->saying.says, number);
     const bool is_new = std::none_of(choices.begin(), choices.end(), [&](const Choice& other) {
-      return other.text == text || other.cause == one.signature->id;
+      return said(other.text) == said(text) || other.cause == one.signature->id;
     });
     const bool is_near = std::abs(one.value - value) <= 0.02 * value;
     if (is_new && !is_near && choices.size() <= wrong_options) {
-      const std::string leads = practice::answer_text(*measure, practice::as_written_down(one.value));
+      const words::Message leads = practice::answer_text(*measure, practice::as_written_down(one.value));
       choices.push_back(practice::wrong_choice(
           text, one.signature->id,
-          "That way would lead to " + leads + ", not to " + given + ". Work out what is missing, or too much."));
+          message("That way would lead to {number}, not to {given}. Work out what is missing, or too much.",
+                  {{"number", leads}, {"given", given}})));
       choices.back().faces = one.faces;
     }
   }
@@ -221,12 +226,12 @@ Result<std::vector<Choice>, std::string> Mistake::choices(const Problem& problem
   return choices;
 }
 
-Result<std::string, std::string> Mistake::answer(const Problem& problem, const Question& question) const {
+Result<words::Message, words::Message> Mistake::answer(const Problem& problem, const Question& question) const {
   const auto mistake = behind(problem, question);
   if (!mistake) {
     return failure(mistake.error());
   }
-  return mistake->text + " " + practice::answer_text(question, practice::as_written_down(question.truth->to_double()));
+  return message("{mistake} {answer}", {{"mistake", mistake->text}, {"answer", right_value(question)}});
 }
 
 std::optional<TaskWork> Mistake::work(const Problem& problem, int places) const {
@@ -235,17 +240,20 @@ std::optional<TaskWork> Mistake::work(const Problem& problem, int places) const 
   const Number right = value ? *value : Number{};
   const Number wrong = amount_in(wrong_, unit);
   TaskSheet sheet(places);
+  const Noun title{reasoning::title_named(problem.solid, find_)};
   const SupplyNumber a = sheet.number(right, unit, Source::Kind::EarlierStep,
-                                      "the " + reasoning::title_named(problem.solid, find_) + ", worked out before");
-  const SupplyNumber b = sheet.number(wrong, unit, Source::Kind::Known, "what somebody got", wrong_.number.text);
+                                      message("the {measure}, worked out before", {{"measure", title}}));
+  const SupplyNumber b =
+      sheet.number(wrong, unit, Source::Kind::Known, message("what somebody got"), wrong_.number.text);
   const bool is_less = wrong < right;
   std::ignore = sheet.steps().work_out(
-      StepKind::Check, "Somebody got " + shown_quantity(wrong_) + ". How far is that off?", is_less ? a : b, "−",
-      is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
-  TaskWork task{
-      key(), find_, "then the mistake", "", {}, {}, Outcome{right, unit}, 0, judged_amount(right, unit, places)};
-  return std::move(sheet).finished(std::move(task), "The right value is " + judged_amount(right, unit, places) +
-                                                        ". Which part of the work is missing, or too much?");
+      StepKind::Check, message("Somebody got {value}. How far is that off?", {{"value", practice::value_of(wrong_)}}),
+      is_less ? a : b, "−", is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
+  const Message answer = judged_amount(right, unit, places);
+  TaskWork task{key(), find_, message("then the mistake"), {}, {}, {}, Outcome{right, unit}, 0, answer};
+  return std::move(sheet).finished(
+      std::move(task),
+      message("The right value is {answer}. Which part of the work is missing, or too much?", {{"answer", answer}}));
 }
 
 bool asks_which_mistake(const Problem& problem) { return practice::task_as<Mistake>(problem) != nullptr; }

@@ -29,8 +29,9 @@ const Row* row_of(const TaskText& text) {
     }
     if (first != nullptr) {
       const std::string& key = row.keys.front();
-      text.context.at(key).fault(*value, in_quotes(key) + " cannot stand beside " + in_quotes(first->keys.front()) +
-                                             ": ask for one of the two in a problem of its own");
+      text.context.at(key).fault(
+          *value, message("{key} cannot stand beside {other}: ask for one of the two in a problem of its own",
+                          {{"key", in_quotes(key)}, {"other", in_quotes(first->keys.front())}}));
       return nullptr;
     }
     first = &row;
@@ -46,11 +47,12 @@ const Row* row_of(const TaskText& text) {
 // What compares numbers of a solid is asked alone, and of solids that have such numbers.
 void check_fit(const TaskText& text, const Row& row) {
   const JsonNode& find = *text.node.find("find");
-  const std::string unfit = row.unfit(text.problem.solid);
+  const Message unfit = row.unfit(text.problem.solid);
+  const std::string key = in_quotes(row.key);
   if (text.find.size() > 1 || text.node.find("supply") != nullptr) {
-    text.context.fault(find, in_quotes(row.key) + " is asked alone: ask for the rest in a problem of its own");
+    text.context.fault(find, message("{key} is asked alone: ask for the rest in a problem of its own", {{"key", key}}));
   } else if (!unfit.empty()) {
-    text.context.fault(find, in_quotes(row.key) + unfit);
+    text.context.fault(find, message("{key} {unfit}", {{"key", key}, {"unfit", unfit}}));
   }
 }
 
@@ -62,9 +64,11 @@ void check_names(const TaskText& text, const Row* row) {
   }
   for (std::size_t i = 0; i < text.find.size(); ++i) {
     if (std::find(names.begin(), names.end(), text.find[i]) == names.end()) {
-      text.context.fault(text.node.find("find")->items[i], in_quotes(text.find[i]) + " cannot be asked of " +
-                                                               lessons::with_article(text.problem.solid.name()) +
-                                                               lessons::suggestion(text.find[i], names));
+      text.context.fault(text.node.find("find")->items[i],
+                         message("{name} cannot be asked of {solid:a}{suggestion}",
+                                 {{"name", in_quotes(text.find[i])},
+                                  {"solid", Noun{text.problem.solid.name()}},
+                                  {"suggestion", lessons::suggestion(text.find[i], names)}}));
     }
   }
 }
@@ -86,9 +90,11 @@ void check_alone(const TaskText& text, const Row& row) {
   const std::string& own = row.keys.front();
   for (const std::string& key : others) {
     if (const JsonNode* other = text.node.find(key)) {
-      text.context.at(key).fault(*other, "a problem with " + in_quotes(own) + " asks about the " + own +
-                                             " alone: leave " + in_quotes(key) +
-                                             " out, or make it a problem of its own");
+      text.context.at(key).fault(
+          *other,
+          message("a problem with {own} asks about the {name} alone: leave {key} out, or make it a problem of its "
+                  "own",
+                  {{"own", in_quotes(own)}, {"name", own}, {"key", in_quotes(key)}}));
     }
   }
 }
@@ -178,19 +184,25 @@ std::optional<std::string> one_measure(const TaskText& text, const JsonNode& key
       text.find.size() == 1 && lessons::asked_value(text.problem, text.problem.solid, text.find.front());
   if (!is_one) {
     text.context.at(name).fault(
-        key, in_quotes(name) + " goes with one measure that is asked for, as in \"find\": [\"surface_area\"]");
+        key, message("{key} goes with one measure that is asked for, as in \"find\": [\"surface_area\"]",
+                     {{"key", in_quotes(name)}}));
     return std::nullopt;
   }
   return text.find.front();
 }
 
-std::string asked_title(const Problem& problem, const std::string& measure) {
+Message not_comparable(const units::WrittenQuantity& quantity, const solids::Solid& solid) {
+  return message("{value} cannot be compared with a solid measured in {unit}",
+                 {{"value", in_quotes(quantity.text)}, {"unit", solid.unit().text()}});
+}
+
+Noun asked_noun(const Problem& problem, const std::string& measure) {
   for (const reasoning::Askable& one : reasoning::askable_measures(problem.solid)) {
     if (one.name == measure) {
-      return one.title;
+      return {one.title};
     }
   }
-  return measure;
+  return {measure};
 }
 
 Result<lessons::Lesson, std::vector<lessons::Finding>> read_lesson(std::string_view text) {

@@ -23,6 +23,9 @@ using practice::Question;
 using reasoning::Explanation;
 using reasoning::SolutionOptions;
 using reasoning::TaskWork;
+using words::Message;
+using words::message;
+using words::Noun;
 
 /// A type of question: a row of the table.
 struct Row {
@@ -42,9 +45,9 @@ struct Row {
   std::vector<std::string> (*offers)(const JsonNode& value) = nullptr;
   /// The task of an entry of "find"; nothing for other entries.
   std::optional<Task> (*named)(const std::string& find) = nullptr;
-  /// Why an entry that is asked alone does not go with a solid: " goes with a cube"; empty where it does. Null where it
+  /// Why an entry that is asked alone does not go with a solid: "goes with a cube"; empty where it does. Null where it
   /// need not be alone.
-  std::string (*unfit)(const solids::Solid& solid) = nullptr;
+  Message (*unfit)(const solids::Solid& solid) = nullptr;
 
   std::vector<MadeUp> made = {};           ///< its types of made-up problems
   std::vector<std::string> examples = {};  ///< members of a problem that ask this, one of each sort
@@ -54,7 +57,10 @@ struct Row {
 /// measure. `key`: the node that needs it, `name` its key.
 [[nodiscard]] std::optional<std::string> one_measure(const TaskText& text, const JsonNode& key, std::string_view name);
 
+/// A fault: "12 ft" cannot be compared with a solid measured in square centimeters, or the like.
+[[nodiscard]] Message not_comparable(const units::WrittenQuantity& quantity, const solids::Solid& solid);
+
 /// What a class calls a measure that can be asked for: "slant height"; its name where it cannot.
-[[nodiscard]] std::string asked_title(const Problem& problem, const std::string& measure);
+[[nodiscard]] words::Noun asked_noun(const Problem& problem, const std::string& measure);
 
 }  // namespace fw::tasks

@@ -20,18 +20,18 @@ class SameNumber : public practice::OptionTask {
   [[nodiscard]] std::string key() const override { return "same_number"; }
   [[nodiscard]] std::string find() const override { return key(); }
   [[nodiscard]] std::string measure() const override { return {}; }
-  [[nodiscard]] std::string sentence(const Problem&) const override {
-    return "The surface area and the volume are one number. Are they the same?";
+  [[nodiscard]] words::Message sentence(const Problem&) const override {
+    return message("The surface area and the volume are one number. Are they the same?");
   }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "same-number"; }
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override {
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
-                                                                 Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
+                                                                    Seed& seed) const override;
 
  protected:
   [[nodiscard]] std::optional<std::size_t> option_meant(const Question&, const std::vector<Choice>&,
@@ -40,6 +40,8 @@ class SameNumber : public practice::OptionTask {
     return said ? std::optional<std::size_t>(*said ? 1 : 0) : std::nullopt;
   }
 };
+
+// ---- made up ----
 
 std::optional<Problem> made_same_number(const Blueprint& blueprint, Seed& seed) {
   // Boxes of whole edges with 2(lw + lh + wh) = lwh, but for those with an edge of over 24. Source: worked out.
@@ -57,7 +59,7 @@ std::optional<Problem> made_same_number(const Blueprint& blueprint, Seed& seed) 
 
 }  // namespace
 
-Result<Question, std::string> SameNumber::question(const Problem&) const {
+Result<Question, words::Message> SameNumber::question(const Problem&) const {
   Question question;
   question.find = key();
   return question;
@@ -66,29 +68,31 @@ Result<Question, std::string> SameNumber::question(const Problem&) const {
 std::optional<TaskWork> SameNumber::work(const Problem& problem, int) const {
   const Solid& solid = problem.solid;
   TaskSheet sheet(2);
-  sheet.steps().say(StepKind::Ask, "Asked is whether the surface area and the volume are the same.");
-  const auto tell = [&](const std::string& reason, const char* letter, const Number& amount, int dimension) {
+  sheet.steps().say(StepKind::Ask, message("Asked is whether the surface area and the volume are the same."));
+  const auto tell = [&](const Message& reason, const char* letter, const Number& amount, int dimension) {
     sheet.steps().state(StepKind::Count, reason, algebra::leaf(algebra::Notation::Kind::Letter, letter), true,
                         {amount, solid.unit().to_the(dimension), {}, ""});
   };
-  tell("The surface area, in squares that cover it.", "S", solid.surface_area().amount(), 2);
-  tell("The volume, in cubes that fill it.", "V", solid.volume().amount(), 3);
-  sheet.steps().say(StepKind::Check, "A square is no cube. Written in another unit, even the numbers differ.");
-  return std::move(sheet).finished({key(), "", "", "one number, two quantities", {}, {}, std::nullopt, 0, "no"},
-                                   "No: the number is the same, what it counts is not.");
+  tell(message("The surface area, in squares that cover it."), "S", solid.surface_area().amount(), 2);
+  tell(message("The volume, in cubes that fill it."), "V", solid.volume().amount(), 3);
+  sheet.steps().say(StepKind::Check, message("A square is no cube. Written in another unit, even the numbers differ."));
+  return std::move(sheet).finished(
+      {key(), "", {}, message("one number, two quantities"), {}, {}, std::nullopt, 0, message("no")},
+      message("No: the number is the same, what it counts is not."));
 }
 
-Result<std::vector<Choice>, std::string> SameNumber::choices(const Problem& problem, const Question&, Seed&) const {
+Result<std::vector<Choice>, words::Message> SameNumber::choices(const Problem& problem, const Question&, Seed&) const {
   const std::string number = exact::shown(problem.solid.volume().amount(), 2).text;
   const std::string square = problem.solid.unit().to_the(2).text();
   return std::vector<Choice>{
-      practice::right_choice("no: squares cover it, cubes fill it", "Right."),
-      practice::wrong_choice("yes: " + number + " is " + number, "G1",
-                             "Yes would mean that a square is a cube. What does each of the " + number + " count?"),
-      practice::wrong_choice("yes, once both are in " + square, "G2",
-                             "A space cannot be written in squares. Which little shape fills it?"),
-      practice::wrong_choice("no: one of the two is a mistake", "A1",
-                             "Both are worked out rightly. What does each number count?")};
+      practice::right_choice(message("no: squares cover it, cubes fill it"), message("Right.")),
+      practice::wrong_choice(message("yes: {number} is {number}", {{"number", number}}), "G1",
+                             message("Yes would mean that a square is a cube. What does each of the {number} count?",
+                                     {{"number", number}})),
+      practice::wrong_choice(message("yes, once both are in {unit}", {{"unit", square}}), "G2",
+                             message("A space cannot be written in squares. Which little shape fills it?")),
+      practice::wrong_choice(message("no: one of the two is a mistake"), "A1",
+                             message("Both are worked out rightly. What does each number count?"))};
 }
 
 namespace row {
@@ -99,8 +103,10 @@ Row same_number() {
   };
   row.unfit = [](const Solid& solid) {
     return lessons::has_same_number(solid)
-               ? std::string()
-               : " goes with a solid whose surface area and volume are one number, such as a cube with an edge of 6 cm";
+               ? Message()
+               : message(
+                     "goes with a solid whose surface area and volume are one number, such as a cube with an edge of "
+                     "6 cm");
   };
   row.made = {{34, "same-number", "area and volume of one number", practice::Heading::DecideAndCheck, 2,
                "compare units", is_box, made_same_number}};

@@ -100,12 +100,12 @@ bool leads_face_by_face(const solids::Solid& solid, const std::string& measure) 
   return !measure.empty() && reasoning::worked_solution(solid, measure, options).has_value();
 }
 
-std::string title_of(const WorkedProblem& worked, const Explanation& explanation) {
+words::Message title_of(const WorkedProblem& worked, const Explanation& explanation) {
   if (worked.task && worked.task->measure.empty()) {
     return worked.task->name;
   }
   const bool is_worked = !explanation.solution.values.empty() || worked.supply;
-  return is_worked ? explanation.solution.title : worked.title;
+  return is_worked ? words::Message(explanation.solution.title) : worked.title;
 }
 
 void take_over(WorkedProblem& worked, Explanation explanation) {
@@ -161,7 +161,7 @@ WorkedProblem worked_problem(const Problem& problem, const WorkChoice& choice) {
   worked.asked = asked.task.as<Look>() != nullptr ? asked.task->find() : measure;
   const Askable* named = find_askable(worked, worked.asked);
   const Askable about = named != nullptr ? *named : seen(worked.asked);
-  worked.title = about.title;
+  worked.title = words::Message(about.title);
   worked.open = measure == surface_area ? lessons::open_faces(problem) : std::vector<FaceId>{};
   worked.letter = worked.open.empty() ? about.letter : "";
   if (!measure.empty()) {
@@ -185,9 +185,9 @@ WorkedProblem worked_problem(const Problem& problem, const WorkChoice& choice) {
 WorkedProblem worked_net(const Problem& problem) {
   WorkedProblem worked;
   worked.askable = reasoning::askable_measures(problem.solid);
-  worked.title = "net";
+  worked.title = words::message("net");
   worked.solid = problem.solid;
-  worked.parts = {{"", net_steps(problem), {}, {}, 0, false}};
+  worked.parts = {{{}, net_steps(problem), {}, {}, 0, false}};
   worked.count = worked.parts.front().steps.size();
   return worked;
 }

@@ -22,15 +22,15 @@ struct WorkChoice {
 
 /// A problem worked out for going through it step by step.
 struct WorkedProblem {
-  std::string asked;  ///< the measure; empty: nothing is worked out of measures
-  std::string title;  ///< "slant height"
+  std::string asked;     ///< the measure; empty: nothing is worked out of measures
+  words::Message title;  ///< "slant height"
   std::string letter;
   std::optional<solids::Solid> solid;  ///< with the measure as its unknown; none: nothing was asked
   std::vector<reasoning::WorkPart> parts;
   std::size_t count = 0;                      ///< of all steps
   words::Message comparison;                  ///< of two ways; empty for one
   std::vector<words::Message> notes;          ///< to the answer
-  std::string missing;                        ///< why there are no steps; empty: there are
+  words::Message missing;                     ///< why there are no steps; empty: there are
   std::vector<reasoning::Askable> offered;    ///< what could be given instead
   std::vector<reasoning::Askable> askable;    ///< every measure that can be asked for
   std::vector<reasoning::Askable> by_lesson;  ///< those that the problem asks for

@@ -14,12 +14,13 @@ bool ends_with(std::string_view word, std::string_view end) {
 bool is_vowel(char c) { return std::string_view("aeiouAEIOU").find(c) != std::string_view::npos; }
 
 // Things that come in packs, and units, that do not follow the rules.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 6> irregular{{{"loaf", "loaves"},
+constexpr std::array<std::pair<std::string_view, std::string_view>, 7> irregular{{{"loaf", "loaves"},
                                                                                   {"leaf", "leaves"},
                                                                                   {"shelf", "shelves"},
                                                                                   {"half", "halves"},
                                                                                   {"foot", "feet"},
-                                                                                  {"knife", "knives"}}};
+                                                                                  {"knife", "knives"},
+                                                                                  {"vertex", "vertices"}}};
 
 std::string plural_of_word(const std::string& word) {
   for (const auto& [single, several] : irregular) {

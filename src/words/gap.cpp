@@ -23,6 +23,13 @@ Value with_gap(const Value& value, std::string_view hidden, const std::string& g
 
 }  // namespace
 
+Message first_sentence(const Message& message) {
+  const bool is_list = message.pattern() == one_after_another({message}).pattern();
+  return is_list
+             ? std::get<Message>(std::get<Value::List>(message.arguments().front().value.content()).front().content())
+             : message;
+}
+
 Message with_gap(const Message& message, std::string_view hidden, const std::string& gap) {
   std::vector<Argument> arguments;
   for (const Argument& argument : message.arguments()) {

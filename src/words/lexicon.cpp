@@ -124,6 +124,7 @@ std::string Lexicon::joined(const Value& value, std::string_view form, const Lex
     const bool is_last = i + 1 == list.size();
     text = i == 0                    ? item
            : form == "then"          ? said(message("{first} {next}", {{"first", text}, {"next", item}}))
+           : form == ";"             ? said(message("{first}; {next}", {{"first", text}, {"next", item}}))
            : form == ", or"          ? said(message("{first}, or {next}", {{"first", text}, {"next", item}}))
            : !is_last || form == "," ? said(message("{first}, {next}", {{"first", text}, {"next", item}}))
            : form == "and"           ? said(message("{first} and {last}", {{"first", text}, {"last", item}}))

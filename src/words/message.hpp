@@ -35,8 +35,7 @@ class Message {
  public:
   Message() = default;  ///< says nothing
   /// What is no sentence of ours, as a prompt of a lesson; said as it is.
-  Message(std::string text);
-  Message(const char* text) : Message(std::string(text)) {}
+  explicit Message(std::string text);
   /// Requires: each place has an argument, and each argument a place.
   Message(Pattern pattern, std::initializer_list<Argument> arguments);
 
@@ -96,6 +95,9 @@ struct Argument {
 [[nodiscard]] inline Message one_after_another(const std::vector<Message>& sentences) {
   return sentences.empty() ? Message() : message("{sentences:then}", {{"sentences", sentences}});
 }
+
+/// The first of sentences that stand one after another; of any other message all of it.
+[[nodiscard]] Message first_sentence(const Message& message);
 
 /// The message with `gap` for each argument, at any depth, that is said as `hidden` in English; of a number with its
 /// unit that is hidden alone, the unit stays.

@@ -39,7 +39,7 @@ struct PatternPiece {
 }
 
 [[nodiscard]] constexpr bool is_form(std::string_view form) {
-  for (const std::string_view known : {"", "a", "A", "s", "up", "and", "or", ",", ", or", "then"}) {
+  for (const std::string_view known : {"", "a", "A", "s", "up", "and", "or", ",", ";", ", or", "then"}) {
     if (form == known) {
       return true;
     }
@@ -81,7 +81,7 @@ struct PatternPiece {
 ///     {item:s}            a noun in the plural
 ///     {item#count}        a noun in the number that goes with the argument `count`: "1 roll", "4 rolls"
 ///     {count:face|faces}  no argument is said, but the form that goes with this count
-///     {faces:and}         a list, "1, 2 and 5"; {faces:or}; {faces:,} with commas alone; {sets:, or}
+///     {faces:and}         a list, "1, 2 and 5"; {faces:or}; {faces:,} with commas alone; {options:;}; {sets:, or}
 ///     {sentences:then}    a list of sentences with a blank between them
 ///     {reason:up}         with its first letter in upper case
 class Pattern {

@@ -14,7 +14,8 @@ import tempfile
 import pathlib
 import unittest
 
-from patterns import MOVED, joined_sentences, patterns, translated
+from lifetimes import loops_over_what_is_gone
+from patterns import MOVED, failures_of_text, joined_sentences, patterns, translated
 from source_tree import (ROOT, code_of, files, includes_of, included_through, matches_in, read, relative, room_of, rooms, seen_from,
                          sources, strings_of)
 
@@ -371,6 +372,11 @@ class HouseRules(unittest.TestCase):
         self.none((f"there is no folder src/{folder}" for folder in MOVED if not (ROOT / "src" / folder).is_dir()),
                   "folders are those of the house")
         self.none(joined_sentences(MOVED), "a sentence is a message with its arguments; + puts none together")
+        self.none(failures_of_text(MOVED), "why something failed is a message")
+
+    def test_loops_run_over_what_lives(self):
+        self.none(loops_over_what_is_gone(),
+                  "a loop runs over what outlives it: give the temporary a name before the loop")
 
     def test_packages_are_documented(self):
         listed = re.findall(r"^(?:build|test)\s+(\S+)", read(ROOT / "third_party" / "packages.txt"), re.MULTILINE)

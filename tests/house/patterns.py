@@ -8,12 +8,13 @@ import re
 from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
 
 # The folders of src/ in which all sentences are messages; the others still put some together with +.
-MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "reasoning", "practice/mistakes"]
+MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "lessons", "reasoning", "practice",
+         "practice/mistakes", "tasks", "tasks/nets", "tasks/quiz", "tasks/word_problems"]
 CALL = re.compile(r"(?<![\w.>])message\(")
 # Patterns of a table, which are said later: of the number {n}.
 ROW = re.compile(r"(?<![\w.>])(?:Saying|Pattern)\((?=\s*\")")
 LITERAL = r'"(?:[^"\\\n]|\\.)*"'
-FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ", or", "then"}
+FORMS = {"", "a", "A", "s", "up", "and", "or", ",", ";", ", or", "then"}
 DECLARED_IN = "src/words/message.hpp"
 
 
@@ -73,16 +74,36 @@ def patterns():
     return said_at_once + [pattern for path in paths for pattern in _of_rows(path)]
 
 
+def _without_made_up(path):
+    """A source without what it says in problems that it makes up: their prompts are data, as those of any lesson are."""
+    made_up = re.compile(r"// ---- made up ----.*?^}  // namespace", re.DOTALL | re.MULTILINE)
+    marks = [read(path)[:match.start()].count("\n") for match in made_up.finditer(read(path))]
+    lines = without_comments(path).split("\n")
+    for mark in marks:
+        end = next(number for number in range(mark, len(lines)) if lines[number].startswith("}  "))
+        lines[mark:end] = [""] * (end - mark)
+    return "" if path.stem.endswith("_made") else "\n".join(lines)
+
+
 def joined_sentences(folders):
     """"file:line: text" for every text with a word and a blank that is joined by +."""
     for path in sources():
         if relative(path.parent).removeprefix("src/") in folders:
-            text = without_comments(path)
+            text = _without_made_up(path)
             for match in re.finditer(rf"'(?:[^'\\\n]|\\.)+'|{LITERAL}", text):
                 is_joined = re.search(r"\+=?\s*$", text[:match.start()]) or re.match(r"\s*\+", text[match.end():])
-                words = match.group()[1:-1]
+                words = re.sub(r"\\.", "", match.group()[1:-1])
                 if is_joined and re.search(r"[a-z]", words) and " " in words:
                     yield f'{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}: "{words}"'
+
+
+def failures_of_text(folders):
+    """"file:line" of every failure that tells its reason as a text: a Result would take it for a message."""
+    for path in sources():
+        if relative(path.parent).removeprefix("src/") in folders:
+            text = without_comments(path)
+            for match in re.finditer(r'\bfailure\(\s*(?:"|std::string\()', text):
+                yield f"{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}"
 
 
 def translated():

@@ -84,7 +84,13 @@ BREAKS = {
     "sentences_are_messages": [
         ("src/solids/broken.cpp", 'auto m = "it has " + count;\n'),
         ("src/solids/broken.cpp", 'text += " faces";\n'),
+        ("src/lessons/broken.cpp", 'return failure("there is no such face");\n'),
         ("tests/house/patterns.py", lambda text: text.replace("MOVED = [", 'MOVED = ["no_such_room", '), "no_such_room"),
+    ],
+    "loops_run_over_what_lives": [
+        ("src/solids/broken.cpp", "Result<Solid, Fault> made();\nvoid f() { for (const Face& face : made()->list) g(face); }\n"),
+        ("src/tasks/broken.cpp", "std::optional<Rows> made();\nvoid f() { for (const Row& row : made().value()) g(row); }\n"),
+        ("tests/nets/broken.cpp", "std::optional<Rows> made();\nvoid f() { for (const Row& row : *made()) g(row); }\n"),
     ],
     "packages_are_documented": [("third_party/packages.txt", "build libnosuch-dev # nothing\n", "libnosuch-dev")],
 }

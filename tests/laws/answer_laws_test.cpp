@@ -49,27 +49,28 @@ std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
   const Problem problem = asking_all(solid);
   const auto all = practice::explained(problem);
   if (!all) {
-    return all.error();
+    return said(all.error());
   }
   std::string wrong = all->size() == problem.tasks.size() ? "" : "something that is asked is not explained. ";
   for (const reasoning::Explanation& one : *all) {
     const bool counts = parts.count(one.find) != 0;  // its key is the number alone
-    const std::string key = practice::right_answer(problem, one.find).value() + (counts ? " " + one.find : "");
-    if (one.answer != key) {
-      wrong += one.find + " is explained as " + one.answer + ", the key has another. ";
+    const std::string answer = said(one.answer);
+    const std::string key = said(practice::right_answer(problem, one.find).value()) + (counts ? " " + one.find : "");
+    if (answer != key) {
+      wrong += one.find + " is explained as " + answer + ", the key has another. ";
     }
     if (!lessons::dimension_of_whole(one.find)) {
       continue;
     }
-    if (one.answer != measured(solid, one.find)) {
-      wrong += one.find + " is explained as " + one.answer + " and measured " + measured(solid, one.find) + ". ";
+    if (answer != measured(solid, one.find)) {
+      wrong += one.find + " is explained as " + answer + " and measured " + measured(solid, one.find) + ". ";
     }
     const std::vector<reasoning::Step> steps = reasoning::all_steps(one);
     const auto last =
         std::find_if(steps.rbegin(), steps.rend(), [](const auto& step) { return step.line.has_value(); });
     const std::string line = last == steps.rend() ? "" : algebra::plain_text(*last->line);
-    if (line.size() < one.answer.size() || line.substr(line.size() - one.answer.size()) != one.answer) {
-      wrong += "the last line, " + line + ", does not end in " + one.answer + ". ";
+    if (line.size() < answer.size() || line.substr(line.size() - answer.size()) != answer) {
+      wrong += "the last line, " + line + ", does not end in " + answer + ". ";
     }
   }
   return wrong;
@@ -77,14 +78,14 @@ std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
 
 std::string verdict_of(const Problem& problem, const std::string& typed, const std::string& find) {
   const auto diagnosis = practice::diagnosed(problem, typed, find);
-  return diagnosis ? practice::text(diagnosis->verdict) : diagnosis.error();
+  return diagnosis ? practice::text(diagnosis->verdict) : said(diagnosis.error());
 }
 
 std::string right_answers_are_right(const Solid& solid, test::Dice& dice) {
   const Problem problem = asking_all(solid);
   std::string wrong;
   for (const std::string& find : lessons::find_of(problem)) {
-    const std::string answer = practice::right_answer(problem, find).value();
+    const std::string answer = said(practice::right_answer(problem, find).value());
     const std::string verdict = verdict_of(problem, answer, find);
     wrong += verdict == "right" ? "" : answer + " for " + find + " is judged " + verdict + ". ";
   }
@@ -102,7 +103,7 @@ std::string right_answers_are_right(const Solid& solid, test::Dice& dice) {
 std::string options_are_what_they_say(const Problem& problem, const std::string& find, std::uint64_t seed) {
   const auto options = practice::choices_of(problem, seed, find);
   if (!options) {
-    return find + " has no options: " + options.error() + ". ";
+    return find + " has no options: " + said(options.error()) + ". ";
   }
   const auto is_right = [](const practice::Choice& one) { return one.is_right; };
   const auto right = std::count_if(options->begin(), options->end(), is_right);
@@ -114,13 +115,15 @@ std::string options_are_what_they_say(const Problem& problem, const std::string&
     if (one.is_right && right > 1) {
       continue;
     }
+    const std::string text = said(one.text);
     const auto diagnosis =
-        practice::diagnosed(problem, tasks::net_asked(problem) != nullptr ? one.text : practice::letter(i), find, seed);
+        practice::diagnosed(problem, tasks::net_asked(problem) != nullptr ? text : practice::letter(i), find, seed);
     const bool is_judged_right = diagnosis && diagnosis->verdict == AnswerVerdict::Right;
-    wrong += is_judged_right == one.is_right ? "" : one.text + " for " + find + " is not judged as its option says. ";
-    wrong += one.message.empty() || (one.cause.empty() && !one.is_right) ? one.text + " says nothing. " : "";
-    if (diagnosis && !one.is_right && tasks::net_asked(problem) == nullptr && diagnosis->message != one.message) {
-      wrong += one.text + " is told another thing than its option says. ";
+    wrong += is_judged_right == one.is_right ? "" : text + " for " + find + " is not judged as its option says. ";
+    wrong += one.message.empty() || (one.cause.empty() && !one.is_right) ? text + " says nothing. " : "";
+    if (diagnosis && !one.is_right && tasks::net_asked(problem) == nullptr &&
+        said(diagnosis->message) != said(one.message)) {
+      wrong += text + " is told another thing than its option says. ";
     }
   }
   return wrong;
@@ -158,7 +161,7 @@ lessons::Lesson generated_lesson(std::uint64_t seed, int level, std::size_t coun
 void expect_valid(const Problem& problem, std::uint64_t seed) {
   const auto worked = practice::explained(problem);
   if (!worked) {
-    RC_FAIL(problem.prompt + ": " + worked.error());
+    RC_FAIL(problem.prompt + ": " + said(worked.error()));
   }
   RC_ASSERT(!tasks::is_masked(problem));
   RC_ASSERT(!practice::type_of(problem).empty());
@@ -166,13 +169,14 @@ void expect_valid(const Problem& problem, std::uint64_t seed) {
   if (!wrong.empty()) {
     RC_FAIL(problem.prompt + ": " + wrong);
   }
-  const auto answer = practice::right_answer(problem);
-  RC_ASSERT(answer.has_value());
+  const auto key = practice::right_answer(problem);
+  RC_ASSERT(key.has_value());
+  const std::string answer = said(*key);
   if (tasks::net_asked(problem) != nullptr || practice::first_task(problem)->key() == "mistake") {
     return;  // its key is a sentence, or names places: it is chosen and not typed
   }
-  if (verdict_of(problem, *answer, "") != "right") {
-    RC_FAIL(problem.prompt + ": " + *answer + " is judged " + verdict_of(problem, *answer, ""));
+  if (verdict_of(problem, answer, "") != "right") {
+    RC_FAIL(problem.prompt + ": " + answer + " is judged " + verdict_of(problem, answer, ""));
   }
 }
 
@@ -187,8 +191,8 @@ TEST(LawsOfProblems, GeneratedOnesAreValidAndComeBackWithTheSameAnswers) {
     RC_ASSERT(*again == lesson);
     for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
       expect_valid(lesson.problems[i], seed);
-      RC_ASSERT(practice::right_answer(again->problems[i]).value() ==
-                practice::right_answer(lesson.problems[i]).value());
+      RC_ASSERT(said(practice::right_answer(again->problems[i]).value()) ==
+                said(practice::right_answer(lesson.problems[i]).value()));
     }
   });
   EXPECT_TRUE(held);
@@ -203,7 +207,8 @@ TEST(LawsOfProblems, MadeUpOnesComeBackWithTheSameAnswers) {
     const Problem& back = again->problems.front();
     RC_ASSERT(back == problem);
     for (const std::string& find : lessons::find_of(problem)) {
-      RC_ASSERT(practice::right_answer(back, find).value() == practice::right_answer(problem, find).value());
+      RC_ASSERT(said(practice::right_answer(back, find).value()) ==
+                said(practice::right_answer(problem, find).value()));
     }
   });
   EXPECT_TRUE(held);

@@ -36,7 +36,7 @@ std::string faces_equal_formula(const Solid& solid, test::Dice&) {
     const auto formula = reasoning::worked_solution(solid, area);
     const auto faces = reasoning::worked_solution(solid, area, by_faces);
     if (!formula || !faces) {
-      return "no way to the " + area + ": " + (formula ? faces.error() : formula.error());
+      return "no way to the " + area + ": " + said(formula ? faces.error() : formula.error());
     }
     wrong += difference(area + " by formula and face by face", formula->answer.amount, faces->answer.amount);
     wrong += difference(area + " worked and of the solid", formula->answer.amount, solid.values().at(area));
@@ -238,7 +238,7 @@ std::string another_given_is_the_same_figure(const Solid& solid, test::Dice& dic
   const reasoning::Askable other = instead[dice.below(instead.size())];
   const auto figure = reasoning::asked_for(solid, unknown.name, other.name);
   if (!figure) {
-    return unknown.name + " cannot be asked for from " + other.name + ": " + figure.error();
+    return unknown.name + " cannot be asked for from " + other.name + ": " + said(figure.error());
   }
   std::string wrong;
   for (const auto& [name, value] : solid.values()) {
@@ -266,7 +266,7 @@ std::string terms_show_their_faces(const Solid& solid, test::Dice&) {
   by_faces.route = reasoning::Route::FaceByFace;
   const auto solution = reasoning::worked_solution(solid, "surface_area", by_faces);
   if (!solution) {
-    return solution.error();
+    return said(solution.error());
   }
   std::size_t most = 0;
   for (const reasoning::Step& step : solution->steps) {

@@ -18,7 +18,7 @@ std::vector<std::string> faults_of(std::string_view text) {
   if (!node) {
     for (const JsonFault& fault : node.error()) {
       const Place place = place_of(text, fault.offset);
-      lines.push_back(std::to_string(place.line) + ":" + std::to_string(place.column) + ": " + fault.message);
+      lines.push_back(std::to_string(place.line) + ":" + std::to_string(place.column) + ": " + said(fault.message));
     }
   }
   return lines;
@@ -119,7 +119,7 @@ RC_GTEST_PROP(LocatedJson, AcceptsWhatAnotherReaderAccepts, ()) {
   bool has_double_keys = false;
   if (!node) {
     for (const JsonFault& fault : node.error()) {
-      has_double_keys = has_double_keys || fault.message.find("stands twice") != std::string::npos;
+      has_double_keys = has_double_keys || said(fault.message).find("stands twice") != std::string::npos;
     }
   }
   if (!has_double_keys) {

@@ -14,8 +14,8 @@ using testing::IsEmpty;
 std::vector<std::string> hints_of(const std::string& solid, const std::string& find) {
   std::vector<std::string> hints;
   for (const Finding& finding : findings_of(lesson_with_solid(solid, R"(, "find": [")" + find + R"("])"))) {
-    EXPECT_EQ(finding.kind, Finding::Kind::Masking) << finding.message;
-    hints.push_back(finding.message);
+    EXPECT_EQ(finding.kind, Finding::Kind::Masking) << said(finding.message);
+    hints.push_back(said(finding.message));
   }
   return hints;
 }
@@ -115,7 +115,7 @@ TEST(Masking, CountsThatRoundingToTheNearestGetsRight) {
     std::vector<std::string> messages;
     for (const Finding& finding :
          findings_of(lesson_with_solid(box(9, 7, 5), R"(, "find": ["surface_area"], "supply": )" + supply))) {
-      messages.push_back(finding.message);
+      messages.push_back(said(finding.message));
     }
     return messages;
   };

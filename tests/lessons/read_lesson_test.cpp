@@ -391,7 +391,7 @@ TEST(ReadLesson, PlacesWhatCannotBeAtItsMeasure) {
   EXPECT_EQ(findings.front().kind, Finding::Kind::Impossible);
   EXPECT_EQ(findings.front().measure, "slant_height");
   EXPECT_EQ(findings.front().place, (Place{1, 144}));
-  EXPECT_THAT(findings.front().message, testing::HasSubstr("slant height"));
+  EXPECT_THAT(said(findings.front().message), testing::HasSubstr("slant height"));
 }
 
 TEST(ReadLesson, SaysWhichMeasureIsMissing) {

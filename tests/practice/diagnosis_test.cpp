@@ -36,7 +36,7 @@ TEST_P(CausesOfWrongNumbers, AreFound) {
   std::string ids;
   for (const Cause& cause : diagnosis.causes) {
     ids += cause.id + " ";
-    EXPECT_EQ(cause.message.find("{n}"), std::string::npos);
+    EXPECT_EQ(said(cause.message).find("{n}"), std::string::npos);
   }
   EXPECT_NE((" " + ids).find(" " + one.id + " "), std::string::npos) << "found: " << ids << text(diagnosis.verdict);
   EXPECT_EQ(diagnosis.verdict, diagnosis.causes.size() == 1 ? AnswerVerdict::Recognized : AnswerVerdict::Ask);
@@ -185,10 +185,10 @@ TEST(Diagnosis, TakesNoRoundedNumberForADecimalThatEnds) {
 TEST(Diagnosis, AsksWhereSeveralWaysLeadToOneNumber) {
   const Diagnosis twice = *diagnosed(problem_of(tent, "volume"), "840 cm^3");
   EXPECT_EQ(twice.verdict, AnswerVerdict::Ask);
-  EXPECT_EQ(twice.message, "Which face did you take as the base, and what was its area?");
+  EXPECT_EQ(said(twice.message), "Which face did you take as the base, and what was its area?");
   const Diagnosis half = *diagnosed(problem_of(box, "surface_area"), "143 cm^2");
   EXPECT_EQ(half.verdict, AnswerVerdict::Ask);
-  EXPECT_EQ(half.message, "How many faces did you add?");
+  EXPECT_EQ(said(half.message), "How many faces did you add?");
 }
 
 TEST(Diagnosis, LightsTheFacesItSpeaksOf) {
@@ -205,8 +205,8 @@ TEST(Diagnosis, OffersASumOfFacesWithTwoChanges) {
   EXPECT_EQ(diagnosis.verdict, AnswerVerdict::Unrecognized);
   ASSERT_EQ(diagnosis.causes.size(), 1U);
   EXPECT_TRUE(diagnosis.causes[0].is_offered);
-  EXPECT_NE(diagnosis.causes[0].message.find("63 cm² 3 times, not twice"), std::string::npos)
-      << diagnosis.causes[0].message;
+  EXPECT_NE(said(diagnosis.causes[0].message).find("63 cm² 3 times, not twice"), std::string::npos)
+      << said(diagnosis.causes[0].message);
 }
 
 TEST(Diagnosis, KnowsOpenFacesAndCounts) {

@@ -12,7 +12,7 @@ constexpr int today = 20782;
 
 std::string error_of(const std::string& text) {
   const auto read = read_progress(text);
-  return read ? "" : read.error();
+  return read ? "" : said(read.error());
 }
 
 TEST(ProgressText, IsAsDocumented) {
@@ -65,7 +65,7 @@ TEST(ProgressText, OfALaterVersionIsReadWithoutWhatIsNew) {
   const auto read = read_progress(
       R"({"progress": 7, "mood": "calm", "skills": {"volume":
           {"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 20782, "speed": [1, 2]}}})");
-  ASSERT_TRUE(read.has_value()) << read.error();
+  ASSERT_TRUE(read.has_value()) << said(read.error());
   EXPECT_EQ(read->skills.at("volume").causes.at("A2"), 1U);
 }
 

@@ -31,7 +31,7 @@ TEST(ReadAnswer, TakesWhatStudentsType) {
   };
   for (const Case& c : cases) {
     const auto read = read_answer(c.typed, "roll", prompt);
-    ASSERT_TRUE(read.has_value()) << c.typed << ": " << read.error();
+    ASSERT_TRUE(read.has_value()) << c.typed << ": " << said(read.error());
     EXPECT_EQ(exact::exact_text(read->number.value), c.number) << c.typed;
     EXPECT_EQ(read->unit ? read->unit->text() : "", c.unit) << c.typed;
     EXPECT_EQ(read->is_money, c.is_money) << c.typed;
@@ -42,7 +42,7 @@ TEST(ReadAnswer, RefusesWordsThatNobodyAskedFor) {
   for (const char* typed : {"6 bananas", "hello", "six seven", "", "fiver", "5 it", "800 in 3", "1 ft 13 in"}) {
     EXPECT_FALSE(read_answer(typed, "roll", "How many rods does it take?").has_value()) << typed;
   }
-  EXPECT_EQ(read_answer("800 in 3").error(), "“in 3” is unclear. Write in^3, or a unit after the 3.");
+  EXPECT_EQ(said(read_answer("800 in 3").error()), "“in 3” is unclear. Write in^3, or a unit after the 3.");
 }
 
 }  // namespace

@@ -121,7 +121,8 @@ TEST_F(SideOfATent, IsWrongWhereAFaceIsForgottenOrALengthMixedUp) {
 TEST_F(SideOfATent, SaysWhereItIsRightForThisSolidAlone) {
   const BlankCheck check = this->check("L = P · h", "36 · h");
   EXPECT_EQ(check.verdict, BlankVerdict::Wrong);
-  EXPECT_EQ(check.message, "It comes to the same for this solid. Which letters and numbers does the reason speak of?");
+  EXPECT_EQ(said(check.message),
+            "It comes to the same for this solid. Which letters and numbers does the reason speak of?");
 }
 
 TEST_F(SideOfATent, KeepsLengthsAndSquaresApart) {
@@ -135,14 +136,14 @@ TEST_F(SideOfATent, KeepsLengthsAndSquaresApart) {
 
 TEST_F(SideOfATent, SaysWhatCannotBeRead) {
   const std::string advice = " Write it as in 2B + L or 2 × 6 cm² + 12 cm².";
-  EXPECT_EQ(check("S = 2B + L", "2B + ?").message, "“?” cannot be read here." + advice);
-  EXPECT_EQ(check("S = 2B + L", "2B +").message, "Something is missing at the end." + advice);
-  EXPECT_EQ(check("S = 2B + L", "(2B + L").message, "A bracket is not closed." + advice);
-  EXPECT_EQ(check("S = 2B + L", "b^ + 1").message, "After ^ stands the exponent, such as s^2." + advice);
-  EXPECT_EQ(check("S = 2B + L", "2 kg").message, "“kg” cannot be read here." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "2B + ?").message), "“?” cannot be read here." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "2B +").message), "Something is missing at the end." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "(2B + L").message), "A bracket is not closed." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "b^ + 1").message), "After ^ stands the exponent, such as s^2." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "2 kg").message), "“kg” cannot be read here." + advice);
   const solids::Solid plain = test::solid("rectangular prism | length: 9 | width: 7 | height: 5");
   const Solution solution = worked_solution(plain, "volume").value();
-  EXPECT_EQ(check_blank(step_reading(solution, "V = l · w · h"), plain, {}, "9 cm × w").message,
+  EXPECT_EQ(said(check_blank(step_reading(solution, "V = l · w · h"), plain, {}, "9 cm × w").message),
             "“cm” is no unit of this figure." + advice);
   EXPECT_EQ(check("S = 2B + L", std::string(500, '(')).verdict, BlankVerdict::Unreadable);
 }
@@ -191,8 +192,9 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   EXPECT_EQ(said(with_blank(ask).reason), "Asked is the surface area S. An area covers, so it is counted in ____.");
   EXPECT_EQ(check_blank(ask, solid, {}, " sq cm ").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(ask, solid, {}, "square centimeters").verdict, BlankVerdict::Right);
-  EXPECT_THAT(check_blank(ask, solid, {}, "in²").message, HasSubstr("Which unit do the labels have?"));
-  EXPECT_THAT(check_blank(ask, solid, {}, "cm").message, HasSubstr("Is a length, an area or a volume asked for?"));
+  EXPECT_THAT(said(check_blank(ask, solid, {}, "in²").message), HasSubstr("Which unit do the labels have?"));
+  EXPECT_THAT(said(check_blank(ask, solid, {}, "cm").message),
+              HasSubstr("Is a length, an area or a volume asked for?"));
   EXPECT_EQ(check_blank(ask, solid, {}, "faces").verdict, BlankVerdict::Unreadable);
   const Step& name = solution.steps[1];
   EXPECT_EQ(blank_kind(name), BlankKind::Number);

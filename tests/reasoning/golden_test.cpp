@@ -26,7 +26,7 @@ std::string text_of(const Golden& golden) {
   SolutionOptions options;
   options.route = golden.route;
   const auto solution = worked_solution(test::solid(golden.figure), golden.asked, options);
-  EXPECT_TRUE(solution.has_value()) << solution.error();
+  EXPECT_TRUE(solution.has_value()) << said(solution.error());
   return golden.figure + "\nfind " + golden.asked + "\n\n" + steps_text(solution->steps);
 }
 

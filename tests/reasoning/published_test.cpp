@@ -39,7 +39,7 @@ TEST(PublishedExamples, AreWorkedOutAsPrintedByFormula) {
   for (const Row& row : rows_of_one_solid()) {
     SCOPED_TRACE(row.id + ": " + row.source);
     const auto solution = worked_solution(test::solid(row.solid), row.asked);
-    ASSERT_TRUE(solution.has_value()) << solution.error();
+    ASSERT_TRUE(solution.has_value()) << said(solution.error());
     const double ours = solution->answer.amount.to_double();
     const double again = std::stod(row.again);
     EXPECT_NEAR(ours, again, 2e-5 * again);
@@ -64,7 +64,7 @@ TEST(PublishedExamples, SurfacesAddUpFaceByFaceToTheSame) {
     }
     SCOPED_TRACE(row.id + ": " + row.source);
     const auto solution = worked_solution(test::solid(row.solid), row.asked, faces);
-    ASSERT_TRUE(solution.has_value()) << solution.error();
+    ASSERT_TRUE(solution.has_value()) << said(solution.error());
     EXPECT_NEAR(solution->answer.amount.to_double(), std::stod(row.again), 2e-5 * std::stod(row.again));
     ++worked;
   }
@@ -118,7 +118,7 @@ TEST(PublishedExamples, TurnedRoundLeadBackToThePrintedLengths) {
   for (const TurnedRound& example : examples) {
     SCOPED_TRACE(example.id);
     const auto solution = worked_solution(test::solid(example.solid), example.asked);
-    ASSERT_TRUE(solution.has_value()) << solution.error();
+    ASSERT_TRUE(solution.has_value()) << said(solution.error());
     EXPECT_EQ(solution->answer.text, example.answer);
   }
 }

@@ -25,7 +25,7 @@ TEST(Routes, BothWaysEndInTheSameNumberAndSoSay) {
     ASSERT_TRUE(solid.has_value());
     SCOPED_TRACE(solid->name());
     const auto routes = two_routes(*solid, "surface_area");
-    ASSERT_TRUE(routes.has_value()) << routes.error();
+    ASSERT_TRUE(routes.has_value()) << said(routes.error());
     EXPECT_NEAR(routes->by_formula.answer.amount.to_double(), routes->by_faces.answer.amount.to_double(), 1e-9);
     EXPECT_GT(routes->formula_lines, 0U);
     EXPECT_GT(routes->face_lines, 0U);
@@ -42,9 +42,9 @@ TEST(Routes, AVolumeHasOneWayOnly) { EXPECT_FALSE(two_routes(test::solid(box), "
 TEST(AskedFor, TakesTheMeasureAwayAndGivesAnotherInItsPlace) {
   const solids::Solid solid = test::solid(box);
   const auto figure = asked_for(solid, "height", "surface_area");
-  ASSERT_TRUE(figure.has_value()) << figure.error();
+  ASSERT_TRUE(figure.has_value()) << said(figure.error());
   const auto solution = worked_solution(*figure, "height");
-  ASSERT_TRUE(solution.has_value()) << solution.error();
+  ASSERT_TRUE(solution.has_value()) << said(solution.error());
   EXPECT_EQ(solution->answer.text, "5 cm");
   EXPECT_EQ(figure->values().at("surface_area"), Number::whole(286));
   EXPECT_FALSE(figure->is_given(algebra::Symbol{"height", "h", 1}));
@@ -58,11 +58,12 @@ TEST(AskedFor, LeavesAFigureThatAsksForItAlready) {
 TEST(AskedFor, SaysWhatIsMissing) {
   const auto missing = asked_for(test::solid(shade), "slant_height");
   ASSERT_FALSE(missing.has_value());
-  EXPECT_THAT(missing.error(), testing::StartsWith("without the slant height something is missing: the surface area"));
-  EXPECT_THAT(missing.error(), testing::EndsWith(" or the lateral edge is needed"));
-  EXPECT_EQ(asked_for(test::solid("cube | edge: 8 cm"), "edge").error(),
+  EXPECT_THAT(said(missing.error()),
+              testing::StartsWith("without the slant height something is missing: the surface area"));
+  EXPECT_THAT(said(missing.error()), testing::EndsWith(" or the lateral edge is needed"));
+  EXPECT_EQ(said(asked_for(test::solid("cube | edge: 8 cm"), "edge").error()),
             "without the edge something is missing: the surface area or the volume is needed");
-  EXPECT_EQ(asked_for(test::solid("cube | edge: 8 cm"), "slant_height").error(),
+  EXPECT_EQ(said(asked_for(test::solid("cube | edge: 8 cm"), "slant_height").error()),
             "a cube has no measure \"slant_height\"");
 }
 

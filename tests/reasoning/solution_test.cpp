@@ -146,7 +146,7 @@ void expect_right(const solids::Solid& solid, const std::string& asked, Route ro
   SolutionOptions options;
   options.route = route;
   const auto solution = worked_solution(solid, asked, options);
-  ASSERT_TRUE(solution.has_value()) << solid.name() << ", " << asked << ": " << solution.error();
+  ASSERT_TRUE(solution.has_value()) << solid.name() << ", " << asked << ": " << said(solution.error());
   EXPECT_TRUE(near(solution->answer.amount.to_double(), solid.values().at(asked).to_double()))
       << solid.name() << ", " << asked << ": " << solution->answer.text;
   expect_every_line_follows(solid, *solution);
@@ -206,7 +206,7 @@ TEST(Solution, FaceByFaceAddsUpToTheSame) {
 
 Solution solved(const std::string& figure, const std::string& asked, const SolutionOptions& options = {}) {
   const auto solution = worked_solution(test::solid(figure), asked, options);
-  EXPECT_TRUE(solution.has_value()) << solution.error();
+  EXPECT_TRUE(solution.has_value()) << said(solution.error());
   return *solution;
 }
 
@@ -310,11 +310,11 @@ TEST(Solution, EveryNumberTellsWhereItComesFrom) {
 
 TEST(Solution, RefusesWithASentence) {
   const solids::Solid cube = test::solid("cube | edge: 8 cm");
-  EXPECT_EQ("the edge is given, so there is nothing to work out", worked_solution(cube, "edge").error());
-  EXPECT_EQ("a cube has no measure \"slant_height\"", worked_solution(cube, "slant_height").error());
+  EXPECT_EQ("the edge is given, so there is nothing to work out", said(worked_solution(cube, "edge").error()));
+  EXPECT_EQ("a cube has no measure \"slant_height\"", said(worked_solution(cube, "slant_height").error()));
   SolutionOptions wrong_unit;
   wrong_unit.unit = units::Unit::centimeter();
-  EXPECT_EQ("the surface area is not measured in cm", worked_solution(cube, "surface_area", wrong_unit).error());
+  EXPECT_EQ("the surface area is not measured in cm", said(worked_solution(cube, "surface_area", wrong_unit).error()));
 }
 
 }  // namespace

@@ -53,7 +53,7 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
   ASSERT_TRUE(work.answer.has_value());
   EXPECT_EQ(work.answer->quotient, Number::ratio(10, 3));
   EXPECT_EQ(work.answer->count, Number::whole(4));
-  EXPECT_EQ(work.answer->text, "4 rolls");
+  EXPECT_EQ(said(work.answer->text), "4 rolls");
   ASSERT_TRUE(work.answer->leftover.has_value());
   EXPECT_EQ(work.answer->leftover->amount, Number::whole(30));
   EXPECT_EQ(work.answer->leftover->share, Number::ratio(2, 3));
@@ -85,7 +85,7 @@ TEST(Supply, DoesNotRoundWhatIsSoldByTheFoot) {
   EXPECT_EQ(algebra::plain_text(*work.amount_step->line), "all edges = 4 × 10 in + 4 × 8 in + 4 × 7.5 in = 102 in");
   EXPECT_THAT(lines(work), ElementsAre("1 ft = 12 in", "102 in = (102 ÷ 12) ft = 8.5 ft", "8.5 ft ÷ 1 ft = 8.5",
                                        "8.5 × $0.80 = $6.80"));
-  EXPECT_EQ(work.answer->text, "8.5 feet");
+  EXPECT_EQ(said(work.answer->text), "8.5 feet");
   EXPECT_FALSE(work.answer->leftover.has_value());
   EXPECT_EQ(said(work.answer->sentence), "8.5 feet are needed. Cost: $6.80.");
 }
@@ -125,7 +125,7 @@ TEST(Supply, ConvertsCubicUnitsInThreeDirections) {
   EXPECT_EQ(told[0], "1 ft³ = 12 in × 12 in × 12 in = 1728 in³");
   EXPECT_EQ(told[1], "1092 in³ = (1092 ÷ 1728) ft³ ≈ 0.63 ft³");
   EXPECT_EQ(told[2], "0.63 ft³ ÷ 0.2 ft³ ≈ 3.16");
-  EXPECT_EQ(work.answer->text, "4 bags of soil");
+  EXPECT_EQ(said(work.answer->text), "4 bags of soil");
   // Exact all the way: 4 × 1/5 − 1092/1728.
   EXPECT_EQ(work.answer->leftover->amount, Number::ratio(4, 5) - Number::ratio(1092, 1728));
   ASSERT_EQ(work.steps[1].asides.size(), 1U);
@@ -140,14 +140,14 @@ TEST(Supply, ConvertsSquareUnitsToTheSmallerOne) {
   EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and an area runs in two directions: 12 × 12.");
   EXPECT_EQ(told[0], "1 ft² = 12 in × 12 in = 144 in²");
   EXPECT_EQ(told[1], "52 ft² = (52 × 144) in² = 7488 in²");
-  EXPECT_EQ(work.answer->text, "13 sheets");
+  EXPECT_EQ(said(work.answer->text), "13 sheets");
 }
 
 TEST(Supply, SaysSoWhenItComesOutEven) {
   // By hand: 12 × 11 cm = 132 cm = 4 × 33 cm.
   const SupplyAnswer even = answer(problem_of(R"({"kind": "cube", "edge": "11 cm"})",
                                               supply(R"("edge": "edges", "each": "33 cm", "item": "wire")")));
-  EXPECT_EQ(even.text, "4 wires");
+  EXPECT_EQ(said(even.text), "4 wires");
   EXPECT_FALSE(even.leftover.has_value());
   EXPECT_EQ(said(even.sentence), "4 wires are needed.");
   const SupplyWork work = worked(problem_of(R"({"kind": "cube", "edge": "11 cm"})",
@@ -171,7 +171,7 @@ TEST(Supply, ANumberThatIsAlmostWholeDoesNotLookWhole) {
   const SupplyWork work = worked(problem_of(
       box("9 cm", "7 cm", "5 cm"), supply(R"("cover": "surface_area", "each": "71.49 cm^2", "item": "sheet")")));
   EXPECT_EQ(lines(work)[0], "286 cm² ÷ 71.49 cm² ≈ 4.001");
-  EXPECT_EQ(work.answer->text, "5 sheets");
+  EXPECT_EQ(said(work.answer->text), "5 sheets");
 }
 
 TEST(Supply, WithoutItemsIsTheAmountAlone) {
@@ -189,7 +189,7 @@ TEST(Supply, RunsAlongOneLength) {
                         supply(R"("edge": "slant_height", "each": "5 cm", "item": "stick")")));
   EXPECT_EQ(work.title, "slant height");
   EXPECT_EQ(amount_text(work.amount, 2), "13 cm");
-  EXPECT_EQ(work.answer->text, "3 sticks");
+  EXPECT_EQ(said(work.answer->text), "3 sticks");
 }
 
 TEST(Supply, CoversTheLateralFacesOrOneBase) {

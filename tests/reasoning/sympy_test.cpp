@@ -155,7 +155,7 @@ void add_figure(const Solid& solid, Problems& problems) {
     }
     const auto solution = worked_solution(solid, measure.name);
     if (!solution) {
-      ADD_FAILURE() << figure_line(solid) << given_lines(solid) << measure.name << ": " << solution.error();
+      ADD_FAILURE() << figure_line(solid) << given_lines(solid) << measure.name << ": " << said(solution.error());
       continue;
     }
     problems.text += answer_line(measure.name, solution->answer);
@@ -183,7 +183,8 @@ void add_figures(const std::string& text, Dice& dice, Problems& problems) {
     const Solid whole = solid;
     for (const Askable& instead : others) {
       const auto figure = asked_for(whole, asked, instead.name);
-      ASSERT_TRUE(figure.has_value()) << text << ": " << asked << " from " << instead.name << ": " << figure.error();
+      ASSERT_TRUE(figure.has_value()) << text << ": " << asked << " from " << instead.name << ": "
+                                      << said(figure.error());
       add_figure(*figure, problems);
       solid = *figure;
     }

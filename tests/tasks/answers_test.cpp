@@ -30,9 +30,10 @@ struct Case {
 class Answers : public testing::TestWithParam<Case> {};
 TEST_P(Answers, AreJudged) {
   const auto diagnosis = diagnosed(problem_of(GetParam().solid, GetParam().members), GetParam().typed);
-  ASSERT_TRUE(diagnosis.has_value()) << diagnosis.error();
-  EXPECT_EQ(text(diagnosis->verdict), GetParam().verdict) << GetParam().typed << ": " << diagnosis->message;
-  EXPECT_EQ(diagnosis->causes.empty() ? "" : diagnosis->causes.front().id, GetParam().cause) << diagnosis->message;
+  ASSERT_TRUE(diagnosis.has_value()) << said(diagnosis.error());
+  EXPECT_EQ(text(diagnosis->verdict), GetParam().verdict) << GetParam().typed << ": " << said(diagnosis->message);
+  EXPECT_EQ(diagnosis->causes.empty() ? "" : diagnosis->causes.front().id, GetParam().cause)
+      << said(diagnosis->message);
 }
 
 // Source: a box of 10 by 8 by 7 with cubes of 3: 3 · 2 · 2 = 12; volumes 560 ÷ 27 = 20.7.
@@ -174,17 +175,17 @@ const std::string sum_of_sides = R"("find": ["surface_area"], "wrong": {"answer"
 TEST(Mistake, IsChosenByWhatTheNumberWouldBe) {
   const lessons::Problem problem = problem_of(peak, sum_of_sides);
   const auto choices = choices_of(problem, 3);
-  ASSERT_TRUE(choices.has_value()) << choices.error();
+  ASSERT_TRUE(choices.has_value()) << said(choices.error());
   ASSERT_EQ(choices->size(), 4U);
   std::size_t right = 0;
   for (std::size_t i = 0; i < choices->size(); ++i) {
     const Choice& one = (*choices)[i];
-    EXPECT_EQ(one.text.rfind("260 ", 0), 0U) << one.text;
+    EXPECT_EQ(said(one.text).rfind("260 ", 0), 0U) << said(one.text);
     right += one.is_right ? 1U : 0U;
     EXPECT_EQ(one.is_right, one.cause == "B4" || one.cause == "B10") << one.cause;
     const Diagnosis diagnosis = *diagnosed(problem, letter(i), "", 3);
     EXPECT_EQ(diagnosis.verdict == AnswerVerdict::Right, one.is_right);
-    EXPECT_EQ(diagnosis.message, one.message);
+    EXPECT_EQ(said(diagnosis.message), said(one.message));
   }
   EXPECT_EQ(right, 1U);
   EXPECT_EQ(diagnosed(problem, "360 cm^2")->verdict, AnswerVerdict::Right);
@@ -192,20 +193,21 @@ TEST(Mistake, IsChosenByWhatTheNumberWouldBe) {
 }
 
 TEST(Mistake, MustBeOne) {
-  EXPECT_EQ(choices_of(problem_of(peak, R"("find": ["surface_area"], "wrong": {"answer": "357 cm^2"})"), 1).error(),
-            "the wrong answer 357 cm^2 comes from no usual mistake, so which one it was cannot be asked: give another "
-            "one");
+  EXPECT_EQ(
+      said(choices_of(problem_of(peak, R"("find": ["surface_area"], "wrong": {"answer": "357 cm^2"})"), 1).error()),
+      "the wrong answer 357 cm^2 comes from no usual mistake, so which one it was cannot be asked: give another "
+      "one");
 }
 
 TEST(TaskChoices, KeepTheirOrderWhereTheyHaveOne) {
   const auto yes_no = choices_of(problem_of(peak, slant_9), 5);
   ASSERT_EQ(yes_no->size(), 2U);
-  EXPECT_EQ((*yes_no)[0].message, "Yes would need 13 cm. Which length do the other labels lead to?");
-  EXPECT_EQ((*yes_no)[1].message, "Right. 9 cm cannot be; 13 cm would fit.");
+  EXPECT_EQ(said((*yes_no)[0].message), "Yes would need 13 cm. Which length do the other labels lead to?");
+  EXPECT_EQ(said((*yes_no)[1].message), "Right. 9 cm cannot be; 13 cm would fit.");
   const auto intervals = choices_of(problem_of(box, bounds), 5);
   ASSERT_EQ(intervals->size(), 3U);
-  EXPECT_EQ((*intervals)[1].text, "between 200 cm² and 300 cm²");
-  EXPECT_EQ((*intervals)[2].message,
+  EXPECT_EQ(said((*intervals)[1].text), "between 200 cm² and 300 cm²");
+  EXPECT_EQ(said((*intervals)[2].message),
             "That would be too much. 315 would be the space inside. An area is the wrapping: add up flat faces.");
   EXPECT_EQ(choices_of(problem_of(box, covered), 5)->size(), 4U);
 }
@@ -221,9 +223,9 @@ TEST(TaskChoices, OfNumbersAreFour) {
     EXPECT_EQ(choices->size(), 4U) << members;
     for (std::size_t i = 0; i < choices->size(); ++i) {
       const Choice& one = (*choices)[i];
-      EXPECT_EQ(one.is_right, one.text == right) << one.text;
+      EXPECT_EQ(one.is_right, said(one.text) == right) << said(one.text);
       EXPECT_EQ(diagnosed(problem, letter(i), "", 2)->verdict == AnswerVerdict::Right, one.is_right);
-      EXPECT_EQ(diagnosed(problem, one.text)->verdict == AnswerVerdict::Right, one.is_right) << one.text;
+      EXPECT_EQ(diagnosed(problem, said(one.text))->verdict == AnswerVerdict::Right, one.is_right) << said(one.text);
     }
   }
 }
@@ -236,10 +238,10 @@ TEST(RightAnswer, IsToldAsAKeyHasIt) {
         std::tuple{box, stood_on, "one face"}, std::tuple{box, face_3, "9 cm and 5 cm"},
         std::tuple{peak, sum_of_sides, "260 would be the sloping faces alone. 360 cm²"}}) {
     const auto told = right_answer(problem_of(solid, members));
-    ASSERT_TRUE(told.has_value()) << members << ": " << told.error();
-    EXPECT_EQ(*told, answer);
+    ASSERT_TRUE(told.has_value()) << members << ": " << said(told.error());
+    EXPECT_EQ(said(*told), answer);
   }
-  EXPECT_EQ(*right_answer(test::problem_of("pyramid | height: 12 cm | base square | side: 10 cm", "name")),
+  EXPECT_EQ(said(*right_answer(test::problem_of("pyramid | height: 12 cm | base square | side: 10 cm", "name"))),
             "square pyramid");
 }
 
@@ -252,7 +254,7 @@ TEST(TaskHints, LeadOnWithoutTheAnswer) {
     ASSERT_TRUE(hints.has_value()) << members;
     EXPECT_GE(hints->size(), 3U) << members;
     for (const Hint& hint : *hints) {
-      const std::string told = hint.text + (hint.line ? " " + algebra::plain_text(*hint.line) : "");
+      const std::string told = said(hint.text) + (hint.line ? " " + algebra::plain_text(*hint.line) : "");
       EXPECT_EQ(told.find(answer), std::string::npos) << told;
     }
   }

@@ -5,7 +5,10 @@
 #include <algorithm>
 #include <set>
 
+#include "exact/print_number.hpp"
 #include "lessons/write_lesson.hpp"
+#include "reasoning/blank.hpp"
+#include "solids/catalog.hpp"
 #include "tasks/generate/generate.hpp"
 #include "tasks/nets/net_task.hpp"
 
@@ -73,9 +76,9 @@ TEST_P(EveryRow, FindsItsQuestionsByTheirKeys) {
   for_each_question([](const Problem& problem, const TaskType& task) {
     EXPECT_EQ(practice::task_asked(problem, task.key()), &task);
     const auto question = practice::question_of(problem, task.key());
-    ASSERT_TRUE(question.has_value()) << question.error();
+    ASSERT_TRUE(question.has_value()) << said(question.error());
     EXPECT_EQ(question->find, task.key());
-    EXPECT_NE(task.sentence(problem).find_first_of("?."), std::string::npos) << "a sentence ends";
+    EXPECT_NE(said(task.sentence(problem)).find_first_of("?."), std::string::npos) << "a sentence ends";
     EXPECT_FALSE(task.asks_to_type().empty());
     EXPECT_EQ(question->truth.has_value(), question->asked != Asked::None || task.key() == "claim");
   });
@@ -84,25 +87,41 @@ TEST_P(EveryRow, FindsItsQuestionsByTheirKeys) {
 TEST_P(EveryRow, EndsItsWorkWithItsAnswer) {
   for_each_question([](const Problem& problem, const TaskType& task) {
     const auto all = task.explained(problem, {});
-    ASSERT_TRUE(all.has_value()) << all.error();
+    ASSERT_TRUE(all.has_value()) << said(all.error());
     EXPECT_FALSE(all->answer.empty());
     EXPECT_FALSE(reasoning::all_steps(*all).empty());
     if (const auto work = task.work(problem, 2)) {
       EXPECT_EQ(work->steps.back().kind, reasoning::StepKind::Answer) << words::said(work->steps.back().reason);
-      EXPECT_EQ(all->answer, work->answer);
+      EXPECT_EQ(said(all->answer), said(work->answer));
     }
     EXPECT_TRUE(task.hints(problem).has_value());
+  });
+}
+
+TEST_P(EveryRow, HidesTheNumberOfAStepThatIsFilledIn) {
+  for_each_question([](const Problem& problem, const TaskType& task) {
+    const auto work = task.work(problem, 2);
+    for (const reasoning::Step& step : work ? work->steps : std::vector<reasoning::Step>{}) {
+      if (reasoning::blank_kind(step) == reasoning::BlankKind::Number) {
+        const std::string asks = said(reasoning::with_blank(step).reason);
+        const std::string number = exact::shown(step.outcome->amount, 2).text;
+        EXPECT_TRUE(step.line || asks.find("____") != std::string::npos) << asks;
+        EXPECT_TRUE(step.line || (" " + asks).find(" " + number + " ") == std::string::npos) << asks;
+      }
+    }
   });
 }
 
 TEST_P(EveryRow, JudgesItsAnswerRight) {
   for_each_question([](const Problem& problem, const TaskType& task) {
     const auto key = practice::right_answer(problem, task.key());
-    ASSERT_TRUE(key.has_value()) << key.error();
-    const std::string typed = task.form() == AnswerForm::Option ? task.explained(problem, {})->answer : *key;
+    ASSERT_TRUE(key.has_value()) << said(key.error());
+    const auto all = task.explained(problem, {});
+    const std::string typed = said(task.form() == AnswerForm::Option ? all->answer : *key);
     const auto diagnosis = practice::diagnosed(problem, typed, task.key());
-    ASSERT_TRUE(diagnosis.has_value()) << diagnosis.error();
-    EXPECT_EQ(diagnosis->verdict, AnswerVerdict::Right) << task.key() << ": " << typed << ": " << diagnosis->message;
+    ASSERT_TRUE(diagnosis.has_value()) << said(diagnosis.error());
+    EXPECT_EQ(diagnosis->verdict, AnswerVerdict::Right)
+        << task.key() << ": " << typed << ": " << said(diagnosis->message);
     EXPECT_NE(practice::diagnosed(problem, "gibberish", task.key())->verdict, AnswerVerdict::Right);
   });
 }
@@ -111,20 +130,21 @@ TEST_P(EveryRow, HoldsExactlyTheRightOptionAmongItsOptions) {
   for_each_question([](const Problem& problem, const TaskType& task) {
     constexpr std::uint64_t seed = 7;
     const auto options = practice::choices_of(problem, seed, task.key());
-    ASSERT_TRUE(options.has_value()) << task.key() << ": " << options.error();
+    ASSERT_TRUE(options.has_value()) << task.key() << ": " << said(options.error());
     const auto right = std::count_if(options->begin(), options->end(), [](const Choice& one) { return one.is_right; });
     const NetTask* net = net_asked(problem);
     EXPECT_TRUE(right == 1 || (right > 1 && net != nullptr && net->takes_several())) << task.key() << ": " << right;
     EXPECT_GE(options->size(), 2U);
     std::set<std::string> texts;
     for (std::size_t i = 0; i < options->size(); ++i) {
-      EXPECT_TRUE(texts.insert((*options)[i].text).second) << (*options)[i].text;
-      EXPECT_FALSE((*options)[i].message.empty()) << (*options)[i].text;
+      const std::string text = said((*options)[i].text);
+      EXPECT_TRUE(texts.insert(text).second) << text;
+      EXPECT_FALSE((*options)[i].message.empty()) << text;
       const bool by_letter = net == nullptr || net->has_letters();
-      const std::string typed = by_letter ? practice::letter(i) : (*options)[i].text;
+      const std::string typed = by_letter ? practice::letter(i) : text;
       const AnswerVerdict verdict = practice::diagnosed(problem, typed, task.key(), seed)->verdict;
       const bool is_one_of_several = verdict == AnswerVerdict::Ask;
-      EXPECT_EQ(verdict == AnswerVerdict::Right || is_one_of_several, (*options)[i].is_right) << (*options)[i].text;
+      EXPECT_EQ(verdict == AnswerVerdict::Right || is_one_of_several, (*options)[i].is_right) << text;
     }
   });
 }
@@ -137,7 +157,7 @@ TEST_P(EveryRow, MakesUpProblemsOfItsOwnType) {
     request.seed = 11;
     request.count = 3;
     const auto lessons = generated(request);
-    ASSERT_TRUE(lessons.has_value()) << lessons.error();
+    ASSERT_TRUE(lessons.has_value()) << said(lessons.error());
     for (const Problem& problem : lessons->front().problems) {
       // A surface area that is to be found in two ways asks for no more than a surface area.
       EXPECT_EQ(practice::type_of(problem), made.key == "routes" ? "surface" : made.key) << problem.prompt;
@@ -176,8 +196,28 @@ TEST(Asking, AddsWhatIsNotAskedYet) {
   const Problem cube = problem_of(R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["volume"])");
   EXPECT_EQ(asking(cube, "").tasks, cube.tasks);
   EXPECT_EQ(asking(cube, "volume").tasks, cube.tasks);
-  EXPECT_EQ(*practice::right_answer(asking(cube, "surface_area"), "surface_area"), "294 cm²");
-  EXPECT_EQ(practice::question_of(asking(cube, "glory"), "glory").error(), "a cube has no measure \"glory\"");
+  EXPECT_EQ(said(*practice::right_answer(asking(cube, "surface_area"), "surface_area")), "294 cm²");
+  EXPECT_EQ(said(practice::question_of(asking(cube, "glory"), "glory").error()), "a cube has no measure \"glory\"");
+}
+
+// Of every solid, with the article that its name has.
+TEST(Asking, ForWhatASolidHasNotNamesItRightly) {
+  std::vector<solids::Description> all = solids::shelf();
+  const Problem octagonal =
+      problem_of(R"("solid": {"kind": "pyramid", "base": {"shape": "regular polygon", "count": 8, "side": "4 cm"},
+    "height": "7 cm"}, "find": ["volume"])");
+  all.push_back(octagonal.description);
+  std::set<std::string> articles;
+  for (const solids::Description& description : all) {
+    const solids::Solid solid = solids::Solid::make(description).value();
+    Problem problem = octagonal;
+    problem.solid = solid;
+    const std::string told = said(practice::question_of(asking(problem, "glory"), "glory").error());
+    const bool has_vowel = std::string("aeiou").find(solid.name().front()) != std::string::npos;
+    EXPECT_EQ(told, (has_vowel ? "an " : "a ") + solid.name() + " has no measure \"glory\"");
+    articles.insert(told.substr(0, told.find(' ')));
+  }
+  EXPECT_EQ(articles.size(), 2U);
 }
 
 }  // namespace

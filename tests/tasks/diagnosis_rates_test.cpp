@@ -33,7 +33,7 @@ const std::vector<lessons::Problem>& many_problems() {
       request.level = 1 + static_cast<int>(seed % 3);
       request.count = 60;
       const auto lessons = generated(request);
-      EXPECT_TRUE(lessons.has_value()) << (lessons ? "" : lessons.error());
+      EXPECT_TRUE(lessons.has_value()) << (lessons ? "" : said(lessons.error()));
       if (!lessons) {
         break;
       }
@@ -75,10 +75,10 @@ std::vector<std::string> right_forms(const Question& question) {
 
 std::string right_option(const lessons::Problem& problem) {
   const auto choices = choices_of(problem, 1);
-  EXPECT_TRUE(choices.has_value()) << problem.prompt << (choices ? "" : ": " + choices.error());
+  EXPECT_TRUE(choices.has_value()) << problem.prompt << (choices ? "" : ": " + said(choices.error()));
   for (const Choice& one : choices ? *choices : std::vector<Choice>{}) {
     if (one.is_right) {
-      return one.text;
+      return said(one.text);
     }
   }
   ADD_FAILURE() << "no option is right: " << problem.prompt;
@@ -90,10 +90,10 @@ TEST(DiagnosisRatesSlow, ARightAnswerIsNeverCalledWrong) {
   std::size_t judged = 0;
   for (const lessons::Problem& problem : many_problems()) {
     const auto question = question_of(problem);
-    ASSERT_TRUE(question.has_value()) << question.error();
+    ASSERT_TRUE(question.has_value()) << said(question.error());
     std::string typed;
     if (net_asked(problem) != nullptr) {
-      typed = net_answer(problem);
+      typed = said(net_answer(problem));
     } else if (!is_typed_number(problem)) {
       typed = right_option(problem);
     } else {

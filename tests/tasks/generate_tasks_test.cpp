@@ -24,7 +24,7 @@ std::vector<lessons::Problem> problems_of(const std::string& type, int level, st
   request.seed = 17;
   request.count = count;
   const auto lessons = generated(request);
-  EXPECT_TRUE(lessons.has_value()) << type << ": " << (lessons ? "" : lessons.error());
+  EXPECT_TRUE(lessons.has_value()) << type << ": " << (lessons ? "" : said(lessons.error()));
   return lessons ? lessons->front().problems : std::vector<lessons::Problem>{};
 }
 
@@ -105,7 +105,7 @@ TEST(GeneratedMistakes, AreOneMistakeEach) {
   for (const int level : {2, 3}) {
     for (const lessons::Problem& problem : problems_of("find-mistake", level)) {
       const auto choices = choices_of(problem, 5);
-      ASSERT_TRUE(choices.has_value()) << problem.prompt << ": " << choices.error();
+      ASSERT_TRUE(choices.has_value()) << problem.prompt << ": " << said(choices.error());
       EXPECT_GE(choices->size(), 3U) << problem.prompt;
       for (const Choice& one : *choices) {
         causes[one.cause] += one.is_right ? 1 : 0;
@@ -123,8 +123,8 @@ TEST(GeneratedBounds, AreAFactorFromOneAndAHalfToThreeApart) {
     const double truth = question_of(problem)->truth->to_double();
     for (std::size_t i = 0; i < options->size(); ++i) {
       const std::vector<TypedAnswer> bounds =
-          quantities_in((*options)[i].text.substr(std::string("between ").size()), {" and "});
-      ASSERT_EQ(bounds.size(), 2U) << (*options)[i].text;
+          quantities_in(said((*options)[i].text).substr(std::string("between ").size()), {" and "});
+      ASSERT_EQ(bounds.size(), 2U) << said((*options)[i].text);
       const double low = bounds[0].number.value.to_double();
       const double high = bounds[1].number.value.to_double();
       EXPECT_GE(high / low, 1.5);
@@ -142,7 +142,8 @@ TEST(GeneratedBounds, AreAFactorFromOneAndAHalfToThreeApart) {
 std::vector<TypedAnswer> bounds_in(const std::vector<Choice>& options) {
   std::vector<TypedAnswer> all;
   for (const Choice& option : options) {
-    const std::vector<TypedAnswer> both = quantities_in(option.text.substr(std::string("between ").size()), {" and "});
+    const std::vector<TypedAnswer> both =
+        quantities_in(said(option.text).substr(std::string("between ").size()), {" and "});
     all.insert(all.end(), both.begin(), both.end());
   }
   return all;

@@ -17,7 +17,7 @@ using namespace practice;
 
 std::vector<lessons::Lesson> lessons_of(const PracticeRequest& request) {
   const auto lessons = generated(request);
-  EXPECT_TRUE(lessons.has_value()) << (lessons ? "" : lessons.error());
+  EXPECT_TRUE(lessons.has_value()) << (lessons ? "" : said(lessons.error()));
   return lessons ? *lessons : std::vector<lessons::Lesson>{};
 }
 PracticeRequest request_of(std::uint64_t seed, int level, std::size_t count) {
@@ -46,7 +46,7 @@ TEST(Generator, WritesOrdinaryLessonsThatCanBeWorkedOut) {
     EXPECT_EQ(*read, lesson);
     for (const lessons::Problem& problem : lesson.problems) {
       const auto worked = practice::explained(problem);
-      EXPECT_TRUE(worked.has_value()) << problem.prompt << ": " << (worked ? "" : worked.error());
+      EXPECT_TRUE(worked.has_value()) << problem.prompt << ": " << (worked ? "" : said(worked.error()));
       EXPECT_EQ(problem.prompt.find('{'), std::string::npos) << problem.prompt;
     }
   }
@@ -56,7 +56,7 @@ TEST(Generator, MasksNoMistake) {
   for (int level = 1; level <= 3; ++level) {
     const lessons::Lesson lesson = lessons_of(request_of(3, level, 60)).at(0);
     for (const lessons::Problem& problem : lesson.problems) {
-      EXPECT_TRUE(masking_hints(problem).empty()) << masking_hints(problem).front();
+      EXPECT_TRUE(masking_hints(problem).empty()) << said(masking_hints(problem).front());
       EXPECT_FALSE(is_masked(problem));
     }
   }
@@ -144,9 +144,9 @@ TEST(Generator, GivesTheSameMixForTheSameSeed) {
 TEST(Generator, SaysWhatItCannotMake) {
   PracticeRequest request = request_of(1, 1, 3);
   request.types = {"poems"};
-  EXPECT_EQ(generated(request).error(), "there is no type \"poems\" of problem");
+  EXPECT_EQ(said(generated(request).error()), "there is no type \"poems\" of problem");
   request.types = {"chain"};
-  EXPECT_EQ(generated(request).error(), "problems of the type \"chain\" begin at level 3");
+  EXPECT_EQ(said(generated(request).error()), "problems of the type \"chain\" begin at level 3");
 }
 
 }  // namespace

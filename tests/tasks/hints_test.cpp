@@ -19,9 +19,9 @@ using testing::ElementsAre;
 std::vector<std::string> told(const lessons::Problem& problem, const std::string& find = "") {
   std::vector<std::string> lines;
   const auto hints = hints_of(problem, find);
-  EXPECT_TRUE(hints.has_value()) << (hints ? "" : hints.error());
+  EXPECT_TRUE(hints.has_value()) << (hints ? "" : said(hints.error()));
   for (const Hint& hint : hints ? *hints : std::vector<Hint>{}) {
-    lines.push_back(hint.text + (hint.line ? " | " + algebra::plain_text(*hint.line) : ""));
+    lines.push_back(said(hint.text) + (hint.line ? " | " + algebra::plain_text(*hint.line) : ""));
   }
   return lines;
 }

@@ -28,7 +28,7 @@ std::vector<Problem> problems_of(const std::string& type, int level, std::size_t
   request.count = count;
   request.seed = seed;
   const auto lessons = generated(request);
-  EXPECT_TRUE(lessons.has_value()) << type << " at level " << level << ": " << (lessons ? "" : lessons.error());
+  EXPECT_TRUE(lessons.has_value()) << type << " at level " << level << ": " << (lessons ? "" : said(lessons.error()));
   return lessons ? lessons->front().problems : std::vector<Problem>{};
 }
 
@@ -45,7 +45,7 @@ Problem box_problem(const std::string& net) {
       R"("length": "9 cm", "width": "7 cm", "height": "5 cm"}, "net": )" +
       net + "}]}";
   const auto lesson = tasks::read_lesson(text);
-  EXPECT_TRUE(lesson.has_value()) << (lesson ? "" : lesson.error().front().message);
+  EXPECT_TRUE(lesson.has_value()) << (lesson ? "" : said(lesson.error().front().message));
   return lesson->problems.front();
 }
 const std::string open_box =
@@ -55,19 +55,20 @@ const std::string open_box =
 TEST(NetTasks, YesAndNoAreJudgedWithTheReason) {
   const Problem net =
       box_problem(R"({"ask": "is_it", "pieces": [)" + open_box + R"(, {"face": 2, "on": 3, "edge": 3, "by": 3}]})");
-  EXPECT_EQ(first_task(net)->sentence(net), "Is this a net of a rectangular prism?");
+  EXPECT_EQ(said(first_task(net)->sentence(net)), "Is this a net of a rectangular prism?");
   EXPECT_EQ(diagnosed(net, "Yes.")->verdict, AnswerVerdict::Right);
   const Diagnosis no = *diagnosed(net, "no");
   EXPECT_EQ(no.verdict, AnswerVerdict::Recognized);
   EXPECT_EQ(no.causes.front().id, "N10");
-  EXPECT_EQ(no.message, "It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.");
+  EXPECT_EQ(said(no.message),
+            "It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.");
   EXPECT_TRUE(net_asked(net)->net_reasons(net).empty());
-  EXPECT_EQ(net_answer(net), "yes");
-  EXPECT_EQ(diagnosed(net, "perhaps")->message, "Say yes or no: would it fold up?");
+  EXPECT_EQ(said(net_answer(net)), "yes");
+  EXPECT_EQ(said(diagnosed(net, "perhaps")->message), "Say yes or no: would it fold up?");
   const Problem five = box_problem(R"({"ask": "is_it", "pieces": [)" + open_box + "]}");
-  EXPECT_EQ(net_answer(five), "no (N1)");
+  EXPECT_EQ(said(net_answer(five)), "no (N1)");
   EXPECT_EQ(diagnosed(five, "yes")->causes.front().id, "N1");
-  EXPECT_EQ(diagnosed(five, "yes")->message,
+  EXPECT_EQ(said(diagnosed(five, "yes")->message),
             "A face would stay open. A rectangular prism has 6 faces: count the pieces.");
   EXPECT_EQ(diagnosed(five, "no, one is missing")->verdict, AnswerVerdict::Right);
   ASSERT_EQ(net_asked(five)->net_reasons(five).size(), 4U);
@@ -101,20 +102,20 @@ TEST(NetTasks, AUsualNetThatIsTurnedAndRefusedIsN11) {
 TEST(NetTasks, APlaceIsJudgedForItselfAndAllRightOnesAreAskedFor) {
   const Problem problem = box_problem(R"({"ask": "complete", "pieces": [)" + open_box + R"(], "missing": {"face": 2},
     "places": [{"on": 3, "edge": 3, "by": 3}, {"on": 5, "edge": 3, "by": 1}, {"on": 4, "edge": 3, "by": 1}]})");
-  EXPECT_EQ(net_answer(problem), "A, B");
+  EXPECT_EQ(said(net_answer(problem)), "A, B");
   EXPECT_EQ(diagnosed(problem, "a and b")->verdict, AnswerVerdict::Right);
   EXPECT_EQ(diagnosed(problem, "BA")->verdict, AnswerVerdict::Right);
   EXPECT_EQ(diagnosed(problem, "all of them")->verdict, AnswerVerdict::Unrecognized);
   EXPECT_EQ(diagnosed(problem, "2,1")->verdict, AnswerVerdict::Right);
   EXPECT_EQ(diagnosed(problem, "A")->verdict, AnswerVerdict::Ask);
-  EXPECT_EQ(diagnosed(problem, "A")->message, "That would work. One more place would work too. Which?");
+  EXPECT_EQ(said(diagnosed(problem, "A")->message), "That would work. One more place would work too. Which?");
   const Diagnosis wrong = *diagnosed(problem, "A, C");
   EXPECT_EQ(wrong.verdict, AnswerVerdict::Recognized);
   EXPECT_EQ(wrong.causes.front().id, "N4");
-  EXPECT_EQ(wrong.message, "At C: These two edges would be glued. Are they the same length?");
+  EXPECT_EQ(said(wrong.message), "At C: These two edges would be glued. Are they the same length?");
   EXPECT_EQ(net_choices(problem)[2].edges.size(), 2U);
-  EXPECT_EQ(diagnosed(problem, "D")->message, "Answer with letters from A to C.");
-  EXPECT_EQ(net_asked(problem)->judged_choices(problem, {0, 1}).message, "Right: these are all of them.");
+  EXPECT_EQ(said(diagnosed(problem, "D")->message), "Answer with letters from A to C.");
+  EXPECT_EQ(said(net_asked(problem)->judged_choices(problem, {0, 1}).message), "Right: these are all of them.");
 }
 
 TEST(NetTasks, ANameIsJudgedAsInTheQuiz) {
@@ -134,7 +135,7 @@ TEST(NetTasks, EveryReasonHasACodeAndOneShortThingToDo) {
         for (const NetChoice& choice : net_choices(problem)) {
           EXPECT_EQ(choice.is_right, choice.cause.empty());
           EXPECT_FALSE(choice.message.empty());
-          EXPECT_LE(choice.message.size(), 130U) << choice.message;
+          EXPECT_LE(said(choice.message).size(), 130U) << said(choice.message);
           EXPECT_TRUE(choice.is_right || choice.cause[0] == 'N') << choice.cause;
           codes.insert(choice.cause);
         }
@@ -155,7 +156,7 @@ TEST(NetGenerator, ReadsBackAsTheSameLessonAndItsAnswerIsRightSlow) {
       ASSERT_TRUE(again.has_value()) << text(again.error().front(), type);
       EXPECT_EQ(*again, lesson);
       for (const Problem& problem : problems) {
-        EXPECT_EQ(diagnosed(problem, net_answer(problem))->verdict, AnswerVerdict::Right);
+        EXPECT_EQ(diagnosed(problem, said(net_answer(problem)))->verdict, AnswerVerdict::Right);
         EXPECT_EQ(problem.prompt.find('{'), std::string::npos);
       }
       EXPECT_EQ(problems_of(type, level, 12), problems);
@@ -167,7 +168,7 @@ TEST(NetGenerator, HalfOfTheCutoutsAreNoNetsForMixedReasonsSlow) {
   std::map<std::string, int> reasons;
   for (std::uint64_t seed = 1; seed <= 10; ++seed) {
     for (const Problem& problem : problems_of("is-net", 2, 20, seed)) {
-      ++reasons[net_answer(problem)];
+      ++reasons[said(net_answer(problem))];
     }
   }
   EXPECT_GE(reasons["yes"], 70);

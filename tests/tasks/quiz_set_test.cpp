@@ -62,7 +62,7 @@ TEST(QuizSetOf, ALessonThatAsksForNothingSaysWhatToChoose) {
   lesson.problems.front().tasks.clear();
   const auto set = quiz_set({}, lesson);
   ASSERT_FALSE(set.has_value());
-  EXPECT_EQ(set.error(), "This lesson asks for nothing. Choose its nets, or made up.");
+  EXPECT_EQ(said(set.error()), "This lesson asks for nothing. Choose its nets, or made up.");
 }
 
 TEST(QuizSetOf, MadeUpIsMixedAndTheSameForASeed) {
@@ -90,7 +90,7 @@ TEST(QuizSetOf, ASkillIsTheTypeThatWasAskedFor) {
       continue;
     }
     const auto set = quiz_set({Audience::Student, QuizSource::MadeUp, {type.key}, 3, 5}, lesson);
-    ASSERT_TRUE(set.has_value()) << set.error();
+    ASSERT_TRUE(set.has_value()) << said(set.error());
     for (const QuizItem& one : *set) {
       EXPECT_EQ(one.skill, type.key);
     }
@@ -128,7 +128,7 @@ TEST(QuizSetOf, MadeUpProblemsOfEveryTypeCanBeAnswered) {
   for (const TypeName& type : tasks::type_names()) {
     QuizSetup setup{Audience::Student, QuizSource::MadeUp, {type.key}, 3, 4};
     const auto set = quiz_set(setup, lesson);
-    ASSERT_TRUE(set.has_value()) << type.key << ": " << (set ? "" : set.error());
+    ASSERT_TRUE(set.has_value()) << type.key << ": " << (set ? "" : said(set.error()));
     const QuizItem& one = set->front();
     EXPECT_EQ(one.skill, type.key == "routes" ? "surface" : type.key);
     const AnswerForm form = answer_form(one);
@@ -148,16 +148,16 @@ TEST(QuizSetOf, EachWrongOptionIsOneMistakeAndOneIsRight) {
       ASSERT_GE(choices.size(), 2U) << (*set)[i].problem.prompt;
       std::set<std::string> texts;
       for (const Choice& one : choices) {
-        texts.insert(one.text);
+        texts.insert(said(one.text));
         EXPECT_FALSE(one.message.empty());
         // The right answer to "which mistake?" is a mistake.
         EXPECT_TRUE(one.is_right ? one.cause.empty() || (*set)[i].skill == "find-mistake" : !one.cause.empty())
-            << one.text;
+            << said(one.text);
         // What the diagnosis says of an option is not another thing than the option says of itself.
-        const auto diagnosis = diagnosed((*set)[i].problem, one.text, "", choice_seed(seed, i));
+        const auto diagnosis = diagnosed((*set)[i].problem, said(one.text), "", choice_seed(seed, i));
         ASSERT_TRUE(diagnosis.has_value());
         const bool is_part = diagnosis->verdict == AnswerVerdict::Ask;  // of several places
-        EXPECT_EQ(diagnosis->verdict == AnswerVerdict::Right || is_part, one.is_right) << one.text;
+        EXPECT_EQ(diagnosis->verdict == AnswerVerdict::Right || is_part, one.is_right) << said(one.text);
       }
       EXPECT_EQ(texts.size(), choices.size());
       const auto right = std::count_if(choices.begin(), choices.end(), [](const Choice& one) { return one.is_right; });

@@ -20,7 +20,7 @@ TEST(TypeOf, TellsTheTypeThatAProblemWasMadeFromSlow) {
       request.seed = seed;
       request.count = 4;
       const auto lessons = generated(request);
-      ASSERT_TRUE(lessons.has_value()) << type.key << ": " << (lessons ? "" : lessons.error());
+      ASSERT_TRUE(lessons.has_value()) << type.key << ": " << (lessons ? "" : said(lessons.error()));
       for (const lessons::Problem& problem : lessons->front().problems) {
         EXPECT_EQ(type_of(problem), type.key) << problem.prompt;
       }

@@ -22,10 +22,10 @@ lessons::Problem problem_of(const std::string& solid, const std::string& members
 }
 std::string told(const lessons::Problem& problem) {
   const auto all = explained(problem);
-  EXPECT_TRUE(all.has_value()) << (all ? "" : all.error());
+  EXPECT_TRUE(all.has_value()) << (all ? "" : said(all.error()));
   std::string text;
   for (const Explanation& one : all ? *all : std::vector<Explanation>{}) {
-    text += steps_text(all_steps(one)) + "Answer: " + one.answer + "\n";
+    text += steps_text(all_steps(one)) + "Answer: " + said(one.answer) + "\n";
   }
   return text;
 }
@@ -33,7 +33,7 @@ std::string told(const lessons::Problem& problem) {
 std::string steps_of(const lessons::Problem& problem) {
   const auto work = task_work(problem);
   EXPECT_TRUE(work.has_value());
-  return work ? steps_text(work->steps) + "Answer: " + work->answer : "";
+  return work ? steps_text(work->steps) + "Answer: " + said(work->answer) : "";
 }
 const std::string box = R"({"kind": "rectangular prism", "length": "9 cm", "width": "7 cm", "height": "5 cm"})";
 const std::string crate = R"({"kind": "rectangular prism", "length": "10 cm", "width": "8 cm", "height": "7 cm"})";

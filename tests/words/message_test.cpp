@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <string>
+#include <type_traits>
 #include <vector>
 
 namespace fw::words::message_test {
@@ -34,6 +35,7 @@ TEST(Message, KnowsPlurals) {
   EXPECT_EQ(plural("batch"), "batches");
   EXPECT_EQ(plural("loaf"), "loaves");
   EXPECT_EQ(plural("square foot"), "square feet");
+  EXPECT_EQ(plural("vertex"), "vertices");
 }
 
 TEST(Message, AgreesWithACount) {
@@ -60,6 +62,27 @@ TEST(Message, JoinsLists) {
   EXPECT_EQ(joined({"a", "b", "c"}), "a, b and c; a, b or c; a, b, c; a, or b, or c");
 }
 
+TEST(Message, SetsOptionsApart) {
+  EXPECT_EQ(said(message("Choose one: {options:;}.", {{"options", std::vector<std::string>{"1, 2", "3"}}})),
+            "Choose one: 1, 2; 3.");
+}
+
+TEST(Message, StandsBeforeOthersOrAlone) {
+  const Message many = message("{n} would be too many.", {{"n", 12}});
+  const Message count = message("Count. Then count again.");
+  EXPECT_EQ(said(one_after_another({many, count})), "12 would be too many. Count. Then count again.");
+  EXPECT_EQ(first_sentence(one_after_another({many, count})), many);
+  EXPECT_EQ(first_sentence(count), count) << "one message, however many sentences it has";
+}
+
+TEST(Message, HidesAnArgumentAndNoText) {
+  const Message amount = message("≈ {amount}", {{"amount", Amount{"20.65", "cm²"}}});
+  const Message all = message("The {n} faces: {amount}, not 12.", {{"n", 12}, {"amount", amount}});
+  EXPECT_EQ(said(with_gap(all, "12", "____")), "The ____ faces: ≈ 20.65 cm², not 12.");
+  EXPECT_EQ(said(with_gap(all, "20.65 cm²", "____")), "The 12 faces: ≈ ____, not 12.");
+  EXPECT_EQ(said(with_gap(all, "20.65", "____")), "The 12 faces: ≈ ____ cm², not 12.");
+}
+
 TEST(Message, IsComparedByWhatItSays) {
   const auto of = [](int count) { return message("{count} {count:face|faces}", {{"count", count}}); };
   EXPECT_EQ(of(3), of(3));
@@ -73,6 +96,9 @@ TEST(MessageDeathTest, HasAnArgumentForEachPlace) {
   EXPECT_DEATH(static_cast<void>(said(message("{solid:a}", {{"solid", "cube"}}))), "of no noun");
   EXPECT_DEATH(static_cast<void>(said(message("{faces:and}", {{"faces", "1"}}))), "no list");
 }
+
+// A text that is compared with a message, or given for one, is a slip: the compiler tells.
+static_assert(!std::is_convertible_v<std::string, Message> && !std::is_convertible_v<const char*, Message>);
 
 // The compiler refuses a pattern that is not well formed; here as it tells.
 static_assert(pattern_fault("It has {count} {count:face|faces}.") == nullptr);

@@ -51,7 +51,7 @@ Json finding_json(const std::string& file, const Finding& finding) {
           {"problem", finding.problem},
           {"measure", finding.measure},
           {"severity", severity_text(finding.kind)},
-          {"message", finding.message},
+          {"message", said(finding.message)},
           {"nearest", nearest_json(finding)}};
 }
 

@@ -99,8 +99,10 @@ Json causes_json(const std::vector<Cause>& causes) {
     for (const geometry::FaceId face : cause.faces) {
       faces.push_back(face.index() + 1);
     }
-    list.push_back(
-        {{"id", cause.id}, {"message", cause.message}, {"offered", cause.is_offered}, {"faces", std::move(faces)}});
+    list.push_back({{"id", cause.id},
+                    {"message", said(cause.message)},
+                    {"offered", cause.is_offered},
+                    {"faces", std::move(faces)}});
   }
   return list;
 }
@@ -108,7 +110,7 @@ Json diagnosis_json(const Row& row, const Diagnosis& diagnosis) {
   return {{"problem", row.problem},
           {"answer", row.answer},
           {"verdict", practice::text(diagnosis.verdict)},
-          {"message", diagnosis.message},
+          {"message", said(diagnosis.message)},
           {"causes", causes_json(diagnosis.causes)}};
 }
 
@@ -129,10 +131,10 @@ std::string verdict_words(AnswerVerdict verdict) {
 }
 void print_text(const Row& row, const Diagnosis& diagnosis) {
   std::cout << row.problem << ": " << row.answer << ": " << verdict_words(diagnosis.verdict) << '\n'
-            << "  " << diagnosis.message << '\n';
+            << "  " << said(diagnosis.message) << '\n';
   const bool is_said = diagnosis.causes.size() == 1 && diagnosis.causes.front().message == diagnosis.message;
   for (const Cause& cause : diagnosis.causes) {
-    std::cout << "  " << cause.id << (is_said ? "" : "  " + cause.message) << '\n';
+    std::cout << "  " << cause.id << (is_said ? "" : "  " + said(cause.message)) << '\n';
   }
 }
 
@@ -190,7 +192,8 @@ std::optional<Diagnosis> diagnosis_of(const DiagnoseOptions& options, const less
   }
   auto diagnosis = practice::diagnosed(tasks::asking(problems.front(), options.find), row.answer, options.find);
   if (!diagnosis) {
-    std::cerr << "foldwright: " << options.lesson << ": problem " << row.problem << ": " << diagnosis.error() << '\n';
+    std::cerr << "foldwright: " << options.lesson << ": problem " << row.problem << ": " << said(diagnosis.error())
+              << '\n';
     status = worse(status, ExitStatus::LessonAtFault);
     return std::nullopt;
   }

@@ -32,7 +32,7 @@ struct ExplainOptions {
 void print_text(const Explanation& one) {
   std::cout << reasoning::steps_text(reasoning::all_steps(one));
   const bool tells_exactly = !one.task && !one.solution.answer.exact_text.empty();
-  std::cout << "  Answer: " << one.answer
+  std::cout << "  Answer: " << said(one.answer)
             << (!tells_exactly ? "" : "  (exactly " + one.solution.answer.exact_text + ")") << '\n';
 }
 
@@ -71,9 +71,9 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
   const reasoning::Answer& answer = one.solution.answer;
   if (one.task && one.task->outcome && one.task->outcome->unit) {
     json["answer"] = quantity_json(one.task->outcome->amount, *one.task->outcome->unit);
-    json["answer"]["text"] = one.answer;
+    json["answer"]["text"] = said(one.answer);
   } else if (answer.text.empty() || one.task) {
-    json["answer"] = {{"text", one.answer}};
+    json["answer"] = {{"text", said(one.answer)}};
   } else {
     json["answer"] = quantity_json(answer.amount, answer.unit);
     json["answer"]["text"] = answer.text;
@@ -89,7 +89,7 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
   if (one.packs) {
     json["supply"] = {{"decision", lessons::word_of(one.packs->decision.purpose)},
                       {"reason", said(one.packs->decision.sentence)},
-                      {"answer", one.packs->answer ? Json(one.packs->answer->text) : Json(nullptr)},
+                      {"answer", one.packs->answer ? Json(said(one.packs->answer->text)) : Json(nullptr)},
                       {"steps", steps_json(one.packs->steps)}};
   }
   return json;
@@ -132,7 +132,7 @@ void print_heading(const lessons::Problem& problem, const std::string& route) {
 // A question about nets has one way to its answer: folding.
 void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
   const std::vector<Step> steps = tasks::net_steps(problem);
-  const std::string answer = tasks::net_answer(problem);
+  const std::string answer = said(tasks::net_answer(problem));
   if (as_json) {
     list.push_back({{"id", problem.id}, {"find", "net"}, {"answer", {{"text", answer}}}, {"steps", steps_json(steps)}});
     return;
@@ -159,7 +159,7 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
   }
   const auto all = practice::explained(problem, solution_options);
   if (!all) {
-    tell(options, problem, all.error());
+    tell(options, problem, said(all.error()));
     status = worse(status, ExitStatus::LessonAtFault);
     return true;
   }

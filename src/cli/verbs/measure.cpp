@@ -60,7 +60,7 @@ Json supply_json(const reasoning::SupplyWork& work) {
     const reasoning::SupplyAnswer& answer = *work.answer;
     const std::string count = exact::exact_text(answer.count);
     json["count"] = {{"exact", count.empty() ? Json(nullptr) : Json(count)}, {"value", answer.count.to_double()}};
-    json["text"] = answer.text;
+    json["text"] = said(answer.text);
     json["leftover"] = answer.leftover ? quantity_json(answer.leftover->amount, answer.leftover->unit) : Json(nullptr);
     json["cost"] = answer.cost ? Json(answer.cost_text) : Json(nullptr);
   }

@@ -38,7 +38,7 @@ std::string path_of(const std::string& output, std::size_t version, std::size_t 
 
 std::string answer_of(const lessons::Problem& problem) {
   const auto answer = practice::right_answer(problem);
-  return answer ? *answer : "";
+  return answer ? said(*answer) : "";
 }
 
 // The key for the teacher: what each problem asks for, and its answer in each version.
@@ -77,7 +77,7 @@ ExitStatus practice_verb(const PracticeOptions& options) {
   }
   const auto lessons = tasks::generated(options.request);
   if (!lessons) {
-    std::cerr << "foldwright: " << lessons.error() << '\n';
+    std::cerr << "foldwright: " << said(lessons.error()) << '\n';
     return ExitStatus::WrongUsage;
   }
   std::ostream& words = to_output ? std::cerr : std::cout;  // a lesson that goes on to a program stands alone

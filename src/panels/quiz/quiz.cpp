@@ -26,7 +26,7 @@ double height_of(const Ui& ui, const PageText& one, double width) {
 }  // namespace
 
 PageText hint_text(Ui& ui, const practice::Hint& hint, double width) {
-  PageText text{hint.text, TextSize::Small, false, ui.theme().ink};
+  PageText text{said(hint.text), TextSize::Small, false, ui.theme().ink};
   if (hint.line) {
     const double em = ui.em(TextSize::Small);
     text.line = figures::FormulaLayout(ui.canvas(), *hint.line, em, width);
@@ -101,7 +101,7 @@ bool can_be_shown(const Shown& shown) {
 
 std::string option_text(const Shown& shown, const OptionList& list, std::size_t index) {
   const std::string letter = practice::letter(index);
-  const std::string& text = (*list.choices)[index].text;
+  const std::string text = said((*list.choices)[index].text);
   if (text != letter) {
     return letter + "  " + text;
   }

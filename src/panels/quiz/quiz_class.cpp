@@ -48,7 +48,7 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
   }
   const bool tells = !choice.is_right || shown.derived.item->form == AnswerForm::Cutout;
   if (tells) {
-    said.push_back({choice.message, TextSize::Small, is_spoken, ui.theme().ink});
+    said.push_back({words::said(choice.message), TextSize::Small, is_spoken, ui.theme().ink});
   }
   return said;
 }
@@ -70,8 +70,9 @@ OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double
   OptionBlock block;
   block.index = index;
   block.text = practice::letter(index);
-  if (shown.derived.item->choices[index].text != block.text) {  // a letter stands on the bench
-    block.text += "  " + shown.derived.item->choices[index].text;
+  const std::string text = said(shown.derived.item->choices[index].text);
+  if (text != block.text) {  // a letter stands on the bench
+    block.text += "  " + text;
   }
   const double beside = width - hands_width(ui) - sizes.space;
   const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
@@ -172,7 +173,7 @@ std::string right_text(const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   for (std::size_t i = 0; is_out(shown) && i < about.choices.size(); ++i) {
     if (about.choices[i].is_right) {
-      return "Right: " + practice::letter(i) + "  " + about.choices[i].text;
+      return "Right: " + practice::letter(i) + "  " + said(about.choices[i].text);
     }
   }
   return is_out(shown) ? "Answer: " + about.answer : "";

@@ -118,7 +118,7 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
 /// What is to be known before the start: why there is no set, that one is done, or what will come.
 std::string about_set(const Quiz& quiz) {
   if (!quiz.refusal.empty()) {
-    return quiz.refusal;
+    return said(quiz.refusal);
   }
   if (quiz.finished > 0) {
     const std::string next = quiz.setup.source == QuizSource::Lesson ? "Go on with its nets, or with made up problems."

@@ -73,7 +73,7 @@ double options_height(const Ui& ui, const Shown& shown) {
 /// What an empty field asks for.
 std::string asks_to_type(const Shown& shown) {
   const practice::TaskType* task = practice::first_task(shown.state().current());
-  return task == nullptr ? "name of the solid" : task->asks_to_type();
+  return task == nullptr ? "name of the solid" : said(task->asks_to_type());
 }
 
 void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -134,7 +134,7 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
   }
   if (!work.replies.empty() && !(work.done && !is_right && is_name(shown))) {
     texts.push_back(
-        {work.replies.back().message, TextSize::Label, is_right, is_right ? ui.theme().good : ui.theme().ink});
+        {said(work.replies.back().message), TextSize::Label, is_right, is_right ? ui.theme().good : ui.theme().ink});
   }
   const bool is_marked = is_chosen(shown);  // its option has a check mark
   if (work.done && !(is_right && is_name(shown)) && !is_marked) {

@@ -17,7 +17,7 @@ constexpr std::size_t tries_before_the_solution = 2;
 bool takes_answers(const State& state) { return state.is_asking() && state.quiz.setup.audience == Audience::Student; }
 
 /// A text in which no number can be read is no answer yet.
-std::optional<std::string> not_readable(const QuizItem& item, const std::string& typed) {
+std::optional<words::Message> not_readable(const QuizItem& item, const std::string& typed) {
   const AnswerForm form = answer_form(item);
   if (is_name(form) || is_chosen(form)) {
     return std::nullopt;
@@ -90,7 +90,7 @@ bool is_new(std::vector<std::size_t>& chosen, std::size_t index) {
 
 Reply reply_to(const practice::Choice& choice) {
   Reply reply;
-  reply.typed = choice.text;
+  reply.typed = said(choice.text);
   reply.verdict = choice.is_right ? AnswerVerdict::Right : AnswerVerdict::Recognized;
   reply.message = choice.message;
   reply.cause = choice.cause;
@@ -109,7 +109,7 @@ std::string places_so_far(const std::vector<practice::Choice>& choices, const st
   std::string letters;
   for (const std::size_t one : tried) {
     if (choices[one].is_right || one == tried.back()) {
-      letters += (letters.empty() ? "" : ", ") + choices[one].text;
+      letters += (letters.empty() ? "" : ", ") + said(choices[one].text);
     }
   }
   return letters;
@@ -153,7 +153,7 @@ std::string choose_option(Model& model, std::size_t index) {
   const tasks::NetTask* net = tasks::net_asked(item.problem);
   take_answer(model, net == nullptr         ? practice::letter(index)
                      : net->takes_several() ? places_so_far(choices, place.tried)
-                                            : choices[index].text);
+                                            : said(choices[index].text));
   return "answer";
 }
 

@@ -74,19 +74,19 @@ std::string on(Model& model, const SetAudience& command) {
 
 std::string on(Model& model, const SetQuizSource& command) {
   model.state.quiz.setup.source = command.source;
-  model.state.quiz.refusal.clear();
+  model.state.quiz.refusal = {};
   return "choose where the problems come from";
 }
 
 std::string on(Model& model, const SetQuizLevel& command) {
   model.state.quiz.setup.level = std::clamp(command.level, 1, highest_level);
-  model.state.quiz.refusal.clear();
+  model.state.quiz.refusal = {};
   return "choose the level";
 }
 
 std::string on(Model& model, const ToggleQuizType& command) {
   std::vector<std::string>& types = model.state.quiz.setup.types;
-  model.state.quiz.refusal.clear();
+  model.state.quiz.refusal = {};
   if (command.key.empty()) {
     types.clear();
     return "mix every type";
@@ -102,7 +102,7 @@ std::string on(Model& model, const ToggleQuizType& command) {
 
 std::string on(Model& model, const NewNumbers&) {
   ++model.state.quiz.setup.seed;
-  model.state.quiz.refusal.clear();
+  model.state.quiz.refusal = {};
   return "new numbers";
 }
 
@@ -114,7 +114,7 @@ std::string on(Model& model, const StartQuiz&) {
     quiz.refusal = set.error();
     return "start the quiz";
   }
-  quiz.refusal.clear();
+  quiz.refusal = {};
   quiz.set = std::make_shared<const QuizSet>(std::move(set).value());
   quiz.number = 0;
   quiz.items.assign(quiz.set->size(), ItemWork{});

@@ -25,7 +25,7 @@ FilledBlank& blank_at(Work& place, std::size_t step) {
 void show_blank(Work& place, std::size_t step) {
   FilledBlank& blank = blank_at(place, step);
   blank.is_open = true;
-  blank.message.clear();
+  blank.message = {};
 }
 
 /// Another thing is asked or another way is gone: its steps begin anew, the teacher's fade stays.
@@ -201,7 +201,7 @@ std::string on(Model& model, const AskFor& command) {
   if (worked.missing.empty()) {
     model.view.work_panel = WorkPanel::Steps;
   }
-  return worked.title.empty() ? "ask what the lesson asks" : "ask for the " + worked.title;
+  return worked.title.empty() ? "ask what the lesson asks" : "ask for the " + said(worked.title);
 }
 
 std::string on(Model& model, const Decide& command) {

@@ -110,7 +110,7 @@ class Maker {
     }
   }
 
-  Result<std::vector<lessons::Lesson>, std::string> made() {
+  Result<std::vector<lessons::Lesson>, words::Message> made() {
     std::vector<lessons::Lesson> lessons(request_->versions);
     for (std::size_t v = 0; v < lessons.size(); ++v) {
       lessons[v].title = request_->title + (lessons.size() > 1 ? ", version " + std::to_string(v + 1) : "");
@@ -118,8 +118,9 @@ class Maker {
     for (std::size_t i = 0; i < request_->count; ++i) {
       const std::vector<Problem> row = next_row();
       if (row.empty()) {
-        return failure("these types have too few different figures for " + std::to_string(request_->count) +
-                       " problems: ask for fewer, or add a type");
+        return failure(words::message(
+            "these types have too few different figures for {count} problems: ask for fewer, or add a type",
+            {{"count", request_->count}}));
       }
       for (std::size_t v = 0; v < row.size(); ++v) {
         lessons[v].problems.push_back(row[v]);
@@ -267,15 +268,16 @@ bool is_masked(const Problem& problem) {
   return question && hides_a_mistake(problem, *question);
 }
 
-Result<std::vector<lessons::Lesson>, std::string> generated(const PracticeRequest& request) {
+Result<std::vector<lessons::Lesson>, words::Message> generated(const PracticeRequest& request) {
   for (const std::string& key : request.types) {
     const auto& all = made_up();
     const auto type = std::find_if(all.begin(), all.end(), [&](const MadeUp& one) { return one.key == key; });
     if (type == all.end()) {
-      return failure("there is no type \"" + key + "\" of problem");
+      return failure(words::message("there is no type \"{key}\" of problem", {{"key", key}}));
     }
     if (type->level > request.level) {
-      return failure("problems of the type \"" + key + "\" begin at level " + std::to_string(type->level));
+      return failure(words::message("problems of the type \"{key}\" begin at level {level}",
+                                    {{"key", key}, {"level", type->level}}));
     }
   }
   return Maker(request).made();

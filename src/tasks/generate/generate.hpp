@@ -30,7 +30,7 @@ struct PracticeRequest {
 ///             than 5 % apart; no figure, and no area or volume asked for, comes twice in the lessons
 /// Errors: a sentence, for a type that is not known or not used at this level, and where the types have too few
 ///         different figures for so many problems.
-[[nodiscard]] Result<std::vector<lessons::Lesson>, std::string> generated(const PracticeRequest& request);
+[[nodiscard]] Result<std::vector<lessons::Lesson>, words::Message> generated(const PracticeRequest& request);
 
 /// Whether some usual mistake comes within 1 % of what the problem asks for, 3 % for the volume in place of an area and
 /// the reverse, so that the mistake would not show.

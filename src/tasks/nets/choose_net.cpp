@@ -1,7 +1,6 @@
 #include "lessons/read_description.hpp"
 #include "lessons/read_sheet.hpp"
 #include "lessons/write_sheet.hpp"
-#include "reasoning/nouns.hpp"
 #include "tasks/generate/net_sheets.hpp"
 #include "tasks/nets/net_task.hpp"
 
@@ -32,8 +31,8 @@ class ChooseNet : public NetTask {
     }
     write_net(members, "choose", text + "\n      ]");
   }
-  [[nodiscard]] std::string sentence(const Problem& problem) const override {
-    return "Which one is a net of " + reasoning::one(problem.solid.name()) + "?";
+  [[nodiscard]] words::Message sentence(const Problem& problem) const override {
+    return message("Which one is a net of {solid:a}?", {{"solid", Noun{problem.solid.name()}}});
   }
   [[nodiscard]] std::string type(const Problem&) const override { return "choose-net"; }
 };
@@ -49,11 +48,11 @@ std::optional<Task> read_choose_net(const JsonNode& net, const Problem& problem,
   for (std::size_t i = 0; i < items->size(); ++i) {
     const Context here = context.at("nets").at(std::to_string(i + 1));
     if (!(*items)[i].is(JsonNode::Kind::Object)) {
-      here.fault((*items)[i],
-                 "a cut-out to choose is an object with \"pieces\"; found " + lessons::found_text((*items)[i]));
+      here.fault((*items)[i], message("a cut-out to choose is an object with \"pieces\"; found {found}",
+                                      {{"found", lessons::found_text((*items)[i])}}));
       continue;
     }
-    lessons::check_keys((*items)[i], {"pieces", "turn", "flip"}, "a cut-out to choose", here);
+    lessons::check_keys((*items)[i], {"pieces", "turn", "flip"}, message("a cut-out to choose"), here);
     if (auto sheet = lessons::read_sheet((*items)[i], problem.solid, here)) {
       sheets.push_back(std::move(*sheet));
     }
@@ -61,18 +60,19 @@ std::optional<Task> read_choose_net(const JsonNode& net, const Problem& problem,
   if (sheets.size() != items->size()) {
     return std::nullopt;
   }
-  std::string good;
-  std::size_t count = 0;
+  std::vector<std::size_t> good;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     if (folds_up(problem.solid, sheets[i].cutout)) {
-      good += (count == 0 ? "" : " and ") + std::to_string(i + 1);
-      ++count;
+      good.push_back(i + 1);
     }
   }
-  if (count != 1) {
-    context.at("nets").fault(*net.find("nets"),
-                             (count == 0 ? "none of these is a net of " : "numbers " + good + " are nets of ") +
-                                 lessons::with_article(problem.solid.name()) + ": exactly one of them must be");
+  if (good.size() != 1) {
+    const Noun solid{problem.solid.name()};
+    context.at("nets").fault(
+        *net.find("nets"),
+        good.empty() ? message("none of these is a net of {solid:a}: exactly one of them must be", {{"solid", solid}})
+                     : message("numbers {numbers:and} are nets of {solid:a}: exactly one of them must be",
+                               {{"numbers", good}, {"solid", solid}}));
   }
   return ChooseNet(std::move(sheets));
 }

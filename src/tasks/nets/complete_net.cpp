@@ -19,6 +19,7 @@ using nets::Cutout;
 using nets::PieceId;
 using practice::AnswerVerdict;
 using practice::Diagnosis;
+using words::message;
 
 class CompleteNet : public NetTask {
  public:
@@ -52,8 +53,8 @@ class CompleteNet : public NetTask {
               lessons::sheet_text(sheets().front()) + R"(, "missing": )" + lessons::piece_text(missing_) +
                   R"(, "places": )" + lessons::in_line(places, '[', ']'));
   }
-  [[nodiscard]] std::string sentence(const Problem&) const override {
-    return "Where can the missing piece go? Find every place.";
+  [[nodiscard]] words::Message sentence(const Problem&) const override {
+    return message("Where can the missing piece go? Find every place.");
   }
   [[nodiscard]] std::string type(const Problem&) const override { return "complete-net"; }
 
@@ -77,17 +78,18 @@ struct CompletionText {
 bool read_place(const JsonNode& node, const solids::Solid& solid, CompletionText& text, const Context& context) {
   if (!node.is(JsonNode::Kind::Object)) {
     context.fault(node,
-                  R"(a place is an object such as {"on": 1, "edge": 2, "by": 1}; found )" + lessons::found_text(node));
+                  message("a place is an object such as {example}; found {found}",
+                          {{"example", R"({"on": 1, "edge": 2, "by": 1})"}, {"found", lessons::found_text(node)}}));
     return false;
   }
-  lessons::check_keys(node, {"on", "edge", "by"}, "a place", context);
+  lessons::check_keys(node, {"on", "edge", "by"}, message("a place"), context);
   const auto joint = lessons::read_joint(node, context);
   if (!joint) {
     return false;
   }
   const auto is_same = [&](const nets::Joint& other) { return other.on == joint->on && other.edge == joint->edge; };
   if (std::any_of(text.places.begin(), text.places.end(), is_same)) {
-    context.fault(node, "this edge is a place already: name each edge once");
+    context.fault(node, message("this edge is a place already: name each edge once"));
     return false;
   }
   const auto& rest = text.sheet.cutout.pieces();
@@ -95,7 +97,7 @@ bool read_place(const JsonNode& node, const solids::Solid& solid, CompletionText
   pieces.push_back({lessons::shape_of(text.missing, solid), text.missing.face, joint});
   const auto made = Cutout::make(std::move(pieces));
   if (!made) {
-    context.fault(node, made.error().message);
+    context.fault(node, Message(made.error().message));
     return false;
   }
   text.places.push_back(*joint);
@@ -113,7 +115,9 @@ std::optional<Task> read_complete_net(const JsonNode& net, const Problem& proble
   if (const JsonNode* node = net.find("missing")) {
     missing = lessons::read_piece(*node, solid, false, context.at("missing"));
   } else {
-    context.fault(net, R"(the key "missing" is missing here: the piece that is not there yet, such as {"face": 2})");
+    context.fault(net,
+                  message("the key \"missing\" is missing here: the piece that is not there yet, such as {example}",
+                          {{"example", R"({"face": 2})"}}));
   }
   const std::vector<JsonNode>* items = lessons::items_of(net, "places", 2, lessons::limits::net_places, context);
   if (items == nullptr || !missing || context.errors() != errors_before) {
@@ -128,9 +132,10 @@ std::optional<Task> read_complete_net(const JsonNode& net, const Problem& proble
     return std::nullopt;
   }
   if (!is_any_right) {
-    context.at("places").fault(*net.find("places"), "in none of these places the piece completes a net of " +
-                                                        lessons::with_article(solid.name()) +
-                                                        ": at least one must be right");
+    context.at("places").fault(
+        *net.find("places"),
+        message("in none of these places the piece completes a net of {solid:a}: at least one must be right",
+                {{"solid", Noun{solid.name()}}}));
   }
   return CompleteNet(std::move(text.sheet), std::move(text.missing), std::move(text.places));
 }
@@ -207,7 +212,9 @@ Diagnosis CompleteNet::judged_choices(const Problem& problem, const std::vector<
   for (const std::size_t index : chosen) {
     const NetChoice& choice = choices[index];
     if (!choice.is_right) {
-      diagnosis.causes.push_back({choice.cause, "At " + choice.text + ": " + choice.message, choice.faces, false});
+      diagnosis.causes.push_back({choice.cause,
+                                  message("At {place}: {reason}", {{"place", choice.text}, {"reason", choice.message}}),
+                                  choice.faces, false});
     }
   }
   if (!diagnosis.causes.empty()) {
@@ -218,13 +225,13 @@ Diagnosis CompleteNet::judged_choices(const Problem& problem, const std::vector<
   const auto right = static_cast<std::size_t>(
       std::count_if(choices.begin(), choices.end(), [](const NetChoice& choice) { return choice.is_right; }));
   if (chosen.size() == right) {
-    return {AnswerVerdict::Right, {}, right == 1 ? "Right." : "Right: these are all of them."};
+    return {AnswerVerdict::Right, {}, right == 1 ? message("Right.") : message("Right: these are all of them.")};
   }
   const std::size_t more = right - chosen.size();
   diagnosis.verdict = AnswerVerdict::Ask;
-  diagnosis.message = "That would work. " +
-                      (more == 1 ? std::string("One more place") : std::to_string(more) + " more places") +
-                      " would work too. Which?";
+  diagnosis.message = more == 1
+                          ? message("That would work. One more place would work too. Which?")
+                          : message("That would work. {count} more places would work too. Which?", {{"count", more}});
   return diagnosis;
 }
 

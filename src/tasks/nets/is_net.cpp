@@ -1,7 +1,6 @@
 #include "lessons/read_sheet.hpp"
 #include "lessons/write_sheet.hpp"
 #include "practice/read_choice.hpp"
-#include "reasoning/nouns.hpp"
 #include "tasks/generate/net_sheets.hpp"
 #include "tasks/nets/net_task.hpp"
 
@@ -16,6 +15,8 @@ using nets::Misfit;
 using practice::AnswerVerdict;
 using practice::Diagnosis;
 using practice::NetReason;
+using words::message;
+using words::Noun;
 
 class IsNet : public NetTask {
  public:
@@ -27,22 +28,21 @@ class IsNet : public NetTask {
   [[nodiscard]] std::size_t finding_of(std::size_t) const override { return 0; }
   [[nodiscard]] std::vector<reasoning::Step> net_steps(const Problem& problem) const override;
   void write(Members& members) const override { write_net(members, "is_it", lessons::sheet_text(sheets().front())); }
-  [[nodiscard]] std::string sentence(const Problem& problem) const override {
-    return "Is this a net of " + reasoning::one(problem.solid.name()) + "?";
+  [[nodiscard]] words::Message sentence(const Problem& problem) const override {
+    return message("Is this a net of {solid:a}?", {{"solid", Noun{problem.solid.name()}}});
   }
   [[nodiscard]] std::string type(const Problem&) const override { return "is-net"; }
-  [[nodiscard]] Result<std::string, std::string> answer(const Problem& problem,
-                                                        const Question& question) const override {
+  [[nodiscard]] Result<words::Message, words::Message> answer(const Problem& problem,
+                                                              const Question& question) const override {
     // What a "yes" would show is why it is no net.
     const NetChoice yes = net_choices(problem, {}).front();
-    return yes.is_right ? NetTask::answer(problem, question)
-                        : Result<std::string, std::string>("no (" + yes.cause + ")");
+    return yes.is_right ? NetTask::answer(problem, question) : message("no ({cause})", {{"cause", yes.cause}});
   }
-  [[nodiscard]] Result<Diagnosis, std::string> judged(const Problem& problem, const Question&, std::string_view typed,
-                                                      std::uint64_t) const override {
+  [[nodiscard]] Result<Diagnosis, words::Message> judged(const Problem& problem, const Question&,
+                                                         std::string_view typed, std::uint64_t) const override {
     const std::optional<bool> is_yes = practice::read_yes_no(typed);
     return is_yes ? judged_choices(problem, {*is_yes ? std::size_t{0} : std::size_t{1}})
-                  : Diagnosis{AnswerVerdict::Unrecognized, {}, "Say yes or no: would it fold up?"};
+                  : Diagnosis{AnswerVerdict::Unrecognized, {}, message("Say yes or no: would it fold up?")};
   }
 };
 
@@ -82,14 +82,14 @@ std::optional<Problem> made_is_net(const Blueprint& blueprint, Seed& seed) {
 std::vector<NetChoice> IsNet::net_choices(const Problem& problem, Seed) const {
   const NetSheet& sheet = sheets().front();
   const FoldTest test = folded(problem, sheet.cutout);
-  NetChoice yes{"yes", test.is_net(), "", "Yes: it folds up, and every face is covered once."};
-  NetChoice no{"no", !test.is_net(), "", ""};
+  NetChoice yes{message("yes"), test.is_net(), "", message("Yes: it folds up, and every face is covered once.")};
+  NetChoice no{message("no"), !test.is_net()};
   if (test.is_net()) {
     tell_choice(no, refused_net(problem, sheet, test), nullptr);
   } else {
     const NetReason reason = practice::net_reason(problem.solid, sheet.cutout, *test.finding);
     tell_choice(yes, reason, &*test.finding);
-    no.message = said(words::message("Right: it is none. {reason}", {{"reason", reason.message}}));
+    no.message = message("Right: it is none. {reason}", {{"reason", reason.message}});
   }
   return {yes, no};
 }
@@ -105,37 +105,18 @@ std::vector<NetChoice> IsNet::net_reasons(const Problem& problem) const {
   const bool is_place = misfit == Misfit::Collision || misfit == Misfit::SameSide || misfit == Misfit::Overlap;
   const bool is_height = misfit == Misfit::TooLow || misfit == Misfit::TooShort;
   const NetReason reason = practice::net_reason(problem.solid, cutout, *test.finding);
-  std::vector<NetChoice> reasons{{"It has the wrong number of pieces.",
-                                  is_count,
-                                  "N1",
-                                  "The number of pieces would be right. Fold it in your head.",
-                                  {},
-                                  {},
-                                  {}},
-                                 {"Two pieces land on the same face.",
-                                  is_place,
-                                  "N2",
-                                  "Each piece would have a face of its own. Compare the pieces with the faces.",
-                                  {},
-                                  {},
-                                  {}},
-                                 {"Edges that meet have different lengths.",
-                                  !is_count && !is_place && !is_height,
-                                  "N4",
-                                  "The edges that meet would be equally long. Fold it in your head.",
-                                  {},
-                                  {},
-                                  {}},
-                                 {"Some pieces are too short to meet.",
-                                  is_height,
-                                  "N8",
-                                  "No piece would be too short. Look at where each one lands.",
-                                  {},
-                                  {},
-                                  {}}};
+  std::vector<NetChoice> reasons{
+      {message("It has the wrong number of pieces."), is_count, "N1",
+       message("The number of pieces would be right. Fold it in your head.")},
+      {message("Two pieces land on the same face."), is_place, "N2",
+       message("Each piece would have a face of its own. Compare the pieces with the faces.")},
+      {message("Edges that meet have different lengths."), !is_count && !is_place && !is_height, "N4",
+       message("The edges that meet would be equally long. Fold it in your head.")},
+      {message("Some pieces are too short to meet."), is_height, "N8",
+       message("No piece would be too short. Look at where each one lands.")}};
   for (NetChoice& choice : reasons) {
     if (choice.is_right) {
-      tell_choice(choice, {"", words::message("Right. {reason}", {{"reason", reason.message}})}, &*test.finding);
+      tell_choice(choice, {"", message("Right. {reason}", {{"reason", reason.message}})}, &*test.finding);
     }
   }
   return reasons;
@@ -145,7 +126,7 @@ std::vector<reasoning::Step> IsNet::net_steps(const Problem& problem) const {
   // What a "yes" would be told is why it is none.
   const NetChoice yes = net_choices(problem, {}).front();
   reasoning::Step step;
-  step.reason = yes.is_right ? yes.message : "It is none. " + yes.message;
+  step.reason = yes.is_right ? yes.message : message("It is none. {reason}", {{"reason", yes.message}});
   return {step};
 }
 

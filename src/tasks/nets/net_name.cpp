@@ -24,7 +24,7 @@ class NetName : public NetTask {
     for (const std::string& name : practice::name_options(problem.solid, seed)) {
       const practice::NameFeedback feedback = practice::name_feedback(problem.solid, name);
       const bool is_right = feedback.verdict == solids::NameVerdict::Right;
-      choices.push_back({name, is_right, is_right ? "" : "N9", said(feedback.message)});
+      choices.push_back({words::Message(name), is_right, is_right ? "" : "N9", feedback.message});
     }
     return choices;
   }
@@ -35,18 +35,20 @@ class NetName : public NetTask {
   }
   [[nodiscard]] bool shows_solid() const override { return false; }
   void write(Members& members) const override { write_net(members, "name", lessons::sheet_text(sheets().front())); }
-  [[nodiscard]] std::string sentence(const Problem&) const override { return "Which solid folds from this net?"; }
+  [[nodiscard]] words::Message sentence(const Problem&) const override {
+    return words::message("Which solid folds from this net?");
+  }
   [[nodiscard]] std::string type(const Problem&) const override { return "net-name"; }
-  [[nodiscard]] Result<std::vector<Hint>, std::string> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
     return practice::hints_to_look(looking_work(problem.solid, "name"));
   }
   [[nodiscard]] practice::AnswerForm form() const override { return practice::AnswerForm::CutoutName; }
-  [[nodiscard]] std::string asks_to_type() const override { return "name of the solid"; }
-  [[nodiscard]] Result<std::string, std::string> answer(const Problem& problem, const Question&) const override {
-    return problem.solid.name();
+  [[nodiscard]] words::Message asks_to_type() const override { return words::message("name of the solid"); }
+  [[nodiscard]] Result<words::Message, words::Message> answer(const Problem& problem, const Question&) const override {
+    return words::message("{solid}", {{"solid", words::Noun{problem.solid.name()}}});
   }
-  [[nodiscard]] Result<Diagnosis, std::string> judged(const Problem& problem, const Question&, std::string_view typed,
-                                                      std::uint64_t) const override {
+  [[nodiscard]] Result<Diagnosis, words::Message> judged(const Problem& problem, const Question&,
+                                                         std::string_view typed, std::uint64_t) const override {
     return practice::judged_name(problem, typed);
   }
 };
@@ -54,8 +56,9 @@ class NetName : public NetTask {
 std::optional<Task> read_named_net(const JsonNode& net, const Problem& problem, const Context& context) {
   auto sheet = lessons::read_sheet(net, problem.solid, context);
   if (sheet && !folds_up(problem.solid, sheet->cutout)) {
-    context.fault(net, "this is no net of " + lessons::with_article(problem.solid.name()) +
-                           ", so that its name cannot be asked: mend the pieces, or ask \"is_it\"");
+    context.fault(net, message("this is no net of {solid:a}, so that its name cannot be asked: mend the pieces, or ask "
+                               "\"is_it\"",
+                               {{"solid", Noun{problem.solid.name()}}}));
   }
   return sheet ? std::optional<Task>(NetName(std::move(*sheet))) : std::nullopt;
 }

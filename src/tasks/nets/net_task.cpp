@@ -20,6 +20,7 @@ using practice::AnswerVerdict;
 using practice::Diagnosis;
 using practice::Hint;
 using practice::NetReason;
+using words::message;
 
 const NetTask& net_of(const Problem& problem) {
   const NetTask* task = net_asked(problem);
@@ -51,13 +52,23 @@ std::vector<Choice> plain(std::vector<NetChoice> choices) {
   return all;
 }
 
+words::Message right_choices(const std::vector<NetChoice>& choices) {
+  std::vector<words::Message> right;
+  for (const NetChoice& choice : choices) {
+    if (choice.is_right) {
+      right.push_back(choice.text);
+    }
+  }
+  return message("{choices:,}", {{"choices", right}});
+}
+
 std::vector<NetChoice> net_choices(const Problem& problem, practice::Seed seed) {
   return net_of(problem).net_choices(problem, seed);
 }
 
 std::vector<reasoning::Step> net_steps(const Problem& problem) { return net_of(problem).net_steps(problem); }
 
-std::string net_answer(const Problem& problem) { return *net_of(problem).answer(problem, {}); }
+words::Message net_answer(const Problem& problem) { return *net_of(problem).answer(problem, {}); }
 
 FoldTest folded(const Problem& problem, const Cutout& cutout) {
   return solids::fold_test(problem.solid.body(), cutout);
@@ -70,16 +81,14 @@ bool folds_up(const solids::Solid& solid, const Cutout& cutout) {
 NetReason refused_net(const Problem& problem, const lessons::NetSheet& sheet, const FoldTest& test) {
   const bool lies_unusual = sheet.turn_degrees != 0 || sheet.flipped;
   if (lies_unusual && is_usual(problem, sheet.cutout, test)) {
-    return {"N11",
-            words::message("Turning the paper would not change what it folds into. Turn it back and look again.")};
+    return {"N11", message("Turning the paper would not change what it folds into. Turn it back and look again.")};
   }
-  return {"N10",
-          words::message("It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.")};
+  return {"N10", message("It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.")};
 }
 
 void tell_choice(NetChoice& choice, const NetReason& reason, const Finding* finding) {
   choice.cause = reason.cause;
-  choice.message = said(reason.message);
+  choice.message = reason.message;
   if (finding != nullptr) {
     choice.pieces = finding->pieces;
     choice.edges = finding->edges;
@@ -88,9 +97,9 @@ void tell_choice(NetChoice& choice, const NetReason& reason, const Finding* find
   }
 }
 
-NetChoice choice_of(const Problem& problem, const std::string& text, const Cutout& cutout) {
+NetChoice choice_of(const Problem& problem, const std::string& letter, const Cutout& cutout) {
   const FoldTest test = folded(problem, cutout);
-  NetChoice choice{text, test.is_net(), "", "Yes: that one folds up.", {}, {}, {}};
+  NetChoice choice{words::Message(letter), test.is_net(), "", message("Yes: that one folds up."), {}, {}, {}};
   if (!test.is_net()) {
     tell_choice(choice, practice::net_reason(problem.solid, cutout, *test.finding), &*test.finding);
   }
@@ -116,27 +125,31 @@ std::vector<Task> read_net(const TaskText& text) {
     words.emplace_back(ask.word);
   }
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, R"("net" is an object such as {"ask": "is_it", "pieces": [{"face": 1}, )" +
-                            std::string(lessons::piece_example) + "]}; found " + lessons::found_text(node));
+    const std::string example =
+        R"({"ask": "is_it", "pieces": [{"face": 1}, )" + std::string(lessons::piece_example) + "]}";
+    context.fault(node, message("\"net\" is an object such as {example}; found {found}",
+                                {{"example", example}, {"found", lessons::found_text(node)}}));
     return {};
   }
   const JsonNode* word_node = node.find("ask");
   if (word_node == nullptr) {
-    context.fault(node, "the key \"ask\" is missing here" + lessons::suggestion("", words));
+    context.fault(
+        node, message("the key \"ask\" is missing here{suggestion}", {{"suggestion", lessons::suggestion("", words)}}));
     return {};
   }
-  const std::string* word = lessons::text_at(*word_node, "what is asked about a net", context.at("ask"));
+  const std::string* word = lessons::text_at(*word_node, message("what is asked about a net"), context.at("ask"));
   if (word == nullptr) {
     return {};
   }
   const auto found = std::find(words.begin(), words.end(), *word);
   if (found == words.end()) {
     context.at("ask").fault(
-        *word_node, lessons::in_quotes(*word) + " cannot be asked about a net" + lessons::suggestion(*word, words));
+        *word_node, message("{word} cannot be asked about a net{suggestion}",
+                            {{"word", lessons::in_quotes(*word)}, {"suggestion", lessons::suggestion(*word, words)}}));
     return {};
   }
   const NetAsk& ask = net_asks()[static_cast<std::size_t>(found - words.begin())];
-  lessons::check_keys(node, ask.keys, "a net that is asked this way", context);
+  lessons::check_keys(node, ask.keys, message("a net that is asked this way"), context);
   const auto task = ask.read(node, text.problem, context);
   return task ? std::vector<Task>{*task} : std::vector<Task>{};
 }
@@ -161,55 +174,53 @@ std::vector<reasoning::Step> NetTask::net_steps(const Problem& problem) const {
   std::vector<reasoning::Step> steps;
   for (const NetChoice& choice : net_choices(problem, {})) {
     steps.emplace_back();
-    steps.back().reason = choice.text + ": " + choice.message;
+    steps.back().reason = message("{choice}: {reason}", {{"choice", choice.text}, {"reason", choice.message}});
     steps.back().faces = choice.faces;
   }
   return steps;
 }
 
-Result<Question, std::string> NetTask::question(const Problem&) const {
+Result<Question, words::Message> NetTask::question(const Problem&) const {
   Question question;
   question.find = key();
   return question;
 }
 
-Result<Explanation, std::string> NetTask::explained(const Problem& problem, const SolutionOptions&) const {
+Result<Explanation, words::Message> NetTask::explained(const Problem& problem, const SolutionOptions&) const {
   return reasoning::explained_alone(
-      problem.solid, {key(), "", "", "net", net_steps(problem), {}, std::nullopt, 0, *answer(problem, {})});
+      problem.solid, {key(), "", {}, message("net"), net_steps(problem), {}, std::nullopt, 0, *answer(problem, {})});
 }
 
 practice::ExplainedAt NetTask::explained_at(const Problem&) const { return practice::ExplainedAt::Elsewhere; }
 
-Result<std::vector<Hint>, std::string> NetTask::hints(const Problem& problem) const {
-  const std::string faces = std::to_string(problem.solid.faces().size());
+Result<std::vector<Hint>, words::Message> NetTask::hints(const Problem& problem) const {
+  const std::size_t faces = problem.solid.faces().size();
   return std::vector<Hint>{
-      {"Count the pieces. The solid has " + faces + " faces.", std::nullopt, {}, {}},
-      {"Choose one piece as the floor and fold the others up in your head.", std::nullopt, {}, {}},
-      {"Edges that meet are equally long. Follow each edge to the one that it meets.", std::nullopt, {}, {}}};
+      {message("Count the pieces. The solid has {count} faces.", {{"count", faces}}), std::nullopt, {}, {}},
+      {message("Choose one piece as the floor and fold the others up in your head."), std::nullopt, {}, {}},
+      {message("Edges that meet are equally long. Follow each edge to the one that it meets."), std::nullopt, {}, {}}};
 }
 
-Result<std::vector<Choice>, std::string> NetTask::choices(const Problem& problem, const Question&, Seed& seed) const {
+Result<std::vector<Choice>, words::Message> NetTask::choices(const Problem& problem, const Question&,
+                                                             Seed& seed) const {
   return plain(net_choices(problem, seed));
 }
 
-Result<std::string, std::string> NetTask::answer(const Problem& problem, const Question&) const {
-  std::string text;
-  for (const NetChoice& choice : net_choices(problem, {})) {
-    text += choice.is_right ? (text.empty() ? "" : ", ") + choice.text : "";
-  }
-  return text;
+Result<words::Message, words::Message> NetTask::answer(const Problem& problem, const Question&) const {
+  return right_choices(net_choices(problem, {}));
 }
 
-Result<Diagnosis, std::string> NetTask::judged(const Problem& problem, const Question&, std::string_view typed,
-                                               std::uint64_t) const {
+Result<Diagnosis, words::Message> NetTask::judged(const Problem& problem, const Question&, std::string_view typed,
+                                                  std::uint64_t) const {
   const auto chosen = practice::read_letters(typed, letters());
   if (chosen && (takes_several() || chosen->size() == 1)) {
     return judged_choices(problem, *chosen);
   }
+  const std::string last = practice::letter(letters() - 1);
   return Diagnosis{AnswerVerdict::Unrecognized,
                    {},
-                   "Answer with " + std::string(takes_several() ? "letters" : "one letter") + " from A to " +
-                       practice::letter(letters() - 1) + "."};
+                   takes_several() ? message("Answer with letters from A to {last}.", {{"last", last}})
+                                   : message("Answer with one letter from A to {last}.", {{"last", last}})};
 }
 
 }  // namespace fw::tasks

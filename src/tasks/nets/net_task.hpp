@@ -16,10 +16,10 @@ namespace fw::tasks {
 
 /// An answer that can be chosen for a question about nets. Messages are short, conditional, with one thing to do.
 struct NetChoice {
-  std::string text;  ///< "yes", "B", "square pyramid"; of a reason: a short sentence
+  words::Message text;  ///< "yes", "B", "square pyramid"; of a reason: a short sentence
   bool is_right = false;
   std::string cause = {};                    ///< "N2"; empty where it is right
-  std::string message = {};                  ///< what to say to whoever chooses it
+  words::Message message = {};               ///< what to say to whoever chooses it
   std::vector<nets::PieceId> pieces = {};    ///< to be lit on the cut-out of this choice: cutout_for()
   std::vector<nets::PieceEdge> edges = {};   ///< two edges that would meet and differ, to be lit with them
   std::vector<geometry::FaceId> faces = {};  ///< of the solid: those covered twice, then those left open
@@ -64,20 +64,20 @@ class NetTask : public practice::TaskType {
   // ---- as a type of question ----
 
   [[nodiscard]] std::string key() const override { return "net"; }
-  [[nodiscard]] Result<Question, std::string> question(const Problem& problem) const override;
-  [[nodiscard]] Result<Explanation, std::string> explained(const Problem& problem,
-                                                           const SolutionOptions& options) const override;
+  [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
+  [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
+                                                              const SolutionOptions& options) const override;
   [[nodiscard]] practice::ExplainedAt explained_at(const Problem& problem) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(const Problem& problem) const override;
   [[nodiscard]] practice::AnswerForm form() const override { return practice::AnswerForm::Cutout; }
-  [[nodiscard]] Result<std::vector<Choice>, std::string> choices(const Problem& problem, const Question& question,
-                                                                 practice::Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
+                                                                    practice::Seed& seed) const override;
   /// As a key says it: "square pyramid", "B", "yes", "no (N2)", "A, C".
-  [[nodiscard]] Result<std::string, std::string> answer(const Problem& problem,
-                                                        const Question& question) const override;
-  [[nodiscard]] Result<practice::Diagnosis, std::string> judged(const Problem& problem, const Question& question,
-                                                                std::string_view typed,
-                                                                std::uint64_t seed) const override;
+  [[nodiscard]] Result<words::Message, words::Message> answer(const Problem& problem,
+                                                              const Question& question) const override;
+  [[nodiscard]] Result<practice::Diagnosis, words::Message> judged(const Problem& problem, const Question& question,
+                                                                   std::string_view typed,
+                                                                   std::uint64_t seed) const override;
 
  protected:
   /// How many letters can be typed.
@@ -92,12 +92,14 @@ class NetTask : public practice::TaskType {
 
 /// As any other choices: what they light up lies on the card, not on the solid.
 [[nodiscard]] std::vector<Choice> plain(std::vector<NetChoice> choices);
+/// "A, C".
+[[nodiscard]] words::Message right_choices(const std::vector<NetChoice>& choices);
 
 // ---- of the problem's question about nets; it is required to be there ----
 
 [[nodiscard]] std::vector<NetChoice> net_choices(const Problem& problem, practice::Seed seed = {});
 [[nodiscard]] std::vector<reasoning::Step> net_steps(const Problem& problem);
-[[nodiscard]] std::string net_answer(const Problem& problem);
+[[nodiscard]] words::Message net_answer(const Problem& problem);
 
 // ---- for the files of the questions ----
 
@@ -108,7 +110,7 @@ void tell_choice(NetChoice& choice, const practice::NetReason& reason, const net
 [[nodiscard]] practice::NetReason refused_net(const Problem& problem, const lessons::NetSheet& sheet,
                                               const nets::FoldTest& test);
 /// A choice that stands for a cut-out: right where it is a net.
-[[nodiscard]] NetChoice choice_of(const Problem& problem, const std::string& text, const nets::Cutout& cutout);
+[[nodiscard]] NetChoice choice_of(const Problem& problem, const std::string& letter, const nets::Cutout& cutout);
 /// {"ask": "is_it", ...}: the rest as JSON text without braces.
 void write_net(Members& members, const char* ask, const std::string& rest);
 /// A problem made up on a solid of the blueprint, with nothing asked yet.

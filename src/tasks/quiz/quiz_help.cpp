@@ -64,7 +64,7 @@ NameChoice names_for(const QuizItem& item, std::uint64_t seed, std::size_t numbe
   }
   for (practice::Choice& one : choices_for(item, seed, number)) {
     found.right = one.is_right ? found.names.size() : found.right;
-    found.names.push_back(std::move(one.text));
+    found.names.push_back(said(one.text));
   }
   return found;
 }
@@ -85,20 +85,15 @@ std::vector<std::string> told_solution(const QuizItem& item) {
   return sentences;
 }
 
-std::string answer_text(const QuizItem& item) {
+words::Message answer_text(const QuizItem& item) {
   if (tasks::net_asked(item.problem) != nullptr) {
-    std::string text;
-    for (const tasks::NetChoice& one : tasks::net_choices(item.problem)) {
-      text += one.is_right ? (text.empty() ? "" : ", ") + one.text : "";
-    }
-    return text;
+    return right_choices(tasks::net_choices(item.problem));
   }
   if (answer_form(item) == AnswerForm::Option) {
-    const auto answer = practice::right_answer(item.problem);
-    return answer ? *answer : "";
+    return practice::right_answer(item.problem).value_or({});
   }
   const auto explanation = explanation_of(item);
-  return explanation ? explanation->answer : "";
+  return explanation ? explanation->answer : words::Message();
 }
 
 std::size_t failing_step(const WorkedProblem& worked, const std::vector<FaceId>& faces) {

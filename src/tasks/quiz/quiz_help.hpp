@@ -32,7 +32,7 @@ struct NameChoice {
 /// What a solution says in words alone: of a name, a count of faces, a question about nets.
 [[nodiscard]] std::vector<std::string> told_solution(const QuizItem& item);
 /// The answer in one text: "286 cm²".
-[[nodiscard]] std::string answer_text(const QuizItem& item);
+[[nodiscard]] words::Message answer_text(const QuizItem& item);
 
 /// The step of a worked solution that a wrong answer points to: the first line that speaks of those faces and of few
 /// others; where none does the last relation, or else the first line. Requires: there is a step.

@@ -10,6 +10,7 @@ namespace {
 
 using lessons::Problem;
 
+// Prompts are data of a problem.
 constexpr const char* ask_net = "Which solid folds from this net?";
 constexpr const char* ask_name = "What is the name of this solid?";
 
@@ -25,7 +26,7 @@ void add_items(QuizSet& set, const Problem& problem) {
                                   [](const lessons::Task& task) { return practice::stated(task).is_whole_problem(); });
   const auto add = [&](Problem one) {
     if (practice::question_of(one)) {
-      const std::string asked = practice::first_task(one)->sentence(one);
+      const std::string asked = said(practice::first_task(one)->sentence(one));
       one.prompt = one.prompt.empty() ? asked : is_one ? one.prompt : one.prompt + " " + asked;
       set.push_back(item_of(std::move(one)));
     }
@@ -97,7 +98,7 @@ std::vector<std::string> types_of_level(const QuizSetup& setup) {
   return keys;
 }
 
-Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
+Result<QuizSet, words::Message> made_up_set(const QuizSetup& setup) {
   tasks::PracticeRequest request;
   request.types = types_of_level(setup);
   request.level = setup.level;
@@ -105,7 +106,7 @@ Result<QuizSet, std::string> made_up_set(const QuizSetup& setup) {
   request.count = items_in_a_set;
   const auto lessons = tasks::generated(request);
   if (!lessons) {
-    return failure("No set of these: " + lessons.error() + ".");
+    return failure(words::message("No set of these: {reason}.", {{"reason", lessons.error()}}));
   }
   QuizSet set;
   bool from_net = setup.seed % 2 == 1;
@@ -132,12 +133,12 @@ AnswerForm answer_form(const QuizItem& item) {
   return form == AnswerForm::Name && item.from_net ? AnswerForm::NetName : form;
 }
 
-Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson) {
+Result<QuizSet, words::Message> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson) {
   switch (setup.source) {
     case QuizSource::Lesson: {
       QuizSet set = set_of_lesson(lesson);
       if (set.empty()) {
-        return failure(std::string("This lesson asks for nothing. Choose its nets, or made up."));
+        return failure(words::message("This lesson asks for nothing. Choose its nets, or made up."));
       }
       return set;
     }

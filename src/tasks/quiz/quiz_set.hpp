@@ -48,7 +48,7 @@ using practice::AnswerForm;
 ///   MadeUp: ten problems of the types; every other name is asked from a net
 ///   Due:    the same; the types are those that come back today
 /// Errors: a sentence that says what to choose instead.
-[[nodiscard]] Result<QuizSet, std::string> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson);
+[[nodiscard]] Result<QuizSet, words::Message> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson);
 
 /// The net of an item and the names to choose from; the same for the same seed and number. Of a solid that stands
 /// there closed only the names are of use.

@@ -3,14 +3,12 @@
 #include <algorithm>
 #include <tuple>
 
-#include "base/listing.hpp"
 #include "exact/print_number.hpp"
 #include "lessons/asked_value.hpp"
 #include "lessons/json_text.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
 #include "practice/told_prompt.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/word_problems/supply_text.hpp"
 #include "units/write_quantity.hpp"
@@ -36,33 +34,32 @@ using Way = practice::Packing;
 // Whether rows of the item fit into the solid.
 bool fits(const JsonNode& node, const SupplyText& supply, const solids::Solid& solid, const Context& context) {
   if (supply.terms.measure != "volume") {
-    context.at("pack").fault(*node.find("pack"),
-                             in_quotes(supply.terms.measure) + " cannot be packed: write \"volume\"");
+    context.at("pack").fault(*node.find("pack"), message("{measure} cannot be packed: write \"volume\"",
+                                                         {{"measure", in_quotes(supply.terms.measure)}}));
     return false;
   }
   if (!lessons::edges_of_box(solid)) {
     context.at("pack").fault(*node.find("pack"),
-                             lessons::with_article(solid.name()) +
-                                 " has no length, width and height of its own, so nothing can be packed into it in "
-                                 "rows: describe a solid by these three");
+                             message("{solid:a} has no length, width and height of its own, so nothing can be packed "
+                                     "into it in rows: describe a solid by these three",
+                                     {{"solid", Noun{solid.name()}}}));
     return false;
   }
   const JsonNode& box = *node.find("box");
   for (const auto& [key, edge] : {std::pair("length", &supply.box->length), std::pair("width", &supply.box->width),
                                   std::pair("height", &supply.box->height)}) {
     if (!edge->unit.converts_to(solid.unit())) {
-      context.at("box").at(key).fault(
-          *box.find(key),
-          in_quotes(edge->text) + " cannot be compared with a solid measured in " + solid.unit().text());
+      context.at("box").at(key).fault(*box.find(key), not_comparable(*edge, solid));
       return false;
     }
   }
   constexpr long long most = 1'000'000;
   const long long count = practice::packings(solid, *supply.box).front().count;
   if (count == 0) {
-    context.at("box").fault(box, "not even one " + supply.terms.item + " fits into this solid: make the item smaller");
+    context.at("box").fault(box, message("not even one {item} fits into this solid: make the item smaller",
+                                         {{"item", Noun{supply.terms.item}}}));
   } else if (count > most) {
-    context.at("box").fault(box, "more than a million of them fit into this solid: make the item larger");
+    context.at("box").fault(box, message("more than a million of them fit into this solid: make the item larger"));
   }
   return count > 0 && count <= most;
 }
@@ -71,9 +68,8 @@ bool fits(const JsonNode& node, const SupplyText& supply, const solids::Solid& s
 
 constexpr std::array<const char*, 3> edge_names{"length", "width", "height"};
 
-std::string packed_length(const Number& length, const units::Unit& unit, int places) {
-  const exact::Shown shown = shown_apart(length, places);
-  return (shown.exact ? "" : "about ") + shown.text + " " + unit.text();
+Message packed_length(const Number& length, const units::Unit& unit) {
+  return reasoning::about(shown_apart(length, 2), unit.text());
 }
 
 // The item's edges in the solid's unit, where it is written in another.
@@ -84,8 +80,9 @@ void convert_item(const Problem& problem, const Packing& task, TaskSheet& sheet)
     const bool is_done = std::find(done.begin(), done.end(), edge->number.value) != done.end();
     if (!(edge->unit == problem.solid.unit()) && !is_done) {
       done.push_back(edge->number.value);
-      const SupplyNumber written = sheet.number(edge->number.value, edge->unit, Source::Kind::Known,
-                                                "an edge of one " + task.item(), edge->number.text);
+      const SupplyNumber written =
+          sheet.number(edge->number.value, edge->unit, Source::Kind::Known,
+                       message("an edge of one {item}", {{"item", Noun{task.item()}}}), edge->number.text);
       std::ignore = converted(sheet.steps(), written, problem.solid.unit());
     }
   }
@@ -94,48 +91,49 @@ void convert_item(const Problem& problem, const Packing& task, TaskSheet& sheet)
 SupplyNumber write_row(const Problem& problem, const Packing& task, const Way& way, std::size_t edge,
                        TaskSheet& sheet) {
   const units::Unit unit = problem.solid.unit();
-  const std::string item = task.item();
+  const Noun name{edge_names[edge]};
   const Number quotient = way.edges[edge] / way.item[edge];
-  const std::string rows = std::to_string(way.rows[edge]);
-  const std::string along = "Along the " + std::string(edge_names[edge]) + ": how many whole ones fit? ";
-  const SupplyNumber whole = sheet.number(way.edges[edge], unit, Source::Kind::Label,
-                                          "the " + std::string(edge_names[edge]) + " of the solid");
+  const Message along = message("Along the {edge}: how many whole ones fit?", {{"edge", name}});
+  const SupplyNumber whole =
+      sheet.number(way.edges[edge], unit, Source::Kind::Label, message("the {edge} of the solid", {{"edge", name}}));
   const SupplyNumber each =
-      sheet.number(way.item[edge], unit, Source::Kind::Known, "the edge of one " + item + " that lies along it");
+      sheet.number(way.item[edge], unit, Source::Kind::Known,
+                   message("the edge of one {item} that lies along it", {{"item", Noun{task.item()}}}));
   const Number rest = way.edges[edge] - Number::whole(way.rows[edge]) * way.item[edge];
-  const std::string left = rest.is_zero() ? rows + ", and nothing is left."
-                                          : rows + ", and " + packed_length(rest, unit, 2) + " stays empty.";
+  const words::Value rows = way.rows[edge];
+  const Message left = rest.is_zero() ? message("{rows}, and nothing is left.", {{"rows", rows}})
+                                      : message("{rows}, and {rest} stays empty.",
+                                                {{"rows", rows}, {"rest", packed_length(rest, unit)}});
   const algebra::Notation division = algebra::row(
       {sheet.steps().notation(whole), algebra::leaf(algebra::Notation::Kind::Sign, "÷"), sheet.steps().notation(each)});
-  std::ignore = sheet.steps().state(StepKind::Count, along + reasoning::sentence_case(left), division, true,
+  std::ignore = sheet.steps().state(StepKind::Count, words::one_after_another({along, left}), division, true,
                                     {quotient, {}, {}, ""});
   return sheet.number(Number::whole(way.rows[edge]), std::nullopt, Source::Kind::EarlierStep,
-                      "how many fit along the " + std::string(edge_names[edge]));
+                      message("how many fit along the {edge}", {{"edge", name}}));
 }
 
 // "10 cm × 8 cm × 7 cm".
-std::string packed_edges(const std::array<Number, 3>& edges, const units::Unit& unit) {
-  std::string text;
-  for (const Number& edge : edges) {
-    text += (text.empty() ? "" : " × ") + packed_length(edge, unit, 2);
-  }
-  return text;
+Message packed_edges(const std::array<Number, 3>& edges, const units::Unit& unit) {
+  return message("{length} × {width} × {height}", {{"length", packed_length(edges[0], unit)},
+                                                   {"width", packed_length(edges[1], unit)},
+                                                   {"height", packed_length(edges[2], unit)}});
 }
 
 void tell_other_ways(const std::string& item, const std::vector<Way>& ways, TaskSheet& sheet) {
   if (ways.size() == 1) {
-    sheet.steps().say(StepKind::Count, "All edges of one " + item +
-                                           " are equal: turning it changes "
-                                           "nothing.");
+    sheet.steps().say(StepKind::Count, message("All edges of one {item} are equal: turning it changes nothing.",
+                                               {{"item", Noun{item}}}));
     return;
   }
-  std::vector<std::string> others;
+  std::vector<long long> others;
   for (std::size_t i = 1; i < ways.size(); ++i) {
-    others.push_back(std::to_string(ways[i].count));
+    others.push_back(ways[i].count);
   }
-  sheet.steps().say(StepKind::Count, "Turn it and count again: the other " +
-                                         (ways.size() == 2 ? std::string("way round holds ") : "ways round hold ") +
-                                         joined_with_and(others) + ".");
+  sheet.steps().say(
+      StepKind::Count,
+      others.size() == 1
+          ? message("Turn it and count again: the other way round holds {counts:and}.", {{"counts", others}})
+          : message("Turn it and count again: the other ways round hold {counts:and}.", {{"counts", others}}));
 }
 
 // Dividing the volumes says too much where slivers stay empty.
@@ -144,12 +142,14 @@ void compare_volumes(const Problem& problem, const std::string& item, const Way&
   const Number all = best.edges[0] * best.edges[1] * best.edges[2];
   const Number each = best.item[0] * best.item[1] * best.item[2];
   const Number quotient = all / each;
-  const std::string reason = exact::floor(quotient) > Number::whole(best.count)
-                                 ? "The volumes alone say too much: what stays empty at the edges cannot be joined."
-                                 : "The volumes say the same here, since no room for another one is lost.";
-  sheet.steps().work_out(
-      StepKind::Check, reason, sheet.number(all, unit, Source::Kind::EarlierStep, "the volume of the solid"), "÷",
-      sheet.number(each, unit, Source::Kind::EarlierStep, "the volume of one " + item), {quotient, {}, {}, ""});
+  const Message reason =
+      exact::floor(quotient) > Number::whole(best.count)
+          ? message("The volumes alone say too much: what stays empty at the edges cannot be joined.")
+          : message("The volumes say the same here, since no room for another one is lost.");
+  const SupplyNumber of_solid = sheet.number(all, unit, Source::Kind::EarlierStep, message("the volume of the solid"));
+  const SupplyNumber of_item =
+      sheet.number(each, unit, Source::Kind::EarlierStep, message("the volume of one {item}", {{"item", Noun{item}}}));
+  sheet.steps().work_out(StepKind::Check, reason, of_solid, "÷", of_item, {quotient, {}, {}, ""});
 }
 
 // ---- made up ----
@@ -200,18 +200,18 @@ std::optional<Problem> made_packing(const Blueprint& drawn_blueprint, Seed& seed
 std::optional<ItemBox> read_item_box(const JsonNode& node, const std::string& item, const Context& context) {
   for (const char* key : {"each", "round", "price", "coats"}) {
     if (const JsonNode* part = node.find(key)) {
-      context.at(key).fault(*part,
-                            in_quotes(key) + " does not go with \"pack\": whole items are counted along each edge");
+      context.at(key).fault(*part, message("{key} does not go with \"pack\": whole items are counted along each edge",
+                                           {{"key", in_quotes(key)}}));
     }
   }
   if (item.empty()) {
-    context.fault(node, "a supply that packs also says what is packed: \"item\": \"candle\"");
+    context.fault(node, message("a supply that packs also says what is packed: \"item\": \"candle\""));
   }
   const JsonNode* box = node.find("box");
   if (box == nullptr || !box->is(JsonNode::Kind::Object)) {
     context.fault(box == nullptr ? node : *box,
-                  "a supply that packs says how large one item is: \"box\": {\"length\": \"5 cm\", \"width\": "
-                  "\"3 cm\", \"height\": \"2 cm\"}");
+                  message("a supply that packs says how large one item is: \"box\": {example}",
+                          {{"example", R"({"length": "5 cm", "width": "3 cm", "height": "2 cm"})"}}));
     return std::nullopt;
   }
   check_keys(*box, {"length", "width", "height"}, "\"box\"", context);
@@ -220,7 +220,8 @@ std::optional<ItemBox> read_item_box(const JsonNode& node, const std::string& it
     const Context here = context.at("box").at(key);
     const JsonNode* edge = box->find(key);
     if (edge == nullptr) {
-      here.fault(*box, "the key " + in_quotes(key) + " of what is packed is missing: write a length such as \"5 cm\"");
+      here.fault(*box, message("the key {key} of what is packed is missing: write a length such as \"5 cm\"",
+                               {{"key", in_quotes(key)}}));
     } else if (const auto quantity = read_quantity(*edge, 1, here)) {
       edges.push_back(*quantity);
     }
@@ -244,30 +245,30 @@ void Packing::write(Members& members) const {
                                                                 {"height", lessons::quote(box_.height.text)}})}}));
 }
 
-Result<Question, std::string> Packing::question(const Problem& problem) const {
+Result<Question, words::Message> Packing::question(const Problem& problem) const {
   Question question;
   question.find = key();
   question.asked = Asked::Packed;
   question.item = item_;
-  question.first_step = "Begin with one row: how many whole ones fit along the length?";
+  question.first_step = message("Begin with one row: how many whole ones fit along the length?");
   question.ways = practice::packings(problem.solid, box_);
   question.truth = Number::whole(question.ways.front().count);
   return question;
 }
 
 std::vector<Fact> Packing::facts(const Problem&) const {
-  return {{box_.length.number.text, words::message("One {item} is {length} long, {width} wide and {height} high.",
-                                                   {{"item", words::Noun{item_}},
-                                                    {"length", practice::value_of(box_.length)},
-                                                    {"width", practice::value_of(box_.width)},
-                                                    {"height", practice::value_of(box_.height)}})}};
+  return {{box_.length.number.text, message("One {item} is {length} long, {width} wide and {height} high.",
+                                            {{"item", Noun{item_}},
+                                             {"length", practice::value_of(box_.length)},
+                                             {"width", practice::value_of(box_.width)},
+                                             {"height", practice::value_of(box_.height)}})}};
 }
 
-Result<Explanation, std::string> Packing::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> Packing::explained(const Problem& problem, const SolutionOptions& options) const {
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
 }
 
-Result<std::vector<Hint>, std::string> Packing::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Packing::hints(const Problem& problem) const {
   return practice::hints_to_task(*work(problem, 2));
 }
 
@@ -275,24 +276,26 @@ std::optional<TaskWork> Packing::work(const Problem& problem, int places) const 
   const std::vector<Way> ways = practice::packings(problem.solid, box_);
   const Way& best = ways.front();
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask, "Asked is a count: how many " + reasoning::plural(item_) +
-                                       ", all the same way round, fit into " +
-                                       packed_edges(best.edges, problem.solid.unit()) + ".");
+  const Noun item{item_};
+  sheet.steps().say(StepKind::Ask,
+                    message("Asked is a count: how many {item:s}, all the same way round, fit into {edges}.",
+                            {{"item", item}, {"edges", packed_edges(best.edges, problem.solid.unit())}}));
   convert_item(problem, *this, sheet);
   if (best.count > 0) {
-    sheet.steps().say(StepKind::Name, "Lay one with " + packed_edges(best.item, problem.solid.unit()) +
-                                          " along the length, the width and the height.");
+    sheet.steps().say(StepKind::Name, message("Lay one with {edges} along the length, the width and the height.",
+                                              {{"edges", packed_edges(best.item, problem.solid.unit())}}));
     const SupplyNumber row = write_row(problem, *this, best, 0, sheet);
     const SupplyNumber rows = write_row(problem, *this, best, 1, sheet);
     const SupplyNumber layers = write_row(problem, *this, best, 2, sheet);
-    std::ignore = sheet.multiply("Multiply: how many in a row, how many rows, how many layers.", {row, rows, layers},
-                                 {Number::whole(best.count), {}, {}, ""});
+    std::ignore = sheet.multiply(message("Multiply: how many in a row, how many rows, how many layers."),
+                                 {row, rows, layers}, {Number::whole(best.count), {}, {}, ""});
     tell_other_ways(item_, ways, sheet);
     compare_volumes(problem, item_, best, sheet);
   }
-  const std::string count = reasoning::counted(std::to_string(best.count), item_);
-  TaskWork task{key(), "", "", "number that fit", {}, {}, Outcome{Number::whole(best.count), std::nullopt}, 0, count};
-  return std::move(sheet).finished(std::move(task), count + (best.count == 1 ? " fits." : " fit."));
+  const Message count = message("{count} {item#count}", {{"count", best.count}, {"item", item}});
+  const Outcome outcome{Number::whole(best.count), std::nullopt};
+  return std::move(sheet).finished({key(), "", {}, message("number that fit"), {}, {}, outcome, 0, count},
+                                   message("{counted} {count:fits|fit}.", {{"counted", count}, {"count", best.count}}));
 }
 
 namespace row {

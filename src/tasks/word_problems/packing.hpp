@@ -20,16 +20,19 @@ class Packing : public practice::NumberTask {
   void write(lessons::Members& members) const override;
   [[nodiscard]] std::string measure() const override { return "volume"; }
   [[nodiscard]] std::string item() const override { return item_; }
-  [[nodiscard]] std::string sentence(const lessons::Problem&) const override { return "How many does it take?"; }
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem&) const override {
+    return words::message("How many does it take?");
+  }
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return "pack"; }
   [[nodiscard]] bool is_whole_problem() const override { return true; }
   [[nodiscard]] std::vector<practice::Fact> facts(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
-  [[nodiscard]] std::string asks_to_type() const override { return "how many"; }
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message asks_to_type() const override { return words::message("how many"); }
 
  private:
   std::string item_;

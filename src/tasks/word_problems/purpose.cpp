@@ -1,7 +1,6 @@
 #include "tasks/word_problems/purpose.hpp"
 
 #include "practice/choice_parts.hpp"
-#include "reasoning/nouns.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/row.hpp"
 #include "tasks/word_problems/supply_text.hpp"
@@ -18,27 +17,27 @@ using reasoning::StepKind;
 
 struct PurposeRow {
   const char* purpose;
-  const char* text;
-  const char* message;  ///< where it is chosen and is not right
+  Message text;
+  Message reply;  ///< where it is chosen and is not right
   std::vector<std::string> words;
 };
 const std::vector<PurposeRow>& purposes() {
   static const std::vector<PurposeRow> table{
       {"cover",
-       "cover: areas of faces, added up",
-       "That would be the faces. Does it lie on several faces here, or somewhere else?",
+       message("cover: areas of faces, added up"),
+       message("That would be the faces. Does it lie on several faces here, or somewhere else?"),
        {"cover", "surface", "area", "faces", "lateral"}},
       {"fill",
-       "fill: a volume",
-       "That would be the space inside. Does it fill the solid, or lie on it?",
+       message("fill: a volume"),
+       message("That would be the space inside. Does it fill the solid, or lie on it?"),
        {"fill", "volume", "space"}},
       {"edge",
-       "edge: a length",
-       "That would be a length. Does it run along a line, or spread out?",
+       message("edge: a length"),
+       message("That would be a length. Does it run along a line, or spread out?"),
        {"edge", "length", "line"}},
       {"one face",
-       "one face: a single area",
-       "That would be one face alone. Is only one face touched?",
+       message("one face: a single area"),
+       message("That would be one face alone. Is only one face touched?"),
        {"one face", "base", "single", "one"}},
   };
   return table;
@@ -90,7 +89,7 @@ std::string AskedPurpose::purpose() const {
 
 void AskedPurpose::write(Members& members) const { members.emplace_back("supply", supply_text(supply_)); }
 
-Result<Question, std::string> AskedPurpose::question(const Problem&) const {
+Result<Question, words::Message> AskedPurpose::question(const Problem&) const {
   Question question;
   question.find = key();
   return question;
@@ -98,35 +97,41 @@ Result<Question, std::string> AskedPurpose::question(const Problem&) const {
 
 std::optional<TaskWork> AskedPurpose::work(const Problem&, int places) const {
   const std::string kind = purpose();
-  const std::string thing =
-      supply_.item.empty() ? "What is asked for" : reasoning::sentence_case(reasoning::one(supply_.item));
+  const Message thing =
+      supply_.item.empty() ? message("What is asked for") : message("{item:A}", {{"item", Noun{supply_.item}}});
   reasoning::TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask, "Nothing is worked out yet: is an area, a space or a length needed?");
-  sheet.steps().say(StepKind::Name,
-                    kind == "one face" ? thing + " lies on a single face, so one area is enough, in square units."
-                    : kind == "cover"  ? thing + " covers faces, so their areas are added up, in square units."
-                    : kind == "fill"   ? thing + " fills the space inside, so a volume is needed, in cubic units."
-                                       : thing + " runs along edges, so a length is needed.");
-  return std::move(sheet).finished({key(), "", "", "kind of measure", {}, {}, std::nullopt, 0, kind},
-                                   "It is a question of: " + kind + ".");
+  sheet.steps().say(StepKind::Ask, message("Nothing is worked out yet: is an area, a space or a length needed?"));
+  const words::Value it = thing;
+  sheet.steps().say(
+      StepKind::Name,
+      kind == "one face"
+          ? message("{thing} lies on a single face, so one area is enough, in square units.", {{"thing", it}})
+      : kind == "cover"
+          ? message("{thing} covers faces, so their areas are added up, in square units.", {{"thing", it}})
+      : kind == "fill"
+          ? message("{thing} fills the space inside, so a volume is needed, in cubic units.", {{"thing", it}})
+          : message("{thing} runs along edges, so a length is needed.", {{"thing", it}}));
+  return std::move(sheet).finished({key(), "", {}, message("kind of measure"), {}, {}, std::nullopt, 0, Message(kind)},
+                                   message("It is a question of: {kind}.", {{"kind", kind}}));
 }
 
-Result<Explanation, std::string> AskedPurpose::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> AskedPurpose::explained(const Problem& problem,
+                                                            const SolutionOptions& options) const {
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
 }
 
-Result<std::vector<Hint>, std::string> AskedPurpose::hints(const Problem&) const {
+Result<std::vector<Hint>, words::Message> AskedPurpose::hints(const Problem&) const {
   return std::vector<Hint>{
-      {"Asked is a kind of quantity. Nothing has to be worked out.", std::nullopt, {}, {}},
-      {"Think of the real thing: does it lie on faces, go inside, or run along a line?", std::nullopt, {}, {}},
-      {"Does it touch all faces that count, or a single one?", std::nullopt, {}, {}}};
+      {message("Asked is a kind of quantity. Nothing has to be worked out."), std::nullopt, {}, {}},
+      {message("Think of the real thing: does it lie on faces, go inside, or run along a line?"), std::nullopt, {}, {}},
+      {message("Does it touch all faces that count, or a single one?"), std::nullopt, {}, {}}};
 }
 
-Result<std::vector<Choice>, std::string> AskedPurpose::choices(const Problem&, const Question&, Seed&) const {
+Result<std::vector<Choice>, words::Message> AskedPurpose::choices(const Problem&, const Question&, Seed&) const {
   std::vector<Choice> choices;
   for (const PurposeRow& row : purposes()) {
-    choices.push_back(row.purpose == purpose() ? practice::right_choice(row.text, "Right.")
-                                               : practice::wrong_choice(row.text, "L1", row.message));
+    choices.push_back(row.purpose == purpose() ? practice::right_choice(row.text, message("Right."))
+                                               : practice::wrong_choice(row.text, "L1", row.reply));
   }
   return choices;
 }

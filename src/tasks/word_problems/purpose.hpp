@@ -20,17 +20,20 @@ class AskedPurpose : public practice::OptionTask {
   void write(lessons::Members& members) const override;
   [[nodiscard]] std::string measure() const override { return supply_.measure; }
   [[nodiscard]] std::string item() const override { return supply_.item; }
-  [[nodiscard]] std::string sentence(const lessons::Problem&) const override { return "What has to be known here?"; }
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem&) const override {
+    return words::message("What has to be known here?");
+  }
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return "purpose"; }
   [[nodiscard]] bool is_whole_problem() const override { return true; }
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<std::vector<practice::Choice>, std::string> choices(const lessons::Problem& problem,
-                                                                           const practice::Question& question,
-                                                                           practice::Seed& seed) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Choice>, words::Message> choices(const lessons::Problem& problem,
+                                                                              const practice::Question& question,
+                                                                              practice::Seed& seed) const override;
 
  protected:
   [[nodiscard]] std::optional<std::size_t> option_meant(const practice::Question& question,

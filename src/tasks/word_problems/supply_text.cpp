@@ -31,16 +31,18 @@ void read_purpose(const JsonNode& node, SupplyText& supply, const Context& conte
       continue;
     }
     if (!supply.purpose.empty()) {
-      context.fault(*measure, "a supply has one of \"cover\", \"fill\", \"edge\" and \"pack\"; found a second one");
+      context.fault(*measure,
+                    message("a supply has one of \"cover\", \"fill\", \"edge\" and \"pack\"; found a second one"));
       continue;
     }
     supply.purpose = purpose;
-    const std::string* name = text_at(*measure, "the measure that the supply is for", context.at(purpose));
+    const std::string* name = text_at(*measure, message("the measure that the supply is for"), context.at(purpose));
     supply.terms.measure = name == nullptr ? "" : *name;
   }
   if (supply.purpose.empty()) {
-    context.fault(
-        node, "a supply says what it is for: \"cover\", \"fill\", \"edge\" or \"pack\", as in " + std::string(example));
+    context.fault(node,
+                  message("a supply says what it is for: \"cover\", \"fill\", \"edge\" or \"pack\", as in {example}",
+                          {{"example", example}}));
   }
 }
 
@@ -49,20 +51,21 @@ void read_each(const JsonNode& node, SupplyText& supply, const Context& context)
   if (each != nullptr && !supply.purpose.empty()) {
     supply.terms.each = read_quantity(*each, lessons::dimension_of(supply.terms.purpose), context.at("each"));
     if (supply.terms.item.empty()) {
-      context.fault(node,
-                    "a supply that says how much each item is for also says what the item is: "
-                    "\"item\": \"roll\"");
+      context.fault(
+          node, message("a supply that says how much each item is for also says what the item is: \"item\": \"roll\""));
     }
   }
 }
 
 void read_rounding(const JsonNode& node, Supply& supply, const Context& context) {
-  const std::string* word = text_at(node, "how a count is rounded", context);
+  const std::string* word = text_at(node, message("how a count is rounded"), context);
   if (word == nullptr) {
     return;
   }
   if (*word != "up" && *word != "down" && *word != "none") {
-    context.fault(node, in_quotes(*word) + " cannot stand here" + suggestion(*word, {"up", "down", "none"}));
+    context.fault(node,
+                  message("{word} cannot stand here{suggestion}",
+                          {{"word", in_quotes(*word)}, {"suggestion", suggestion(*word, {"up", "down", "none"})}}));
     return;
   }
   supply.rounding = *word == "up" ? Rounding::Up : *word == "down" ? Rounding::Down : Rounding::None;
@@ -82,7 +85,8 @@ bool is_money(std::string_view number) {
 
 void read_price(const JsonNode& node, Supply& supply, const Context& context) {
   if (!node.is(JsonNode::Kind::Text)) {
-    context.fault(node, "a price is text in quotation marks, such as \"4.50\"; found " + found_text(node));
+    context.fault(node, message("a price is text in quotation marks, such as \"4.50\"; found {found}",
+                                {{"found", found_text(node)}}));
     return;
   }
   Price price;
@@ -97,9 +101,10 @@ void read_price(const JsonNode& node, Supply& supply, const Context& context) {
   }
   const std::optional<exact::Number> amount = is_money(number) ? exact::Number::from_decimal(number) : std::nullopt;
   if (!amount || amount->is_zero()) {
-    context.fault(node, in_quotes(node.text) +
-                            " is no price: write an amount above 0, whole or with two decimals, with $, £ or € before "
-                            "it or no sign, such as \"4.50\", \"$4.50\" or \"3\"");
+    context.fault(node,
+                  message("{text} is no price: write an amount above 0, whole or with two decimals, with $, £ or € "
+                          "before it or no sign, such as \"4.50\", \"$4.50\" or \"3\"",
+                          {{"text", in_quotes(node.text)}}));
     return;
   }
   price.amount = *amount;
@@ -110,13 +115,13 @@ void read_coats(const JsonNode& node, Supply& supply, const Context& context) {
   const bool is_count = node.is(JsonNode::Kind::Number) && is_digits(node.text) && node.text.size() <= 2;
   const int coats = is_count ? std::stoi(node.text) : 0;
   if (coats < 1 || coats > most_coats) {
-    context.fault(
-        node, "\"coats\" is a whole number from 1 to " + std::to_string(most_coats) + "; found " + found_text(node));
+    context.fault(node, message("\"coats\" is a whole number from 1 to {most}; found {found}",
+                                {{"most", most_coats}, {"found", found_text(node)}}));
     return;
   }
   if (supply.purpose != Purpose::Cover) {
-    context.fault(
-        node, "coats are laid where something is covered; \"" + std::string(word_of(supply.purpose)) + "\" has none");
+    context.fault(node, message("coats are laid where something is covered; \"{purpose}\" has none",
+                                {{"purpose", word_of(supply.purpose)}}));
     return;
   }
   supply.coats = coats;
@@ -136,9 +141,9 @@ void read_terms(const JsonNode& node, Supply& supply, const Context& context) {
   for (const char* key : {"round", "price"}) {
     const JsonNode* part = node.find(key);
     if (part != nullptr && node.find("each") == nullptr) {
-      context.at(key).fault(*part, "\"" + std::string(key) +
-                                       "\" speaks of items, so the supply also says how much each is for: "
-                                       "\"each\": \"40 ft^2\", \"item\": \"roll\"");
+      context.at(key).fault(*part, message("\"{key}\" speaks of items, so the supply also says how much each is for: "
+                                           "\"each\": \"40 ft^2\", \"item\": \"roll\"",
+                                           {{"key", key}}));
     }
   }
 }
@@ -148,7 +153,8 @@ void read_terms(const JsonNode& node, Supply& supply, const Context& context) {
 SupplyText read_supply(const JsonNode& node, const Context& context) {
   SupplyText supply;
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, "\"supply\" is an object such as " + std::string(example) + "; found " + found_text(node));
+    context.fault(node, message("\"supply\" is an object such as {example}; found {found}",
+                                {{"example", example}, {"found", found_text(node)}}));
     return supply;
   }
   check_keys(node, {"cover", "fill", "edge", "pack", "each", "box", "item", "round", "price", "coats"}, "\"supply\"",
@@ -159,7 +165,7 @@ SupplyText read_supply(const JsonNode& node, const Context& context) {
                   : supply.purpose == "edge"                 ? Purpose::Edge
                                                              : Purpose::Cover;
   if (const JsonNode* item = node.find("item")) {
-    const std::string* name = text_at(*item, "an item", context.at("item"));
+    const std::string* name = text_at(*item, message("an item"), context.at("item"));
     terms.item = name == nullptr ? "" : *name;
   }
   if (supply.packs()) {
@@ -167,7 +173,8 @@ SupplyText read_supply(const JsonNode& node, const Context& context) {
     return supply;
   }
   if (const JsonNode* box = node.find("box")) {
-    context.at("box").fault(*box, "\"box\" goes with \"pack\": elsewhere \"each\" says how much one item is for");
+    context.at("box").fault(*box,
+                            message("\"box\" goes with \"pack\": elsewhere \"each\" says how much one item is for"));
   }
   read_each(node, supply, context);
   read_terms(node, terms, context);
@@ -179,15 +186,14 @@ void check_supply(const JsonNode& node, const Supply& supply, const solids::Soli
   const std::string purpose = word_of(supply.purpose);
   const std::vector<std::string> measures = lessons::measures_of_dimension(solid, dimension);
   if (std::find(measures.begin(), measures.end(), supply.measure) == measures.end()) {
-    context.at(purpose).fault(*node.find(purpose), in_quotes(supply.measure) + " is nothing to " + purpose + " on " +
-                                                       lessons::with_article(solid.name()) +
-                                                       suggestion(supply.measure, measures));
+    context.at(purpose).fault(*node.find(purpose), message("{measure} is nothing to {purpose} on {solid:a}{suggestion}",
+                                                           {{"measure", in_quotes(supply.measure)},
+                                                            {"purpose", purpose},
+                                                            {"solid", Noun{solid.name()}},
+                                                            {"suggestion", suggestion(supply.measure, measures)}}));
   }
   if (supply.each && !supply.each->unit.converts_to(solid.unit().to_the(dimension))) {
-    context.at("each").fault(*node.find("each"), in_quotes(supply.each->text) +
-                                                     " cannot be compared with a solid "
-                                                     "measured in " +
-                                                     solid.unit().text());
+    context.at("each").fault(*node.find("each"), not_comparable(*supply.each, solid));
   }
 }
 

@@ -4,6 +4,7 @@
 
 #include "exact/print_number.hpp"
 #include "lessons/open_faces.hpp"
+#include "practice/choice_parts.hpp"
 #include "practice/told_prompt.hpp"
 #include "tasks/catalog.hpp"
 #include "tasks/measure.hpp"
@@ -25,18 +26,18 @@ using practice::ExplainedAt;
 using practice::Fact;
 using practice::Hint;
 
-words::Message told_each(const Supply& supply) {
-  const words::Noun item{supply.item};
+Message told_each(const Supply& supply) {
+  const Noun item{supply.item};
   const words::Value each = practice::value_of(*supply.each);
   switch (supply.purpose) {
     case Purpose::Cover:
-      return words::message("One {item} covers {each}.", {{"item", item}, {"each", each}});
+      return message("One {item} covers {each}.", {{"item", item}, {"each", each}});
     case Purpose::Fill:
-      return words::message("One {item} holds {each}.", {{"item", item}, {"each", each}});
+      return message("One {item} holds {each}.", {{"item", item}, {"each", each}});
     case Purpose::Edge:
       break;
   }
-  return words::message("One {item} reaches along {each}.", {{"item", item}, {"each", each}});
+  return message("One {item} reaches along {each}.", {{"item", item}, {"each", each}});
 }
 
 // How many items are needed, before it is rounded; nothing where the amount is no measure of the solid.
@@ -89,12 +90,12 @@ std::vector<Task> read_word_problem(const TaskText& text) {
 
 void WordProblem::write(Members& members) const { members.emplace_back("supply", supply_text(supply_)); }
 
-Result<Question, std::string> WordProblem::question(const Problem& problem) const {
+Result<Question, words::Message> WordProblem::question(const Problem& problem) const {
   Question question;
   question.find = key();
   question.asked = Asked::Count;
   question.item = supply_.item;
-  question.first_step = "Begin with the amount: is something covered, or filled?";
+  question.first_step = message("Begin with the amount: is something covered, or filled?");
   question.supply = supply_;
   question.packs = worked(problem).answer;
   question.truth = question.packs->count;
@@ -122,9 +123,8 @@ std::vector<Fact> WordProblem::facts(const Problem&) const {
     facts.push_back({supply_.each->number.text, told_each(supply_)});
   }
   if (supply_.price) {
-    facts.push_back(
-        {supply_.price->text, words::message("One {item} costs {price}.",
-                                             {{"item", words::Noun{supply_.item}}, {"price", supply_.price->text}})});
+    facts.push_back({supply_.price->text, message("One {item} costs {price}.",
+                                                  {{"item", Noun{supply_.item}}, {"price", supply_.price->text}})});
   }
   return facts;
 }
@@ -136,11 +136,12 @@ ExplainedAt WordProblem::explained_at(const Problem& problem) const {
   return is_asked || is_judged_only ? ExplainedAt::Elsewhere : ExplainedAt::TheEnd;
 }
 
-Result<Explanation, std::string> WordProblem::explained(const Problem& problem, const SolutionOptions& options) const {
+Result<Explanation, words::Message> WordProblem::explained(const Problem& problem,
+                                                           const SolutionOptions& options) const {
   return reasoning::explained_amount(problem.solid, supply_.measure, worked(problem, options.places), options.places);
 }
 
-Result<std::vector<Hint>, std::string> WordProblem::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> WordProblem::hints(const Problem& problem) const {
   Problem with_amount = problem;
   with_amount.tasks = {*this};
   if (supply_.measure != "edges") {
@@ -153,7 +154,7 @@ Result<std::vector<Hint>, std::string> WordProblem::hints(const Problem& problem
   return practice::hints_to_measure(all->front(), problem.solid, supply_.measure);
 }
 
-std::vector<std::string> WordProblem::masking(const Problem& problem) const {
+std::vector<words::Message> WordProblem::masking(const Problem& problem) const {
   // A count that rounding to the nearest gets right, so that nobody is seen to round the wrong way.
   const std::optional<Number> items = items_needed(problem, supply_);
   if (!items || supply_.rounding == Rounding::None) {
@@ -165,8 +166,10 @@ std::vector<std::string> WordProblem::masking(const Problem& problem) const {
     return {};
   }
   const exact::Shown number = exact::shown(*items, 2);
-  return {"the count comes to " + std::string(number.exact ? "" : "≈ ") + number.text +
-          ": rounding to the nearest gives the right number too, so other numbers would show who rounds the wrong way"};
+  return {
+      message("the count comes to {number}: rounding to the nearest gives the right number too, so other numbers "
+              "would show who rounds the wrong way",
+              {{"number", practice::amount_shown(number, std::nullopt)}})};
 }
 
 std::optional<reasoning::SupplyWork> supply_work(const Problem& problem, int places) {

@@ -22,18 +22,21 @@ class WordProblem : public practice::NumberTask {
   void write(lessons::Members& members) const override;
   [[nodiscard]] std::string measure() const override { return supply_.measure; }
   [[nodiscard]] std::string item() const override { return supply_.item; }
-  [[nodiscard]] std::string sentence(const lessons::Problem&) const override { return "How many does it take?"; }
-  [[nodiscard]] Result<practice::Question, std::string> question(const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message sentence(const lessons::Problem&) const override {
+    return words::message("How many does it take?");
+  }
+  [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] bool has_question() const override { return supply_.each.has_value(); }
   [[nodiscard]] std::string type(const lessons::Problem& problem) const override;
   [[nodiscard]] bool is_whole_problem() const override { return true; }
   [[nodiscard]] std::vector<practice::Fact> facts(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<reasoning::Explanation, std::string> explained(
+  [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] practice::ExplainedAt explained_at(const lessons::Problem& problem) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, std::string> hints(const lessons::Problem& problem) const override;
-  [[nodiscard]] std::string asks_to_type() const override { return "how many"; }
-  [[nodiscard]] std::vector<std::string> masking(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const lessons::Problem& problem) const override;
+  [[nodiscard]] words::Message asks_to_type() const override { return words::message("how many"); }
+  [[nodiscard]] std::vector<words::Message> masking(const lessons::Problem& problem) const override;
 
  private:
   lessons::Supply supply_;

@@ -27,7 +27,7 @@ TEST(OtherWays, EachIsWorkedOutToItsAnswer) {
     ASSERT_TRUE(worked.task.has_value() || practice::type_of(lesson->problems[i]) == "asked-unit")
         << lesson->problems[i].id;
     ASSERT_GT(worked.count, 1U) << lesson->problems[i].id;
-    EXPECT_TRUE(worked.missing.empty()) << worked.missing;
+    EXPECT_TRUE(worked.missing.empty()) << said(worked.missing);
     EXPECT_FALSE(worked.title.empty()) << lesson->problems[i].id;
     for (std::size_t step = 0; step < worked.count; ++step) {
       EXPECT_FALSE(worked.step(step).reason.empty());

@@ -130,7 +130,7 @@ TEST(SameSteps, TheSecondWayStandsForItself) {
   std::vector<std::string> titles;
   std::vector<bool> other_ways;
   for (const WorkPart& part : worked_for(state).parts) {
-    titles.push_back(part.title);
+    titles.push_back(said(part.title));
     other_ways.push_back(part.is_other_way);
   }
   EXPECT_THAT(titles, testing::ElementsAre("", "by formula", "face by face", "then the count"));

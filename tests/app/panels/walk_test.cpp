@@ -300,7 +300,7 @@ TEST(Redo, CountsNoAnswerTwice) {
   platform::MemoryFiles files;
   Session session(files, lesson_of(0), "", &some_day);
   session.dispatch({SetMode{Mode::Quiz}, StartQuiz{}});
-  session.dispatch({AnswerTyped{tasks::answer_text(session.model().state.quiz.item())}});
+  session.dispatch({AnswerTyped{said(tasks::answer_text(session.model().state.quiz.item()))}});
   ASSERT_EQ(answers_kept(session.model()), 1U);
   session.dispatch({Undo{}, Redo{}});
   EXPECT_EQ(session.model().state.quiz.attempts.size(), 1U);

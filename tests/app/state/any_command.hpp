@@ -108,7 +108,7 @@ inline SetAnswerStyle any(Of<SetAnswerStyle>, const Model&, Choices& c) {
 inline AnswerTyped any(Of<AnswerTyped>, const Model& model, Choices& c) {
   std::vector<std::string> texts{"12", "cube", "square pyramid", "143 cm²", "yes", "no", "B", "6", "  ", "what?"};
   if (model.state.in_item()) {
-    texts.insert(texts.begin(), 3, tasks::answer_text(model.state.quiz.item()));  // right more often than not
+    texts.insert(texts.begin(), 3, said(tasks::answer_text(model.state.quiz.item())));  // right more often than not
   }
   return {c.one_of(texts)};
 }

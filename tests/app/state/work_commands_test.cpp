@@ -102,7 +102,7 @@ TEST(WorkSteps, EveryDemoProblemHasSomeOrSaysWhyNot) {
   for (const lessons::Problem& problem : demo.state.lesson->problems) {
     const WorkedProblem worked = worked_for(working(problem.id).state);
     EXPECT_TRUE(worked.count > 0 || !worked.missing.empty()) << problem.id;
-    EXPECT_THAT(worked.missing, IsEmpty()) << problem.id;
+    EXPECT_THAT(said(worked.missing), IsEmpty()) << problem.id;
   }
 }
 
@@ -141,7 +141,7 @@ TEST(Gap, TakesTheRightNumberWithItsUnitAndNothingElse) {
   const std::string number = exact::shown(worked.step(step).outcome->amount, 6).text;
   model = after(std::move(model), {FillBlank{step, number}});
   EXPECT_TRUE(is_blank(work(model), worked, step)) << "a number without its unit is not enough";
-  EXPECT_THAT(filled(work(model), step)->message, HasSubstr("unit"));
+  EXPECT_THAT(said(filled(work(model), step)->message), HasSubstr("unit"));
 
   model = after(std::move(model), {FillBlank{step, answer_to(worked.step(step))}});
   EXPECT_TRUE(filled(work(model), step)->is_right);
@@ -266,7 +266,7 @@ TEST(AskFor, MakesAnotherMeasureTheUnknown) {
 TEST(AskFor, SaysWhatIsMissingAndOffersWhatCouldBeGiven) {
   Model model = working("shade", {AskFor{"slant_height", std::nullopt}});
   WorkedProblem worked = worked_for(model.state);
-  EXPECT_THAT(worked.missing, testing::Not(IsEmpty()));
+  EXPECT_THAT(said(worked.missing), testing::Not(IsEmpty()));
   EXPECT_EQ(worked.count, 0U);
   ASSERT_THAT(worked.offered, testing::Not(IsEmpty()));
   const auto area = std::find_if(worked.offered.begin(), worked.offered.end(),
@@ -274,7 +274,7 @@ TEST(AskFor, SaysWhatIsMissingAndOffersWhatCouldBeGiven) {
   ASSERT_NE(area, worked.offered.end());
   model = after(std::move(model), {AskFor{"slant_height", "surface_area"}, LastStep{}});
   worked = worked_for(model.state);
-  EXPECT_THAT(worked.missing, IsEmpty());
+  EXPECT_THAT(said(worked.missing), IsEmpty());
   bool found = false;
   for (std::size_t i = 0; i < worked.count; ++i) {
     found = found || (worked.step(i).outcome && worked.step(i).outcome->amount == exact::Number::whole(13));

@@ -48,7 +48,7 @@ TEST(Forms, AChoiceIsJudgedWithItsMistakeAndASecondTry) {
     const std::size_t wrong = option_of(choices, false);
     const Model missed = after(start, {AnswerOption{wrong}});
     EXPECT_FALSE(item(missed).done) << id << ": a second try";
-    EXPECT_EQ(item(missed).replies.back().message, choices[wrong].message) << id;
+    EXPECT_EQ(said(item(missed).replies.back().message), said(choices[wrong].message)) << id;
     EXPECT_EQ(last_attempt(missed).cause, choices[wrong].cause) << id;
     EXPECT_EQ(last_attempt(missed).skill, missed.state.quiz.item().skill) << id;
     const Model mended = after(missed, {AnswerOption{wrong}, AnswerOption{right}});
@@ -85,7 +85,7 @@ TEST(Forms, NumbersOfTasksAreJudgedWithTheirUnits) {
   for (const auto& row : rows) {
     const Model start = at_market(row.id);
     const Model right = after(start, {AnswerTyped{row.right}});
-    EXPECT_TRUE(item(right).done) << row.right << ": " << item(right).replies.back().message;
+    EXPECT_TRUE(item(right).done) << row.right << ": " << said(item(right).replies.back().message);
     if (*row.wrong_unit != '\0') {
       const Model other = after(start, {AnswerTyped{row.wrong_unit}});
       EXPECT_EQ(item(other).replies.back().verdict, practice::AnswerVerdict::RightNumber) << row.id;
@@ -117,7 +117,7 @@ TEST(Forms, AWrongYesTellsWhyAndComesBackForASecondTry) {
   const Model model = after(at_net("low-spire"), {AnswerOption{0}});
   EXPECT_FALSE(item(model).done);
   EXPECT_EQ(last_attempt(model).cause, "N7");
-  EXPECT_THAT(item(model).replies.back().message, HasSubstr("too short"));
+  EXPECT_THAT(said(item(model).replies.back().message), HasSubstr("too short"));
   EXPECT_TRUE(item(after(model, {AnswerOption{1}})).asks_why);
 }
 
@@ -181,7 +181,7 @@ TEST(Forms, ASolidIsNamedFromItsCutOutByTypingAndByChoosing) {
   const ItemShown told = *derived(hinted).item;
   EXPECT_EQ(told.hints_left, 0U);
   for (const practice::Hint& hint : told.hints) {
-    EXPECT_THAT(hint.text, testing::Not(HasSubstr(start.state.current().solid.name()))) << "a hint names it";
+    EXPECT_THAT(said(hint.text), testing::Not(HasSubstr(start.state.current().solid.name()))) << "a hint names it";
   }
   EXPECT_FALSE(derived(start).cutouts->shows_solid);
   EXPECT_TRUE(item(after(start, {AnswerTyped{"triangular prism"}})).done);

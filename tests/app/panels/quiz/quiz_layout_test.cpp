@@ -24,7 +24,8 @@ std::vector<Scene> made_scenes() {
   const std::vector<Command> wrong{AnswerTyped{"7 cm^2"}, AnswerTyped{"108 cm^2"}};
   const std::vector<Command> counted{StepQuiz{1}, SetHands{0, "12"}, SetHands{1, "9"}, SetHands{2, "128"}};
   Model refused = at_start(made_up(1));
-  refused.state.quiz.refusal = "No set of these: these types have too few different figures for 10 problems.";
+  refused.state.quiz.refusal =
+      words::Message("No set of these: these types have too few different figures for 10 problems.");
   std::vector<Scene> all{
       {"start", at_start()},
       {"start, nets", at_start(nets)},

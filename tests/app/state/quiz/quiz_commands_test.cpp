@@ -100,7 +100,7 @@ TEST(QuizAnswer, ARecognizedMistakeLightsItsFaces) {
   const double lateral = start.state.current().solid.lateral_area()->amount().to_double();
   const Model model = after(start, {AnswerTyped{std::to_string(lateral) + " cm^2"}});
   const Reply& reply = item(model).replies.back();
-  EXPECT_EQ(reply.verdict, AnswerVerdict::Recognized) << reply.message;
+  EXPECT_EQ(reply.verdict, AnswerVerdict::Recognized) << said(reply.message);
   EXPECT_EQ(reply.cause, "B10");
   EXPECT_FALSE(reply.faces.empty());
   DerivedMemo memo;
@@ -157,7 +157,7 @@ TEST(QuizHints, ComeOneByOneAndNeverTheAnswer) {
     }
     EXPECT_FALSE(item(model).done);
     for (const practice::Hint& hint : hints) {
-      EXPECT_THAT(hint.text, testing::Not(HasSubstr(right_answer(model.state)))) << id;
+      EXPECT_THAT(said(hint.text), testing::Not(HasSubstr(right_answer(model.state)))) << id;
     }
   }
 }

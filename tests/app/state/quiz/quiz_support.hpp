@@ -48,9 +48,9 @@ inline std::vector<std::size_t> right_options(const State& state) {
 inline std::string right_answer(const State& state) {
   const Quiz& quiz = state.quiz;
   if (answer_form(quiz.item()) == AnswerForm::Option) {
-    return choices_for(quiz.item(), quiz.setup.seed, quiz.number)[right_options(state).front()].text;
+    return said(choices_for(quiz.item(), quiz.setup.seed, quiz.number)[right_options(state).front()].text);
   }
-  std::string text = answer_text(state.quiz.item());
+  std::string text = said(answer_text(state.quiz.item()));
   const std::string about = "≈ ";
   return text.rfind(about, 0) == 0 ? text.substr(about.size()) : text;
 }
