@@ -1,5 +1,6 @@
 #include "algebra/notation.hpp"
 #include "algebra/number_notation.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::algebra {
 namespace {
@@ -52,7 +53,7 @@ std::string element_of(const Notation& notation);
 // "cm²" is cm to the power 2.
 std::string unit_element(const Notation& unit) {
   for (int n = 2; n < 10; ++n) {
-    const std::string power = raised_digits(n);
+    const std::string power = exact::raised(n);
     const std::string& text = unit.text;
     if (text.size() > power.size() && text.compare(text.size() - power.size(), power.size(), power) == 0) {
       const std::string base = text.substr(0, text.size() - power.size());

@@ -1,7 +1,6 @@
-#include <array>
-
 #include "algebra/notation.hpp"
 #include "algebra/number_notation.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::algebra {
 namespace {
@@ -57,13 +56,13 @@ std::string fraction_text(const Notation& fraction) {
 std::string power_text(const Notation& power) {
   const Notation& base = power.parts.at(0);
   const std::string text = plain_text(base);
-  return (binding_of(base) < Binding::Atom ? enclosed(text) : text) + raised_digits(power.degree);
+  return (binding_of(base) < Binding::Atom ? enclosed(text) : text) + exact::raised(power.degree);
 }
 
 std::string root_text(const Notation& root) {
   const Notation& inside = root.parts.at(0);
   const std::string text = plain_text(inside);
-  const std::string sign = root.degree == 2 ? "√" : root.degree == 3 ? "∛" : raised_digits(root.degree) + "√";
+  const std::string sign = root.degree == 2 ? "√" : root.degree == 3 ? "∛" : exact::raised(root.degree) + "√";
   return sign + (is_single(inside) ? text : enclosed(text));
 }
 
@@ -92,13 +91,6 @@ std::string text_of(const Notation& notation) {
 }
 
 }  // namespace
-
-std::string raised_digits(int n) {
-  static const std::array<const char*, 10> raised = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char digit : std::to_string(n)) text += raised[static_cast<std::size_t>(digit - '0')];
-  return text;
-}
 
 std::string plain_text(const Notation& notation) {
   const std::string text = text_of(notation);

@@ -19,9 +19,6 @@ enum class Binding { Sum, Product, Power, Atom };
 /// Whether it begins with a minus sign.
 [[nodiscard]] bool begins_with_minus(const Notation& notation);
 
-/// What a terminal writes of a power: "²", "¹²".
-[[nodiscard]] std::string raised_digits(int n);
-
 /// The space between two neighbors of a row, of which neither is a sign: "9 cm", "2 ft 6 in", but "24ℓ".
 [[nodiscard]] bool stand_apart(const Notation& left, const Notation& right);
 

@@ -1,9 +1,8 @@
 #include "algebra/print.hpp"
 
-#include <array>
-
 #include "algebra/number_notation.hpp"
 #include "exact/print_number.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::algebra {
 namespace {
@@ -23,21 +22,6 @@ struct Style {
   const char* times;
   bool leaves_are_letters;
 };
-
-struct NamedFraction {
-  int above;
-  int below;
-  const char* text;
-};
-constexpr std::array<NamedFraction, 9> named_fractions = {{{1, 2, "½"},
-                                                           {1, 3, "⅓"},
-                                                           {2, 3, "⅔"},
-                                                           {1, 4, "¼"},
-                                                           {3, 4, "¾"},
-                                                           {1, 6, "⅙"},
-                                                           {5, 6, "⅚"},
-                                                           {1, 8, "⅛"},
-                                                           {3, 8, "⅜"}}};
 
 bool contains(const std::string& text, const char* part) { return text.find(part) != std::string::npos; }
 
@@ -90,7 +74,7 @@ Text text_of(const Expression& expression, const Style& style) {
     }
     case Operation::Power:
       return {grouped_below(text_of(expression.operands().front(), style), Binding::Atom) +
-                  raised_digits(expression.exponent()),
+                  exact::raised(expression.exponent()),
               Binding::Power};
     case Operation::Root: {
       const std::string sign = expression.exponent() == 2 ? "√" : "∛";
@@ -104,9 +88,9 @@ Text text_of(const Expression& expression, const Style& style) {
 }  // namespace
 
 std::string formula_number(const Number& number) {
-  for (const NamedFraction& fraction : named_fractions) {
-    if (number == Number::ratio(fraction.above, fraction.below)) {
-      return fraction.text;
+  for (const exact::FractionSign& fraction : exact::fraction_signs) {
+    if (fraction.is_printed && number == Number::ratio(fraction.above, fraction.below)) {
+      return std::string(fraction.sign);
     }
   }
   const std::string exact = exact_text(number);

@@ -1,13 +1,13 @@
 #include "exact/column_work.hpp"
 
 #include <algorithm>
-#include <array>
 #include <numeric>
 
 #include "base/ensure.hpp"
 #include "base/utf8.hpp"
 #include "exact/number_parts.hpp"
 #include "exact/print_number.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::exact {
 namespace {
@@ -43,13 +43,6 @@ Digits digits_of(const Number& a, std::size_t places) {
   return {mp::numerator(scaled), places};
 }
 Digits digits_of(const Number& a) { return digits_of(a, places_of(a)); }
-
-std::string raised(unsigned carry) {
-  static const std::array<const char*, 10> digits = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char digit : std::to_string(carry)) text += digits[static_cast<std::size_t>(digit - '0')];
-  return text;
-}
 
 /// Cells of their own for the digits and the point, so that points stand under each other.
 Cells with_point_cell(const Digits& number) {
@@ -87,7 +80,7 @@ std::optional<Cells> carries(const std::vector<Cells>& addends, std::size_t colu
   for (std::size_t column = columns; column-- > 0;) {
     if (std::any_of(addends.begin(), addends.end(), [&](const Cells& cells) { return cells[column] == "."; })) continue;
     if (carry > 0) {
-      row[column] = raised(carry);
+      row[column] = raised(static_cast<int>(carry));
       any = true;
     }
     unsigned sum = carry;

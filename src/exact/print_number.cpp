@@ -6,6 +6,7 @@
 #include "base/ensure.hpp"
 #include "exact/bounds.hpp"
 #include "exact/root_sum.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::exact {
 namespace {
@@ -64,16 +65,7 @@ std::string plain(const Rational& a) {
   return whole == 0 ? fraction : digits(whole) + " " + fraction;
 }
 
-std::string superscript(int n) {
-  static const std::vector<std::string> raised = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-  std::string text;
-  for (const char c : std::to_string(n)) {
-    text += raised[static_cast<std::size_t>(c - '0')];
-  }
-  return text;
-}
-
-std::string pi_text(int power) { return power == 1 ? "π" : "π" + superscript(power); }
+std::string pi_text(int power) { return power == 1 ? "π" : "π" + raised(power); }
 
 std::string joined(const std::vector<Term>& terms);
 
@@ -152,6 +144,14 @@ std::string digits_with_sign(const Number& rounded_value, int places) {
 }
 
 }  // namespace
+
+std::string raised(int n) {
+  std::string text;
+  for (const char digit : std::to_string(n)) {
+    text += raised_digits[static_cast<std::size_t>(digit - '0')];
+  }
+  return text;
+}
 
 std::string exact_text(const Number& a) {
   if (!a.is_exact()) {

@@ -1,9 +1,9 @@
 #include "exact/read_number.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "base/utf8.hpp"
+#include "exact/signs.hpp"
 
 namespace fw::exact {
 namespace {
@@ -15,28 +15,6 @@ constexpr std::size_t longest_text = 200;
 constexpr int deepest_parentheses = 12;
 constexpr int most_roots = 12;
 constexpr int greatest_pi_power = 20;
-
-struct NamedFraction {
-  std::string_view text;
-  const char* above;
-  const char* below;
-};
-constexpr std::array<NamedFraction, 15> named_fractions = {{{"½", "1", "2"},
-                                                            {"⅓", "1", "3"},
-                                                            {"⅔", "2", "3"},
-                                                            {"¼", "1", "4"},
-                                                            {"¾", "3", "4"},
-                                                            {"⅕", "1", "5"},
-                                                            {"⅖", "2", "5"},
-                                                            {"⅗", "3", "5"},
-                                                            {"⅘", "4", "5"},
-                                                            {"⅙", "1", "6"},
-                                                            {"⅚", "5", "6"},
-                                                            {"⅛", "1", "8"},
-                                                            {"⅜", "3", "8"},
-                                                            {"⅝", "5", "8"},
-                                                            {"⅞", "7", "8"}}};
-constexpr std::array<std::string_view, 10> raised_digits = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
 
 using Kind = NumberTree::Kind;
 
@@ -306,9 +284,9 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
     ruler_hyphen_ = at_++;
   }
   skip_spaces();
-  for (const NamedFraction& fraction : named_fractions) {
-    if (take(fraction.text)) {
-      return with(fraction.above, fraction.below);
+  for (const FractionSign& fraction : fraction_signs) {
+    if (take(fraction.sign)) {
+      return with(std::to_string(fraction.above), std::to_string(fraction.below));
     }
   }
   const std::size_t start = at_;
@@ -406,8 +384,8 @@ bool NumberReader::decimals(std::string& digits, int& places, bool comma_groups)
 
 bool begins_number(std::string_view text) {
   return (!text.empty() && is_ascii_digit(text.front())) ||
-         std::any_of(named_fractions.begin(), named_fractions.end(), [&](const NamedFraction& fraction) {
-           return text.substr(0, fraction.text.size()) == fraction.text;
+         std::any_of(fraction_signs.begin(), fraction_signs.end(), [&](const FractionSign& fraction) {
+           return text.substr(0, fraction.sign.size()) == fraction.sign;
          });
 }
 

@@ -6,30 +6,25 @@
 #include <utility>
 
 #include "base/utf8.hpp"
+#include "exact/signs.hpp"
 #include "units/unit.hpp"
 
 namespace fw::figures {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 13> powers{{{"⁰", "0"},
-                                                                                {"¹", "1"},
-                                                                                {"²", "2"},
-                                                                                {"³", "3"},
-                                                                                {"⁴", "4"},
-                                                                                {"⁵", "5"},
-                                                                                {"⁶", "6"},
-                                                                                {"⁷", "7"},
-                                                                                {"⁸", "8"},
-                                                                                {"⁹", "9"},
-                                                                                {"ⁿ", "n"},
-                                                                                {"⁺", "+"},
-                                                                                {"⁻", "−"}}};
+// Beside the digits.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 3> powers{{{"ⁿ", "n"}, {"⁺", "+"}, {"⁻", "−"}}};
 
+/// The raised sign that a text begins with, and what it raises.
 std::optional<std::pair<std::string_view, std::string_view>> power_at(std::string_view text) {
-  for (const auto& power : powers) {
-    if (text.substr(0, power.first.size()) == power.first) return power;
+  constexpr std::string_view digits = "0123456789";
+  const auto begins_with = [&](std::string_view sign) { return text.substr(0, sign.size()) == sign; };
+  for (std::size_t n = 0; n < digits.size(); ++n) {
+    if (begins_with(exact::raised_digits[n])) return std::pair(exact::raised_digits[n], digits.substr(n, 1));
   }
-  return std::nullopt;
+  const auto* found =
+      std::find_if(powers.begin(), powers.end(), [&](const auto& one) { return begins_with(one.first); });
+  return found == powers.end() ? std::nullopt : std::optional(*found);
 }
 
 TextStyle style_of(const TextPiece& piece, TextStyle style) {

@@ -4,6 +4,7 @@
 
 #include "exact/number_tree.hpp"
 #include "exact/print_number.hpp"
+#include "exact/signs.hpp"
 #include "support/numbers.hpp"
 
 namespace fw::written_test {
@@ -186,6 +187,19 @@ TEST(LeadingNumber, EndsWhereTheNumberEnds) {
   EXPECT_FALSE(begins_number("b"));
   EXPECT_EQ(leading_number("1/0", Stroke::Inside).error().offset, 2U);
   EXPECT_FALSE(leading_number("b", Stroke::Inside).has_value());
+}
+
+TEST(Signs, OfFractionsAreReadAsTheirValues) {
+  for (const FractionSign& fraction : fraction_signs) {
+    const auto read = parse_number(fraction.sign);
+    ASSERT_TRUE(read.has_value()) << fraction.sign;
+    EXPECT_EQ(read->value, Number::ratio(fraction.above, fraction.below)) << fraction.sign;
+  }
+}
+
+TEST(Signs, OfPowersStandForEachDigit) {
+  EXPECT_EQ(raised(2), "²");
+  EXPECT_EQ(raised(1024), "¹⁰²⁴");
 }
 
 }  // namespace
