@@ -51,7 +51,7 @@ Result<NumberReader::Read, NumberError> NumberReader::read() {
   std::optional<Part> result = sum();
   skip_spaces();
   if (result && at_ < end_) {
-    result = fail(at_, "After " + quoted(text_.substr(start, at_ - start)) + " stands " + found_at(at_) +
+    result = fail(at_, quoted(text_.substr(start, at_ - start)) + " is followed by " + found_at(at_) +
                            ", which is not part of a number. Write one number such as 12, 2.5 or 7 1/2.");
   }
   if (!result) {
@@ -138,8 +138,8 @@ std::optional<NumberReader::Part> NumberReader::product() {
     skip_spaces();
     if (!symbol_follows()) {
       if (times) {
-        return fail(at_, "After the multiplication sign stands " + found_at(at_) +
-                             "; a root or π would be right. Write a product of numbers as the one number it comes to.");
+        return fail(at_, "A root or π belongs after the multiplication sign; found " + found_at(at_) +
+                             ". Write a product of numbers as the one number it comes to.");
       }
       break;
     }
@@ -198,7 +198,7 @@ std::optional<NumberReader::Part> NumberReader::symbol() {
   }
   skip_spaces();
   if (!take(")")) {
-    return fail(at_, "A parenthesis was opened and not closed: " + found_at(at_) + " stands where “)” would be right.");
+    return fail(at_, "A parenthesis is not closed; found " + found_at(at_) + " where “)” belongs.");
   }
   inside->is_plain = false;
   inside->tree = {Kind::Parentheses, "", {inside->tree}};
@@ -291,7 +291,7 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
   }
   const std::size_t start = at_;
   if (!has_whole) {
-    return fail(start, "Here stands " + found_at(start) + "; a number such as 12, 2.5 or 7 1/2 would be right.");
+    return fail(start, "Found " + found_at(start) + " instead of a number. Write one such as 12, 2.5 or 7 1/2.");
   }
   const std::size_t above_length = start > back ? digits_at(start) : 0;
   const std::size_t bar = start + above_length;
@@ -304,8 +304,7 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
   const std::size_t below_start = at_;
   const std::string below = take_digits();
   if (below.empty()) {
-    return fail(below_start,
-                "After the fraction bar stands " + found_at(below_start) + "; a whole number would be right.");
+    return fail(below_start, "A whole number belongs after the fraction bar; found " + found_at(below_start) + ".");
   }
   if (decimal_value(below).is_zero()) {
     return fail(below_start, no_zero_below);
@@ -363,7 +362,7 @@ bool NumberReader::decimals(std::string& digits, int& places, bool comma_groups)
       return true;  // "5." is 5
     }
     if (after.empty()) {
-      fail(at_, "After the decimal point stands " + found_at(at_) + "; a digit would be right.");
+      fail(at_, "A digit belongs after the decimal point; found " + found_at(at_) + ".");
       return false;
     }
     digits = (digits.empty() ? "0" : digits) + "." + after;

@@ -35,8 +35,8 @@ class Scanner {
     }
     skip_space();
     if (at_ != text_.size()) {
-      return stop(message("the lesson is complete before this, so nothing more may follow; found {found}",
-                          {{"found", found()}}));
+      return stop(
+          message("the lesson ends before this, so nothing can come after it; found {found}", {{"found", found()}}));
     }
     return node;
   }
@@ -78,15 +78,13 @@ class Scanner {
 
   std::optional<JsonNode> value(std::size_t depth) {
     if (at_ >= text_.size()) {
-      return stop(message("a value was expected here, but the file ends"));
+      return stop(message("a value belongs here, but the file ends"));
     }
     const char c = text_[at_];
     if (c == '{' || c == '[') {
       if (depth == nesting_) {
-        return stop(
-            message("lists and objects stand more than {count} deep within each other here; a lesson needs far "
-                    "fewer",
-                    {{"count", nesting_}}));
+        return stop(message("lists and objects are nested more than {count} deep here; a lesson needs far fewer",
+                            {{"count", nesting_}}));
       }
       return c == '{' ? object(depth) : list(depth);
     }
@@ -121,7 +119,7 @@ class Scanner {
     if (next_is('.') || next_is('+')) {
       return stop(message("a number starts with a digit: write 0.5 for .5 and 3 for +3"));
     }
-    return stop(message("a value was expected here (text in quotation marks, a number, [ or {brace}); found {found}",
+    return stop(message("a value belongs here (text in quotation marks, a number, [ or {brace}); found {found}",
                         {{"brace", "{"}, {"found", found()}}));
   }
 
@@ -139,23 +137,23 @@ class Scanner {
     const bool leading_zero = next_is('0');
     const std::size_t whole_digits = digits();
     if (whole_digits == 0) {
-      return stop(message("a digit was expected after the minus sign; found {found}", {{"found", found()}}));
+      return stop(message("a digit belongs after the minus sign; found {found}", {{"found", found()}}));
     }
     if (leading_zero && whole_digits > 1) {
       at_ = start;
-      return stop(message("a number does not start with a needless 0"));
+      return stop(message("a number does not start with an extra 0"));
     }
     if (next_is('.')) {
       ++at_;
       if (digits() == 0) {
-        return stop(message("a digit was expected after the decimal point; found {found}", {{"found", found()}}));
+        return stop(message("a digit belongs after the decimal point; found {found}", {{"found", found()}}));
       }
     }
     if (next_is('e') || next_is('E')) {
       ++at_;
       at_ += next_is('-') || next_is('+') ? 1U : 0U;
       if (digits() == 0) {
-        return stop(message("a digit was expected in the exponent; found {found}", {{"found", found()}}));
+        return stop(message("a digit belongs in the exponent; found {found}", {{"found", found()}}));
       }
     }
     node.text = text_.substr(start, at_ - start);
@@ -197,8 +195,7 @@ class Scanner {
     const nlohmann::json decoded = nlohmann::json::parse(text_.substr(start, at_ - start), nullptr, false);
     if (!decoded.is_string()) {
       at_ = start;
-      return stop(
-          message("this text holds a \\ that starts no character that JSON knows; write \\\\ for the mark itself"));
+      return stop(message("this text has a \\ that does not start a JSON character; write \\\\ for the mark itself"));
     }
     node.text = decoded.get<std::string>();
     return node;
@@ -213,10 +210,9 @@ class Scanner {
       return false;
     }
     if (!next_is(',')) {
-      return stop(
-          at_ < text_.size()
-              ? message("a comma or {mark} was expected here; found {found}", {{"mark", mark}, {"found", found()}})
-              : message("the file ends before the {mark} that closes what is open", {{"mark", mark}}));
+      return stop(at_ < text_.size()
+                      ? message("a comma or {mark} belongs here; found {found}", {{"mark", mark}, {"found", found()}})
+                      : message("the file ends before the {mark} that closes what is open", {{"mark", mark}}));
     }
     const std::size_t comma = at_++;
     skip_space();
@@ -274,7 +270,7 @@ class Scanner {
 
   bool member(JsonNode& node, std::set<std::string>& seen, std::size_t depth) {
     if (!next_is('"')) {
-      stop(message("a key in double quotation marks was expected here; found {found}", {{"found", found()}}));
+      stop(message("a key in double quotation marks belongs here; found {found}", {{"found", found()}}));
       return false;
     }
     const std::optional<JsonNode> key = string();
@@ -282,12 +278,12 @@ class Scanner {
       return false;
     }
     if (!seen.insert(key->text).second) {
-      faults_.push_back({key->offset, message("the key {key} stands twice here: keep one of the two",
-                                              {{"key", in_quotes(key->text)}})});
+      faults_.push_back(
+          {key->offset, message("the key {key} is here twice: keep one of them", {{"key", in_quotes(key->text)}})});
     }
     skip_space();
     if (!next_is(':')) {
-      stop(message("a colon was expected after the key {key}; found {found}",
+      stop(message("a colon belongs after the key {key}; found {found}",
                    {{"key", in_quotes(key->text)}, {"found", found()}}));
       return false;
     }

@@ -104,18 +104,21 @@ struct Rule {
 };
 const std::vector<Rule>& rules() {
   static const std::vector<Rule> table{
-      {surface, volume, {s, v}, message("giving the volume for the surface area, or the reverse,")},
-      {lateral, volume, {l, v}, message("giving the lateral area for the volume, or the reverse,")},
-      {bases, volume, {v}, message("giving the area of the bases for the volume")},
-      {half_surface, volume, {v}, message("counting half of the surface, the faces in sight, for the volume")},
-      {some_faces, volume, {v}, message("counting some of the faces for the volume")},
-      {one_lateral_for_all, lateral, {s, l}, message("taking all lateral faces to be alike")},
-      {lateral_with_height, volume, {v}, message("giving the lateral area, worked with the height, for the volume")},
-      {all_edges, surface, {s}, message("adding up all edges in place of the faces")},
+      {surface, volume, {s, v}, message("mixing up volume and surface area")},
+      {lateral, volume, {l, v}, message("mixing up lateral area and volume")},
+      {bases, volume, {v}, message("giving the area of the bases instead of the volume")},
+      {half_surface, volume, {v}, message("giving half of the surface area, the faces you can see, for the volume")},
+      {some_faces, volume, {v}, message("giving the area of some of the faces for the volume")},
+      {one_lateral_for_all, lateral, {s, l}, message("treating all the lateral faces as congruent")},
+      {lateral_with_height,
+       volume,
+       {v},
+       message("giving the lateral area, found with the height, instead of the volume")},
+      {all_edges, surface, {s}, message("adding the edges instead of the faces")},
       {volume_with_slant,
        lateral,
        {l},
-       message("giving the volume, worked with the slant height, for the lateral area")},
+       message("giving the volume, found with the slant height, instead of the lateral area")},
   };
   return table;
 }
@@ -167,8 +170,8 @@ std::vector<words::Message> masking_hints(const Solid& solid, const std::vector<
   }
   if (holds(asked, s) && has_faces_equal_by_chance(solid)) {
     hints.push_back(
-        message("faces of different edges have the same area with these numbers, so which of them was left out "
-                "cannot be told: other numbers would show it"));
+        message("with these numbers, faces with different edges have the same area, so there is no telling which one "
+                "was left out: other numbers would show it"));
   }
   return hints;
 }

@@ -113,12 +113,12 @@ std::vector<OpenFaces> read_open(const JsonNode& node, const solids::Solid& soli
       continue;
     }
     if (!faces) {
-      context.fault(item, message("{name} names no face of {solid:a}, whose faces also go by their numbers, 1 to "
-                                  "{count}{suggestion}",
-                                  {{"name", in_quotes(name)},
-                                   {"solid", noun},
-                                   {"count", count},
-                                   {"suggestion", suggestion(name, face_words(solid))}}));
+      context.fault(
+          item, message("{name} is not a face of {solid:a}, whose faces also have numbers, 1 to {count}{suggestion}",
+                        {{"name", in_quotes(name)},
+                         {"solid", noun},
+                         {"count", count},
+                         {"suggestion", suggestion(name, face_words(solid))}}));
       continue;
     }
     for (const FaceId face : *faces) {

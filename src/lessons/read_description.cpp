@@ -31,12 +31,12 @@ bool is_within(std::size_t size, int least, int most) {
 const std::vector<JsonNode>* list_items(const JsonNode& node, int least, int most, const char* example,
                                         const Context& context) {
   if (!node.is(JsonNode::Kind::List)) {
-    context.fault(node, message("a list such as {example} was expected; found {found}",
+    context.fault(node, message("a list such as {example} belongs here; found {found}",
                                 {{"example", example}, {"found", found_text(node)}}));
     return nullptr;
   }
   if (!is_within(node.items.size(), least, most)) {
-    context.fault(node, message("this list has {count} items; {size} were expected",
+    context.fault(node, message("this list has {count} items; it should have {size}",
                                 {{"count", node.items.size()}, {"size", size_text(least, most)}}));
     return nullptr;
   }
@@ -84,14 +84,14 @@ std::optional<FieldValue> read_count(const JsonNode& node, const Field& field, c
   const bool is_whole =
       node.is(JsonNode::Kind::Number) && node.text.find_first_not_of("0123456789") == std::string::npos;
   if (!is_whole) {
-    context.fault(node, message("a whole number without quotation marks was expected, {size}; found {found}",
+    context.fault(node, message("a whole number without quotation marks belongs here, {size}; found {found}",
                                 {{"size", size_text(field.least, most)}, {"found", found_text(node)}}));
     return std::nullopt;
   }
   // Six digits are beyond every limit and still fit an int.
   const int count = node.text.size() > 6 ? 999999 : std::stoi(node.text);
   if (!is_within(static_cast<std::size_t>(count), field.least, most)) {
-    context.fault(node, message("{found} is out of range: {size} was expected",
+    context.fault(node, message("{found} is out of range: it should be {size}",
                                 {{"found", found_text(node)}, {"size", size_text(field.least, most)}}));
     return std::nullopt;
   }
@@ -104,7 +104,7 @@ std::optional<FieldValue> read_word(const JsonNode& node, const Field& field, co
     return std::nullopt;
   }
   if (!field.words.empty() && std::find(field.words.begin(), field.words.end(), *word) == field.words.end()) {
-    context.fault(node, message("{word} cannot stand here{suggestion}",
+    context.fault(node, message("{word} can't go here{suggestion}",
                                 {{"word", in_quotes(*word)}, {"suggestion", suggestion(*word, field.words)}}));
     return std::nullopt;
   }
@@ -177,7 +177,7 @@ const Row* named_row(const JsonNode& node, const char* key, const std::vector<Ro
     }
   }
   context.at(key).fault(*word_node,
-                        message("{word} is no {key} that is known{suggestion}",
+                        message("{word} is not a known {key}{suggestion}",
                                 {{"word", in_quotes(*word)}, {"key", key}, {"suggestion", suggestion(*word, names)}}));
   return nullptr;
 }
@@ -186,7 +186,7 @@ Message one(const std::string& key) { return message("{kind:a}", {{"kind", Noun{
 
 bool is_object(const JsonNode& node, const char* example, const Context& context) {
   if (!node.is(JsonNode::Kind::Object)) {
-    context.fault(node, message("an object such as {example} was expected; found {found}",
+    context.fault(node, message("an object such as {example} belongs here; found {found}",
                                 {{"example", example}, {"found", found_text(node)}}));
     return false;
   }

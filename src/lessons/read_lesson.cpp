@@ -28,10 +28,11 @@ bool is_readable_version(const JsonNode& lesson, const Context& context) {
     return true;
   }
   if (version->text != "1") {
-    context.fault(*version,
-                  message("this lesson is of version {version} of the format, and this program reads version 1: "
-                          "a newer program is needed",
-                          {{"version", version->text.substr(0, 40)}}));
+    context.fault(
+        *version,
+        message(
+            "this lesson has version {version} of the format, and this program reads version 1: get a newer program",
+            {{"version", version->text.substr(0, 40)}}));
     return false;
   }
   return true;

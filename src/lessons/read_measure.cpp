@@ -49,13 +49,13 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
     return std::nullopt;
   }
   if (*text == "?") {
-    context.fault(node, message("\"?\" cannot stand here: write a number and its unit, such as {example}",
+    context.fault(node, message("\"?\" can't go here: write a number and its unit, such as {example}",
                                 {{"example", example_of(dimension)}}));
     return std::nullopt;
   }
   const Result<units::WrittenQuantity, exact::NumberError> parsed = units::parse_quantity(*text);
   if (!parsed) {
-    context.fault(node, message("{text} is no measure: {reason}",
+    context.fault(node, message("{text} is not a measure: {reason}",
                                 {{"text", in_quotes(*text)}, {"reason", parsed.error().message}}));
     return std::nullopt;
   }
@@ -65,7 +65,7 @@ std::optional<units::WrittenQuantity> read_quantity(const JsonNode& node, int di
     quantity.unit = units::Unit::none().to_the(dimension);
   }
   if (quantity.unit.dimension() != dimension) {
-    context.fault(node, message("{text} is {found:a}; {wanted:a} was expected, such as {example}",
+    context.fault(node, message("{text} is {found:a}; it should be {wanted:a}, such as {example}",
                                 {{"text", in_quotes(*text)},
                                  {"found", noun_of_dimension(quantity.unit.dimension())},
                                  {"wanted", noun_of_dimension(dimension)},
@@ -107,7 +107,7 @@ std::optional<exact::Written> read_coordinate(const JsonNode& node, const Contex
   const bool is_negative = !node.text.empty() && node.text.front() == '-';
   Result<exact::Written, exact::NumberError> parsed = exact::parse_number(node.text.substr(is_negative ? 1 : 0));
   if (!parsed) {
-    context.fault(node, message("{text} is no coordinate: {reason}",
+    context.fault(node, message("{text} is not a coordinate: {reason}",
                                 {{"text", in_quotes(node.text)}, {"reason", parsed.error().message}}));
     return std::nullopt;
   }

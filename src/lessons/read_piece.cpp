@@ -90,7 +90,7 @@ std::optional<PieceEntry> read_piece(const JsonNode& node, const solids::Solid& 
   if (node.find("face") != nullptr) {
     keys.erase(keys.begin() + 2);
   }
-  check_keys(node, keys, hangs ? message("a piece that is written so") : message("a piece that hangs on no other"),
+  check_keys(node, keys, hangs ? message("a piece written this way") : message("a piece that is joined to no other"),
              context);
   std::optional<PieceEntry> piece = read_shape(node, solid, context);
   if (!hangs) {

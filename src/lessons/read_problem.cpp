@@ -31,10 +31,10 @@ std::string read_id(const JsonNode& problem, std::set<std::string>& ids, const C
     return "";
   }
   if (!is_id(*id)) {
-    context.fault(*node, message("{id} is no id: write 1 to {most} letters a-z and A-Z, digits, - or _",
+    context.fault(*node, message("{id} is not an id: write 1 to {most} letters a-z and A-Z, digits, - or _",
                                  {{"id", in_quotes(*id)}, {"most", longest_id}}));
   } else if (!ids.insert(*id).second) {
-    context.fault(*node, message("the id {id} is taken by a problem before this one: give each its own",
+    context.fault(*node, message("an earlier problem already has the id {id}: give each problem its own",
                                  {{"id", in_quotes(*id)}}));
   }
   return *id;
@@ -76,14 +76,14 @@ std::vector<std::string> read_find(const JsonNode& problem, const Context& conte
     return find;
   }
   if (!node->is(JsonNode::Kind::List) || node->items.empty()) {
-    context.fault(*node, message("\"find\" is a list of what is asked for, such as [\"surface_area\"]; found {found}",
+    context.fault(*node, message("\"find\" is a list of what to find, such as [\"surface_area\"]; found {found}",
                                  {{"found", found_text(*node)}}));
     return find;
   }
   for (const JsonNode& item : node->items) {
-    if (const std::string* asked = text_at(item, message("what is asked for"), context)) {
+    if (const std::string* asked = text_at(item, message("what to find"), context)) {
       if (std::find(find.begin(), find.end(), *asked) != find.end()) {
-        context.fault(item, message("{asked} is asked for twice: keep one of the two", {{"asked", in_quotes(*asked)}}));
+        context.fault(item, message("{asked} is asked twice: keep one of them", {{"asked", in_quotes(*asked)}}));
       }
       find.push_back(*asked);
     }
@@ -170,7 +170,7 @@ Parts read_parts(const JsonNode& node, std::set<std::string>& ids, const Context
   const std::size_t errors_before_solid = context.errors();
   const JsonNode* solid = node.find("solid");
   if (solid == nullptr) {
-    context.fault(node, message("the key \"solid\" is missing: it says what stands on the bench"));
+    context.fault(node, message("the key \"solid\" is missing: it says which solid the problem is about"));
   } else {
     parts.description = read_description(*solid, context);
   }

@@ -58,8 +58,7 @@ bool is_flat(const Cutout& cutout, const JsonNode& node, const Context& context)
   const auto pairs = nets::overlapping(cutout);
   if (!pairs.empty()) {
     context.fault(node,
-                  message("pieces {one} and {other} would lie on each other: a cut-out is one flat sheet of card, so "
-                          "hang one of them elsewhere",
+                  message("pieces {one} and {other} overlap: a cut-out is one flat sheet of paper, so move one of them",
                           {{"one", pairs[0].first.index() + 1}, {"other", pairs[0].second.index() + 1}}));
   }
   return pairs.empty();

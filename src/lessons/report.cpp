@@ -60,7 +60,7 @@ Message suggestion(std::string_view word, const std::vector<std::string>& known)
   for (const std::string& key : known) {
     marked.push_back("\"" + key + "\"");
   }
-  return message("; what may stand here is {words:or}", {{"words", marked}});
+  return message("; what can go here is {words:or}", {{"words", marked}});
 }
 
 void check_keys(const JsonNode& object, const std::vector<std::string>& known, const words::Value& owner,
@@ -69,7 +69,7 @@ void check_keys(const JsonNode& object, const std::vector<std::string>& known, c
     const std::string& key = object.keys[i];
     if (std::find(known.begin(), known.end(), key) == known.end()) {
       context.fault(object.key_offsets[i],
-                    message("{key} is no key of {owner}{suggestion}",
+                    message("{key} is not a key of {owner}{suggestion}",
                             {{"key", in_quotes(key)}, {"owner", owner}, {"suggestion", suggestion(key, known)}}));
     }
   }

@@ -117,7 +117,7 @@ void ask(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const auto [left, right] = halves(shown, rect, 0.55, 2 * sizes.space);
   Column about(right, sizes.space);
   if (!low) {
-    ui.text("What is asked for?", about.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+    ui.text("What do you want to find?", about.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
   }
   const bool is_changed = !shown.desk().work.asked.empty();
   if (ui.button(ids::ask_lesson, "what the lesson asks", about.take_bottom(sizes.button),

@@ -35,10 +35,10 @@ void view_buttons(Ui& ui, const Rect& strip, Commands& out) {
   if (pressed(ids::turn_right, Icon::TurnRight, "turn right")) {
     out.push_back(Orbit{-turn_step_rad, 0});
   }
-  if (pressed(ids::tilt_up, Icon::TurnUp, "see from farther above")) {
+  if (pressed(ids::tilt_up, Icon::TurnUp, "look from higher up")) {
     out.push_back(Orbit{0, turn_step_rad});
   }
-  if (pressed(ids::tilt_down, Icon::TurnDown, "see from farther below")) {
+  if (pressed(ids::tilt_down, Icon::TurnDown, "look from lower down")) {
     out.push_back(Orbit{0, -turn_step_rad});
   }
   if (pressed(ids::zoom_in, Icon::ZoomIn, "larger")) {

@@ -24,7 +24,8 @@ std::string where_from(const solids::Face& face) {
   if (elsewhere == 0) {
     return {};
   }
-  return elsewhere == 1 ? "“=” tells the bold edge that it equals." : "“=” tells the bold edges that they equal.";
+  return elsewhere == 1 ? "“=” means the same length as the bold edge."
+                        : "“=” means the same length as the bold edges.";
 }
 
 /// Its number, and buttons; how it can be counted goes where there is room.
@@ -36,10 +37,10 @@ void card_head(Ui& ui, const Shown& shown, const solids::Face& face, Column& col
   const auto icon = [&](WidgetId id, Icon picture, const char* text) {
     return ui.icon_button(id, picture, text, row.take_right(sizes.icon));
   };
-  if (icon(ids::card_close, Icon::Close, "lay the face back")) {
+  if (icon(ids::card_close, Icon::Close, "put the face back")) {
     out.push_back(PickFace{std::nullopt});
   }
-  if (edits && icon(ids::card_move, Icon::Flip, "hang the face elsewhere in the net")) {
+  if (edits && icon(ids::card_move, Icon::Flip, "move this face to another edge of the net")) {
     out.push_back(MovePicked{});
   }
   const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face.id) != desk.counted.end();

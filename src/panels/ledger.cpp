@@ -59,7 +59,7 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   if (row.times_counted == 0) {
     ui.dashed_box(chip, chip_text(row));
     if (row.open.size() == row.faces.size()) {
-      ui.text("open: does not count", parts.rest(), {.color = ui.theme().quiet_ink, .shrink = true});
+      ui.text("open, so it doesn't count", parts.rest(), {.color = ui.theme().quiet_ink, .shrink = true});
     } else {
       ui.dotted_line(parts.rest().x, rect.center().y + sizes.label * 0.4, parts.rest().w);
     }
@@ -129,7 +129,7 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     const LedgerRow& row = listed[i];
     const Rect place{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
     const std::string about = "face " + figures::face_number(row.faces.front()) +
-                              (row.times_counted > 0 ? ", " + row.work : std::string(", still to be counted"));
+                              (row.times_counted > 0 ? ", " + row.work : std::string(", not counted yet"));
     const Interaction action = ui.region(ids::ledger_row.at(row.faces.front().index()), about, place);
     if (action.clicked) {
       choose_face(shown.desk(), row.faces.front(), out);
@@ -184,7 +184,7 @@ bool small_icon(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, b
 void count_button(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Ledger& ledger = shown.derived.ledger;
   Row row(column.take_bottom(ui.sizes().button), ui.sizes().space);
-  if (small_icon(ui, row, ids::uncount, Icon::Undo, "take the last face back", !shown.desk().counted.empty(), false)) {
+  if (small_icon(ui, row, ids::uncount, Icon::Undo, "take back the last face", !shown.desk().counted.empty(), false)) {
     out.push_back(UncountLast{});
   }
   const bool all = ledger.faces_counted == ledger.faces_total;
@@ -197,12 +197,12 @@ void count_button(Ui& ui, const Shown& shown, Column& column, Commands& out) {
 void head(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Desk& desk = shown.desk();
   Row row(column.take(ui.line(TextSize::Heading)), ui.sizes().space * 0.5);
-  if (small_icon(ui, row, ids::clear_count, Icon::Cross, "start the count again", !desk.counted.empty(), false)) {
+  if (small_icon(ui, row, ids::clear_count, Icon::Cross, "start the count over", !desk.counted.empty(), false)) {
     out.push_back(ClearCount{});
   }
   const bool together = desk.grouping == reasoning::Grouping::AlikeTogether;
   if (small_icon(ui, row, ids::grouping, Icon::Grid,
-                 together ? "count each face by itself" : "count alike faces together", true, together)) {
+                 together ? "count each face by itself" : "count congruent faces together", true, together)) {
     out.push_back(SetGrouping{together ? reasoning::Grouping::EachFace : reasoning::Grouping::AlikeTogether});
   }
   if (small_icon(ui, row, ids::show_total, desk.total_shown ? Icon::EyeClosed : Icon::Eye,

@@ -106,7 +106,7 @@ std::string with_breaks(const Ui& ui, const std::string& text, double width) {
 }
 
 std::string message_of(const Ui& ui, const ProgressPage& page, double width) {
-  return with_breaks(ui, page.asks ? "Erase everything, the exported table too?" : page.message, width);
+  return with_breaks(ui, page.asks ? "Erase everything, even the saved table?" : page.message, width);
 }
 
 /// When it asks, "yes" stands elsewhere than the button that asked, so that a second click is meant.

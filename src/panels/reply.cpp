@@ -67,8 +67,8 @@ void gap_field(Ui& ui, const Shown& shown, std::size_t step, const Rect& rect, C
   const FilledBlank* before = filled(shown.desk().work, step);
   const bool bad = before != nullptr && !before->is_right;
   const char* hint = gap_hint(shown.worked().step(step));
-  const FieldEvent typed = ui.field(ids::work_field, "what belongs into the gap",
-                                    before == nullptr ? "" : before->typed, row.rest(), {.bad = bad, .hint = hint});
+  const FieldEvent typed = ui.field(ids::work_field, "what goes in the blank", before == nullptr ? "" : before->typed,
+                                    row.rest(), {.bad = bad, .hint = hint});
   const bool pressed = ui.button(ids::work_enter, "OK", enter);
   if (typed.entered || pressed) {
     out.push_back(FillBlank{step, typed.text});

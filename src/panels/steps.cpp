@@ -72,7 +72,7 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     out.push_back(ShowSteps{!all});
   }
   const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
-  if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no gap in this step" : "a gap in this step",
+  if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no blank in this step" : "a blank in this step",
            gap_here || begun, gap_here)) {
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
     if (!gap_here) {
@@ -186,7 +186,7 @@ void work(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     if (tool(ui, row, ids::work_undo, Icon::Undo, "undo", history.can_undo())) {
       out.push_back(Undo{});
     }
-    const std::vector<std::string> titles{"Steps", "Ask for", "Ways, gaps"};
+    const std::vector<std::string> titles{"Steps", "Ask for", "Ways, blanks"};
     if (const auto chosen =
             ui.tabs(ids::work_tabs, titles, static_cast<std::size_t>(panel), row.rest(), HAlign::Left)) {
       out.push_back(ShowWorkPanel{static_cast<WorkPanel>(*chosen)});

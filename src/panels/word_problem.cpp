@@ -21,9 +21,9 @@ struct Choice {
   const char* reply;  ///< when it is the wrong one
 };
 constexpr Choice choices[] = {
-    {Purpose::Cover, "cover", "Covering is for faces: square units. Read again what the thing does."},
-    {Purpose::Fill, "fill", "Filling is for the space inside: cubic units. Read again what the thing does."},
-    {Purpose::Edge, "edge", "Edging is for lengths: it runs along edges. Read again what the thing does."},
+    {Purpose::Cover, "cover", "Covering is about faces, in square units. Read again what it does."},
+    {Purpose::Fill, "fill", "Filling is about the space inside, in cubic units. Read again what it does."},
+    {Purpose::Edge, "edge", "Edging is about lengths along the edges. Read again what it does."},
 };
 
 /// What the class's choice deserves.
@@ -42,7 +42,7 @@ std::string reply_to(const Shown& shown) {
   return {};
 }
 
-constexpr const char* question = "What is it for? Say it before any number.";
+constexpr const char* question = "What is it for? Say so before you use any numbers.";
 
 double reply_height_in(const Ui& ui, const Shown& shown, double width, TextSize size) {
   const std::string reply = reply_to(shown);
@@ -94,7 +94,8 @@ void problem_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const bool has_buttons = is_word_problem && !shown.screen.side_below;
   const double width = rect.w - sizes.scroll_bar - sizes.space;
   const double prompt_size = prompt.empty() ? 0 : ui.wrapped_height(prompt, width, TextSize::Label, true);
-  const std::string hint = is_word_problem ? question : "What is asked for? Say it, and how you would begin.";
+  const std::string hint =
+      is_word_problem ? question : "What do you need to find? Say it, and say how you would start.";
   const double hint_size = ui.wrapped_height(hint, width, TextSize::Small);
   const double choice_size =
       has_buttons ? sizes.button + reply_height_in(ui, shown, width, TextSize::Label) + 2 * sizes.space : 0;

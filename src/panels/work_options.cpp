@@ -16,7 +16,7 @@ void way(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Sizes& sizes = ui.sizes();
   ui.text("Which way", column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
   if (!shown.worked().has_two_routes) {
-    const std::string only = "There is one way here. Areas of closed solids can be added face by face too.";
+    const std::string only = "There is only one way here. Areas of closed solids can also be added face by face.";
     ui.text(only, column.take(ui.wrapped_height(only, column.rest().w, TextSize::Small)),
             {.size = TextSize::Small, .wrap = true, .color = ui.theme().quiet_ink});
     return;
@@ -30,7 +30,7 @@ void way(Ui& ui, const Shown& shown, Column& column, Commands& out) {
 
 void gaps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  ui.text("Gaps to fill in", column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+  ui.text("Blanks to fill in", column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
   const auto current = static_cast<std::size_t>(shown.desk().work.fade);
   if (const auto chosen =
           ui.options(ids::work_fade, {"none", "in this step", "in all steps"}, current, column.take(3 * sizes.field))) {

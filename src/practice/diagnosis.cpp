@@ -57,9 +57,9 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
   const std::vector<words::Message> account = account_told(changes);
   const words::Value number = typed.number.text;
   cause.message = words::one_after_another(
-      {is_offered ? message("{n} could be {account:and}.", {{"n", number}, {"account", account}})
-                  : message("{n} would be {account:and}.", {{"n", number}, {"account", account}}),
-       message("Tick each face once as you go.")});
+      {is_offered ? message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}})
+                  : message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}}),
+       message("Which face did you count twice?")});
   for (const FaceChange& change : changes) {
     cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
   }
@@ -78,7 +78,7 @@ words::Message question_for(const std::vector<Cause>& causes, const std::string&
       return shared.question;
     }
   }
-  return message("More than one way leads to {n}. What did you work out first, and what does it measure?",
+  return message("There is more than one way to get {n}. What did you find first, and what does it measure?",
                  {{"n", number}});
 }
 
@@ -147,7 +147,7 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
   if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
       has_right_number(typed, measured_as(problem, question), {})) {
     const Cause cause{"G9",
-                      message("That is right in {given}. The answer is asked in {asked}: convert it.",
+                      message("That's right in {given}. The question asks for {asked}. Convert it.",
                               {{"given", typed.unit->text()}, {"asked", question.unit->text()}}),
                       {},
                       false};

@@ -48,7 +48,7 @@ words::Message needed(const Step& relation, const solids::Solid& solid, const st
       }
     }
   }
-  return parts.empty() ? words::Message() : message("For it you need: {parts:and}.", {{"parts", parts}});
+  return parts.empty() ? words::Message() : message("You need the {parts:and}.", {{"parts", parts}});
 }
 
 std::string symbol_named(const solids::Solid& solid, const std::string& find) {

@@ -47,45 +47,42 @@ NetReason net_reason(const solids::Solid& solid, const Cutout& cutout, const Fin
   if (finding.misfit == Misfit::WrongCount) {
     const words::Message count =
         message("{solid:A} has {faces} faces: count the pieces.", {{"solid", name}, {"faces", faces}});
-    return {"N1", pieces < faces ? message("A face would stay open. {count}", {{"count", count}})
+    return {"N1", pieces < faces ? message("One face would stay open. {count}", {{"count", count}})
                                  : message("A piece would be left over. {count}", {{"count", count}})};
   }
   const ShapeCount unlike = unlike_shapes(solid, cutout);
   if (unlike.corners != 0) {
     const words::Message shapes =
         unlike.corners == 3 ? message("triangles") : message("pieces with {sides} sides", {{"sides", unlike.corners}});
-    return {"N9",
-            message("It would be another solid, or none: here are {here} {shapes}, and {solid:a} has {wanted}. Count "
-                    "them.",
-                    {{"here", unlike.here}, {"shapes", shapes}, {"solid", name}, {"wanted", unlike.wanted}})};
+    return {"N9", message("This has {here} {shapes}, but {solid:a} has {wanted}. Count them.",
+                          {{"here", unlike.here}, {"shapes", shapes}, {"solid", name}, {"wanted", unlike.wanted}})};
   }
   switch (finding.misfit) {
     case Misfit::SameSide:
-      return {"N3", message("Both ends would land at the same end. Move one across the strip.")};
+      return {"N3", message("Both bases would land at the same end. Move one of them to the other side of the strip.")};
     case Misfit::Collision:
       return {"N2",
-              message("{pieces:up} would cover the same face, and one face would stay open. Choose a floor and fold "
-                      "the rest.",
+              message("{pieces:up} would cover the same face, so one face stays open. Pick a floor and fold the rest.",
                       {{"pieces", listed(finding.pieces)}})};
     case Misfit::EdgesDiffer:
-      return {"N4", message("These two edges would be glued. Are they the same length?")};
+      return {"N4", message("These two edges meet when you fold. Are they the same length?")};
     case Misfit::TooLow:
-      return {"N7",
-              message("Folded up, these triangles would be too short to meet at that height. Compare them with the "
-                      "slant height.")};
+      return {
+          "N7",
+          message(
+              "Folded up, these triangles are too short to meet at that height. Compare them with the slant height.")};
     case Misfit::TooShort:
-      return {"N8",
-              message("Folded up, these triangles would not reach each other. Compare them with the way to the middle "
-                      "of the base.")};
+      return {"N8", message("Folded up, these triangles don't reach each other. Compare their height with the distance "
+                            "to the middle of the base.")};
     case Misfit::Overlap:
-      return {"N2", message("{pieces:up} would lie on each other in the card. Draw it flat first.",
+      return {"N2", message("{pieces:up} overlap when the net is flat. Draw it flat first.",
                             {{"pieces", listed(finding.pieces)}})};
     default:
-      return {"N4", finding.pieces.size() > 2
-                        ? message("These pieces would be no copies of its faces. Compare their edges with those of the "
-                                  "solid.")
-                        : message("{pieces:up} would not cover the face where it lands. Compare their edges.",
-                                  {{"pieces", listed(finding.pieces)}})};
+      return {"N4",
+              finding.pieces.size() > 2
+                  ? message("These pieces don't match its faces. Compare their edges with the edges of the solid.")
+                  : message("{pieces:up} won't match the face where it lands. Compare their edges.",
+                            {{"pieces", listed(finding.pieces)}})};
   }
 }
 

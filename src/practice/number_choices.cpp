@@ -59,17 +59,17 @@ double exchanged(double value) {
 // Where the table has too little for a question.
 std::vector<Candidate> slip_candidates(const Figure& figure) {
   if (counts_parts(figure.question->asked)) {
-    return {{figure.truth + 1, "B14", Saying("{n} would count one of them twice.", "Touch each one once."), {}, false},
-            {figure.truth - 1, "B2", Saying("{n} would leave one out.", "Which one can you not see?"), {}, false}};
+    return {{figure.truth + 1, "B14", Saying("{n} counts one of them twice.", "Touch each one once."), {}, false},
+            {figure.truth - 1, "B2", Saying("{n} leaves one out.", "Which one is hidden?"), {}, false}};
   }
   const double truth = figure.question->truth->to_double();
   return {{truth * 10,
            "M1",
-           Saying("{n} would be ten times too much.", "Estimate: about how large should it be?"),
+           Saying("{n} is ten times too much.", "Estimate first. About how big should the answer be?"),
            {},
            false},
-          {truth / 10, "M1", Saying("{n} would be a tenth of it.", "Look at the place of each digit."), {}, false},
-          {exchanged(truth), "M2", Saying("{n} is close.", "Look at the order of your digits."), {}, false}};
+          {truth / 10, "M1", Saying("{n} is only a tenth of it.", "Where does the decimal point go?"), {}, false},
+          {exchanged(truth), "M2", Saying("{n} is close.", "Are two digits switched?"), {}, false}};
 }
 
 class Picking {

@@ -78,15 +78,15 @@ std::string title_of(const std::string& skill, const std::vector<TypeName>& all)
 words::Message family_message(const std::string& cause) {
   switch (cause.front()) {
     case 'B':
-      return message("A face may be left out, or counted twice. Tick each face once as you go.");
+      return message("You may have left out a face, or counted one twice. Check off each face once as you go.");
     case 'G':
-      return message("The unit does not fit. What is counted: lengths, squares or cubes?");
+      return message("The unit doesn't fit. Are you measuring a length, an area or a volume?");
     case 'M':
-      return message("The way is right. Work each line a second time.");
+      return message("Your method is right. Check each line of arithmetic.");
     case 'N':
-      return message("The name does not fit. How many bases has the solid?");
+      return message("The name doesn't fit. How many bases does the solid have?");
     default:
-      return message("It is no usual mistake. Look at the steps once more.");
+      return message("That isn't one of the usual mistakes. Go over the steps once more.");
   }
 }
 

@@ -12,7 +12,7 @@ using words::message;
 constexpr int version = 1;
 
 auto damaged(const words::Message& what) {
-  return failure(message("The file of your practice is damaged: {what}.", {{"what", what}}));
+  return failure(message("Your practice file is damaged: {what}.", {{"what", what}}));
 }
 
 /// A whole number within these bounds; nothing for anything else, so that no number is bent.

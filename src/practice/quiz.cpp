@@ -107,14 +107,16 @@ NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {
       return {verdict,
               message("{family:A}, yes. Which one? Name the shape of its base.", {{"family", words::Noun{family}}})};
     case solids::NameVerdict::WrongFamily:
-      return {verdict, message("Look for a matching pair of ends. A pair makes a prism; one point makes a pyramid.")};
+      return {
+          verdict,
+          message("Look for a matching pair of bases. Two bases make a prism. One base and one point make a pyramid.")};
     case solids::NameVerdict::WrongBase:
-      return {verdict,
-              message("The family fits. Look at the base once more: how many sides has it, and are they all alike?")};
+      return {verdict, message("You have the right family. Look at the base again. How many sides does it have, and "
+                               "are they all equal?")};
     case solids::NameVerdict::Unknown:
       break;
   }
-  return {verdict, message("That is not the name of a solid here. Which faces do you see, and how many?")};
+  return {verdict, message("That isn't the name of a solid here. Which faces do you see, and how many of each?")};
 }
 
 }  // namespace fw::practice

@@ -36,10 +36,10 @@ words::Message Saying::about(const words::Value& number) const {
 const std::vector<SharedNumber>& shared_numbers() {
   static const std::vector<SharedNumber> table{
       {{"C2", "E1", "A7"}, message("Which face did you take as the base, and what was its area?")},
-      {{"C3", "B2"}, message("How many of the end faces are in your sum?")},
+      {{"C3", "B2"}, message("How many bases did you add?")},
       {{"B1", "C7"}, message("How many faces did you add?")},
       {{"D6", "E4"}, message("Point to the distance between the two bases. How long is it?")},
-      {{"A4", "F7"}, message("What does your first product measure: a length, or a face?")},
+      {{"A4", "F7"}, message("What does your first product measure?")},
   };
   return table;
 }

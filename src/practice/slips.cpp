@@ -118,15 +118,15 @@ Cause wrong_unit(const TypedAnswer& typed, const Question& question) {
     return Cause{id, message("The number is right. {unit}", {{"unit", unit}}), {}, false};
   };
   if (!typed.unit || typed.unit->dimension() == 1) {
-    return told("G1", dimension == 1 ? message("Which unit belongs to it?")
-                                     : message("What did you count: lengths, squares or cubes? Write its unit."));
+    return told("G1", dimension == 1 ? message("What unit does it need?")
+                                     : message("Are you measuring a length, an area or a volume? Write its unit."));
   }
   if (typed.unit->dimension() == dimension) {
-    return told("G2", message("In which unit are the lengths of this solid? Write its square or cube."));
+    return told("G2", message("What unit are the lengths of this solid in? Use that unit, squared or cubed."));
   }
-  return told("G2", dimension == 1   ? message("A length is counted: write its unit without a power.")
-                    : dimension == 2 ? message("Flat squares are counted: write the small 2.")
-                                     : message("Cubes are counted: write the small 3."));
+  return told("G2", dimension == 1   ? message("This is a length, so write its unit without an exponent.")
+                    : dimension == 2 ? message("Area is measured in squares, so write the small 2.")
+                                     : message("Volume is measured in cubes, so write the small 3."));
 }
 
 std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& figure) {
@@ -142,7 +142,7 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
   if (typed.unit->is_capacity()) {
     if (is_power_of_ten_apart(typed.number.value.to_double(), truth * whole_factor)) {
       causes.push_back({"G7",
-                        message("{n} is what another step of ten would give. How many cubes fill one {capacity}?",
+                        message("{n} is off by a power of ten. How many cubes fill one {capacity}?",
                                 {{"n", typed.number.text}, {"capacity", words::Noun{typed.unit->name()}}}),
                         {},
                         false});
@@ -153,23 +153,24 @@ std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& fig
     if (fits(typed, truth * std::pow(factor, power))) {
       const bool is_customary =
           typed.unit->root() && std::abs(std::log10(factor) - std::round(std::log10(factor))) > 1e-6;
-      causes.push_back(cause(
-          is_customary     ? "G8"
-          : dimension == 2 ? "G3"
-                           : "G4",
-          typed, Saying("{n} is what the factor of a length would give.", "In how many directions do you convert?")));
+      causes.push_back(cause(is_customary     ? "G8"
+                             : dimension == 2 ? "G3"
+                                              : "G4",
+                             typed,
+                             Saying("{n} is what you get if you convert as if it were a length.",
+                                    "How many dimensions are you converting?")));
     }
   }
   if (fits(typed, truth / whole_factor)) {
     causes.push_back(cause(
         "G5", typed,
-        Saying("{n} is what converting the other way would give.", "Does a larger unit need more of them, or fewer?")));
+        Saying("{n} is what you get if you convert the wrong way.", "Does it take more of a larger unit, or fewer?")));
   }
   return causes;
 }
 
 Cause rounded_too_far(const TypedAnswer& typed) {
-  return cause("M4", typed, Saying("{n} is rounded too far.", "Keep three digits that count."));
+  return cause("M4", typed, Saying("{n} is rounded too much.", "Keep at least three significant digits."));
 }
 
 std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
@@ -178,20 +179,20 @@ std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
   const double truth = figure.question->truth->to_double();
   if (is_power_of_ten_apart(number, truth)) {
     causes.push_back(
-        cause("M1", typed, Saying("{n} has the right digits.", "Estimate: about how large should it be?")));
+        cause("M1", typed, Saying("{n} has the right digits.", "Estimate first. About how big should the answer be?")));
   }
   const exact::Shown shown = exact::shown(*figure.question->truth, 2);
   if (has_exchanged_digits(exact::shown(typed.number.value, 2).text, shown.text)) {
-    causes.push_back(cause("M2", typed, Saying("{n} is close.", "Look at the order of your digits.")));
+    causes.push_back(cause("M2", typed, Saying("{n} is close.", "Are two digits switched?")));
   }
   const std::vector<double> rows = next_rows(figure);
   if (std::any_of(rows.begin(), rows.end(), [&](double row) { return fits(typed, row); })) {
     causes.push_back(
-        cause("M3", typed, Saying("{n} could come from one product.", "Check the multiplication of each face.")));
+        cause("M3", typed, Saying("{n} is off by one product.", "Check the multiplication for each face.")));
   }
   constexpr double early = 0.01;
   if (!shown.exact && std::abs(number - truth) < early * truth) {
-    causes.push_back(cause("M4", typed, Saying("{n} is very close.", "Keep more digits until the end.")));
+    causes.push_back(cause("M4", typed, Saying("{n} is very close.", "Round only once, at the end.")));
   }
   return causes;
 }

@@ -19,7 +19,7 @@ constexpr const char* rule = "____";       // in running text
 constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
 BlankCheck right() { return {BlankVerdict::Right, message("Right.")}; }
-BlankCheck wrong() { return {BlankVerdict::Wrong, message("Not yet. Look at the line above and try again.")}; }
+BlankCheck wrong() { return {BlankVerdict::Wrong, message("Not yet. Look at the line above it and try again.")}; }
 
 // ---- what is hidden ----
 
@@ -65,7 +65,7 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
     return fits && !read->has_unit ? right() : wrong();
   }
   if (!read->has_unit) {
-    const Message asks = message("The number is right. Which unit belongs to it: a length, a square or a cube?");
+    const Message asks = message("The number is right. Is it a length, an area or a volume? Write the unit.");
     return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, asks} : wrong();
   }
   const bool converts = read->unit.converts_to(*outcome.unit);
@@ -75,8 +75,7 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
   }
   if (fits && is_other_unit) {
     return {BlankVerdict::RightNumberWrongUnit,
-            message("The number is right, but the unit is another one. What is counted here: lengths, squares or "
-                    "cubes?")};
+            message("The number is right, but not the unit. Is it a length, an area or a volume?")};
   }
   return fits ? right() : wrong();
 }
@@ -158,20 +157,18 @@ BlankCheck check_side(const Step& step, const solids::Solid& solid, const algebr
     is_same_here = is_same_here || (trial == 0 && agrees);
   }
   if (!is_same) {
-    return is_same_here
-               ? BlankCheck{BlankVerdict::Wrong, message("It comes to the same for this solid. Which letters and "
-                                                         "numbers does the reason speak of?")}
-               : wrong();
+    return is_same_here ? BlankCheck{BlankVerdict::Wrong, message("That gives the same number for this solid. Which "
+                                                                  "letters and numbers does the reason talk about?")}
+                        : wrong();
   }
   const int dimension = algebra::dimension_of(side);
   if (read->has_units && typed_dimension(read->expression) != dimension) {
     return {BlankVerdict::RightNumberWrongUnit,
-            message("The numbers are right, but a unit is another one. What is counted here: lengths, squares or "
-                    "cubes?")};
+            message("The numbers are right, but not every unit. Is each one a length, an area or a volume?")};
   }
   const auto used = algebra::symbols_of(read->expression);
   if (!read->has_units && used.empty() && dimension > 0) {
-    return {BlankVerdict::RightNumberNoUnit, message("The numbers are right. Which unit belongs to them?")};
+    return {BlankVerdict::RightNumberNoUnit, message("The numbers are right. What unit do they need?")};
   }
   return right();
 }
@@ -190,8 +187,8 @@ BlankCheck check_unit(const units::Unit& unit, const std::string& typed) {
     return right();
   }
   return {BlankVerdict::Wrong, read->dimension() == unit.dimension()
-                                   ? message("That counts the right thing. Which unit do the labels have?")
-                                   : message("Not yet. Is a length, an area or a volume asked for?")};
+                                   ? message("That's the right kind of unit. Which unit do the labels have?")
+                                   : message("Not yet. Does the question ask for a length, an area or a volume?")};
 }
 
 }  // namespace

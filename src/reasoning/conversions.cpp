@@ -60,7 +60,7 @@ void convert_givens(Worksheet& sheet, const std::vector<Symbol>& used) {
     const Number& value = solid.values().at(measure.name);
     const std::size_t index = sheet.steps().size();
     Step& step = sheet.say(StepKind::Convert,
-                           message("Write all measures in one unit. {conversion}",
+                           message("Write every measure in the same unit. {conversion}",
                                    {{"conversion", written->unit == unit ? message("A foot has 12 inches.")
                                                                          : conversion_sentence(written->unit, unit)}}));
     step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Words, written->text), "=", quantity(value, unit)};
@@ -76,7 +76,7 @@ void convert_answer(Worksheet& sheet, const Symbol& asked, const Number& value, 
   const Number amount = value * units::conversion(from, to);
   const std::vector<FaceId> faces = sheet.faces_of(asked);
   Step& step =
-      sheet.say(StepKind::Convert, message("The answer is asked in {unit}. {conversion}",
+      sheet.say(StepKind::Convert, message("The question asks for {unit}. {conversion}",
                                            {{"unit", to.text()}, {"conversion", conversion_sentence(from, to)}}));
   step.line = algebra::NotationLine{algebra::leaf(Notation::Kind::Letter, asked.letter), "=", quantity(amount, to)};
   step.outcome = Outcome{amount, to};

@@ -27,14 +27,14 @@ Message lengths_sentence(const solids::Solid& solid, const solids::Face& face, W
     const Message told_length =
         message("{length} {amount}", {{"length", Noun{length.title}}, {"amount", sheet.amount(numeral)}});
     lengths.push_back(length.origin == solids::LengthOrigin::EqualEdge && length.mark
-                          ? message("{length} (equal to the {mark} that is labeled)",
+                          ? message("{length} (the same as the labeled {mark})",
                                     {{"length", told_length}, {"mark", Noun{solid.marks()[*length.mark].title}}})
                           : told_length);
   }
   return message("Face {number} is {shape:a}. {lengths}",
                  {{"number", face.id.index() + 1},
                   {"shape", Noun{face.shape}},
-                  {"lengths", lengths.empty() ? message("Its area follows from its corners.")
+                  {"lengths", lengths.empty() ? message("Find its area from its corners.")
                                               : message("Its lengths: {lengths:,}.", {{"lengths", lengths}})}});
 }
 
@@ -62,7 +62,7 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   sheet.color_terms({group});
   sheet
       .write(StepKind::Relation,
-             message("The faces {numbers:and} are alike: {count} times.",
+             message("Faces {numbers:and} are congruent, so multiply by {count}.",
                      {{"numbers", face_numbers(faces)}, {"count", faces.size()}}),
              {all, times}, {Change::Kind::Start})
       .faces = faces;
@@ -108,9 +108,8 @@ void write_faces(Worksheet& sheet, const FaceSum& of) {
   const bool all = of.faces.size() == solid.faces().size();
   sheet
       .write(StepKind::Relation,
-             all ? message("Add the faces up: every face is counted once.")
-                 : message("Add up the faces that count, each once."),
-             sum, {Change::Kind::Start})
+             all ? message("Add the areas of all the faces.") : message("Add the areas of the faces that count."), sum,
+             {Change::Kind::Start})
       .faces = of.faces;
   sheet.set_numeral(of.asked, *write_isolation(sheet, of.asked, expected));
 }

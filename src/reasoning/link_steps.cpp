@@ -36,12 +36,12 @@ Message both_sides(const Worksheet& sheet, const IsolationStep& step) {
     case IsolationStep::Kind::Add:
       return step.operand->operation() == Operation::Power
                  ? message(
-                       "Half of the number before the letter, squared, makes the left side a square: add {operand} "
-                       "to both sides.",
+                       "Complete the square. Take half of the number in front of the letter, square it, and add "
+                       "{operand} to both sides.",
                        {{"operand", operand}})
                  : message("Add {operand} to both sides.", {{"operand", operand}});
     case IsolationStep::Kind::Subtract:
-      return message("Take {operand} from both sides.", {{"operand", operand}});
+      return message("Subtract {operand} from both sides.", {{"operand", operand}});
     case IsolationStep::Kind::Multiply:
       return message("Multiply both sides by {operand}.", {{"operand", operand}});
     case IsolationStep::Kind::Divide:
@@ -49,9 +49,9 @@ Message both_sides(const Worksheet& sheet, const IsolationStep& step) {
     case IsolationStep::Kind::Square:
       return step.degree == 2 ? message("Square both sides.") : message("Cube both sides.");
     case IsolationStep::Kind::Collect:
-      return message("Put the terms with the same letter together.");
+      return message("Combine like terms.");
     case IsolationStep::Kind::CompleteSquare:
-      return message("Write the left side as the square of a sum.");
+      return message("Write the left side as a perfect square.");
     default:
       return {};
   }
@@ -87,7 +87,7 @@ Message root_reason(const Worksheet& sheet, const IsolationStep& step, const alg
   const bool minus = step.kind == IsolationStep::Kind::TakeMinusRoot;
   const Message other = other_root(sheet, step, values, minus);
   return message("Take the square root of both sides. {why}",
-                 {{"why", other.empty() ? message("Only the positive root can be a length.") : other}});
+                 {{"why", other.empty() ? message("A length is positive, so keep the positive root.") : other}});
 }
 
 Change change_of(const IsolationStep& step) {
@@ -146,7 +146,7 @@ void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& s
     reasons.push_back(work);
   }
   if (is_swap) {
-    reasons.push_back(message("Turn the equation round, so that the unknown stands on the left."));
+    reasons.push_back(message("Switch sides so that the unknown is on the left."));
   }
   std::vector<exact::ColumnWork> asides;
   if (left_changes) {
@@ -188,7 +188,7 @@ void write_letters(Worksheet& sheet, const Link& link) {
     change.symbol = put_in.symbol;
     sheet.write(
         StepKind::PutIn,
-        message("Put in {letter} = {value}: {reason}.",
+        message("Substitute {letter} = {value}: {reason}.",
                 {{"letter", put_in.symbol.letter}, {"value", sheet.value(put_in.value)}, {"reason", put_in.reason}}),
         equation, std::move(change));
   }
@@ -207,7 +207,7 @@ Equation write_numbers(Worksheet& sheet, const Link& link) {
     values.push_back(message("{letter} = {number}", {{"letter", letter.letter}, {"number", sheet.amount(numeral)}}));
   }
   if (!values.empty()) {
-    sheet.write(StepKind::PutIn, message("Put the numbers in: {values:,}.", {{"values", values}}), equation,
+    sheet.write(StepKind::PutIn, message("Substitute: {values:,}.", {{"values", values}}), equation,
                 {Change::Kind::PutIn});
   }
   return equation;
@@ -231,7 +231,7 @@ std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, co
     const auto shown = [&](double d, int of) {
       return sheet.amount(exact::rounded(Number::ratio(std::llround(d * 1000), 1000), 2), of);
     };
-    all.push_back(message("With {letter} = {tried} the left side is {left} and the right side {right}.",
+    all.push_back(message("When {letter} = {tried}, the left side is {left} and the right side is {right}.",
                           {{"letter", unknown.letter},
                            {"tried", shown(tried, unknown.dimension)},
                            {"left", shown(left, dimension)},
@@ -243,7 +243,7 @@ std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, co
 void write_search(Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value) {
   const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
   const Message reason = message(
-      "School has no formula that gives {letter} here, so try numbers and come closer. {trials:then}",
+      "No formula from class gives {letter} here, so guess and check. {trials:then}",
       {{"letter", unknown.letter}, {"trials", trials(sheet, equation, unknown, value, sheet.numerals().values())}});
   sheet.write(StepKind::Numeric, reason, {unknown, numeral}, {Change::Kind::Search});
   sheet.set_numeral(unknown, numeral);
@@ -316,7 +316,7 @@ void write_link(Worksheet& sheet, const Link& link) {
 void write_rounded(Worksheet& sheet, const Symbol& asked, const Number& amount, const units::Unit& unit, int places) {
   const std::string number = exact::shown(amount, places).text;
   const std::vector<FaceId> faces = sheet.faces_of(asked);
-  Step& step = sheet.say(StepKind::Round, places == 0 ? message("Round once, at the end, to a whole number.")
+  Step& step = sheet.say(StepKind::Round, places == 0 ? message("Round once, at the end, to the nearest whole number.")
                                                       : message("Round once, at the end, to {count} decimal "
                                                                 "{count:place|places}.",
                                                                 {{"count", places}}));
@@ -355,7 +355,7 @@ void write_check(Worksheet& sheet, const Link& link) {
   if (!left) {
     return;
   }
-  const Message reason = message("Check: put {letter} = {value} back into {left} = {right}. Both sides come to {both}.",
+  const Message reason = message("Check: substitute {letter} = {value} into {left} = {right}. Both sides equal {both}.",
                                  {{"letter", link.unknown.letter},
                                   {"value", sheet.amount(sheet.numeral_of(link.unknown))},
                                   {"left", sheet.text(link.relation.left)},

@@ -162,7 +162,7 @@ Result<Description, Message> with_measure(const Description& description, const 
     int number = 0;
     const char* end = text.data() + text.size();
     if (std::from_chars(text.data(), end, number).ptr != end || text.empty()) {
-      return failure(message("\"{text}\" is no whole number.", {{"text", text}}));
+      return failure(message("\"{text}\" is not a whole number.", {{"text", text}}));
     }
     *count = number;
     return changed;
@@ -182,7 +182,8 @@ Result<Description, Message> with_measure(const Description& description, const 
     quantity = units::written_in(entry.written->unit, quantity.number);
   }
   if (quantity.unit.dimension() != 1) {
-    return failure(message("\"{text}\" is no length: write it with a unit such as cm or ft.", {{"text", text}}));
+    return failure(
+        message("\"{text}\" is not a length. Write it with a unit, such as 9 cm or 2 ft.", {{"text", text}}));
   }
   entry.written = std::move(quantity);
   return changed;

@@ -79,10 +79,10 @@ Message unit_in_words(const units::Unit& unit) {
 Message asked_sentence(const solids::Solid& solid, const Symbol& measure, const units::Unit& unit) {
   const Message counted = unit_in_words(unit);
   const Message why =
-      measure.dimension == 2   ? message("An area covers, so it is counted in {unit}.", {{"unit", counted}})
-      : measure.dimension == 3 ? message("A volume fills, so it is counted in {unit}.", {{"unit", counted}})
-                               : message("It is a length, measured in {unit}.", {{"unit", counted}});
-  return message("Asked is the {measure} {letter}. {why}",
+      measure.dimension == 2   ? message("It covers a surface, so the unit is {unit}.", {{"unit", counted}})
+      : measure.dimension == 3 ? message("It fills the solid, so the unit is {unit}.", {{"unit", counted}})
+                               : message("It is a length, so the unit is {unit}.", {{"unit", counted}});
+  return message("Find the {measure}, {letter}. {why}",
                  {{"measure", Noun{title_of(solid, measure)}}, {"letter", measure.letter}, {"why", why}});
 }
 

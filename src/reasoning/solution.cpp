@@ -54,9 +54,9 @@ std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symb
       const units::WrittenQuantity* written = solid.written(measure);
       const std::string& name = measure.name;
       if (written != nullptr && (remark.measure == name || name.rfind(remark.measure + ".", 0) == 0)) {
-        notes.push_back(message(
-            "The label {label} is a rounded number. It is used as written, so the answer is as near as the label.",
-            {{"label", written->text}}));
+        notes.push_back(
+            message("The label {label} is rounded. We use it as written, so the answer is only as exact as the label.",
+                    {{"label", written->text}}));
       }
     }
   }
@@ -159,7 +159,7 @@ Message open_sentence(const solids::Solid& solid, const FaceSum& sum) {
     }
   }
   return message(
-      "{open:Face|Faces} {numbers:and} {open:is|are} open and {open:does|do} not count: {count} of {all} "
+      "{open:Face|Faces} {numbers:and} {open:is|are} open, so {open:it does|they do} not count. {count} of the {all} "
       "faces count.",
       {{"open", open.size()},
        {"numbers", face_numbers(open)},
@@ -172,7 +172,7 @@ Result<Solution, Message> face_by_face(const solids::Solid& solid, const Symbol&
   const FaceSum sum = faces_added_up(solid, named, options.open);
   const Symbol& asked = sum.asked;
   if (sum.faces.empty()) {
-    return failure(message("the {measure} is not added up from faces", {{"measure", Noun{title_of(solid, named)}}}));
+    return failure(message("the {measure} is not a sum of faces", {{"measure", Noun{title_of(solid, named)}}}));
   }
   std::vector<Symbol> letters;
   for (const FaceId face : sum.faces) {
@@ -218,8 +218,8 @@ Result<Solution, Message> worked_solution(const solids::Solid& solid, const std:
   }
   const bool some_do_not_count = !(faces_added_up(solid, *measure, options.open).asked == *measure);
   if (solid.is_given(*measure) && !some_do_not_count) {
-    return failure(message("the {measure} is given, so there is nothing to work out",
-                           {{"measure", Noun{title_of(solid, *measure)}}}));
+    return failure(
+        message("the {measure} is given, so there is nothing to find", {{"measure", Noun{title_of(solid, *measure)}}}));
   }
   return options.route == Route::FaceByFace || some_do_not_count ? face_by_face(solid, *measure, asked, options)
                                                                  : by_formula(solid, *measure, asked, options);

@@ -28,7 +28,7 @@ struct Source {
 
 /// "worked out in step 4"; `step` counts from 0.
 [[nodiscard]] inline Message worked_out_in(std::size_t step) {
-  return message("worked out in step {step}", {{"step", step + 1}});
+  return message("found in step {step}", {{"step", step + 1}});
 }
 
 enum class StepKind {

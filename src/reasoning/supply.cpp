@@ -15,18 +15,17 @@ using lessons::Supply;
 
 Decision decision_of(const Supply& supply) {
   const Message thing =
-      supply.item.empty() ? message("What is asked for") : message("{item:A}", {{"item", Noun{supply.item}}});
+      supply.item.empty() ? message("The material") : message("{item:A}", {{"item", Noun{supply.item}}});
   switch (supply.purpose) {
     case Purpose::Cover:
-      return {supply.purpose,
-              message("{thing} covers faces, so the amount is an area, in square units.", {{"thing", thing}})};
+      return {supply.purpose, message("{thing} covers faces, so find an area, in square units.", {{"thing", thing}})};
     case Purpose::Fill:
-      return {supply.purpose, message("{thing} fills the space inside, so the amount is a volume, in cubic units.",
-                                      {{"thing", thing}})};
+      return {supply.purpose,
+              message("{thing} fills the space inside, so find a volume, in cubic units.", {{"thing", thing}})};
     case Purpose::Edge:
       break;
   }
-  return {supply.purpose, message("{thing} runs along edges, so the amount is a length.", {{"thing", thing}})};
+  return {supply.purpose, message("{thing} runs along edges, so find a length.", {{"thing", thing}})};
 }
 
 // --- the amount ---
@@ -63,9 +62,9 @@ Message open_reason(const lessons::Problem& problem) {
   const Message faces = message("{names:and}", {{"names", names}});
   const std::size_t left = all - open.size();
   return open.size() == 1
-             ? message("{faces:up} is open, so it does not count: {left} of {all} faces are left to add up.",
+             ? message("{faces:up} is open, so leave it out. {left} of the {all} faces are left to add.",
                        {{"faces", faces}, {"left", left}, {"all", all}})
-             : message("{faces:up} are open, so they do not count: {left} of {all} faces are left to add up.",
+             : message("{faces:up} are open, so leave them out. {left} of the {all} faces are left to add.",
                        {{"faces", faces}, {"left", left}, {"all", all}});
 }
 
@@ -85,9 +84,8 @@ void find_length(const lessons::Problem& problem, const std::string& measure, Su
     const AmountSum sum = all_edges(problem.solid, places);
     work.title = "length of all edges";
     work.amount = units::Length::of(sum.total, sum.unit);
-    work.amount_step =
-        sum_step(sum, message("Count the edges: {count}. Edges of the same length are added up together.",
-                              {{"count", problem.solid.body().edge_count()}}));
+    work.amount_step = sum_step(sum, message("Count the edges: {count}. Group the edges of the same length.",
+                                             {{"count", problem.solid.body().edge_count()}}));
     return;
   }
   const solids::Measure* length = length_named(problem.solid, measure);
@@ -132,21 +130,19 @@ Message rounding_reason(const Supply& supply, Purpose purpose, const Number& flo
   const Noun item{supply.item};
   const Message made = made_word(purpose);
   if (supply.rounding == Rounding::Down) {
-    return is_whole          ? message("{count} {item#count} {made}, and nothing is left.",
-                                       {{"count", count}, {"item", item}, {"made", made}})
-           : floor.is_zero() ? message("It is not enough for even one {item}.", {{"item", item}})
-                             : message(
-                                   "{count} {item#count} {made}; what is left is not enough for another one: round "
-                                   "down.",
-                                   {{"count", count}, {"item", item}, {"made", made}});
+    return is_whole ? message("{count} {item#count} {made}, with nothing left over.",
+                              {{"count", count}, {"item", item}, {"made", made}})
+           : floor.is_zero()
+               ? message("That isn't enough for even one {item}.", {{"item", item}})
+               : message("{count} {item#count} {made}. What is left is not enough for another, so round down.",
+                         {{"count", count}, {"item", item}, {"made", made}});
   }
-  return is_whole          ? message("{count} {item#count} {count:is|are} just enough, and nothing is left.",
-                                     {{"count", count}, {"item", item}})
-         : floor.is_zero() ? message("A part of {item:a} cannot be bought: round up.", {{"item", item}})
-                           : message(
-                                 "{count} {item#count} {count:is|are} too few, and a part of {item:a} cannot be "
-                                 "bought: round up.",
-                                 {{"count", count}, {"item", item}});
+  return is_whole ? message("{count} {item#count} {count:is|are} just enough, with nothing left over.",
+                            {{"count", count}, {"item", item}})
+         : floor.is_zero()
+             ? message("You can't buy part of {item:a}, so round up.", {{"item", item}})
+             : message("{count} {item#count} {count:is|are} not enough, and you can't buy part of {item:a}. Round up.",
+                       {{"count", count}, {"item", item}});
 }
 
 class Answering {
@@ -177,7 +173,7 @@ class Answering {
   [[nodiscard]] SupplyNumber amount() {
     const std::size_t source =
         steps_.add_source(Source::Kind::EarlierStep,
-                          message("the {amount}, worked out before", {{"amount", Noun{work_->title}}}), work_->faces);
+                          message("the {amount}, found before", {{"amount", Noun{work_->title}}}), work_->faces);
     return {amount_number(work_->amount), amount_unit(work_->amount), source, ""};
   }
 
@@ -196,7 +192,7 @@ class Answering {
   void divide() {
     answer_.quotient = needed_.value / each_.value;
     quotient_ = steps_.work_out(StepKind::Count,
-                                message("One {item} {does} {each}. How many times does that go into {needed}?",
+                                message("One {item} {does} {each}. How many {item:s} does it take for {needed}?",
                                         {{"item", item()},
                                          {"does", verb_of(work_->decision.purpose, "1")},
                                          {"each", steps_plain(each_)},
@@ -210,8 +206,8 @@ class Answering {
     if (supply_->rounding == Rounding::None) {
       answer_.count = answer_.quotient;
       count_ = quotient_;
-      steps_.say(StepKind::Count, message("A part of {item:a} can be had, so the number is not rounded up or down.",
-                                          {{"item", item()}}));
+      steps_.say(StepKind::Count,
+                 message("You can use part of {item:a}, so don't round up or down.", {{"item", item()}}));
       return;
     }
     const bool goes_up = supply_->rounding == Rounding::Up && !is_whole;
@@ -240,8 +236,8 @@ class Answering {
     left.amount = greater.value - less.value;
     left.share = left.amount / each_.value;
     const SupplyNumber rest = steps_.work_out(StepKind::Count,
-                                              is_up ? message("Take off what is needed: the rest is left over.")
-                                                    : message("Take that off: the rest is left over."),
+                                              is_up ? message("Subtract what is needed. The rest is left over.")
+                                                    : message("Subtract that. The rest is left over."),
                                               greater, "−", less, {left.amount, left.unit, {}, ""});
     steps_.work_out(StepKind::Count, message("What part of one {item} is that?", {{"item", item()}}), rest, "÷", each_,
                     {left.share, {}, {}, ""});
@@ -254,7 +250,7 @@ class Answering {
     const std::string count = times_word(answer_.count);
     return steps_.work_out(
         StepKind::Count,
-        message("{count} {item#count} {does} this much together.",
+        message("Together, {count} {item#count} {does} this much.",
                 {{"count", count}, {"item", item()}, {"does", verb_of(work_->decision.purpose, count)}}),
         count_, "×", each_, {answer_.count * each_.value, each_.unit, {}, ""});
   }
@@ -274,10 +270,10 @@ class Answering {
         {},
         steps_.add_source(Source::Kind::Known, message("the price of one {item}", {{"item", item()}})),
         price.text};
-    const Message reason = supply_->rounding == Rounding::None
-                               ? message("A part of {item:a} costs a part of the price.", {{"item", item()}})
-                               : message("Count first, then the money: each {item} costs {price}.",
-                                         {{"item", item()}, {"price", price.text}});
+    const Message reason =
+        supply_->rounding == Rounding::None
+            ? message("Part of {item:a} costs part of the price.", {{"item", item()}})
+            : message("Now find the cost. Each {item} costs {price}.", {{"item", item()}, {"price", price.text}});
     const bool exact = exact::shown(answer_.count, places_).exact && cents == cost;
     steps_.state(StepKind::Count, reason,
                  algebra::row({steps_.notation(count_), algebra::leaf(algebra::Notation::Kind::Sign, "×"),

@@ -44,8 +44,8 @@ SupplyNumber unit_step(SupplySteps& steps, const units::Unit& big, const units::
     const exact::Shown length = exact::shown(conversion(*big.root(), *small.root()), factor_places);
     const Message times =
         dimension == 2
-            ? message("an area runs in two directions: {factor} × {factor}", {{"factor", length.text}})
-            : message("a volume runs in three directions: {factor} × {factor} × {factor}", {{"factor", length.text}});
+            ? message("an area has two dimensions: {factor} × {factor}", {{"factor", length.text}})
+            : message("a volume has three dimensions: {factor} × {factor} × {factor}", {{"factor", length.text}});
     reason = message("1 {unit} is {amount}, and {times}.",
                      {{"unit", big.root()->text()}, {"amount", about(length, small.root()->text())}, {"times", times}});
     left.push_back(leaf(Kind::Sign, "="));
@@ -136,8 +136,8 @@ SupplyNumber SupplySteps::state(StepKind kind, const Message& reason, Notation l
   const Notation shown_result = notation(result);
   step.line = algebra::NotationLine{std::move(left), exact ? "=" : "≈", shown_result};
   work_->steps.push_back(std::move(step));
-  result.source = add_source(Source::Kind::EarlierStep,
-                             message("worked out before: {number}", {{"number", plain_text(shown_result)}}));
+  result.source =
+      add_source(Source::Kind::EarlierStep, message("found before: {number}", {{"number", plain_text(shown_result)}}));
   work_->sources.back().step = work_->steps.size() - 1;
   return result;
 }
@@ -172,9 +172,9 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   SupplyNumber by = one;
   by.unit.reset();
   const std::string sign = is_smaller ? "×" : "÷";
-  const Message reason =
-      is_smaller ? message("1 {unit} is smaller, so there are more of them: multiply.", {{"unit", unit.text()}})
-                 : message("1 {unit} is bigger, so there are fewer of them: divide.", {{"unit", unit.text()}});
+  const Message reason = is_smaller
+                             ? message("1 {unit} is smaller, so you need more. Multiply.", {{"unit", unit.text()}})
+                             : message("1 {unit} is larger, so you need fewer. Divide.", {{"unit", unit.text()}});
   SupplyNumber bare = amount;
   bare.unit.reset();
   const Notation work = algebra::row({steps.notation(bare), leaf(Kind::Sign, sign), steps.notation(by)});

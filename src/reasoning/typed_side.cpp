@@ -56,7 +56,7 @@ class SideReader {
  private:
   void fail(const Message& fault) { error_ = error_.empty() ? fault : error_; }
   [[nodiscard]] Message unreadable() const {
-    return message("“{rest}” cannot be read here.", {{"rest", std::string(rest_)}});
+    return message("“{rest}” does not make sense here.", {{"rest", std::string(rest_)}});
   }
   void skip_spaces() {
     while (!rest_.empty() && rest_.front() == ' ') {
@@ -150,7 +150,7 @@ class SideReader {
       } else if (take("^")) {
         skip_spaces();
         if (rest_.empty() || rest_[0] < '2' || rest_[0] > '9') {
-          fail(message("After ^ stands the exponent, such as s^2."));
+          fail(message("Write the exponent after ^, as in s^2."));
           return std::nullopt;
         }
         base = algebra::power(*base, rest_[0] - '0');
@@ -166,7 +166,7 @@ class SideReader {
     if (take("(")) {
       std::optional<Expression> inside = sum();
       if (inside && !take(")")) {
-        fail(message("A bracket is not closed."));
+        fail(message("A parenthesis is not closed."));
       }
       return inside;
     }
@@ -261,7 +261,7 @@ class SideReader {
     const int dimension = here.unit.dimension();
     const units::Unit own = unit_.to_the(dimension);
     if (!here.unit.converts_to(own)) {
-      fail(message("“{unit}” is no unit of this figure.", {{"unit", std::string(rest_.substr(0, here.length))}}));
+      fail(message("“{unit}” is not a unit of this figure.", {{"unit", std::string(rest_.substr(0, here.length))}}));
       return std::nullopt;
     }
     rest_.remove_prefix(here.length);

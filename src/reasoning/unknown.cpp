@@ -165,7 +165,7 @@ Result<Solid, words::Message> asked_for(const Solid& solid, const std::string& m
   if (instead) {
     const std::optional<Symbol> given = measure_named(solid, *instead);
     if (!given || *given == *asked) {
-      return failure(message("the {measure} cannot be worked out from \"{other}\"",
+      return failure(message("the {measure} can't be found from \"{other}\"",
                              {{"measure", Noun{title_of(solid, *asked)}}, {"other", *instead}}));
     }
     give(parts, solid, *given);
@@ -177,10 +177,10 @@ Result<Solid, words::Message> asked_for(const Solid& solid, const std::string& m
   const std::vector<Askable> choices = could_be_given(solid, measure);
   const Noun title{title_of(solid, *asked)};
   if (choices.empty()) {
-    return failure(message("the {measure} fixes the figure: nothing else that could be given would do in its place",
+    return failure(message("the {measure} is what fixes this figure, and nothing else could be given in its place",
                            {{"measure", title}}));
   }
-  return failure(message("without the {measure} something is missing: {choices:or} is needed",
+  return failure(message("without the {measure}, something is missing: give {choices:or}",
                          {{"measure", title}, {"choices", titles_of(choices)}}));
 }
 

@@ -14,7 +14,7 @@ StatedSolid stated_cube(const Description&, const ShapeStatement*) {
   statement.measures = {measure(s, "edge", "edge")};
   statement.volume = algebra::Equation{symbols::volume(), power(s, 3)};
   statement.relations = {
-      {{symbols::surface_area(), Expression(6) * square(s)}, message("a cube has six equal square faces")},
+      {{symbols::surface_area(), Expression(6) * square(s)}, message("a cube has six congruent square faces")},
       {*statement.volume, message("the volume of a cube is edge times edge times edge")}};
   statement.body = [s](const algebra::Bindings& bindings) {
     return box_body({s, s, s, "edge", "edge", "edge", false}, bindings);

@@ -110,8 +110,8 @@ Message beside(const Given& given, const Number& fitting, int places) {
   const Number size = part.sign() < 0 ? -part : part;
   const std::string percent = exact::shown(rounded(size, 1), 1).text;
   return size <= whole(1)  ? message("it is {value}", {{"value", value}})
-         : part.sign() < 0 ? message("it is {value}, {percent} % less", {{"value", value}, {"percent", percent}})
-                           : message("it is {value}, {percent} % more", {{"value", value}, {"percent", percent}});
+         : part.sign() < 0 ? message("it is {value}, {percent}% less", {{"value", value}, {"percent", percent}})
+                           : message("it is {value}, {percent}% more", {{"value", value}, {"percent", percent}});
 }
 
 /// Names the replacement as the nearest value, and its label as the one at fault.
@@ -134,8 +134,8 @@ void add_what_would_do(Fault& fault, const Given* subject, const std::vector<Giv
   const Given& changed = givens[replacement->given];
   const bool is_subject = subject != nullptr && subject->symbol == changed.symbol;
   fault.message = is_subject
-                      ? message("{fault}; {value} would do", {{"fault", fault.message}, {"value", fault.nearest}})
-                      : message("{fault}; with the {measure} {value} it would do",
+                      ? message("{fault}; {value} would work", {{"fault", fault.message}, {"value", fault.nearest}})
+                      : message("{fault}; it works with the {measure} {value}",
                                 {{"fault", fault.message}, {"measure", Noun{changed.title}}, {"value", fault.nearest}});
 }
 

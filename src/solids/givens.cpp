@@ -186,12 +186,12 @@ class FormCheck {
     if (field.key == "unit") {
       const auto unit = Unit::find(word);
       if (!unit || unit->dimension() != 1) {
-        faults.push_back(impossible(measure, message("\"{word}\" is no unit of length", {{"word", word}})));
+        faults.push_back(impossible(measure, message("\"{word}\" is not a unit of length", {{"word", word}})));
       }
       note_unit_word(measure);
     } else if (std::find(field.words.begin(), field.words.end(), word) == field.words.end()) {
       faults.push_back(impossible(
-          measure, message("\"{word}\" cannot stand here: {words:or} can", {{"word", word}, {"words", field.words}})));
+          measure, message("\"{word}\" can't go here; {words:or} can", {{"word", word}, {"words", field.words}})));
     }
   }
 
@@ -239,9 +239,10 @@ std::vector<Fault> form_faults(const Description& description, const Known& know
   }
   for (const auto& entry : known) {
     if (known_title(entry.first).empty()) {
-      check.faults.push_back(impossible(
-          entry.first, message("\"{key}\" cannot be known: surface_area, lateral_area, base_area or volume can",
-                               {{"key", entry.first}})));
+      check.faults.push_back(
+          impossible(entry.first,
+                     message("\"{key}\" can't be a known measure; surface_area, lateral_area, base_area and volume can",
+                             {{"key", entry.first}})));
     } else {
       check.check_quantity(entry.second, entry.first == "volume" ? 3 : 2, entry.first);
     }

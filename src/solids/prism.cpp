@@ -271,11 +271,14 @@ StatedSolid stated_prism(const Description& description, const ShapeStatement* b
   statement.assumptions = base->assumptions;
   const Expression b = symbols::base_area();
   statement.volume = algebra::Equation{symbols::volume(), b * h};
-  statement.relations.push_back({{symbols::lateral_area(), Expression(symbols::perimeter()) * h},
-                                 message("side by side, the lateral faces make one rectangle round the base")});
+  statement.relations.push_back(
+      {{symbols::lateral_area(), Expression(symbols::perimeter()) * h},
+       message(
+           "laid side by side, the lateral faces make one rectangle, and its length is the perimeter of the base")});
   statement.relations.push_back({{symbols::surface_area(), Expression(2) * b + symbols::lateral_area()},
-                                 message("the surface is made of two equal bases and the lateral faces")});
-  statement.relations.push_back({*statement.volume, message("the volume of a prism is base area times height")});
+                                 message("two congruent bases and the lateral faces make up the surface")});
+  statement.relations.push_back(
+      {*statement.volume, message("the volume of a prism is the base area times the height")});
   statement.conditions = base->conditions;
   statement.conditions.push_back({symbols::surface_area(), Expression(2) * b, "surface_area",
                                   message("the surface area must be more than the two bases together")});

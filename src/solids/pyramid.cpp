@@ -134,7 +134,7 @@ Symbol add_foot_distance(SolidStatement& statement, const PyramidPlan& plan, std
     derivation.from.push_back(plan.over_along);
     derivation.from.push_back(plan.over_across);
   }
-  derivation.reason = message("the distance of the foot of the height from a side, from the corners of the base");
+  derivation.reason = message("the distance from the foot of the height to a side, found from the corners of the base");
   derivation.value = [plan, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
     const ShapeBody base = plan.base.body(bindings);
     const std::size_t next = (i + 1) % base.corners.size();
@@ -156,8 +156,8 @@ void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
     const Expression across =
         by_formula ? plan.base.centroid_distances[i] : Expression(add_foot_distance(statement, plan, i));
     statement.relations.push_back({{square(slant), square(plan.height) + square(across)},
-                                   message("the height, the slant height and the line between their feet make a right "
-                                           "triangle")});
+                                   message("the height, the slant height and the distance between their feet form a "
+                                           "right triangle, so use the Pythagorean theorem")});
     if (by_formula) {
       statement.conditions.push_back(
           {slant, across, slant.name,
@@ -178,7 +178,8 @@ void add_lateral_triangles(SolidStatement& statement, const PyramidPlan& plan) {
       done.push_back(plan.slants[i]);
       statement.relations.push_back(
           {{square(*plan.lateral_edge), square(plan.slants[i]) + square(half(plan.base.sides[i]))},
-           message("the slant height halves the lateral face into two right triangles")});
+           message(
+               "the slant height splits the lateral face into two right triangles, so use the Pythagorean theorem")});
       statement.conditions.push_back({*plan.lateral_edge, plan.slants[i], plan.lateral_edge->name,
                                       message("the lateral edge must be longer than each slant height")});
     }
@@ -191,8 +192,9 @@ void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
   }
   const Symbol& e = *plan.lateral_edge;
   if (plan.base.is_regular) {
-    statement.relations.push_back({{square(e), square(plan.slants[0]) + square(half(plan.base.sides[0]))},
-                                   message("the slant height halves the lateral face into two right triangles")});
+    statement.relations.push_back(
+        {{square(e), square(plan.slants[0]) + square(half(plan.base.sides[0]))},
+         message("the slant height splits the lateral face into two right triangles, so use the Pythagorean theorem")});
     statement.conditions.push_back(
         {e, plan.slants[0], e.name, message("the lateral edge must be longer than the slant height")});
     statement.conditions.push_back(
@@ -200,9 +202,9 @@ void add_lateral_edge(SolidStatement& statement, const PyramidPlan& plan) {
   } else {
     add_lateral_triangles(statement, plan);
   }
-  statement.relations.push_back(
-      {{square(e), square(plan.height) + *plan.base.corner_distance_squared},
-       message("the height, the lateral edge and the line between their feet make a right triangle")});
+  statement.relations.push_back({{square(e), square(plan.height) + *plan.base.corner_distance_squared},
+                                 message("the height, the lateral edge and the distance between their feet form a "
+                                         "right triangle, so use the Pythagorean theorem")});
   statement.conditions.push_back(
       {e, root(*plan.base.corner_distance_squared), e.name,
        message("the lateral edge must be longer than the distance from the center of the base to "
@@ -235,12 +237,13 @@ Expression lateral_area(const PyramidPlan& plan) {
 void add_areas(SolidStatement& statement, const PyramidPlan& plan) {
   const Expression b = symbols::base_area();
   statement.volume = algebra::Equation{symbols::volume(), b * plan.height / 3};
-  statement.relations.push_back({{symbols::lateral_area(), lateral_area(plan)},
-                                 message("the lateral faces are triangles: half of base times slant height each")});
-  statement.relations.push_back({{symbols::surface_area(), b + symbols::lateral_area()},
-                                 message("the surface is made of the base and the lateral faces")});
   statement.relations.push_back(
-      {*statement.volume, message("the volume of a pyramid is a third of base area times height")});
+      {{symbols::lateral_area(), lateral_area(plan)},
+       message("each lateral face is a triangle: half the base edge times the slant height")});
+  statement.relations.push_back({{symbols::surface_area(), b + symbols::lateral_area()},
+                                 message("the base and the lateral faces make up the surface")});
+  statement.relations.push_back(
+      {*statement.volume, message("the volume of a pyramid is one third of the base area times the height")});
   statement.conditions.push_back(
       {symbols::lateral_area(), b, "lateral_area", message("the lateral faces together must be more than the base")});
   statement.conditions.push_back({symbols::surface_area(), Expression(2) * b, "surface_area",

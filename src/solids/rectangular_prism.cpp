@@ -35,11 +35,11 @@ void add_relations(SolidStatement& statement, const Symbol& l, const Symbol& w, 
   statement.volume = algebra::Equation{symbols::volume(), Expression(l) * w * h};
   statement.relations = {
       {{symbols::surface_area(), algebra::sum_of({lw, lh, wh})},
-       message("the six faces are three pairs of equal rectangles")},
-      {*statement.volume, message("the volume of a box is length times width times height")},
+       message("the six faces are three pairs of congruent rectangles")},
+      {*statement.volume, message("the volume of a box is the length times the width times the height")},
       {{symbols::perimeter(), Expression(2) * l + Expression(2) * w}, message("opposite sides of the base are equal")},
       {{symbols::base_area(), Expression(l) * w}, message("the base is a rectangle")},
-      {{symbols::lateral_area(), lh + wh}, message("the lateral faces are two pairs of equal rectangles")}};
+      {{symbols::lateral_area(), lh + wh}, message("the lateral faces are two pairs of congruent rectangles")}};
   statement.conditions = {{symbols::surface_area(), lw, "surface_area",
                            message("the surface area must be more than the bottom and the top together")},
                           {symbols::surface_area(), lh, "surface_area",

@@ -76,20 +76,21 @@ void add_relations(SolidStatement& statement, const Row& row, const Symbol& s) {
     const Symbol t = *inner_length(3);
     statement.measures.push_back(measure(t, "height of the triangle", ""));
     statement.relations.push_back({{square(t), square(s) - square(half(s))},
-                                   message("the height halves the equilateral triangle into two right triangles")});
+                                   message("the height splits the equilateral triangle into two congruent right "
+                                           "triangles, so use the Pythagorean theorem")});
     statement.relations.push_back({{t, Expression(s) * square_root(whole(3)) / 2},
-                                   message("the height of every equilateral triangle is √3 ÷ 2 of its side")});
+                                   message("the height of an equilateral triangle is √3 ÷ 2 times its side")});
   } else if (row.corners_of_face == 5) {
     const Symbol a = *inner_length(5);
     statement.measures.push_back(measure(a, "apothem", ""));
     statement.relations.push_back({{a, Expression(s) * Number::polygon_cotangent(5) / 2},
-                                   message("the apothem of a regular polygon is fixed by its side")});
+                                   message("in a regular polygon, the side determines the apothem")});
   }
   statement.relations.push_back({{symbols::surface_area(), Expression(row.faces) * face_area(row.corners_of_face, s)},
-                                 message("all faces are equal")});
+                                 message("all faces are congruent")});
   statement.volume =
       algebra::Equation{symbols::volume(), row.faces == 6 ? power(s, 3) : Expression(row.volume) * power(s, 3)};
-  statement.relations.push_back({*statement.volume, message("the volume grows with the third power of the edge")});
+  statement.relations.push_back({*statement.volume, message("the volume is a fixed number times the edge cubed")});
 }
 
 FaceStatement face_of(const Row& row, const Symbol& s, const std::vector<geometry::Vec3>& corners) {

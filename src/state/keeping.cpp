@@ -141,7 +141,7 @@ std::string place_text(const State& state) {
 Result<State, std::string> at_place(State fresh, std::string_view text) {
   const json read = json::parse(text, nullptr, false);
   if (!read.is_object() || !read.contains("place")) {
-    return failure(std::string("The kept place is damaged: it should be a JSON object with \"place\": 1."));
+    return failure(std::string("The saved place is damaged: it should be a JSON object with \"place\": 1."));
   }
   try {
     if (read.at("lesson") != fresh.lesson_path || read.at("title") != fresh.lesson->title) {
@@ -158,7 +158,7 @@ Result<State, std::string> at_place(State fresh, std::string_view text) {
       }
     }
   } catch (const json::exception&) {
-    return failure(std::string("The kept place is damaged: an entry is missing or has the wrong type."));
+    return failure(std::string("The saved place is damaged: an entry is missing or has the wrong type."));
   }
   if (!fresh.desks[fresh.problem]) {
     fresh.desks[fresh.problem] = fresh_desk(fresh.current());

@@ -10,7 +10,8 @@ namespace {
 constexpr const char* data_file = "/progress.json";
 constexpr const char* table_file = "/progress.csv";
 constexpr const char* not_yet =
-    " Answers are kept in this window until it can be written; make room or free the folder, and answer on.";
+    " Your answers stay in this window until the file can be written. Make room on the disk or unlock the folder, and "
+    "keep going.";
 }  // namespace
 
 ProgressKeeper::ProgressKeeper(platform::Files& files) : files_(files) {
@@ -20,7 +21,7 @@ ProgressKeeper::ProgressKeeper(platform::Files& files) : files_(files) {
     kept_ = on_disk().value_or(practice::Progress{});
     progress_ = kept_;
   } else {
-    tell(folder.error().message + " Answers of this run are not kept.");
+    tell(folder.error().message + " Answers from this session are not saved.");
   }
 }
 
@@ -44,7 +45,7 @@ std::optional<practice::Progress> ProgressKeeper::on_disk() {
   const std::string reason = text ? said(found.error()) : text.error().message;
   const auto moved = files_.move_aside(path);
   if (!moved) {
-    tell(reason + " " + moved.error().message + " Answers of this run are not kept.");
+    tell(reason + " " + moved.error().message + " Answers from this session are not saved.");
     return std::nullopt;
   }
   messages_.push_back(reason + " It was set aside as " + moved.value() + ".");
@@ -112,7 +113,7 @@ std::string ProgressKeeper::erase() {
   progress_ = {};
   waiting_.clear();
   trouble_.clear();
-  return "All is erased.";
+  return "Everything is erased.";
 }
 
 std::vector<std::string> ProgressKeeper::take_messages() { return std::exchange(messages_, {}); }

@@ -50,10 +50,10 @@ void collect_sources(const algebra::Notation& notation, std::vector<std::size_t>
 }  // namespace
 
 WorkedProblem worked_for(const State& state) {
-  const lessons::Problem problem = problem_on_desk(state);
   if (shows_cutouts(state)) {
-    return tasks::worked_net(problem);
+    return tasks::worked_net(state.current());
   }
+  const lessons::Problem problem = problem_on_desk(state);
   const Work& work = state.desk().work;
   return tasks::worked_problem(problem, {work.asked, work.instead, work.route});
 }

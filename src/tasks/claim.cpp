@@ -83,9 +83,9 @@ std::vector<Task> read_claim(const TaskText& text) {
                                          : lessons::suggestion(key, names);
     context.fault(
         node.key_offsets.front(),
-        is_written ? message("{label} stands in the solid already: take it out there, or claim another label",
+        is_written ? message("{label} is already given in the solid: take it out there, or claim a different label",
                              {{"label", in_quotes(key)}})
-                   : message("{label} cannot be claimed of {solid:a}{advice}",
+                   : message("{label} can't be claimed of {solid:a}{advice}",
                              {{"label", in_quotes(key)}, {"solid", Noun{problem.solid.name()}}, {"advice", advice}}));
     return {};
   }
@@ -241,14 +241,15 @@ std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
   const Message fitting = judged_amount(judged.fitting, problem.solid.unit(), places);
   const words::Value claimed = practice::value_of(value_);
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Check, message("Claimed: {measure} {claimed}. The other labels fix it: {fitting}.",
-                                             {{"measure", title}, {"claimed", claimed}, {"fitting", fitting}}));
-  Message sentence = message("No: this figure cannot be. {measure:A} of {fitting} would fit.",
+  sheet.steps().say(StepKind::Check,
+                    message("The label says {measure} {claimed}. From the other labels, it is {fitting}.",
+                            {{"measure", title}, {"claimed", claimed}, {"fitting", fitting}}));
+  Message sentence = message("No, this figure is impossible. {measure:A} of {fitting} would fit.",
                              {{"measure", title}, {"fitting", fitting}});
   if (judged.can_be) {
     sentence = judged.is_rounded
-                   ? message("Yes, this figure can be: {claimed} is that number, rounded.", {{"claimed", claimed}})
-                   : message("Yes, this figure can be.");
+                   ? message("Yes, this figure is possible. {claimed} is that number, rounded.", {{"claimed", claimed}})
+                   : message("Yes, this figure is possible.");
   } else {
     sheet.steps().say(StepKind::Check, said(judged.why).back() == '.' ? message("{why:up}", {{"why", judged.why}})
                                                                       : message("{why:up}.", {{"why", judged.why}}));
@@ -273,16 +274,16 @@ Result<std::vector<Choice>, words::Message> Claim::choices(const Problem& proble
   if (judged.can_be) {
     return std::vector<Choice>{
         practice::right_choice(message("yes"),
-                               message("Right. The other labels lead to {fitting} too.", {{"fitting", fitting}})),
+                               message("Right. The other labels give {fitting} too.", {{"fitting", fitting}})),
         practice::wrong_choice(
             message("no"), "P2",
-            message("No would need two labels that disagree. Work this length out from the others."))};
+            message("\"No\" would need two labels that disagree. Find this length from the others."))};
   }
   return std::vector<Choice>{
       practice::wrong_choice(
           message("yes"), "P1",
-          message("Yes would need {fitting}. Which length do the other labels lead to?", {{"fitting", fitting}})),
-      practice::right_choice(message("no"), message("Right. {claimed} cannot be; {fitting} would fit.",
+          message("\"Yes\" would need {fitting}. What length do the other labels give?", {{"fitting", fitting}})),
+      practice::right_choice(message("no"), message("Right. {claimed} is impossible; {fitting} would fit.",
                                                     {{"claimed", value_.text}, {"fitting", fitting}}))};
 }
 

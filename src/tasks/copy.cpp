@@ -36,12 +36,12 @@ class Copy : public practice::NumberTask {
   [[nodiscard]] std::string find() const override { return find_; }
   void write(Members& members) const override { members.emplace_back("scale", lessons::quote(text_)); }
   [[nodiscard]] words::Message sentence(const Problem& problem) const override {
-    return message("What is the {measure} of the copy?", {{"measure", asked_noun(problem, find_)}});
+    return message("What is the {measure} of the scale model?", {{"measure", asked_noun(problem, find_)}});
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "copy"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
-    return {{text_, message("The edges of the copy are {factor} times as long.", {{"factor", text_}})}};
+    return {{text_, message("The edges of the scale model are {factor} times as long.", {{"factor", text_}})}};
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
@@ -64,9 +64,8 @@ class Copy : public practice::NumberTask {
 };
 
 Message grows(int dimension) {
-  return dimension == 2
-             ? message("An area grows in two directions, longer and wider: take the factor twice.")
-             : message("A volume grows in three directions, longer, wider and taller: take the factor three times.");
+  return dimension == 2 ? message("Area has two dimensions, so multiply by the scale factor twice.")
+                        : message("Volume has three dimensions, so multiply by the scale factor three times.");
 }
 
 // ---- read ----
@@ -76,8 +75,8 @@ std::optional<Number> read_scale_factor(const JsonNode& node, const Context& con
   const bool is_factor = parsed && parsed->value.is_rational() && !(parsed->value == Number::whole(1)) &&
                          parsed->value <= Number::whole(1000) && parsed->value >= Number::ratio(1, 1000);
   if (!is_factor) {
-    context.fault(node, message("{text} is no factor: write how many times as long the edges of the copy are, such as "
-                                "\"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1",
+    context.fault(node, message("{text} is not a scale factor: write how many times as long the edges of the copy are, "
+                                "such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1",
                                 {{"text", in_quotes(node.text)}}));
     return std::nullopt;
   }
@@ -88,7 +87,7 @@ void check_asked_of_copy(const TaskText& text, const std::string& written) {
   const JsonNode* find = text.node.find("find");
   if (find == nullptr) {
     text.context.fault(*text.node.find("scale"),
-                       message("a copy is told of, but nothing is asked for: write \"find\": [\"{measure}\"]",
+                       message("the problem has a copy but asks nothing: write \"find\": [\"{measure}\"]",
                                {{"measure", written == "?" ? "scale" : "volume"}}));
     return;
   }
@@ -99,7 +98,7 @@ void check_asked_of_copy(const TaskText& text, const std::string& written) {
   allowed.erase(std::remove_if(allowed.begin(), allowed.end(), is_missing), allowed.end());
   for (std::size_t i = 0; i < text.find.size(); ++i) {
     if (std::find(allowed.begin(), allowed.end(), text.find[i]) == allowed.end()) {
-      text.context.fault(find->items[i], message("{name} cannot be asked of a copy{suggestion}",
+      text.context.fault(find->items[i], message("{name} can't be asked about a copy{suggestion}",
                                                  {{"name", in_quotes(text.find[i])},
                                                   {"suggestion", lessons::suggestion(text.find[i], allowed)}}));
     }
@@ -122,15 +121,14 @@ std::vector<Task> read_copies(const TaskText& text) {
   if (*written != "?") {
     const std::optional<Number> factor = read_scale_factor(*scale, here);
     if (copy != nullptr) {
-      text.context.fault(
-          *copy, message("the factor is given, so nothing of the copy has to be: leave \"copy\" out, or ask for "
-                         "the factor with \"scale\": \"?\""));
+      text.context.fault(*copy, message("the scale factor is given, so the copy needs no measure: leave \"copy\" out, "
+                                        "or ask for the factor with \"scale\": \"?\""));
     }
     for (const std::string& find : factor ? text.find : std::vector<std::string>{}) {
       tasks.emplace_back(Copy(find, *written, *factor));
     }
   } else if (copy == nullptr) {
-    here.fault(*scale, message("to find the factor one measure of the copy is needed, such as \"copy\": {example}",
+    here.fault(*scale, message("to find the scale factor, give one measure of the copy, such as \"copy\": {example}",
                                {{"example", "{\"surface_area\": \"4576 cm^2\"}"}}));
   } else {
     tasks = read_factor_asked(*copy, text);
@@ -187,7 +185,7 @@ Result<Question, words::Message> Copy::question(const Problem& problem) const {
   question.asked = dimension() == 3 ? Asked::CopyVolume : Asked::CopyArea;
   question.truth = *question.truth * exact::power(factor_, dimension());
   question.factor = factor_;
-  question.first_step = message("Begin with one edge of the copy: how long is it?");
+  question.first_step = message("Start with one edge of the scale model. How long is it?");
   return question;
 }
 
@@ -207,12 +205,12 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
   const Noun title{reasoning::title_named(problem.solid, find_)};
   TaskSheet sheet(places);
   sheet.steps()
-      .say(StepKind::Ask, message("Asked is the {measure} of the copy, in {unit}.",
+      .say(StepKind::Ask, message("Find the {measure} of the scale model, in {unit}.",
                                   {{"measure", title}, {"unit", reasoning::unit_in_words(unit)}}))
       .unit = unit;
   sheet.steps()
       .say(StepKind::Name,
-           message("Every edge of the copy is {factor} times as long.", {{"factor", plain_factor(factor_)}}))
+           message("Every edge of the scale model is {factor} times as long.", {{"factor", plain_factor(factor_)}}))
       .outcome = Outcome{factor_, std::nullopt};
   const SupplyNumber k = sheet.number(factor_, std::nullopt, Source::Kind::Known,
                                       message("how many times as long the edges are"), plain_factor(factor_));
@@ -221,11 +219,10 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
       sheet.multiply(grows(dimension()), std::vector<SupplyNumber>(static_cast<std::size_t>(dimension()), k),
                      {power, {}, {}, plain_factor(power)});
   const Number original = of_original(problem, find_);
-  const SupplyNumber amount =
-      sheet.number(original, unit, Source::Kind::EarlierStep,
-                   message("the {measure} of the solid, worked out before", {{"measure", title}}));
+  const SupplyNumber amount = sheet.number(original, unit, Source::Kind::EarlierStep,
+                                           message("the {measure} of the solid, found before", {{"measure", title}}));
   const Number result = power * original;
-  std::ignore = sheet.multiply(message("So the {measure} of the copy is {factor} times that of the solid.",
+  std::ignore = sheet.multiply(message("So the {measure} of the scale model is {factor} times that of the solid.",
                                        {{"measure", title}, {"factor", plain_factor(power)}}),
                                {times, amount}, {result, unit, {}, ""});
   const exact::Shown shown = reasoning::shown_apart(result, places);
@@ -239,7 +236,7 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
                 0,
                 practice::amount_shown(shown, unit)};
   return std::move(sheet).finished(std::move(task),
-                                   message("The {measure} of the copy is {amount}.",
+                                   message("The {measure} of the scale model is {amount}.",
                                            {{"measure", title}, {"amount", reasoning::about(shown, unit.text())}}));
 }
 

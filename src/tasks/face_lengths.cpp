@@ -40,9 +40,9 @@ Message two_lengths(const solids::Solid& solid, FaceId face) {
 Message origin_sentence(const solids::Solid& solid, const solids::FaceLength& length) {
   switch (length.origin) {
     case solids::LengthOrigin::OwnLabel:
-      return message("Its label stands at this face.");
+      return message("Its label is on this face.");
     case solids::LengthOrigin::EqualEdge:
-      return message("The label stands at an edge of the same length: the {edge}.",
+      return message("The label is on an edge of the same length: the {edge}.",
                      {{"edge", Noun{solid.marks()[*length.mark].title}}});
     case solids::LengthOrigin::WorkedOut:
       break;
@@ -105,7 +105,7 @@ void push_swapped(const Problem& problem, const solids::Face& face, std::vector<
           message("{one} and {other}",
                   {{"one", length_of_face(problem.solid, face.lengths[kept])}, {"other", problem.solid.label(id)}}),
           swapped.is_height ? "D1" : "B6",
-          message("That would take the {other} for the {own}. Which line of face {face} is it?",
+          message("That uses the {other} instead of the {own}. Which line of face {face} is it?",
                   {{"other", Noun{mark.title}}, {"own", Noun{swapped.title}}, {"face", number_of(face.id)}})));
     }
   }
@@ -175,7 +175,7 @@ std::optional<Problem> made_face_lengths(const Blueprint& blueprint, Seed& seed)
 void FaceLengths::write(Members& members) const { members.emplace_back("face", std::to_string(face_.index() + 1)); }
 
 words::Message FaceLengths::sentence(const Problem&) const {
-  return message("Which two lengths is the area of face {face} worked from?", {{"face", number_of(face_)}});
+  return message("Which two lengths do you need for the area of face {face}?", {{"face", number_of(face_)}});
 }
 
 Result<Question, words::Message> FaceLengths::question(const Problem&) const {
@@ -195,8 +195,7 @@ std::optional<TaskWork> FaceLengths::work(const Problem& problem, int) const {
   const std::size_t number = number_of(face_);
   TaskSheet sheet(2);
   const auto say = [&](StepKind kind, const Message& reason) { sheet.steps().say(kind, reason).faces = {face.id}; };
-  say(StepKind::Ask,
-      message("Asked are the two lengths that the area of face {face} is worked from.", {{"face", number}}));
+  say(StepKind::Ask, message("Find the two lengths you need for the area of face {face}.", {{"face", number}}));
   say(StepKind::Name, message("Face {number} is {shape:a}.", {{"number", number}, {"shape", Noun{face.shape}}}));
   for (const solids::FaceLength& length : face.lengths) {
     say(StepKind::Count, length_sentence(solid, length));
@@ -221,7 +220,7 @@ Result<std::vector<Choice>, words::Message> FaceLengths::choices(const Problem& 
     if (lessons::has_two_lengths(face) && pair_of(face) != pair_of(asked)) {
       others.push_back(practice::wrong_choice(
           two_lengths(solid, face.id), "B6",
-          message("Those are the lengths of face {other}. Put a finger on face {asked} and follow its edges.",
+          message("Those are the lengths of face {other}. Put your finger on face {asked} and follow its edges.",
                   {{"other", number_of(face.id)}, {"asked", number_of(asked.id)}})));
       others.back().faces = {face.id};
     }

@@ -39,14 +39,14 @@ class Factor : public practice::NumberTask {
   }
   [[nodiscard]] std::string measure() const override { return {}; }
   [[nodiscard]] words::Message sentence(const Problem&) const override {
-    return message("How many times as long are the edges of the copy?");
+    return message("How many times as long are the edges of the scale model?");
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "factor"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem& problem) const override {
     const Noun measure{reasoning::title_named(problem.solid, known_.measure)};
     return {
-        {known_.quantity.number.text, message("The {measure} of the copy is {value}.",
+        {known_.quantity.number.text, message("The {measure} of the scale model is {value}.",
                                               {{"measure", measure}, {"value", practice::value_of(known_.quantity)}})}};
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
@@ -114,13 +114,12 @@ std::optional<Number> factor_from(const Problem& problem, const KnownOfCopy& cop
     const exact::Shown shown = exact::shown(factor, 3);
     const Number nearest = std::max(exact::rounded(factor, 1), Number::ratio(1, 2));
     const exact::Shown fits = exact::shown(*original * exact::power(nearest, dimension), 4);
-    context.fault(node,
-                  message("{value} makes the edges {factor} times as long, which is no factor to find; with {fitting} "
-                          "they are {nearest} times as long",
-                          {{"value", in_quotes(quantity.text)},
-                           {"factor", practice::amount_shown(shown, std::nullopt)},
-                           {"fitting", reasoning::about(fits, problem.solid.unit().to_the(dimension).ascii())},
-                           {"nearest", exact::shown(nearest, 1).text}}));
+    context.fault(node, message("{value} makes the edges {factor} times as long, which does not work as a scale "
+                                "factor; {fitting} makes them {nearest} times as long",
+                                {{"value", in_quotes(quantity.text)},
+                                 {"factor", practice::amount_shown(shown, std::nullopt)},
+                                 {"fitting", reasoning::about(fits, problem.solid.unit().to_the(dimension).ascii())},
+                                 {"nearest", exact::shown(nearest, 1).text}}));
     return std::nullopt;
   }
   return factor;
@@ -166,7 +165,7 @@ Result<Question, words::Message> Factor::question(const Problem&) const {
   question.asked = Asked::Scale;
   question.truth = factor_;
   question.item = "times";
-  question.first_step = message("Begin with the sizes: how many times as large did it get?");
+  question.first_step = message("Start with the sizes. How many times as large did it get?");
   question.known_dimension = known_.measure == "volume" ? 3 : 2;
   return question;
 }
@@ -175,29 +174,27 @@ std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
   const units::Unit unit = problem.solid.unit().to_the(dimension());
   const Noun title{reasoning::title_named(problem.solid, known_.measure)};
   TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask,
-                    message("Asked is how many times as long the edges of the copy are: a plain number."));
+  sheet.steps().say(
+      StepKind::Ask,
+      message("Find the scale factor: how many times as long the edges of the scale model are. It has no unit."));
   const SupplyNumber written =
       sheet.number(known_.quantity.number.value, known_.quantity.unit, Source::Kind::Known,
-                   message("the {measure} of the copy", {{"measure", title}}), known_.quantity.number.text);
+                   message("the {measure} of the scale model", {{"measure", title}}), known_.quantity.number.text);
   const SupplyNumber copy = reasoning::converted(sheet.steps(), written, unit);
   const Number original = of_original(problem, known_.measure);
-  const SupplyNumber solid =
-      sheet.number(original, unit, Source::Kind::EarlierStep,
-                   message("the {measure} of the solid, worked out before", {{"measure", title}}));
+  const SupplyNumber solid = sheet.number(original, unit, Source::Kind::EarlierStep,
+                                          message("the {measure} of the solid, found before", {{"measure", title}}));
   const Number ratio = copy.value / original;
   SupplyNumber times = sheet.steps().work_out(
-      StepKind::Count, message("How many times as large is the {measure} of the copy?", {{"measure", title}}), copy,
-      "÷", solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
+      StepKind::Count, message("How many times as large is the {measure} of the scale model?", {{"measure", title}}),
+      copy, "÷", solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
   const Number factor = dimension() == 2 ? exact::square_root(ratio) : exact::cube_root(ratio);
   algebra::Notation root;
   root.kind = algebra::Notation::Kind::Root;
   root.degree = dimension();
   root.parts = {sheet.steps().notation(times)};
-  const Message reason =
-      dimension() == 2
-          ? message("An area grows in two directions: which number times itself makes that?")
-          : message("A volume grows in three directions: which number, taken three times as a factor, makes that?");
+  const Message reason = dimension() == 2 ? message("Area grows by the scale factor squared. Take the square root.")
+                                          : message("Volume grows by the scale factor cubed. Take the cube root.");
   std::ignore = sheet.steps().state(StepKind::TakeRoot, reason, root, ratio.is_rational(),
                                     {factor, {}, {}, factor.is_rational() ? plain_factor(factor) : ""});
   const Message text = factor.is_rational()
@@ -205,7 +202,7 @@ std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
                            : message("≈ {factor} times", {{"factor", exact::shown(factor, places).text}});
   TaskWork task{key(), known_.measure, message("then the factor"), {}, {}, {}, Outcome{factor, std::nullopt}, 0, text};
   return std::move(sheet).finished(std::move(task),
-                                   message("The edges of the copy are {times} as long.", {{"times", text}}));
+                                   message("The edges of the scale model are {times} as long.", {{"times", text}}));
 }
 
 namespace row {

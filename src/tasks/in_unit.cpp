@@ -49,22 +49,21 @@ std::vector<Task> read_in_unit(const TaskText& text) {
   }
   const std::optional<units::Unit> unit = units::Unit::find(*written);
   if (!unit) {
-    context.fault(node,
-                  message("{text} is no unit; \"m^2\", \"ft^3\" and \"L\" are some", {{"text", in_quotes(*written)}}));
+    context.fault(
+        node, message("{text} is not a unit; \"m^2\", \"ft^3\" and \"L\" are some", {{"text", in_quotes(*written)}}));
     return {};
   }
   if (text.find.empty()) {
-    context.fault(node, message("a unit is given, but nothing is asked for in it: write \"find\": [\"surface_area\"]"));
+    context.fault(node, message("a unit is given, but nothing is asked in it: write \"find\": [\"surface_area\"]"));
   }
   for (const std::string& find : text.find) {
     const std::optional<int> dimension = lessons::dimension_of_asked(solid, find);
     if (!dimension || *dimension != unit->dimension()) {
-      context.fault(node,
-                    message("{unit} measures {measured}; {find} is {found}, so ask for it in a problem of its own",
-                            {{"unit", in_quotes(*written)},
-                             {"measured", what_measures(unit->dimension())},
-                             {"find", in_quotes(find)},
-                             {"found", what_measures(dimension)}}));
+      context.fault(node, message("{unit} measures {measured}; {find} is {found}, so ask for it in its own problem",
+                                  {{"unit", in_quotes(*written)},
+                                   {"measured", what_measures(unit->dimension())},
+                                   {"find", in_quotes(find)},
+                                   {"found", what_measures(dimension)}}));
     } else if (!unit->converts_to(solid.unit().to_the(*dimension))) {
       context.fault(node, message("a solid measured in {own} has nothing that can be given in {unit}",
                                   {{"own", solid.unit().text()}, {"unit", in_quotes(*written)}}));

@@ -105,12 +105,13 @@ void check_bounds(const JsonNode& node, const Problem& problem, const std::strin
   const Message what =
       message("{number} {unit}", {{"number", practice::amount_shown(shown, std::nullopt)}, {"unit", unit.ascii()}});
   if (value < bounds.front() || value > bounds.back()) {
-    context.fault(node, message("what is asked for comes to {value}, which lies in none of these intervals: bounds are "
-                                "needed below and above it",
-                                {{"value", what}}));
+    context.fault(
+        node,
+        message("the answer is {value}, which is in none of these intervals: give a bound below it and one above it",
+                {{"value", what}}));
   } else if (std::find(bounds.begin(), bounds.end(), value) != bounds.end()) {
-    context.fault(node, message("what is asked for comes to {value}, which is a bound itself: move this bound",
-                                {{"value", what}}));
+    context.fault(node,
+                  message("the answer is {value}, which is one of the bounds: move this bound", {{"value", what}}));
   }
 }
 
@@ -185,9 +186,8 @@ void write_estimate(const Problem& problem, const std::string& find, const units
     }
     parts.push_back(sheet.steps().notation({rough, unit, std::nullopt, ""}));
   }
-  std::ignore =
-      sheet.steps().state(StepKind::Work, message("Estimate first: take each face to one digit and add them up."),
-                          algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
+  std::ignore = sheet.steps().state(StepKind::Work, message("Estimate first. Round each face to one digit and add."),
+                                    algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
 }
 
 bool is_added_up(const Problem& problem, const std::string& find) {
@@ -275,10 +275,10 @@ std::optional<TaskWork> Interval::work(const Problem& problem, int places) const
                       ? message("below {bound}", {{"bound", practice::value_of(bounds.front())}})
                       : message("above {bound}", {{"bound", practice::value_of(bounds.back())}});
   }
-  const Message sentence = message("The {measure} of {amount} lies {place}.",
-                                   {{"measure", Noun{reasoning::title_named(problem.solid, find_)}},
-                                    {"amount", judged_amount(amount, unit, places)},
-                                    {"place", task.answer}});
+  const Message sentence =
+      message("The {measure} of {amount} is {place}.", {{"measure", Noun{reasoning::title_named(problem.solid, find_)}},
+                                                        {"amount", judged_amount(amount, unit, places)},
+                                                        {"place", task.answer}});
   return std::move(sheet).finished(std::move(task), sentence);
 }
 
@@ -305,7 +305,7 @@ Result<std::vector<Choice>, words::Message> Interval::choices(const Problem& pro
     const bool is_low = high <= question.truth->to_double();
     const Message size = is_low ? message("That would be too little.") : message("That would be too much.");
     if (lands == mistakes.end()) {
-      const Message again = message("Take each length to one digit and estimate again.");
+      const Message again = message("Round each length to one digit and estimate again.");
       choices.push_back(practice::wrong_choice(text, "M1", words::one_after_another({size, again})));
     } else {
       const std::string number = exact::shown(practice::as_written_down(lands->value), 9).text;

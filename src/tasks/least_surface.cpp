@@ -32,7 +32,7 @@ class LeastSurface : public practice::NumberTask {
   [[nodiscard]] std::string find() const override { return key(); }
   [[nodiscard]] std::string measure() const override { return {}; }
   [[nodiscard]] words::Message sentence(const Problem&) const override {
-    return message("What is the least surface area of a box with whole edges that holds as much?");
+    return message("What is the least surface area of a box with the same volume and whole-number edges?");
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "least-surface"; }
@@ -94,7 +94,7 @@ Result<Question, words::Message> LeastSurface::question(const Problem& problem) 
   question.asked = Asked::LeastSurface;
   question.truth = outcome.amount;
   question.unit = outcome.unit;
-  question.first_step = message("Begin with a list: which whole edges give the same volume?");
+  question.first_step = message("Start with a list. Which whole-number edges give the same volume?");
   return question;
 }
 
@@ -112,7 +112,7 @@ std::optional<TaskWork> LeastSurface::work(const Problem& problem, int) const {
   TaskSheet sheet(0);
   sheet.steps()
       .say(StepKind::Ask,
-           message("Asked is the least surface area of a box with whole edges that holds as much, in {unit}.",
+           message("Find the least surface area of a box with the same volume and whole-number edges, in {unit}.",
                    {{"unit", reasoning::unit_in_words(unit.to_the(2))}}))
       .unit = unit.to_the(2);
   const std::array<const char*, 3> titles{"length", "width", "height"};
@@ -124,14 +124,15 @@ std::optional<TaskWork> LeastSurface::work(const Problem& problem, int) const {
   std::ignore = sheet.multiply(message("What it holds stays the same."), edges,
                                {Number::whole(own[0] * own[1] * own[2]), unit.to_the(3), {}, ""});
   for (const WholeBox& box : boxes) {
-    sheet.steps().state(StepKind::Count, message("A box of {edges} holds as much.", {{"edges", edges_text(box, unit)}}),
+    sheet.steps().state(StepKind::Count,
+                        message("A box of {edges} has the same volume.", {{"edges", edges_text(box, unit)}}),
                         surface_work(box), true, {Number::whole(surface_of(box)), unit.to_the(2), {}, ""});
   }
   const Outcome outcome{Number::whole(surface_of(boxes.back())), unit.to_the(2)};
   const Message answer = judged_amount(outcome.amount, *outcome.unit, 0);
   return std::move(sheet).finished(
       {key(), "", {}, message("least surface area"), {}, {}, outcome, 0, answer},
-      message("The least is {answer}, of the box of {edges}: its edges are the nearest to each other.",
+      message("The least is {answer}, for the box of {edges}. Its edges are the closest to each other.",
               {{"answer", answer}, {"edges", edges_text(boxes.back(), unit)}}));
 }
 

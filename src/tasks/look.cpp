@@ -89,8 +89,8 @@ Result<Question, words::Message> Look::question(const Problem& problem) const {
   }
   question.truth = exact::Number::whole(static_cast<long long>(lessons::count_of(problem.solid, find_)));
   question.asked = parts_asked(find_);
-  question.first_step = find_ == "faces"   ? message("Touch each flat part once and count again.")
-                        : find_ == "edges" ? message("Run a finger along each edge once and count again.")
+  question.first_step = find_ == "faces"   ? message("Touch each face once and count again.")
+                        : find_ == "edges" ? message("Run your finger along each edge once and count again.")
                                            : message("Touch each corner once and count again.");
   return question;
 }

@@ -86,20 +86,18 @@ void count_faces(CountSheet& sheet) {
   const Solid& solid = sheet.solid();
   const std::size_t all = solid.faces().size();
   if (!solid.traits().has_base) {
-    sheet.line(StepKind::Count, message("Touch each flat part once, and number it as you go."), message("faces"), {},
-               all);
+    sheet.line(StepKind::Count, message("Touch each face once, and number it as you go."), message("faces"), {}, all);
     return;
   }
   const std::size_t bases = faces_of_role(solid, FaceRole::Base).size();
   const std::size_t sides = faces_of_role(solid, FaceRole::Lateral).size();
-  sheet.steps().say(StepKind::Name, message("{count} {count:base|bases} to begin with.", {{"count", bases}}));
+  sheet.steps().say(StepKind::Name, message("Start with {count} {count:base|bases}.", {{"count", bases}}));
   sheet.light(faces_of_role(solid, FaceRole::Base));
   const SupplyNumber ends = sheet.number(bases, message("the bases"));
   const SupplyNumber around = sheet.number(sides, message("the lateral faces, one on each side of a base"));
-  sheet.line(
-      StepKind::Count,
-      message("On each side of a base stands one lateral face, and a base has {sides} sides.", {{"sides", sides}}),
-      message("faces"), {sheet.written(ends), sign("+"), sheet.written(around)}, all);
+  sheet.line(StepKind::Count,
+             message("Each side of a base has one lateral face, and a base has {sides} sides.", {{"sides", sides}}),
+             message("faces"), {sheet.written(ends), sign("+"), sheet.written(around)}, all);
   sheet.light(faces_of_role(solid, FaceRole::Lateral));
 }
 
@@ -134,7 +132,7 @@ void check_counts(CountSheet& sheet) {
   const SupplyNumber faces = sheet.number(body.face_count(), message("the faces"));
   const SupplyNumber vertices = sheet.number(body.vertex_count(), message("the vertices"));
   const SupplyNumber edges = sheet.number(body.edge_count(), message("the edges"));
-  sheet.line(StepKind::Check, message("Check: faces and vertices together are two more than the edges."),
+  sheet.line(StepKind::Check, message("Check: faces plus vertices is two more than edges."),
              message("faces + vertices − edges"),
              {sheet.written(faces), sign("+"), sheet.written(vertices), sign("−"), sheet.written(edges)},
              body.face_count() + body.vertex_count() - body.edge_count());
@@ -179,12 +177,12 @@ void tell_shapes(CountSheet& sheet) {
   }
   sheet.steps().say(StepKind::Name, message("Its faces are {parts:and}.", {{"parts", parts}}));
   if (sheet.solid().traits().has_apex) {
-    sheet.steps().say(StepKind::Name,
-                      message("The lateral faces meet in one point over the base, which gives the first word of the "
-                              "name."));
+    sheet.steps().say(
+        StepKind::Name,
+        message("The lateral faces meet at one point over the base. The base gives the first word of the name."));
   } else if (sheet.solid().traits().bases_match) {
     sheet.steps().say(StepKind::Name,
-                      message("Two faces are alike and parallel: these bases give the first word of the name."));
+                      message("Two faces are congruent and parallel. These bases give the first word of the name."));
   }
 }
 
@@ -204,7 +202,7 @@ TaskWork looking_work(const Solid& solid, const std::string& find) {
   const Noun name{solid.name()};
   CountSheet sheet(solid);
   if (find == "name") {
-    sheet.steps().say(StepKind::Ask, message("Asked is the name of the solid."));
+    sheet.steps().say(StepKind::Ask, message("Name the solid."));
     tell_shapes(sheet);
     return std::move(sheet).finished(
         {find, "", {}, message("name"), {}, {}, std::nullopt, 0, message("{solid}", {{"solid", name}})},
@@ -213,8 +211,8 @@ TaskWork looking_work(const Solid& solid, const std::string& find) {
   const auto* row = std::find_if(counted.begin(), counted.end(), [&](const Counted& one) { return one.find == find; });
   ensure(row != counted.end(), "a count was asked for that a solid does not have");
   const Noun part{practice::part_counted(parts_asked(find))};
-  sheet.steps().say(StepKind::Ask, message("Asked is a count: how many {parts:s} the solid has. A count has no unit.",
-                                           {{"parts", part}}));
+  sheet.steps().say(StepKind::Ask,
+                    message("Find how many {parts:s} the solid has. A count has no unit.", {{"parts", part}}));
   row->tell(sheet);
   const std::size_t count = lessons::count_of(solid, find);
   const words::Message answer = message("{count} {parts#count}", {{"count", count}, {"parts", part}});

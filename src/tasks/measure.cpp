@@ -27,11 +27,11 @@ words::Message first_step_to(Asked asked) {
   switch (asked) {
     case Asked::Surface:
     case Asked::Lateral:
-      return message("Begin with one face: which is it, and what is its area?");
+      return message("Start with one face. Which one is it, and what is its area?");
     case Asked::Length:
-      return message("Begin with what is known of the whole: how is it worked out?");
+      return message("Start with what you know about the whole solid. What is the formula for it?");
     default:
-      return message("Begin with the base: what is its area?");
+      return message("Start with the base. What is its area?");
   }
 }
 

@@ -48,13 +48,13 @@ class Mistake : public practice::OptionTask {
   }
   [[nodiscard]] words::Message sentence(const Problem& problem) const override {
     return message(
-        "For the {measure} somebody got {value}. Which mistake was it?",
+        "A student got {value} for the {measure}. What was the mistake?",
         {{"measure", asked_noun(problem, find_)}, {"value", words::Amount{wrong_.number.text, wrong_.unit.text()}}});
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "find-mistake"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
-    return {{wrong_.number.text, message("Somebody got {value}.", {{"value", practice::value_of(wrong_)}})}};
+    return {{wrong_.number.text, message("A student got {value}.", {{"value", practice::value_of(wrong_)}})}};
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
@@ -94,7 +94,7 @@ std::vector<Task> read_mistake(const TaskText& text) {
   const JsonNode* answer = node.is(JsonNode::Kind::Object) ? node.find("answer") : nullptr;
   if (answer == nullptr) {
     context.fault(node,
-                  message("\"wrong\" is an object with the answer that somebody got, such as {example}; found {found}",
+                  message("\"wrong\" is an object with the answer that a student got, such as {example}; found {found}",
                           {{"example", "{\"answer\": \"260 cm^2\"}"}, {"found", lessons::found_text(node)}}));
     return {};
   }
@@ -176,11 +176,11 @@ Result<Choice, words::Message> Mistake::behind(const Problem& problem, const Que
   const practice::Diagnosis diagnosis = practice::judged_number(problem, *measure, typed);
   if (diagnosis.verdict != practice::AnswerVerdict::Recognized || diagnosis.causes.size() != 1) {
     return failure(diagnosis.causes.size() > 1
-                       ? message("the wrong answer {answer} comes from several mistakes, so which one it was cannot be "
-                                 "asked: give another one",
+                       ? message("the wrong answer {answer} comes from several mistakes, so the problem can't ask "
+                                 "which one it was: give a different answer",
                                  {{"answer", wrong_.text}})
-                       : message("the wrong answer {answer} comes from no usual mistake, so which one it was cannot be "
-                                 "asked: give another one",
+                       : message("the wrong answer {answer} does not come from a usual mistake, so the problem can't "
+                                 "ask which one it was: give a different answer",
                                  {{"answer", wrong_.text}}));
   }
   const practice::Cause& cause = diagnosis.causes.front();
@@ -215,10 +215,10 @@ Result<std::vector<Choice>, words::Message> Mistake::choices(const Problem& prob
     const bool is_near = std::abs(one.value - value) <= 0.02 * value;
     if (is_new && !is_near && choices.size() <= wrong_options) {
       const words::Message leads = practice::answer_text(*measure, practice::as_written_down(one.value));
-      choices.push_back(practice::wrong_choice(
-          text, one.signature->id,
-          message("That way would lead to {number}, not to {given}. Work out what is missing, or too much.",
-                  {{"number", leads}, {"given", given}})));
+      choices.push_back(
+          practice::wrong_choice(text, one.signature->id,
+                                 message("That mistake leads to {number}, not to {given}. What is missing, or extra?",
+                                         {{"number", leads}, {"given", given}})));
       choices.back().faces = one.faces;
     }
   }
@@ -242,18 +242,18 @@ std::optional<TaskWork> Mistake::work(const Problem& problem, int places) const 
   TaskSheet sheet(places);
   const Noun title{reasoning::title_named(problem.solid, find_)};
   const SupplyNumber a = sheet.number(right, unit, Source::Kind::EarlierStep,
-                                      message("the {measure}, worked out before", {{"measure", title}}));
+                                      message("the {measure}, found before", {{"measure", title}}));
   const SupplyNumber b =
-      sheet.number(wrong, unit, Source::Kind::Known, message("what somebody got"), wrong_.number.text);
+      sheet.number(wrong, unit, Source::Kind::Known, message("what a student got"), wrong_.number.text);
   const bool is_less = wrong < right;
   std::ignore = sheet.steps().work_out(
-      StepKind::Check, message("Somebody got {value}. How far is that off?", {{"value", practice::value_of(wrong_)}}),
+      StepKind::Check, message("A student got {value}. How far off is that?", {{"value", practice::value_of(wrong_)}}),
       is_less ? a : b, "−", is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
   const Message answer = judged_amount(right, unit, places);
   TaskWork task{key(), find_, message("then the mistake"), {}, {}, {}, Outcome{right, unit}, 0, answer};
   return std::move(sheet).finished(
       std::move(task),
-      message("The right value is {answer}. Which part of the work is missing, or too much?", {{"answer", answer}}));
+      message("The right value is {answer}. What is missing from the work, or extra?", {{"answer", answer}}));
 }
 
 bool asks_which_mistake(const Problem& problem) { return practice::task_as<Mistake>(problem) != nullptr; }

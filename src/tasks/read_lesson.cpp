@@ -29,9 +29,8 @@ const Row* row_of(const TaskText& text) {
     }
     if (first != nullptr) {
       const std::string& key = row.keys.front();
-      text.context.at(key).fault(
-          *value, message("{key} cannot stand beside {other}: ask for one of the two in a problem of its own",
-                          {{"key", in_quotes(key)}, {"other", in_quotes(first->keys.front())}}));
+      text.context.at(key).fault(*value, message("{key} can't go with {other}: ask one of them in its own problem",
+                                                 {{"key", in_quotes(key)}, {"other", in_quotes(first->keys.front())}}));
       return nullptr;
     }
     first = &row;
@@ -50,7 +49,7 @@ void check_fit(const TaskText& text, const Row& row) {
   const Message unfit = row.unfit(text.problem.solid);
   const std::string key = in_quotes(row.key);
   if (text.find.size() > 1 || text.node.find("supply") != nullptr) {
-    text.context.fault(find, message("{key} is asked alone: ask for the rest in a problem of its own", {{"key", key}}));
+    text.context.fault(find, message("{key} is asked by itself: ask for the rest in its own problem", {{"key", key}}));
   } else if (!unfit.empty()) {
     text.context.fault(find, message("{key} {unfit}", {{"key", key}, {"unfit", unfit}}));
   }
@@ -65,7 +64,7 @@ void check_names(const TaskText& text, const Row* row) {
   for (std::size_t i = 0; i < text.find.size(); ++i) {
     if (std::find(names.begin(), names.end(), text.find[i]) == names.end()) {
       text.context.fault(text.node.find("find")->items[i],
-                         message("{name} cannot be asked of {solid:a}{suggestion}",
+                         message("{name} can't be asked about {solid:a}{suggestion}",
                                  {{"name", in_quotes(text.find[i])},
                                   {"solid", Noun{text.problem.solid.name()}},
                                   {"suggestion", lessons::suggestion(text.find[i], names)}}));
@@ -183,16 +182,15 @@ std::optional<std::string> one_measure(const TaskText& text, const JsonNode& key
   const bool is_one =
       text.find.size() == 1 && lessons::asked_value(text.problem, text.problem.solid, text.find.front());
   if (!is_one) {
-    text.context.at(name).fault(
-        key, message("{key} goes with one measure that is asked for, as in \"find\": [\"surface_area\"]",
-                     {{"key", in_quotes(name)}}));
+    text.context.at(name).fault(key, message("{key} goes with one measure to find, as in \"find\": [\"surface_area\"]",
+                                             {{"key", in_quotes(name)}}));
     return std::nullopt;
   }
   return text.find.front();
 }
 
 Message not_comparable(const units::WrittenQuantity& quantity, const solids::Solid& solid) {
-  return message("{value} cannot be compared with a solid measured in {unit}",
+  return message("{value} can't be compared with a solid measured in {unit}",
                  {{"value", in_quotes(quantity.text)}, {"unit", solid.unit().text()}});
 }
 

@@ -68,31 +68,33 @@ Result<Question, words::Message> SameNumber::question(const Problem&) const {
 std::optional<TaskWork> SameNumber::work(const Problem& problem, int) const {
   const Solid& solid = problem.solid;
   TaskSheet sheet(2);
-  sheet.steps().say(StepKind::Ask, message("Asked is whether the surface area and the volume are the same."));
+  sheet.steps().say(StepKind::Ask, message("Decide whether the surface area and the volume are the same."));
   const auto tell = [&](const Message& reason, const char* letter, const Number& amount, int dimension) {
     sheet.steps().state(StepKind::Count, reason, algebra::leaf(algebra::Notation::Kind::Letter, letter), true,
                         {amount, solid.unit().to_the(dimension), {}, ""});
   };
   tell(message("The surface area, in squares that cover it."), "S", solid.surface_area().amount(), 2);
   tell(message("The volume, in cubes that fill it."), "V", solid.volume().amount(), 3);
-  sheet.steps().say(StepKind::Check, message("A square is no cube. Written in another unit, even the numbers differ."));
+  sheet.steps().say(StepKind::Check,
+                    message("A square is not a cube. In a different unit, even the numbers would be different."));
   return std::move(sheet).finished(
       {key(), "", {}, message("one number, two quantities"), {}, {}, std::nullopt, 0, message("no")},
-      message("No: the number is the same, what it counts is not."));
+      message("No. The number is the same, but what it counts is not."));
 }
 
 Result<std::vector<Choice>, words::Message> SameNumber::choices(const Problem& problem, const Question&, Seed&) const {
   const std::string number = exact::shown(problem.solid.volume().amount(), 2).text;
   const std::string square = problem.solid.unit().to_the(2).text();
   return std::vector<Choice>{
-      practice::right_choice(message("no: squares cover it, cubes fill it"), message("Right.")),
-      practice::wrong_choice(message("yes: {number} is {number}", {{"number", number}}), "G1",
-                             message("Yes would mean that a square is a cube. What does each of the {number} count?",
-                                     {{"number", number}})),
+      practice::right_choice(message("no, squares cover it and cubes fill it"), message("Right.")),
+      practice::wrong_choice(
+          message("yes: {number} is {number}", {{"number", number}}), "G1",
+          message("\"Yes\" would mean that a square is a cube. What does each of the {number} count?",
+                  {{"number", number}})),
       practice::wrong_choice(message("yes, once both are in {unit}", {{"unit", square}}), "G2",
-                             message("A space cannot be written in squares. Which little shape fills it?")),
-      practice::wrong_choice(message("no: one of the two is a mistake"), "A1",
-                             message("Both are worked out rightly. What does each number count?"))};
+                             message("You can't fill a space with squares. What little shape fills it?")),
+      practice::wrong_choice(message("no, one of the two is a mistake"), "A1",
+                             message("Both numbers are right. What does each one count?"))};
 }
 
 namespace row {

@@ -124,7 +124,7 @@ std::string unknown_unit(const std::string& found) {
   }
   const std::optional<std::string> nearest = nearest_spelling(found, known);
   const std::string advice = nearest ? "Did you mean “" + *nearest + "”?" : "Write one such as cm, in, cm^2 or ft^3.";
-  return "“" + found + "” is not a unit known here. " + advice;
+  return "“" + found + "” is not a known unit. " + advice;
 }
 
 struct Read {
@@ -139,7 +139,7 @@ Result<Read, NumberError> read_piece(std::string_view text, const Piece& piece) 
   const std::string unit_text = trimmed(text.substr(piece.unit_start, piece.end - piece.unit_start));
   if (trimmed(number_text).empty()) {
     const std::string found =
-        unit_text.empty() ? "There is no number here." : "No number stands before “" + unit_text + "”.";
+        unit_text.empty() ? "There is no number here." : "There is no number before “" + unit_text + "”.";
     return failure(NumberError{piece.number_start, found + " Write a number and a unit, such as 7 1/2 ft."});
   }
   const Result<Written, NumberError> number = exact::parse_number(number_text);

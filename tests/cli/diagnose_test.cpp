@@ -33,9 +33,8 @@ TEST_F(Diagnose, NamesTheLikeliestCause) {
   EXPECT_EQ(outcome.status, 0);
   EXPECT_THAT(outcome.error, IsEmpty());
   EXPECT_EQ(outcome.out,
-            "candle-box: 315 sq in: recognized\n"
-            "  315 would be the space inside. An area is the wrapping: add up flat faces.\n"
-            "  A1\n");
+            "candle-box: 315 sq in: recognized\n  315 is the space inside. Surface area is the wrapping paper. "
+            "Which faces does the paper cover?\n  A1\n");
 }
 
 TEST_F(Diagnose, IsDoneWithARightAnswer) {

@@ -33,7 +33,7 @@ TEST_F(ExplainVerb, WritesEachStepWithItsReason) {
   const Outcome explained = run(shade);
   EXPECT_EQ(explained.status, 0) << explained.error;
   EXPECT_THAT(explained.error, IsEmpty());
-  EXPECT_THAT(explained.out, StartsWith("shade: square pyramid\n   1. Asked is the surface area S."));
+  EXPECT_THAT(explained.out, StartsWith("shade: square pyramid\n   1. Find the surface area, S."));
   EXPECT_THAT(explained.out, HasSubstr("\n          S = 36 cm² + 108 cm²\n"));
   // The aside: carried digit, addends, rule, sum.
   EXPECT_THAT(explained.out,

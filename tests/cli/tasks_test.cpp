@@ -33,7 +33,8 @@ TEST_F(TaskVerbs, ExplainTellsTheTaskAfterItsMeasure) {
   EXPECT_EQ(explained.status, 0) << explained.error;
   EXPECT_THAT(
       explained.out,
-      StartsWith("p: rectangular prism\n   1. Asked is the surface area of the copy, in square centimeters (cm²).\n"));
+      StartsWith(
+          "p: rectangular prism\n   1. Find the surface area of the scale model, in square centimeters (cm²).\n"));
   EXPECT_THAT(explained.out, EndsWith("  Answer: 4576 cm²\n\n"));
   const json problem = json::parse(run("explain", copy, "--json").out)["problems"][0];
   EXPECT_EQ(problem["find"], "surface_area");
@@ -55,8 +56,8 @@ TEST_F(TaskVerbs, CheckTellsOfAWrongAnswerWithoutOneMistake) {
   const Outcome checked = run("check", R"("find": ["surface_area"], "wrong": {"answer": "283.7 cm^2"})");
   EXPECT_EQ(checked.status, 1);
   EXPECT_EQ(checked.out, path_ +
-                             ":2:134: problem p, wrong: the wrong answer 283.7 cm^2 comes from no usual mistake, so "
-                             "which one it was cannot be asked: give another one\n" +
+                             ":2:134: problem p, wrong: the wrong answer 283.7 cm^2 does not come from a usual "
+                             "mistake, so the problem can't ask which one it was: give a different answer\n" +
                              path_ + ": 1 error, 0 remarks\n");
   EXPECT_EQ(run("check", R"("find": ["surface_area"], "wrong": {"answer": "143 cm^2"})").status, 1)
       << "three faces and half of all are one number";

@@ -111,7 +111,7 @@ TEST_F(TextVerbs, AWrongLessonIsToldOnStandardErrorWithItsPlaces) {
   EXPECT_EQ(measured.status, 1);
   EXPECT_THAT(measured.out, IsEmpty());
   EXPECT_EQ(measured.error, path_ + ":1:1: the key \"title\" is missing, such as \"title\": \"Lantern fair\"\n" +
-                                path_ + ":2:2: \"titel\" is no key of a lesson; did you mean \"title\"?\n");
+                                path_ + ":2:2: \"titel\" is not a key of a lesson; did you mean \"title\"?\n");
 }
 
 TEST_F(TextVerbs, AFileThatCannotBeReadIsStatusTwo) {

@@ -82,13 +82,13 @@ TEST(ParseNumber, SaysWhatWasFoundAndWhatWouldBeRight) {
   const Mistake mistakes[] = {
       {"", 0, "There is no number here. Write one such as 12, 2.5 or 7 1/2."},
       {"  ", 2, "There is no number here. Write one such as 12, 2.5 or 7 1/2."},
-      {"abc", 0, "Here stands “a”; a number such as 12, 2.5 or 7 1/2 would be right."},
-      {"12x", 2, "After “12” stands “x”, which is not part of a number. Write one number such as 12, 2.5 or 7 1/2."},
+      {"abc", 0, "Found “a” instead of a number. Write one such as 12, 2.5 or 7 1/2."},
+      {"12x", 2, "“12” is followed by “x”, which is not part of a number. Write one number such as 12, 2.5 or 7 1/2."},
       {"5/0", 2, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
       {"7 1/0", 4, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
-      {"7 1/", 4, "After the fraction bar stands the end; a whole number would be right."},
-      {".", 1, "After the decimal point stands the end; a digit would be right."},
-      {"5.x", 2, "After the decimal point stands “x”; a digit would be right."},
+      {"7 1/", 4, "A whole number belongs after the fraction bar; found the end."},
+      {".", 1, "A digit belongs after the decimal point; found the end."},
+      {"5.x", 2, "A digit belongs after the decimal point; found “x”."},
       {"2+1-1/2", 0, "“2+1-1/2” is a calculation. Write the one number that it comes to."},
       {"1.2.3", 3,
        "The second “.” in “1.2.3” is unclear. Write 2,860 or 2 860 for thousands and 2.5 or 2,5 for decimals."},
@@ -99,9 +99,9 @@ TEST(ParseNumber, SaysWhatWasFoundAndWhatWouldBeRight) {
       {"√(1-√2)", 3, "The number under the root is negative, and no number has such a square."},
       {"5/8π", 3, "It is not clear whether “π” belongs to the denominator. Write (5/8)π or 5/(8π), with parentheses."},
       {"3·4", 3,
-       "After the multiplication sign stands “4”; a root or π would be right. Write a product of numbers as the one "
-       "number it comes to."},
-      {"3√(2", 6, "A parenthesis was opened and not closed: the end stands where “)” would be right."},
+       "A root or π belongs after the multiplication sign; found “4”. Write a product of numbers as the one number it "
+       "comes to."},
+      {"3√(2", 6, "A parenthesis is not closed; found the end where “)” belongs."},
   };
   for (const Mistake& m : mistakes) {
     const auto read = parse_number(m.text);

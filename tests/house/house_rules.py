@@ -76,6 +76,11 @@ STANDARD_NAMES = {
     "cstddef string vector array string_view": {"size_t", "ptrdiff_t"},
     "cstdint": {"uint8_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},
 }
+# Words that no teacher says to a class; "there is no" is fine, "it is no" is not.
+UNLIKE_CLASS = re.compile(
+    r"\bAsked\b|\bPut (?:in|the numbers)\b|\b[Tt]ake .* from both sides|[Ss]omebody|\balike\b|goes into|\btwins?\b|in sight|"
+    r"(?<!there )\b(?:is|are) no (?!telling)\w|\bmade up\b|way round|[Tt]urn the equation|\bworked out\b|cannot stand|"
+    r"asked for\b|parted|\bcard\b|take off|[Hh]ow often")
 IMGUI_FILES = SYSTEM_HEADERS["imgui"]
 KIND_KEYS = {"cube", "rectangular prism", "prism", "pyramid", "regular polyhedron"}
 KIND_WORDS = {"cube", "cuboid", "prism", "pyramid", "tetrahedron", "octahedron", "dodecahedron", "icosahedron"}
@@ -373,6 +378,11 @@ class HouseRules(unittest.TestCase):
                   "folders are those of the house")
         self.none(joined_sentences(MOVED), "a sentence is a message with its arguments; + puts none together")
         self.none(failures_of_text(MOVED), "why something failed is a message")
+
+    def test_sentences_sound_like_class(self):
+        self.none((f'{pattern.place}: "{pattern.text}"' for pattern in patterns()
+                   if pattern.text and UNLIKE_CLASS.search(pattern.text)),
+                  "a sentence says it as a US textbook does: substitute, subtract from, congruent, find, a student got")
 
     def test_loops_run_over_what_lives(self):
         self.none(loops_over_what_is_gone(),

@@ -87,6 +87,11 @@ BREAKS = {
         ("src/lessons/broken.cpp", 'return failure("there is no such face");\n'),
         ("tests/house/patterns.py", lambda text: text.replace("MOVED = [", 'MOVED = ["no_such_room", '), "no_such_room"),
     ],
+    "sentences_sound_like_class": [
+        ("src/solids/broken.cpp", 'auto m = message("Asked is the volume.");\n'),
+        ("src/tasks/broken.cpp", 'auto m = message("Take {n} from both sides.", {{"n", n}});\n'),
+        ("src/tasks/broken.cpp", 'auto m = message("It is no net.");\n'),
+    ],
     "loops_run_over_what_lives": [
         ("src/solids/broken.cpp", "Result<Solid, Fault> made();\nvoid f() { for (const Face& face : made()->list) g(face); }\n"),
         ("src/tasks/broken.cpp", "std::optional<Rows> made();\nvoid f() { for (const Row& row : made().value()) g(row); }\n"),

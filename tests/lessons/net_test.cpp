@@ -75,21 +75,21 @@ TEST(NetErrors, NameThePlaceAndWhatWouldBeRight) {
               ElementsAre("a.json:1:154: problem p, net: \"net\" is an object such as {\"ask\": \"is_it\", \"pieces\": "
                           "[{\"face\": 1}, {\"face\": 3, \"on\": 1, \"edge\": 2, \"by\": 1}]}; found the number 7"));
   EXPECT_THAT(errors_without_place(R"({"pieces": []})"),
-              ElementsAre("problem p, net: the key \"ask\" is missing here; what may stand here is \"name\", "
-                          "\"choose\", \"is_it\" or \"complete\""));
+              ElementsAre("problem p, net: the key \"ask\" is missing here; what can go here is \"name\", \"choose\", "
+                          "\"is_it\" or \"complete\""));
   EXPECT_THAT(errors_without_place(R"({"ask": "isit"})"),
-              ElementsAre("problem p, net.ask: \"isit\" cannot be asked about a net; did you mean \"is_it\"?"));
+              ElementsAre("problem p, net.ask: \"isit\" can't be asked about a net; did you mean \"is_it\"?"));
   EXPECT_THAT(errors_without_place(R"({"ask": "is_it"})"),
               ElementsAre("problem p, net: the key \"pieces\" is missing here: a list of 1 to 60 items"));
   EXPECT_THAT(errors_without_place(R"({"ask": "is_it", "pieces": []})"),
               ElementsAre("problem p, net.pieces: \"pieces\" is a list of 1 to 60 items; found a list of 0"));
   EXPECT_THAT(errors_without_place(R"({"ask": "name", "pieces": [{"face": 1}], "nets": []})"),
-              ElementsAre("problem p, net: this is no net of a rectangular prism, so that its name cannot be asked: "
-                          "mend the pieces, or ask \"is_it\"",
-                          "problem p, net: \"nets\" is no key of a net that is asked this way; what may stand here is "
-                          "\"ask\", \"pieces\", \"turn\" or \"flip\""));
+              ElementsAre("problem p, net: this is not a net of a rectangular prism, so the problem can't ask for the "
+                          "name: fix the pieces, or ask \"is_it\"",
+                          "problem p, net: \"nets\" is not a key of a question about a net like this; what can go here "
+                          "is \"ask\", \"pieces\", \"turn\" or \"flip\""));
   EXPECT_THAT(errors_without_place(R"({"ask": "is_it", "pieces": [{"face": 1}], "turn": 360, "flip": "no"})"),
-              ElementsAre("problem p, net.turn: the number 360 is out of range: at most 359 was expected",
+              ElementsAre("problem p, net.turn: the number 360 is out of range: it should be at most 359",
                           "problem p, net.flip: \"flip\" is true or false; found the text \"no\""));
 }
 
@@ -100,7 +100,7 @@ TEST(NetErrors, OfPieces) {
   EXPECT_THAT(second("3"), ElementsAre("problem p, net.pieces.2: a piece is an object such as {\"face\": 3, \"on\": 1, "
                                        "\"edge\": 2, \"by\": 1}; found the number 3"));
   EXPECT_THAT(second(R"({"face": 7, "on": 1, "edge": 1, "by": 1})"),
-              ElementsAre("problem p, net.pieces.2.face: the number 7 is out of range: 1 to 6 was expected"));
+              ElementsAre("problem p, net.pieces.2.face: the number 7 is out of range: it should be 1 to 6"));
   EXPECT_THAT(second(R"({"face": 3, "on": 1, "edge": 1})"),
               ElementsAre("problem p, net.pieces.2: the key \"by\" is missing here: a piece hangs on another one as in "
                           "{\"face\": 3, \"on\": 1, \"edge\": 2, \"by\": 1}"));
@@ -108,7 +108,7 @@ TEST(NetErrors, OfPieces) {
               ElementsAre("problem p, net.pieces.2: a piece has either \"face\", the number of the face that it is a "
                           "copy of, or \"corners\""));
   EXPECT_THAT(second(R"({"face": 3, "unit": "cm", "on": 1, "edge": 1, "by": 1})"),
-              ElementsAre("problem p, net.pieces.2: \"unit\" is no key of a piece that is written so; what may stand "
+              ElementsAre("problem p, net.pieces.2: \"unit\" is not a key of a piece written this way; what can go "
                           "here is \"face\", \"corners\", \"on\", \"edge\" or \"by\""));
   EXPECT_THAT(second(R"({"face": 3, "on": 2, "edge": 1, "by": 1})"),
               ElementsAre("problem p, net.pieces.2.on: piece 2 can only hang on a piece before it, 1 to 1"));
@@ -118,17 +118,17 @@ TEST(NetErrors, OfPieces) {
               ElementsAre("problem p, net.pieces.2.corners: the corners of piece 2 run clockwise: list them "
                           "counterclockwise"));
   EXPECT_THAT(second(R"({"corners": [[0, 0], [9, 0]], "unit": "pound", "on": 1, "edge": 1, "by": 1})"),
-              ElementsAre("problem p, net.pieces.2.corners: this list has 2 items; 3 to 40 were expected",
-                          testing::StartsWith("problem p, net.pieces.2.unit: \"pound\" cannot stand here")));
+              ElementsAre("problem p, net.pieces.2.corners: this list has 2 items; it should have 3 to 40",
+                          testing::StartsWith("problem p, net.pieces.2.unit: \"pound\" can't go here")));
   EXPECT_THAT(errors_without_place(R"({"ask": "is_it", "pieces": [{"face": 1, "on": 1}]})"),
-              ElementsAre("problem p, net.pieces.1: \"on\" is no key of a piece that hangs on no other; what may stand "
-                          "here is \"face\" or \"corners\""));
+              ElementsAre("problem p, net.pieces.1: \"on\" is not a key of a piece that is joined to no other; what "
+                          "can go here is \"face\" or \"corners\""));
   // At the end of the left side, and wider than it, so that it reaches over the front.
   EXPECT_THAT(
       errors_without_place(R"({"ask": "is_it", "pieces": [)" + open_box +
                            R"(, {"corners": [[0, 0], [5, 0], [9, 4], [-4, 4]], "on": 2, "edge": 2, "by": 1}]})"),
-      ElementsAre("problem p, net.pieces: pieces 5 and 6 would lie on each other: a cut-out is one flat sheet "
-                  "of card, so hang one of them elsewhere"));
+      ElementsAre(
+          "problem p, net.pieces: pieces 5 and 6 overlap: a cut-out is one flat sheet of paper, so move one of them"));
 }
 
 TEST(NetErrors, OfWhatHasNoAnswer) {
@@ -153,14 +153,14 @@ TEST(NetErrors, OfWhatHasNoAnswer) {
                           "as {\"face\": 2}"));
   EXPECT_THAT(complete(R"(, "missing": {"face": 2}, "places": [{"on": 4, "edge": 3, "by": 1},
                            {"on": 4, "edge": 3, "by": 2}, 5, {"on": 1, "edge": 1, "by": 1}])"),
-              ElementsAre("problem p, net.places.2: this edge is a place already: name each edge once",
+              ElementsAre("problem p, net.places.2: this edge is already a place: name each edge once",
                           "problem p, net.places.3: a place is an object such as {\"on\": 1, \"edge\": 2, \"by\": 1}; "
                           "found the number 5",
                           "problem p, net.places.4: edge 1 of piece 1 is joined to another piece already"));
   EXPECT_THAT(complete(R"(, "missing": {"face": 2}, "places": [{"on": 3, "edge": 3, "by": 2},
                            {"on": 4, "edge": 3, "by": 1}])"),
-              ElementsAre("problem p, net.places: in none of these places the piece completes a net of a rectangular "
-                          "prism: at least one must be right"));
+              ElementsAre("problem p, net.places: the piece does not complete a net of a rectangular prism in any of "
+                          "these places: at least one place must be right"));
   EXPECT_THAT(errors_of(lesson_with(R"(, "find": ["volume"], "net": {"ask": "is_it", "pieces": [{"face": 1}]})")),
               ElementsAre("a.json:1:155: problem p, find: a problem with \"net\" asks about the net alone: leave "
                           "\"find\" out, or make it a problem of its own"));

@@ -117,49 +117,49 @@ INSTANTIATE_TEST_SUITE_P(
     Messages, BadTask,
     testing::Values(
         Bad{R"(, "find": ["volume"], "scale": "1")",
-            "a.json:1:176: problem p, scale: \"1\" is no factor: write how many times as long the edges of the copy "
-            "are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
+            "a.json:1:176: problem p, scale: \"1\" is not a scale factor: write how many times as long the edges of "
+            "the copy are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
         Bad{R"(, "find": ["volume"], "scale": "four")",
-            "a.json:1:176: problem p, scale: \"four\" is no factor: write how many times as long the edges of the copy "
-            "are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
+            "a.json:1:176: problem p, scale: \"four\" is not a scale factor: write how many times as long the edges of "
+            "the copy are, such as \"4\", \"2.5\" or \"1/2\", from 1/1000 to 1000 and not 1"},
         Bad{R"(, "find": ["volume"], "scale": 4)",
             "a.json:1:176: problem p, scale: a factor is text in quotation marks; found the number 4"},
         Bad{R"(, "scale": "4")",
-            "a.json:1:156: problem p: a copy is told of, but nothing is asked for: write \"find\": [\"volume\"]"},
+            "a.json:1:156: problem p: the problem has a copy but asks nothing: write \"find\": [\"volume\"]"},
         Bad{R"(, "find": ["name"], "scale": "4")",
-            "a.json:1:156: problem p: \"name\" cannot be asked of a copy; what may stand here is \"surface_area\", "
+            "a.json:1:156: problem p: \"name\" can't be asked about a copy; what can go here is \"surface_area\", "
             "\"lateral_area\", \"base_area\" or \"volume\""},
         Bad{R"(, "find": ["scale"], "scale": "?")",
-            "a.json:1:175: problem p, scale: to find the factor one measure of the copy is needed, such as \"copy\": "
-            "{\"surface_area\": \"4576 cm^2\"}"},
+            "a.json:1:175: problem p, scale: to find the scale factor, give one measure of the copy, such as "
+            "\"copy\": {\"surface_area\": \"4576 cm^2\"}"},
         Bad{R"(, "find": ["volume"], "scale": "4", "copy": {"volume": "20160 cm^3"})",
-            "a.json:1:189: problem p: the factor is given, so nothing of the copy has to be: leave \"copy\" out, or "
+            "a.json:1:189: problem p: the scale factor is given, so the copy needs no measure: leave \"copy\" out, or "
             "ask for the factor with \"scale\": \"?\""},
         Bad{R"(, "find": ["volume"], "copy": {"volume": "20160 cm^3"})",
             "a.json:1:175: problem p: \"copy\" goes with \"scale\": \"?\""},
         Bad{R"(, "find": ["scale"], "scale": "?", "copy": {"surface_area": "500 cm^2"})",
-            "a.json:1:205: problem p, copy.surface_area: \"500 cm^2\" makes the edges ≈ 1.322 times as long, which is "
-            "no factor to find; with 483.34 cm^2 they are 1.3 times as long"},
+            "a.json:1:205: problem p, copy.surface_area: \"500 cm^2\" makes the edges ≈ 1.322 times as long, which "
+            "does not work as a scale factor; 483.34 cm^2 makes them 1.3 times as long"},
         Bad{R"(, "find": ["scale"], "scale": "?", "copy": {})",
             "a.json:1:188: problem p, copy: \"copy\" is an object with one measure, such as {\"surface_area\": \"4576 "
             "cm^2\"}; found 0 of them"},
         Bad{R"(, "find": ["scale"], "scale": "?", "copy": {"volume": "20160 cm^2"})",
-            "a.json:1:199: problem p, copy.volume: \"20160 cm^2\" is an area; a volume was expected, such as \"180 "
+            "a.json:1:199: problem p, copy.volume: \"20160 cm^2\" is an area; it should be a volume, such as \"180 "
             "cm^3\""},
         Bad{R"(, "find": ["volume"], "unit": "m^2")",
-            "a.json:1:175: problem p, unit: \"m^2\" measures an area; \"volume\" is a volume, so ask for it in a "
-            "problem of its own"},
+            "a.json:1:175: problem p, unit: \"m^2\" measures an area; \"volume\" is a volume, so ask for it in its own "
+            "problem"},
         Bad{R"(, "find": ["volume"], "unit": "squares")",
-            "a.json:1:175: problem p, unit: \"squares\" is no unit; \"m^2\", \"ft^3\" and \"L\" are some"},
+            "a.json:1:175: problem p, unit: \"squares\" is not a unit; \"m^2\", \"ft^3\" and \"L\" are some"},
         Bad{R"(, "unit": "m^3")",
-            "a.json:1:155: problem p, unit: a unit is given, but nothing is asked for in it: write \"find\": "
+            "a.json:1:155: problem p, unit: a unit is given, but nothing is asked in it: write \"find\": "
             "[\"surface_area\"]"},
         Bad{R"(, "find": ["name"], "unit": "m^2")",
-            "a.json:1:173: problem p, unit: \"m^2\" measures an area; \"name\" is no measure, so ask for it in a "
-            "problem of its own"},
+            "a.json:1:173: problem p, unit: \"m^2\" measures an area; \"name\" is no measure, so ask for it in its own "
+            "problem"},
         Bad{R"(, "claim": {"height": "6 cm"})",
-            "a.json:1:157: problem p, claim: \"height\" stands in the solid already: take it out there, or claim "
-            "another label"},
+            "a.json:1:157: problem p, claim: \"height\" is already given in the solid: take it out there, or claim a "
+            "different label"},
         Bad{R"(, "claim": "5 cm")",
             "a.json:1:156: problem p, claim: \"claim\" is an object with one label, such as {\"slant_height\": \"9 "
             "cm\"}; found the text \"5 cm\""},
@@ -167,13 +167,13 @@ INSTANTIATE_TEST_SUITE_P(
             "a.json:1:187: problem p, wrong.answer: \"315 cm^3\" is the right answer: write the one that a mistake "
             "leads to"},
         Bad{R"(, "find": ["volume"], "wrong": {"answer": "286 cm^2"})",
-            "a.json:1:187: problem p, wrong.answer: \"286 cm^2\" is an area; a volume was expected, such as \"180 "
+            "a.json:1:187: problem p, wrong.answer: \"286 cm^2\" is an area; it should be a volume, such as \"180 "
             "cm^3\""},
         Bad{R"(, "find": ["volume"], "wrong": "286 cm^3")",
-            "a.json:1:176: problem p, wrong: \"wrong\" is an object with the answer that somebody got, such as "
+            "a.json:1:176: problem p, wrong: \"wrong\" is an object with the answer that a student got, such as "
             "{\"answer\": \"260 cm^2\"}; found the text \"286 cm^3\""},
         Bad{R"(, "find": ["volume", "surface_area"], "wrong": {"answer": "286 cm^3"})",
-            "a.json:1:192: problem p, wrong: \"wrong\" goes with one measure that is asked for, as in \"find\": "
+            "a.json:1:192: problem p, wrong: \"wrong\" goes with one measure to find, as in \"find\": "
             "[\"surface_area\"]"},
         Bad{R"(, "find": ["volume"], "wrong": {"answer": "286 in^3"})",
             "a.json:1:187: problem p, wrong.answer: \"286 in^3\" is not in the unit of this solid: write it in cm^3"},
@@ -183,23 +183,21 @@ INSTANTIATE_TEST_SUITE_P(
         Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "90 cm^3", "400 cm^3"])",
             "a.json:1:191: problem p, between: bounds rise: \"90 cm^3\" is not more than \"100 cm^3\""},
         Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "200 cm^3", "300 cm^3"])",
-            "a.json:1:178: problem p, between: what is asked for comes to 315 cm^3, which lies in none of these "
-            "intervals: bounds are needed below and above it"},
+            "a.json:1:178: problem p, between: the answer is 315 cm^3, which is in none of these intervals: give a "
+            "bound below it and one above it"},
         Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "315 cm^3", "400 cm^3"])",
-            "a.json:1:178: problem p, between: what is asked for comes to 315 cm^3, which is a bound itself: move this "
-            "bound"},
+            "a.json:1:178: problem p, between: the answer is 315 cm^3, which is one of the bounds: move this bound"},
         Bad{R"(, "find": ["volume"], "between": ["1 cm^3", "4 L", "9 L"], "unit": "L")",
-            "a.json:1:178: problem p, between: \"between\" cannot stand beside \"unit\": ask for one of the two in a "
-            "problem of its own"},
+            "a.json:1:178: problem p, between: \"between\" can't go with \"unit\": ask one of them in its own problem"},
         Bad{R"(, "find": ["purpose"])",
-            "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand here is "
+            "a.json:1:156: problem p: \"purpose\" can't be asked about a rectangular prism; what can go here is "
             "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"edges\", "
             "\"vertices\", \"length\", \"width\" or \"height\""},
         Bad{R"(, "find": ["same_number"])",
             "a.json:1:155: problem p: \"same_number\" goes with a solid whose surface area and volume are one number, "
             "such as a cube with an edge of 6 cm"},
         Bad{R"(, "find": ["least_surface", "volume"])",
-            "a.json:1:155: problem p: \"least_surface\" is asked alone: ask for the rest in a problem of its own"},
+            "a.json:1:155: problem p: \"least_surface\" is asked by itself: ask for the rest in its own problem"},
         Bad{R"(, "face": 7)",
             "a.json:1:155: problem p, face: \"face\" is the number of a face whose area is worked from two lengths; of "
             "a rectangular prism these are 1, 2, 3, 4, 5 and 6; found the number 7"},
@@ -222,18 +220,18 @@ INSTANTIATE_TEST_SUITE_P(
                         "a.json:1:199: problem p, box.height: the key \"height\" of what is packed is missing: write a "
                         "length such as \"5 cm\""},
                     Bad{R"(, "supply": {"pack": "surface_area", "item": "soap", )" + soap + "}",
-                        "a.json:1:166: problem p, pack: \"surface_area\" cannot be packed: write \"volume\""},
+                        "a.json:1:166: problem p, pack: \"surface_area\" can't be packed: write \"volume\""},
                     Bad{R"(, "supply": {"pack": "volume", "item": "soap", "coats": 2, )" + soap + "}",
                         "a.json:1:201: problem p, coats: \"coats\" does not go with \"pack\": whole items are counted "
                         "along each edge"},
                     Bad{R"(, "supply": {"fill": "volume", "item": "soap", )" + soap + "}",
-                        "a.json:1:199: problem p, box: \"box\" goes with \"pack\": elsewhere \"each\" says how much "
-                        "one item is for"},
+                        "a.json:1:199: problem p, box: \"box\" goes with \"pack\"; otherwise \"each\" says how much "
+                        "one item covers, fills or edges"},
                     Bad{R"(, "supply": {"pack": "volume", "item": "soap", "box": {"length": "10 cm", "width": "3 cm", )"
                         R"("height": "2 cm"}})",
                         "a.json:1:199: problem p, box: not even one soap fits into this solid: make the item smaller"},
                     Bad{R"(, "find": ["purpose"], "supply": {"pack": "volume", "item": "soap", )" + soap + "}",
-                        "a.json:1:156: problem p: \"purpose\" cannot be asked of a rectangular prism; what may stand "
+                        "a.json:1:156: problem p: \"purpose\" can't be asked about a rectangular prism; what can go "
                         "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
                         "\"edges\", \"vertices\", \"length\", \"width\" or \"height\""}));
 
@@ -248,9 +246,9 @@ TEST(Task, ComparesBoxesWithWholeEdgesAlone) {
 TEST(Task, NeedsAMeasureThatTheSolidHas) {
   const std::string cube = R"({"kind": "cube", "edge": "7 cm"})";
   EXPECT_THAT(errors_of(lesson_with_solid(cube, R"(, "find": ["lateral_area"], "wrong": {"answer": "7 cm^2"})")),
-              testing::Contains(HasSubstr("\"wrong\" goes with one measure that is asked for")));
+              testing::Contains(HasSubstr("\"wrong\" goes with one measure to find")));
   EXPECT_THAT(errors_of(lesson_with_solid(cube, R"(, "find": ["lateral_area"], "scale": "4")")),
-              ElementsAre("a.json:1:106: problem p: \"lateral_area\" cannot be asked of a copy; what may stand here is "
+              ElementsAre("a.json:1:106: problem p: \"lateral_area\" can't be asked about a copy; what can go here is "
                           "\"surface_area\" or \"volume\""));
   EXPECT_THAT(
       errors_of(lesson_with_solid(cube, R"(, "find": ["scale"], "scale": "?", "copy": {"lateral_area": "800 cm^2"})")),
@@ -265,11 +263,11 @@ TEST(Task, PacksNoMoreThanAMillion) {
 
 TEST(Task, NeedsASolidWithThreeEdgesToPack) {
   EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "supply": {"pack": "volume", "item": "soap", )" + soap + "}")),
-              ElementsAre("a.json:1:168: problem p, pack: a square pyramid has no length, width and height of its own, "
-                          "so nothing can be packed into it in rows: describe a solid by these three"));
+              ElementsAre("a.json:1:168: problem p, pack: a square pyramid has no length, width and height, so nothing "
+                          "can be packed into it in rows: use a solid that has all three"));
   EXPECT_THAT(errors_of(lesson_with_solid(pyramid, R"(, "claim": {"hight": "13 cm"})")),
-              ElementsAre("a.json:1:159: problem p, claim: \"hight\" cannot be claimed of a square pyramid; what may "
-                          "stand here is \"slant_height\" or \"lateral_edge\""));
+              ElementsAre("a.json:1:159: problem p, claim: \"hight\" can't be claimed of a square pyramid; what can go "
+                          "here is \"slant_height\" or \"lateral_edge\""));
 }
 
 }  // namespace

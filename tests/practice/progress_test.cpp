@@ -241,8 +241,7 @@ TEST(ProgressSummary, SaysTheCommonestCauseWithItsMessage) {
   const std::vector<SkillSummary> rows = summary(progress, today, tasks::type_names());
   ASSERT_EQ(rows.size(), 3U);
   EXPECT_EQ(rows[0], (SkillSummary{"surface", "surface area", 3, 0, "B10", 2, rows[0].message, 0}));
-  EXPECT_EQ(said(rows[0].message),
-            "The number would be the sloping faces alone. Does the bottom belong to the surface?");
+  EXPECT_EQ(said(rows[0].message), "The number is the area of the triangles alone. Is the bottom part of the surface?");
   EXPECT_EQ(rows[1], (SkillSummary{"volume", "volume", 1, 1, "", 0, {}, 1}));
   EXPECT_EQ(rows[2].title, "surface of a kite") << "a type of a later version";
   EXPECT_EQ(summary(progress, today + 1, tasks::type_names())[1].days, 0);

@@ -70,7 +70,7 @@ TEST(ProgressText, OfALaterVersionIsReadWithoutWhatIsNew) {
 }
 
 TEST(ProgressText, ThatIsDamagedIsToldInASentence) {
-  const std::string begin = "The file of your practice is damaged: ";
+  const std::string begin = "Your practice file is damaged: ";
   const std::string shape = begin + "it should be a JSON object with \"progress\" and \"skills\".";
   for (const char* text : {"", "{broken", "[]", "{}", R"({"progress": 1})", R"({"progress": 1, "skills": []})"}) {
     EXPECT_EQ(error_of(text), shape) << text;

@@ -122,7 +122,7 @@ TEST_F(SideOfATent, SaysWhereItIsRightForThisSolidAlone) {
   const BlankCheck check = this->check("L = P · h", "36 · h");
   EXPECT_EQ(check.verdict, BlankVerdict::Wrong);
   EXPECT_EQ(said(check.message),
-            "It comes to the same for this solid. Which letters and numbers does the reason speak of?");
+            "That gives the same number for this solid. Which letters and numbers does the reason talk about?");
 }
 
 TEST_F(SideOfATent, KeepsLengthsAndSquaresApart) {
@@ -136,15 +136,15 @@ TEST_F(SideOfATent, KeepsLengthsAndSquaresApart) {
 
 TEST_F(SideOfATent, SaysWhatCannotBeRead) {
   const std::string advice = " Write it as in 2B + L or 2 × 6 cm² + 12 cm².";
-  EXPECT_EQ(said(check("S = 2B + L", "2B + ?").message), "“?” cannot be read here." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "2B + ?").message), "“?” does not make sense here." + advice);
   EXPECT_EQ(said(check("S = 2B + L", "2B +").message), "Something is missing at the end." + advice);
-  EXPECT_EQ(said(check("S = 2B + L", "(2B + L").message), "A bracket is not closed." + advice);
-  EXPECT_EQ(said(check("S = 2B + L", "b^ + 1").message), "After ^ stands the exponent, such as s^2." + advice);
-  EXPECT_EQ(said(check("S = 2B + L", "2 kg").message), "“kg” cannot be read here." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "(2B + L").message), "A parenthesis is not closed." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "b^ + 1").message), "Write the exponent after ^, as in s^2." + advice);
+  EXPECT_EQ(said(check("S = 2B + L", "2 kg").message), "“kg” does not make sense here." + advice);
   const solids::Solid plain = test::solid("rectangular prism | length: 9 | width: 7 | height: 5");
   const Solution solution = worked_solution(plain, "volume").value();
   EXPECT_EQ(said(check_blank(step_reading(solution, "V = l · w · h"), plain, {}, "9 cm × w").message),
-            "“cm” is no unit of this figure." + advice);
+            "“cm” is not a unit of this figure." + advice);
   EXPECT_EQ(check("S = 2B + L", std::string(500, '(')).verdict, BlankVerdict::Unreadable);
 }
 
@@ -181,7 +181,7 @@ TEST(WithBlank, HidesTheNumberInTheLineAndInItsReason) {
   EXPECT_EQ(said(answer.reason), "The surface area is ____.");
   const StepText sum = with_blank(step_reading(solution, "S = 2 × 60 cm² + 252 cm²"));
   EXPECT_EQ(algebra::plain_text(*sum.line), "S = ____");
-  EXPECT_EQ(said(sum.reason), "Put the numbers in: B = 60 cm², L = 252 cm².");
+  EXPECT_EQ(said(sum.reason), "Substitute: B = 60 cm², L = 252 cm².");
 }
 
 TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
@@ -189,12 +189,12 @@ TEST(WithBlank, AsksForTheUnitAndForTheNumberOfFaces) {
   const Solution solution = worked_solution(solid, "surface_area").value();
   const Step& ask = solution.steps[0];
   EXPECT_EQ(blank_kind(ask), BlankKind::Unit);
-  EXPECT_EQ(said(with_blank(ask).reason), "Asked is the surface area S. An area covers, so it is counted in ____.");
+  EXPECT_EQ(said(with_blank(ask).reason), "Find the surface area, S. It covers a surface, so the unit is ____.");
   EXPECT_EQ(check_blank(ask, solid, {}, " sq cm ").verdict, BlankVerdict::Right);
   EXPECT_EQ(check_blank(ask, solid, {}, "square centimeters").verdict, BlankVerdict::Right);
   EXPECT_THAT(said(check_blank(ask, solid, {}, "in²").message), HasSubstr("Which unit do the labels have?"));
   EXPECT_THAT(said(check_blank(ask, solid, {}, "cm").message),
-              HasSubstr("Is a length, an area or a volume asked for?"));
+              HasSubstr("Does the question ask for a length, an area or a volume?"));
   EXPECT_EQ(check_blank(ask, solid, {}, "faces").verdict, BlankVerdict::Unreadable);
   const Step& name = solution.steps[1];
   EXPECT_EQ(blank_kind(name), BlankKind::Number);

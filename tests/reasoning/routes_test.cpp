@@ -59,10 +59,10 @@ TEST(AskedFor, SaysWhatIsMissing) {
   const auto missing = asked_for(test::solid(shade), "slant_height");
   ASSERT_FALSE(missing.has_value());
   EXPECT_THAT(said(missing.error()),
-              testing::StartsWith("without the slant height something is missing: the surface area"));
-  EXPECT_THAT(said(missing.error()), testing::EndsWith(" or the lateral edge is needed"));
+              testing::StartsWith("without the slant height, something is missing: give the surface area"));
+  EXPECT_THAT(said(missing.error()), testing::EndsWith(" or the lateral edge"));
   EXPECT_EQ(said(asked_for(test::solid("cube | edge: 8 cm"), "edge").error()),
-            "without the edge something is missing: the surface area or the volume is needed");
+            "without the edge, something is missing: give the surface area or the volume");
   EXPECT_EQ(said(asked_for(test::solid("cube | edge: 8 cm"), "slant_height").error()),
             "a cube has no measure \"slant_height\"");
 }

@@ -310,7 +310,7 @@ TEST(Solution, EveryNumberTellsWhereItComesFrom) {
 
 TEST(Solution, RefusesWithASentence) {
   const solids::Solid cube = test::solid("cube | edge: 8 cm");
-  EXPECT_EQ("the edge is given, so there is nothing to work out", said(worked_solution(cube, "edge").error()));
+  EXPECT_EQ("the edge is given, so there is nothing to find", said(worked_solution(cube, "edge").error()));
   EXPECT_EQ("a cube has no measure \"slant_height\"", said(worked_solution(cube, "slant_height").error()));
   SolutionOptions wrong_unit;
   wrong_unit.unit = units::Unit::centimeter();

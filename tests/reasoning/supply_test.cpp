@@ -37,7 +37,7 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
       worked(problem_of(tent, supply(R"("cover": "surface_area", "each": "45 ft^2", "item": "roll", "price": "$24")")));
   EXPECT_EQ(work.decision.purpose, Purpose::Cover);
   EXPECT_EQ(work.decision.purpose, Purpose::Cover);
-  EXPECT_EQ(said(work.decision.sentence), "A roll covers faces, so the amount is an area, in square units.");
+  EXPECT_EQ(said(work.decision.sentence), "A roll covers faces, so find an area, in square units.");
   EXPECT_EQ(work.title, "surface area");
   EXPECT_EQ(amount_text(work.amount, 2), "150 ft²");
   EXPECT_EQ(work.faces.size(), 5U);
@@ -45,10 +45,10 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
   EXPECT_THAT(lines(work), ElementsAre("150 ft² ÷ 45 ft² ≈ 3.33", "number of rolls = 4", "4 × 45 ft² = 180 ft²",
                                        "180 ft² − 150 ft² = 30 ft²", "30 ft² ÷ 45 ft² ≈ 0.67", "4 × $24 = $96"));
   EXPECT_THAT(reasons(work),
-              ElementsAre("One roll covers 45 ft². How many times does that go into 150 ft²?",
-                          "3 rolls are too few, and a part of a roll cannot be bought: round up.",
-                          "4 rolls cover this much together.", "Take off what is needed: the rest is left over.",
-                          "What part of one roll is that?", "Count first, then the money: each roll costs $24.",
+              ElementsAre("One roll covers 45 ft². How many rolls does it take for 150 ft²?",
+                          "3 rolls are not enough, and you can't buy part of a roll. Round up.",
+                          "Together, 4 rolls cover this much.", "Subtract what is needed. The rest is left over.",
+                          "What part of one roll is that?", "Now find the cost. Each roll costs $24.",
                           "4 rolls are needed. Left over: 30 ft², about 0.67 of a roll. Cost: $96."));
   ASSERT_TRUE(work.answer.has_value());
   EXPECT_EQ(work.answer->quotient, Number::ratio(10, 3));
@@ -66,12 +66,12 @@ TEST(Supply, RoundsDownWhatMustBeFull) {
   const SupplyWork work =
       worked(problem_of(R"({"kind": "pyramid", "base": {"shape": "square", "side": "18 cm"}, "height": "12 cm"})",
                         supply(R"("fill": "volume", "each": "150 mL", "item": "cup", "round": "down")")));
-  EXPECT_EQ(said(work.decision.sentence), "A cup fills the space inside, so the amount is a volume, in cubic units.");
+  EXPECT_EQ(said(work.decision.sentence), "A cup fills the space inside, so find a volume, in cubic units.");
   EXPECT_TRUE(work.faces.empty());
   EXPECT_THAT(lines(work), ElementsAre("1296 cm³ = 1296 mL", "1296 mL ÷ 150 mL = 8.64", "number of cups = 8",
                                        "8 × 150 mL = 1200 mL", "1296 mL − 1200 mL = 96 mL", "96 mL ÷ 150 mL = 0.64"));
   EXPECT_EQ(said(work.steps[2].reason),
-            "8 cups can be filled completely; what is left is not enough for another one: round down.");
+            "8 cups can be filled completely. What is left is not enough for another, so round down.");
   EXPECT_EQ(said(work.answer->sentence), "8 cups can be filled completely. Left over: 96 mL, 0.64 of a cup.");
 }
 
@@ -103,8 +103,7 @@ TEST(Supply, LeavesOpenFacesOutAndLaysTwoCoats) {
   EXPECT_EQ(amount_text(work.amount, 2), "274 ft²");
   EXPECT_EQ(work.faces.size(), 7U);
   ASSERT_TRUE(work.amount_step.has_value());
-  EXPECT_EQ(said(work.amount_step->reason),
-            "The bottom is open, so it does not count: 7 of 8 faces are left to add up.");
+  EXPECT_EQ(said(work.amount_step->reason), "The bottom is open, so leave it out. 7 of the 8 faces are left to add.");
   EXPECT_THAT(algebra::plain_text(*work.amount_step->line), HasSubstr("= 274 ft²"));
   EXPECT_THAT(lines(work), ElementsAre("2 × 274 ft² = 548 ft²", "548 ft² ÷ 130 ft² ≈ 4.22", "number of cans = 5",
                                        "5 × 130 ft² = 650 ft²", "650 ft² − 548 ft² = 102 ft²",
@@ -119,7 +118,7 @@ TEST(Supply, ConvertsCubicUnitsInThreeDirections) {
       problem_of(R"({"kind": "prism", "base": {"shape": "trapezoid", "bases": ["16 in", "10 in"], "height": "4 in",
         "legs": ["5 in"]}, "height": "21 in", "lies": "side"})",
                  supply(R"("fill": "volume", "each": "0.2 ft^3", "item": "bag of soil")")));
-  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and a volume runs in three directions: 12 × 12 × 12.");
+  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and a volume has three dimensions: 12 × 12 × 12.");
   EXPECT_EQ(work.steps[0].kind, StepKind::Convert);
   const std::vector<std::string> told = lines(work);
   EXPECT_EQ(told[0], "1 ft³ = 12 in × 12 in × 12 in = 1728 in³");
@@ -137,7 +136,7 @@ TEST(Supply, ConvertsSquareUnitsToTheSmallerOne) {
   const SupplyWork work = worked(problem_of(box("2 ft", "3 ft", "4 ft"),
                                             supply(R"("cover": "surface_area", "each": "600 in^2", "item": "sheet")")));
   const std::vector<std::string> told = lines(work);
-  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and an area runs in two directions: 12 × 12.");
+  EXPECT_EQ(said(work.steps[0].reason), "1 ft is 12 in, and an area has two dimensions: 12 × 12.");
   EXPECT_EQ(told[0], "1 ft² = 12 in × 12 in = 144 in²");
   EXPECT_EQ(told[1], "52 ft² = (52 × 144) in² = 7488 in²");
   EXPECT_EQ(said(work.answer->text), "13 sheets");
@@ -152,7 +151,7 @@ TEST(Supply, SaysSoWhenItComesOutEven) {
   EXPECT_EQ(said(even.sentence), "4 wires are needed.");
   const SupplyWork work = worked(problem_of(R"({"kind": "cube", "edge": "11 cm"})",
                                             supply(R"("edge": "edges", "each": "33 cm", "item": "wire")")));
-  EXPECT_EQ(said(work.steps[1].reason), "4 wires are just enough, and nothing is left.");
+  EXPECT_EQ(said(work.steps[1].reason), "4 wires are just enough, with nothing left over.");
 }
 
 TEST(Supply, OneIsWrittenInTheSingular) {
@@ -160,7 +159,7 @@ TEST(Supply, OneIsWrittenInTheSingular) {
   EXPECT_EQ(said(answer(problem_of(box("9 cm", "7 cm", "5 cm"), supply(shared))).sentence),
             "1 envelope is needed. Left over: 114 cm², about 0.29 of an envelope.");
   const SupplyWork none = worked(problem_of(box("9 cm", "7 cm", "5 cm"), supply(shared + R"(, "round": "down")")));
-  EXPECT_EQ(said(none.steps[1].reason), "It is not enough for even one envelope.");
+  EXPECT_EQ(said(none.steps[1].reason), "That isn't enough for even one envelope.");
   EXPECT_TRUE(none.answer->count.is_zero());
   EXPECT_EQ(said(none.answer->sentence),
             "Not even one envelope can be covered completely. Left over: 286 cm², about 0.72 of an envelope.");

@@ -31,24 +31,26 @@ INSTANTIATE_TEST_SUITE_P(
     Pyramids, Faulty,
     testing::Values(
         Expected{"pyramid | slant_height: 2.5 cm | base square | side: 6 cm", Severity::Impossible, "slant_height",
-                 "the slant height must be longer than half the base edge, 3 cm; 3.1 cm would do", "3.1 cm"},
+                 "the slant height must be longer than half the base edge, 3 cm; 3.1 cm would work", "3.1 cm"},
         Expected{"pyramid | slant_height: 3 cm | base square | side: 6 cm", Severity::Impossible, "slant_height",
-                 "the slant height must be longer than half the base edge, 3 cm; 4 cm would do", "4 cm"},
+                 "the slant height must be longer than half the base edge, 3 cm; 4 cm would work", "4 cm"},
         Expected{"pyramid | slant_height: 1.7 cm | base equilateral triangle | side: 6 cm", Severity::Impossible,
                  "slant_height",
-                 "the slant height must be longer than a third of the height of the base, about 1.73 cm; 1.8 cm would "
-                 "do",
+                 "the slant height must be longer than one third of the height of the base, about 1.73 cm; 1.8 cm "
+                 "would work",
                  "1.8 cm"},
         Expected{"pyramid | slant_height: 5 cm | base regular polygon | count: 6 | side: 6 cm", Severity::Impossible,
                  "slant_height",
-                 "the slant height must be longer than the apothem of the base, about 5.20 cm; 6 cm would do", "6 cm"},
+                 "the slant height must be longer than the apothem of the base, about 5.20 cm; 6 cm would work",
+                 "6 cm"},
         Expected{"pyramid | slant_height: 7 cm | height: 8 cm | base square | side: ?", Severity::Impossible,
-                 "slant_height", "the slant height must be longer than the height, 8 cm; 9 cm would do", "9 cm"},
+                 "slant_height", "the slant height must be longer than the height, 8 cm; 9 cm would work", "9 cm"},
         Expected{"pyramid | slant_height: 5 cm | lateral_edge: 4 cm | base square | side: ?", Severity::Impossible,
-                 "lateral_edge", "the lateral edge must be longer than the slant height, 5 cm; 6 cm would do", "6 cm"},
+                 "lateral_edge", "the lateral edge must be longer than the slant height, 5 cm; 6 cm would work",
+                 "6 cm"},
         Expected{"pyramid | lateral_edge: 4 cm | base square | side: 6 cm", Severity::Impossible, "lateral_edge",
                  "the lateral edge must be longer than the distance from the center of the base to its corners, about "
-                 "4.24 cm; 5 cm would do",
+                 "4.24 cm; 5 cm would work",
                  "5 cm"},
         Expected{"pyramid | height: 4 cm | slant_height: 9 cm | base square | side: 6 cm", Severity::Impossible,
                  "slant_height", "with base edge 6 cm and height 4 cm the slant height is 5 cm, not 9 cm", "5 cm"},
@@ -75,7 +77,7 @@ INSTANTIATE_TEST_SUITE_P(
                  Severity::Impossible, "base.vertices", "a pyramid needs a base with no corner that points inward", ""},
         Expected{"pyramid | slant_height: ? | base square | side: 6 cm | known surface_area: 70 cm^2",
                  Severity::Impossible, "surface_area",
-                 "the surface area must be more than twice the base area, 72 cm²; 73 cm² would do", "73 cm²"},
+                 "the surface area must be more than twice the base area, 72 cm²; 73 cm² would work", "73 cm²"},
         Expected{"pyramid | base square | side: 6 cm", Severity::Missing, "height",
                  "the height, the slant height or the lateral edge is needed", ""},
         Expected{"pyramid | height: 4 cm | base rectangle | length: 18 cm", Severity::Missing, "base.width",
@@ -86,10 +88,10 @@ INSTANTIATE_TEST_SUITE_P(
     Bases, Faulty,
     testing::Values(
         Expected{"prism | height: 10 cm | base triangle | sides: 3 cm, 4 cm, 8 cm", Severity::Impossible, "base.sides",
-                 "each side of a triangle must be shorter than the other two together, 7 cm; 6 cm would do", "6 cm"},
+                 "each side of a triangle must be shorter than the other two together, 7 cm; 6 cm would work", "6 cm"},
         Expected{
             "prism | height: 10 cm | base triangle | sides: 3.5 cm, 4 cm, 7.5 cm", Severity::Impossible, "base.sides",
-            "each side of a triangle must be shorter than the other two together, 7.5 cm; 7.4 cm would do", "7.4 cm"},
+            "each side of a triangle must be shorter than the other two together, 7.5 cm; 7.4 cm would work", "7.4 cm"},
         Expected{"prism | height: 10 cm | base triangle | sides: 5 cm, 5 cm, 8 cm | base: 8 cm | height: 4 cm",
                  Severity::Impossible, "base.height",
                  "with sides 5 cm, 5 cm and 8 cm the height of the triangle is 3 cm, not 4 cm", "3 cm"},
@@ -103,22 +105,21 @@ INSTANTIATE_TEST_SUITE_P(
                  "13 cm"},
         Expected{"prism | height: 10 cm | base right triangle | legs: 5 cm, ? | hypotenuse: 4.5 cm",
                  Severity::Impossible, "base.hypotenuse",
-                 "the hypotenuse must be longer than each leg, 5 cm; 5.1 cm would do", "5.1 cm"},
+                 "the hypotenuse must be longer than each leg, 5 cm; 5.1 cm would work", "5.1 cm"},
         Expected{"prism | height: 10 cm | base isosceles triangle | base: 10 cm | leg: 5 cm", Severity::Impossible,
-                 "base.leg", "the leg must be longer than half the base of the triangle, 5 cm; 6 cm would do", "6 cm"},
+                 "base.leg", "the leg must be longer than half the base of the triangle, 5 cm; 6 cm would work",
+                 "6 cm"},
         Expected{"prism | height: 10 cm | base parallelogram | base: 10 cm | side: 5 cm | height: 6 cm",
                  Severity::Impossible, "base.side",
-                 "the side of a parallelogram cannot be shorter than its height, 6 cm; 6 cm would do", "6 cm"},
+                 "the side of a parallelogram cannot be shorter than its height, 6 cm; 6 cm would work", "6 cm"},
         Expected{"prism | height: 10 cm | base rhombus | side: 5 cm | height: 6 cm", Severity::Impossible, "base.side",
-                 "the side of a rhombus cannot be shorter than its height, 6 cm; 6 cm would do", "6 cm"},
+                 "the side of a rhombus cannot be shorter than its height, 6 cm; 6 cm would work", "6 cm"},
         Expected{"prism | height: 10 cm | base rhombus | side: 5 cm | diagonals: 12 cm, ?", Severity::Impossible,
                  "base.diagonals",
-                 "each diagonal of a rhombus must be shorter than two of its sides, 10 cm; 9 cm would "
-                 "do",
-                 "9 cm"},
+                 "each diagonal of a rhombus must be shorter than two of its sides, 10 cm; 9 cm would work", "9 cm"},
         Expected{"prism | height: 10 cm | base trapezoid | bases: 10 cm, 10 cm | height: 4 cm | legs: 5 cm",
                  Severity::Impossible, "base.bases",
-                 "the bases of a trapezoid must be of different lengths, 10 cm; 4 cm would do", "4 cm"},
+                 "the bases of a trapezoid must be of different lengths, 10 cm; 4 cm would work", "4 cm"},
         Expected{"prism | height: 10 cm | base trapezoid | bases: 16 cm, 10 cm | height: 4 cm | legs: 7 cm, 7 cm",
                  Severity::Impossible, "base.height",
                  "with bases 16 cm and 10 cm and legs 7 cm and 7 cm the height of the trapezoid is about 6.3 cm, not "
@@ -127,7 +128,7 @@ INSTANTIATE_TEST_SUITE_P(
         Expected{"prism | height: 10 cm | base trapezoid | bases: 16 cm, 4 cm | height: ? | legs: 5 cm, 6 cm",
                  Severity::Impossible, "base.bases",
                  "the difference of the bases, as a side of a triangle with the two legs, must be shorter than the "
-                 "legs together, 11 cm; 14 cm would do",
+                 "legs together, 11 cm; 14 cm would work",
                  "14 cm"},
         Expected{"prism | height: 10 cm | base regular polygon | count: 2 | side: 6 cm", Severity::Impossible,
                  "base.count", "a regular polygon here has 3 to 40 sides, not 2", "3"},
@@ -147,11 +148,11 @@ INSTANTIATE_TEST_SUITE_P(
     Others, Faulty,
     testing::Values(
         Expected{"prism | height: ? | base square | side: 6 cm | known surface_area: 72 cm^2", Severity::Impossible,
-                 "surface_area", "the surface area must be more than the two bases together, 72 cm²; 73 cm² would do",
+                 "surface_area", "the surface area must be more than the two bases together, 72 cm²; 73 cm² would work",
                  "73 cm²"},
         Expected{"rectangular prism | length: 9 cm | width: 7 cm | height: ? | known surface_area: 100 cm^2",
                  Severity::Impossible, "surface_area",
-                 "the surface area must be more than the bottom and the top together, 126 cm²; 127 cm² would do",
+                 "the surface area must be more than the bottom and the top together, 126 cm²; 127 cm² would work",
                  "127 cm²"},
         Expected{"rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm | known volume: 400 cm^3",
                  Severity::Impossible, "volume",
@@ -166,8 +167,8 @@ INSTANTIATE_TEST_SUITE_P(
             "rectangular prism | length: ? | width: ? | height: 9 cm | known surface_area: 286 cm^2 | known volume: "
             "350 cm^3",
             Severity::Impossible, "volume",
-            "the volume of a box cannot be more than that of a cube with the same surface area, about 329.10 cm³; "
-            "320 cm³ would do",
+            "the volume of a box cannot be more than that of a cube with the same surface area, about 329.10 cm³; 320 "
+            "cm³ would work",
             "320 cm³"},
         Expected{"cube | edge: 9 cm^2", Severity::Impossible, "edge", "\"9 cm^2\" is not a length", ""},
         Expected{"cube | edge: 9 cm | known volume: 729 cm", Severity::Impossible, "volume",
@@ -176,7 +177,7 @@ INSTANTIATE_TEST_SUITE_P(
         Expected{"cube | edge: 9 cm | known base_area: 81 cm^2", Severity::Impossible, "base_area",
                  "a cube has no base area", ""},
         Expected{"cube | edge: 9 cm | known weight: 81 cm^2", Severity::Impossible, "weight",
-                 "\"weight\" cannot be known: surface_area, lateral_area, base_area or volume can", ""},
+                 "\"weight\" can't be a known measure; surface_area, lateral_area, base_area and volume can", ""},
         Expected{"cube | side: 9 cm", Severity::Impossible, "side", "a cube has no side; it has edge", ""},
         Expected{"cube | edge: 9 cm | base square | side: 9 cm", Severity::Impossible, "base",
                  "a cube takes no base of its own", ""},
@@ -186,7 +187,7 @@ INSTANTIATE_TEST_SUITE_P(
         Expected{"prism | height: 9 cm | base sqare | side: 4 cm", Severity::Impossible, "base.shape",
                  "there is no base shape \"sqare\"; did you mean \"square\"?", "square"},
         Expected{"prism | height: 9 cm | lies: down | base square | side: 4 cm", Severity::Impossible, "lies",
-                 "\"down\" cannot stand here: base or side can", ""},
+                 "\"down\" can't go here; base or side can", ""},
         Expected{"prism | height: 9 cm | base triangle | sides: 4 cm, 5 cm", Severity::Impossible, "base.sides",
                  "the sides must be 3 lengths, not 2", ""},
         Expected{"regular polyhedron | faces: 10 | edge: 4 cm", Severity::Impossible, "faces",
@@ -225,23 +226,22 @@ INSTANTIATE_TEST_SUITE_P(
         Remarked{"prism | height: 10 cm | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm", Severity::Rounding,
                  "base.height",
                  "the height of the triangle 6 cm fits only as a rounded number: with sides 7 cm, 7 cm and 7 cm it is "
-                 "about 6.06 cm, 1 % more"},
+                 "about 6.06 cm, 1% more"},
         Remarked{
             "prism | height: 10 cm | base triangle | sides: 5 cm, 5 cm, 6 cm | base: 6 cm | height: 4.1 cm",
             Severity::Rounding, "base.height",
             "the height of the triangle 4.1 cm fits only if the other numbers are rounded too: with sides 5 cm, 5 cm "
             "and 6 cm it is 4 cm"},
-        Remarked{
-            "prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm", Severity::Rounding,
-            "base.hypotenuse",
-            "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4 % "
-            "less"},
+        Remarked{"prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm",
+                 Severity::Rounding, "base.hypotenuse",
+                 "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4% "
+                 "less"},
         Remarked{"prism | height: 10 cm | base triangle | base: 8 cm | height: 3 cm", Severity::Missing, "base",
-                 "no sides are given: the triangle is drawn with two equal sides, and what depends on them holds for "
-                 "that triangle alone"},
+                 "no sides are given, so the triangle is drawn with two equal sides; answers that depend on the sides "
+                 "are for that triangle only"},
         Remarked{"prism | height: 10 cm | base trapezoid | bases: 8 cm, 5 cm | height: 3 cm", Severity::Missing, "base",
-                 "no legs are given: the trapezoid is drawn with two equal legs, and what depends on them holds for "
-                 "that trapezoid alone"}));
+                 "no legs are given, so the trapezoid is drawn with two equal legs; answers that depend on the legs "
+                 "are for that trapezoid only"}));
 
 }  // namespace
 }  // namespace fw::solids::fault_test

@@ -195,20 +195,21 @@ TEST(Mistake, IsChosenByWhatTheNumberWouldBe) {
 TEST(Mistake, MustBeOne) {
   EXPECT_EQ(
       said(choices_of(problem_of(peak, R"("find": ["surface_area"], "wrong": {"answer": "357 cm^2"})"), 1).error()),
-      "the wrong answer 357 cm^2 comes from no usual mistake, so which one it was cannot be asked: give another "
-      "one");
+      "the wrong answer 357 cm^2 does not come from a usual mistake, so the problem can't ask which one it was: give a "
+      "different answer");
 }
 
 TEST(TaskChoices, KeepTheirOrderWhereTheyHaveOne) {
   const auto yes_no = choices_of(problem_of(peak, slant_9), 5);
   ASSERT_EQ(yes_no->size(), 2U);
-  EXPECT_EQ(said((*yes_no)[0].message), "Yes would need 13 cm. Which length do the other labels lead to?");
-  EXPECT_EQ(said((*yes_no)[1].message), "Right. 9 cm cannot be; 13 cm would fit.");
+  EXPECT_EQ(said((*yes_no)[0].message), "\"Yes\" would need 13 cm. What length do the other labels give?");
+  EXPECT_EQ(said((*yes_no)[1].message), "Right. 9 cm is impossible; 13 cm would fit.");
   const auto intervals = choices_of(problem_of(box, bounds), 5);
   ASSERT_EQ(intervals->size(), 3U);
   EXPECT_EQ(said((*intervals)[1].text), "between 200 cm² and 300 cm²");
   EXPECT_EQ(said((*intervals)[2].message),
-            "That would be too much. 315 would be the space inside. An area is the wrapping: add up flat faces.");
+            "That would be too much. 315 is the space inside. Surface area is the wrapping paper. Which faces does the "
+            "paper cover?");
   EXPECT_EQ(choices_of(problem_of(box, covered), 5)->size(), 4U);
 }
 
@@ -236,7 +237,7 @@ TEST(RightAnswer, IsToldAsAKeyHasIt) {
         std::tuple{box, in_m3, "0.000315 m³"}, std::tuple{peak, slant_9, "no, 13 cm would fit"},
         std::tuple{peak, slant_13, "yes"}, std::tuple{box, bounds, "between 200 cm² and 300 cm²"},
         std::tuple{box, stood_on, "one face"}, std::tuple{box, face_3, "9 cm and 5 cm"},
-        std::tuple{peak, sum_of_sides, "260 would be the sloping faces alone. 360 cm²"}}) {
+        std::tuple{peak, sum_of_sides, "260 is the area of the triangles alone. 360 cm²"}}) {
     const auto told = right_answer(problem_of(solid, members));
     ASSERT_TRUE(told.has_value()) << members << ": " << said(told.error());
     EXPECT_EQ(said(*told), answer);

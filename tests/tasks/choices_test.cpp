@@ -106,7 +106,8 @@ TEST(Choices, OfABoxHoldTheVolumeForItsSurface) {
     texts.insert(said(one.text));
     if (said(one.text) == "315 cm²") {
       EXPECT_EQ(one.cause, "A1");
-      EXPECT_EQ(said(one.message), "315 would be the space inside. An area is the wrapping: add up flat faces.");
+      EXPECT_EQ(said(one.message),
+                "315 is the space inside. Surface area is the wrapping paper. Which faces does the paper cover?");
     }
   }
   EXPECT_EQ(texts.count("286 cm²"), 1U);

@@ -29,16 +29,16 @@ std::vector<std::string> told(const lessons::Problem& problem, const std::string
 TEST(Hints, ClimbFromTheQuantityToTheFirstNumbers) {
   EXPECT_THAT(
       told(test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area")),
-      ElementsAre("Asked is the surface area S. An area covers, so it is counted in square centimeters (cm²).",
-                  "For it you need: length l, width w and height h.",
-                  "The six faces are three pairs of equal rectangles. | S = 2 · l · w + 2 · l · h + 2 · w · h",
-                  "Put the numbers in: l = 9 cm, w = 7 cm, h = 5 cm. | S = 2 × 9 cm × 7 cm + 2 × 9 cm × 5 cm + 2 × 7 "
-                  "cm × 5 cm"));
+      ElementsAre(
+          "Find the surface area, S. It covers a surface, so the unit is square centimeters (cm²).",
+          "You need the length l, width w and height h.",
+          "The six faces are three pairs of congruent rectangles. | S = 2 · l · w + 2 · l · h + 2 · w · h",
+          "Substitute: l = 9 cm, w = 7 cm, h = 5 cm. | S = 2 × 9 cm × 7 cm + 2 × 9 cm × 5 cm + 2 × 7 cm × 5 cm"));
   EXPECT_THAT(
       told(test::problem_of("pyramid | slant_height: ? | base square | side: 10 cm | known surface_area: 360 cm^2",
                             "slant_height"))
           .at(0),
-      "Asked is the slant height ℓ. It is a length, measured in centimeters (cm).");
+      "Find the slant height, ℓ. It is a length, so the unit is centimeters (cm).");
 }
 
 TEST(Hints, OfAnOpenBoxBeginWithTheFacesThatCount) {
@@ -47,16 +47,16 @@ TEST(Hints, OfAnOpenBoxBeginWithTheFacesThatCount) {
   box.open = {{"top", {geometry::FaceId{1}}}};
   const std::vector<std::string> lines = told(box);
   ASSERT_EQ(lines.size(), 4U);
-  EXPECT_EQ(lines[1], "Face 2 is open and does not count: 5 of 6 faces count.");
+  EXPECT_EQ(lines[1], "Face 2 is open, so it does not count. 5 of the 6 faces count.");
   EXPECT_EQ(lines[3], lines[2] + " | face 1 = 9 cm × 7 cm");
 }
 
 TEST(Hints, OfAWordProblemBeginWithItsVerb) {
   lessons::Problem box = test::problem_of("cube | edge: 7 cm", "volume");
   box.tasks = {WordProblem({lessons::Purpose::Fill, "volume", *units::parse_quantity("50 cm^3"), "cup"})};
-  EXPECT_EQ(told(box).at(0), "A cup fills the space inside, so the amount is a volume, in cubic units.");
+  EXPECT_EQ(told(box).at(0), "A cup fills the space inside, so find a volume, in cubic units.");
   box.tasks = {WordProblem({lessons::Purpose::Edge, "edges", *units::parse_quantity("30 cm"), "roll"})};
-  EXPECT_EQ(told(box).at(1), "Count the edges: 12. Edges of the same length are added up together.");
+  EXPECT_EQ(told(box).at(1), "Count the edges: 12. Group the edges of the same length.");
 }
 
 TEST(Hints, ToANameTellTheFaces) {

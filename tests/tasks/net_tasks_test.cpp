@@ -61,15 +61,15 @@ TEST(NetTasks, YesAndNoAreJudgedWithTheReason) {
   EXPECT_EQ(no.verdict, AnswerVerdict::Recognized);
   EXPECT_EQ(no.causes.front().id, "N10");
   EXPECT_EQ(said(no.message),
-            "It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.");
+            "It does fold up. A net can look unusual. Pick one piece as the floor and fold up the rest.");
   EXPECT_TRUE(net_asked(net)->net_reasons(net).empty());
   EXPECT_EQ(said(net_answer(net)), "yes");
-  EXPECT_EQ(said(diagnosed(net, "perhaps")->message), "Say yes or no: would it fold up?");
+  EXPECT_EQ(said(diagnosed(net, "perhaps")->message), "Answer yes or no. Would it fold up?");
   const Problem five = box_problem(R"({"ask": "is_it", "pieces": [)" + open_box + "]}");
   EXPECT_EQ(said(net_answer(five)), "no (N1)");
   EXPECT_EQ(diagnosed(five, "yes")->causes.front().id, "N1");
   EXPECT_EQ(said(diagnosed(five, "yes")->message),
-            "A face would stay open. A rectangular prism has 6 faces: count the pieces.");
+            "One face would stay open. A rectangular prism has 6 faces: count the pieces.");
   EXPECT_EQ(diagnosed(five, "no, one is missing")->verdict, AnswerVerdict::Right);
   ASSERT_EQ(net_asked(five)->net_reasons(five).size(), 4U);
   EXPECT_TRUE(net_asked(five)->net_reasons(five)[0].is_right);
@@ -112,10 +112,10 @@ TEST(NetTasks, APlaceIsJudgedForItselfAndAllRightOnesAreAskedFor) {
   const Diagnosis wrong = *diagnosed(problem, "A, C");
   EXPECT_EQ(wrong.verdict, AnswerVerdict::Recognized);
   EXPECT_EQ(wrong.causes.front().id, "N4");
-  EXPECT_EQ(said(wrong.message), "At C: These two edges would be glued. Are they the same length?");
+  EXPECT_EQ(said(wrong.message), "At C: These two edges meet when you fold. Are they the same length?");
   EXPECT_EQ(net_choices(problem)[2].edges.size(), 2U);
   EXPECT_EQ(said(diagnosed(problem, "D")->message), "Answer with letters from A to C.");
-  EXPECT_EQ(said(net_asked(problem)->judged_choices(problem, {0, 1}).message), "Right: these are all of them.");
+  EXPECT_EQ(said(net_asked(problem)->judged_choices(problem, {0, 1}).message), "Right, that's all of them.");
 }
 
 TEST(NetTasks, ANameIsJudgedAsInTheQuiz) {

@@ -62,7 +62,7 @@ TEST(QuizSetOf, ALessonThatAsksForNothingSaysWhatToChoose) {
   lesson.problems.front().tasks.clear();
   const auto set = quiz_set({}, lesson);
   ASSERT_FALSE(set.has_value());
-  EXPECT_EQ(said(set.error()), "This lesson asks for nothing. Choose its nets, or made up.");
+  EXPECT_EQ(said(set.error()), "This lesson asks no questions. Choose its nets, or new problems.");
 }
 
 TEST(QuizSetOf, MadeUpIsMixedAndTheSameForASeed) {

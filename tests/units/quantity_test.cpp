@@ -125,11 +125,11 @@ struct Mistake {
 TEST(ParseQuantity, SaysWhatWasFoundAndWhatWouldBeRight) {
   const Mistake mistakes[] = {
       {"", 0, "There is no number here. Write a number and a unit, such as 7 1/2 ft."},
-      {"cm", 0, "No number stands before “cm”. Write a number and a unit, such as 7 1/2 ft."},
-      {"?", 0, "Here stands “?”; a number such as 12, 2.5 or 7 1/2 would be right."},
-      {"5 cmm", 2, "“cmm” is not a unit known here. Did you mean “cm”?"},
-      {"5 squar feet", 2, "“squar feet” is not a unit known here. Did you mean “square feet”?"},
-      {"5 bananas", 2, "“bananas” is not a unit known here. Write one such as cm, in, cm^2 or ft^3."},
+      {"cm", 0, "There is no number before “cm”. Write a number and a unit, such as 7 1/2 ft."},
+      {"?", 0, "Found “?” instead of a number. Write one such as 12, 2.5 or 7 1/2."},
+      {"5 cmm", 2, "“cmm” is not a known unit. Did you mean “cm”?"},
+      {"5 squar feet", 2, "“squar feet” is not a known unit. Did you mean “square feet”?"},
+      {"5 bananas", 2, "“bananas” is not a known unit. Write one such as cm, in, cm^2 or ft^3."},
       {"5/0 cm", 2, "The denominator is 0, and nothing can be divided by 0. Write another denominator."},
       {"3 in 6 ft", 5,
        "There is a second measure here: “6 ft”. Only a length in a smaller unit can follow, as in 3 ft 6 in."},

@@ -44,7 +44,7 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
   const bool is_spoken = item(shown).spoken ? item(shown).spoken == index : about.take_up == index;
   std::vector<PageText> said;
   if (about.take_up == index) {
-    said.push_back({"Take this idea up again:", TextSize::Small, true, ui.theme().bad});
+    said.push_back({"Go over this idea again:", TextSize::Small, true, ui.theme().bad});
   }
   const bool tells = !choice.is_right || shown.derived.item->form == AnswerForm::Cutout;
   if (tells) {

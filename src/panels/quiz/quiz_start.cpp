@@ -83,8 +83,8 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     out.push_back(SetAudience{static_cast<Audience>(*who)});
   }
   if (const auto from = choice(ui, ids::quiz_source, "From",
-                               low ? std::vector<std::string>{"lesson", "nets", "made up", "due"}
-                                   : std::vector<std::string>{"this lesson", "its nets", "made up", "due today"},
+                               low ? std::vector<std::string>{"lesson", "nets", "new problems", "due"}
+                                   : std::vector<std::string>{"this lesson", "its nets", "new problems", "due today"},
                                static_cast<std::size_t>(setup.source), column.take(sizes.field), low)) {
     out.push_back(SetQuizSource{static_cast<QuizSource>(*from)});
   }
@@ -121,7 +121,7 @@ std::string about_set(const Quiz& quiz) {
     return said(quiz.refusal);
   }
   if (quiz.finished > 0) {
-    const std::string next = quiz.setup.source == QuizSource::Lesson ? "Go on with its nets, or with made up problems."
+    const std::string next = quiz.setup.source == QuizSource::Lesson ? "Go on with its nets, or with new problems."
                                                                      : "Start again with new numbers.";
     return "All " + std::to_string(quiz.finished) + " are done. " + next;
   }
@@ -131,8 +131,8 @@ std::string about_set(const Quiz& quiz) {
     case QuizSource::Nets:
       return "Ten nets of the lesson's solids, turned and flipped. Which solid folds from each?";
     case QuizSource::Due:
-      return "Ten problems of what comes back today, then of what was not asked yet. What went wrong comes back the "
-             "same day, what went right after 1, 3, 7 and 21 days.";
+      return "Ten problems: first what comes back today, then what has not been asked yet. A wrong answer comes back "
+             "the same day, a right one after 1, 3, 7 and 21 days.";
     case QuizSource::MadeUp:
       break;
   }

@@ -36,12 +36,13 @@ std::vector<Signature> base_area_signatures() {
   const std::vector<Asked> base{Asked::BaseArea};
   return {
       {"C1", base, base_not_halved,
-       Saying("{n} is what a whole rectangle would give.", "What part of its rectangle is the base?")},
-      {"B5", base, all_bases, Saying("{n} would be all bases together.", "How many of them are asked for?")},
-      {"A6", base, another_face, Saying("{n} would be a lateral face.", "Which face is the base?")},
-      {"A2", base, all_faces, Saying("{n} would be all faces added up.", "Which one of them is the base?")},
-      {"A4", base, way_around,
-       Saying("{n} would be the way around the base.", "What do you multiply to get its area?")},
+       Saying("{n} is the area of the whole rectangle around it.",
+              "What fraction of the rectangle around it is the base?")},
+      {"B5", base, all_bases,
+       Saying("{n} is the area of both bases together.", "How many bases does the question ask for?")},
+      {"A6", base, another_face, Saying("{n} is the area of a lateral face.", "Which face is the base?")},
+      {"A2", base, all_faces, Saying("{n} is the area of all the faces.", "Which one of those faces is the base?")},
+      {"A4", base, way_around, Saying("{n} is the perimeter of the base.", "What do you multiply to get its area?")},
   };
 }
 

@@ -64,16 +64,20 @@ std::vector<Signature> packing_signatures() {
   const std::vector<Asked> least{Asked::LeastSurface};
   return {
       {"L7", packed, volumes_divided,
-       Saying("{n} is what dividing the volumes would give.", "Try one row: how many whole ones fit along each edge?")},
-      {"L8", packed, one_row_or_layer, Saying("{n} would be one row or one layer.", "How many of those are there?")},
-      {"L3", packed, rounded_up_along, Saying("{n} is what rounding up would give.", "Can a part of one be packed?")},
-      {"L10", packed, another_way_round, Saying("{n} is what another way round would hold.", "Turn it: do more fit?")},
+       Saying("{n} is what you get if you divide the volumes.", "How many whole ones fit along each edge?")},
+      {"L8", packed, one_row_or_layer,
+       Saying("{n} is only one row or one layer.", "How many rows or layers are there?")},
+      {"L3", packed, rounded_up_along, Saying("{n} is what you get if you round up.", "Can you pack part of one?")},
+      {"L10", packed, another_way_round,
+       Saying("{n} is how many fit if they are turned another way.", "Do more fit if you turn them another way?")},
       {"L11", packed, rows_added,
-       Saying("{n} would be rows added up.", "How many are in a layer, and how many layers are there?")},
-      {"L12", least, box_shown, Saying("{n} is what the box shown takes.", "Which other boxes hold as much?")},
-      {"L13", least, as_equal_edges, Saying("{n} is what a cube would take.", "Are its edges whole numbers?")},
+       Saying("{n} is what you get if you add the rows.", "How many fit in one layer, and how many layers are there?")},
+      {"L12", least, box_shown, Saying("{n} is what this box takes.", "Which other boxes have the same volume?")},
+      {"L13", least, as_equal_edges,
+       Saying("{n} is what a cube with the same volume would take.", "Are all of its edges whole numbers?")},
       {"L14", least, list_left_early,
-       Saying("{n} is what another box takes.", "List them all: are there edges nearer to each other?")},
+       Saying("{n} is what another box takes, but not the one with the least.",
+              "List all the boxes. Do any have edges closer in length?")},
   };
 }
 

@@ -126,21 +126,23 @@ std::vector<Signature> supply_signatures() {
   const std::vector<Asked> count{Asked::Count};
   return {
       {"L1", count, other_purpose,
-       Saying("{n} is what the other measure would give.", "Underline the verb: does it cover, or does it fill?")},
+       Saying("{n} is what you get with the other measure.", "Underline the verb. Does it cover, or does it fill?")},
       {"L2",
        {Asked::Surface, Asked::Lateral, Asked::Count},
        open_faces_counted,
-       Saying("{n} is what every face would give.", "Picture the real thing: which faces get the material?")},
+       Saying("{n} is what you get if you cover every face.", "Picture the real thing. Which faces get covered?")},
       {"L3", count, rounded_another_way,
-       Saying("{n} is what the division would give.", "Can a part of one be had, and is {n} enough to finish?")},
+       Saying("{n} is what you get from the division alone.",
+              "Can you buy part of one? Is {n} enough to finish the job?")},
       {"L4", count, exact_amount_paid,
-       Saying("{n} is what parts of packs would cost.", "Count whole packs first, then pay.")},
+       Saying("{n} is what you pay if you could buy part of a pack.", "How many whole packs do you have to buy?")},
       {"L5", count, multiplied_by_each,
-       Saying("{n} is what multiplying would give.", "Will it take more of them than the amount, or only a few?")},
+       Saying("{n} is what you get if you multiply.", "Should the number of packs be more than the amount, or less?")},
       {"L6", count, one_coat,
-       Saying("{n} is what another number of coats would take.", "How many coats are asked for?")},
+       Saying("{n} is right for a different number of coats.", "How many coats does the problem ask for?")},
       {"L9", count, stopped_at_amount,
-       Saying("{n} would be the amount, a good first step.", "Read again: how many are asked for?")},
+       Saying("{n} is the amount, and that's a good first step.",
+              "Read the question again. How many does it ask for?")},
   };
 }
 

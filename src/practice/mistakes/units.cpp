@@ -104,22 +104,24 @@ std::vector<Signature> unit_signatures() {
   const std::vector<Asked> volume{Asked::Volume};
   const std::vector<Asked> all{Asked::Surface, Asked::Lateral, Asked::BaseArea, Asked::Volume};
   const Saying lower_power =
-      Saying("{n} is what a lower power of the factor would give.", "In how many directions do you convert?");
+      Saying("{n} is what you get if you convert too few times.", "How many dimensions are you converting?");
   return {
       {"G3", areas, area_by_length_factor,
-       Saying("{n} is what the factor of a length would give.", "How many rows of squares make one large square?")},
+       Saying("{n} is what you get if you convert as if it were a length.",
+              "How many small squares make one large square?")},
       {"G4", volume, volume_by_lower_power, lower_power},
       {"G8", all, customary_by_lower_power, lower_power},
       {"G5", all, the_other_way,
-       Saying("{n} is what converting the other way would give.", "Does a larger unit need more of them, or fewer?")},
+       Saying("{n} is what you get if you convert the wrong way.", "Does it take more of a larger unit, or fewer?")},
       {"G7", volume, capacity_by_other_ten,
-       Saying("{n} is what another step of ten would give.", "How many cubes fill one of the larger unit?")},
+       Saying("{n} is off by a power of ten.", "How many of the small cubes fill one of the large ones?")},
       {"G9", all, not_converted,
-       Saying("{n} is the number before it is converted.", "In which unit is the answer asked?")},
+       Saying("{n} is the number before you convert it.", "What unit does the question ask for?")},
       {"G6",
        {Asked::Surface, Asked::Lateral, Asked::Volume},
        unlike_units,
-       Saying("{n} is what the bare numbers would give.", "Which labels are in another unit? Convert those first.")},
+       Saying("{n} is what you get if you ignore the units.",
+              "Which labels are in a different unit? Convert those first.")},
   };
 }
 

@@ -18,14 +18,15 @@ Stated stated_equilateral_triangle(const Description&) {
   shape.measures = {base_measure(s, "base edge", "side"), base_measure(t, "height of the triangle", "height")};
   shape.area = half(Expression(s) * t);
   shape.relations = {{{solids::square(t), solids::square(s) - solids::square(half(s))},
-                      message("the height halves the equilateral triangle into two right triangles")},
+                      message("the height splits the equilateral triangle into two congruent right triangles, so use "
+                              "the Pythagorean theorem")},
                      {{t, Expression(s) * square_root(whole(3)) / 2},
-                      message("the height of every equilateral triangle is √3 ÷ 2 of its side")}};
+                      message("the height of an equilateral triangle is √3 ÷ 2 times its side")}};
   add_perimeter_and_area(shape, Expression(3) * s, message("an equilateral triangle has three equal sides"),
-                         message("the area of a triangle is half of base times height"));
+                         message("the area of a triangle is half the base times the height"));
   shape.conditions = {{s, t, t.name, message("the height of the triangle must be shorter than its side")}};
   shape.centroid_distances.assign(3, Expression(t) / 3);
-  shape.centroid_distance_names.assign(3, message("a third of the height of the base"));
+  shape.centroid_distance_names.assign(3, message("one third of the height of the base"));
   shape.corner_distance_squared = solids::square(Expression(t) / 3) + solids::square(half(s));
   shape.body = [s, t](const algebra::Bindings& bindings) {
     const exact::Number side = value_of(bindings, s);

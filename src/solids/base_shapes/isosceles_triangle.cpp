@@ -19,16 +19,17 @@ Stated stated_isosceles_triangle(const Description&) {
                     base_measure(t, "height of the triangle", "height")};
   shape.area = half(Expression(b) * t);
   shape.relations = {{{solids::square(c), solids::square(t) + solids::square(half(b))},
-                      message("the height halves the isosceles triangle into two right triangles")}};
+                      message("the height splits the isosceles triangle into two congruent right triangles, so use the "
+                              "Pythagorean theorem")}};
   add_perimeter_and_area(shape, Expression(b) + Expression(2) * c, message("the two legs are equal"),
-                         message("the area of a triangle is half of base times height"));
+                         message("the area of a triangle is half the base times the height"));
   shape.conditions = {{c, half(b), c.name, message("the leg must be longer than half the base of the triangle")},
                       {c, t, t.name, message("the height of the triangle must be shorter than its leg")}};
   const Expression to_leg = Expression(b) * t / (Expression(3) * c);
   shape.centroid_distances = {Expression(t) / 3, to_leg, to_leg};
-  shape.centroid_distance_names = {message("a third of the height of the base"),
-                                   message("the distance of the centroid from the leg"),
-                                   message("the distance of the centroid from the leg")};
+  shape.centroid_distance_names = {message("one third of the height of the base"),
+                                   message("the distance from the centroid to the leg"),
+                                   message("the distance from the centroid to the leg")};
   shape.body = [b, c, t](const algebra::Bindings& bindings) {
     const exact::Number base = value_of(bindings, b);
     const exact::Number zero;

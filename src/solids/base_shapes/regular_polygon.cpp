@@ -67,10 +67,10 @@ ShapeStatement stated(int count) {
   shape.measures = {base_measure(s, "base edge", "side"), base_measure(a, "apothem", "apothem")};
   shape.area = Expression(count) * s * a / 2;
   shape.relations = {{{a, Expression(s) * Number::polygon_cotangent(count) / 2},
-                      message("the apothem of a regular polygon is fixed by its side")}};
+                      message("in a regular polygon, the side determines the apothem")}};
   add_perimeter_and_area(
       shape, Expression(count) * s, message("a regular polygon has equal sides"),
-      message("a regular polygon is made of equal triangles from its center: P times apothem, halved"));
+      message("a regular polygon splits into congruent triangles: half the perimeter times the apothem"));
   shape.centroid_distances.assign(size, a);
   shape.centroid_distance_names.assign(size, message("the apothem of the base"));
   shape.corner_distance_squared = solids::square(a) + solids::square(half(s));

@@ -43,10 +43,10 @@ void state_by_diagonals(ShapeStatement& shape, const RhombusLetters& n) {
                     base_measure(n.s, "side of the rhombus", "side"),
                     base_measure(n.t, "height of the rhombus", "height")};
   shape.area = half(Expression(n.d) * n.e);
-  shape.relations = {
-      {{solids::square(n.s), solids::square(half(n.d)) + solids::square(half(n.e))},
-       message("the diagonals cut the rhombus into four right triangles")},
-      {{symbols::base_area(), Expression(n.s) * n.t}, message("the area of a rhombus is also side times height")}};
+  shape.relations = {{{solids::square(n.s), solids::square(half(n.d)) + solids::square(half(n.e))},
+                      message("the diagonals cut the rhombus into four congruent right triangles")},
+                     {{symbols::base_area(), Expression(n.s) * n.t},
+                      message("the area of a rhombus is also the side times the height")}};
   shape.body = [n](const algebra::Bindings& bindings) { return on_its_corner(n, bindings); };
 }
 

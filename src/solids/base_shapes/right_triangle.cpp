@@ -8,8 +8,8 @@ using algebra::Expression;
 void add_relations(ShapeStatement& shape, const algebra::Symbol& a, const algebra::Symbol& b,
                    const algebra::Symbol& c) {
   shape.relations.push_back({{solids::square(c), solids::square(a) + solids::square(b)},
-                             message("in a right triangle the squares on the legs make the square on the hypotenuse")});
-  add_perimeter_and_area(shape, algebra::sum_of({a, b, c}), message("the perimeter goes round all three sides"),
+                             message("Pythagorean theorem: leg² + leg² = hypotenuse²")});
+  add_perimeter_and_area(shape, algebra::sum_of({a, b, c}), message("the perimeter is the sum of all three sides"),
                          message("the legs of a right triangle are its base and its height"));
   for (const algebra::Symbol& leg : {a, b}) {
     shape.conditions.push_back({c, leg, c.name, message("the hypotenuse must be longer than each leg")});
@@ -31,9 +31,9 @@ Stated stated_right_triangle(const Description&) {
   shape.area = half(Expression(a) * b);
   add_relations(shape, a, b, c);
   shape.centroid_distances = {Expression(b) / 3, Expression(a) * b / (Expression(3) * c), Expression(a) / 3};
-  shape.centroid_distance_names = {message("a third of the other leg"),
-                                   message("the distance of the centroid from the hypotenuse"),
-                                   message("a third of the other leg")};
+  shape.centroid_distance_names = {message("one third of the other leg"),
+                                   message("the distance from the centroid to the hypotenuse"),
+                                   message("one third of the other leg")};
   shape.body = [a, b, c](const algebra::Bindings& bindings) {
     const exact::Number zero;
     ShapeBody body;

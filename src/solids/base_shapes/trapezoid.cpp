@@ -34,10 +34,9 @@ void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const D
   const Expression c = n.c;
   const Expression d = n.d;
   if (has_equal_legs(description)) {
-    shape.relations.push_back(
-        {{solids::square(n.c), solids::square(n.t) + solids::square(half(difference))},
-         message("each end of an isosceles trapezoid is a right triangle on half the difference of the "
-                 "bases")});
+    shape.relations.push_back({{solids::square(n.c), solids::square(n.t) + solids::square(half(difference))},
+                               message("each end of an isosceles trapezoid is a right triangle, and its base is half "
+                                       "the difference of the two bases")});
     return;
   }
   const auto legs = written_lengths(description, "legs");
@@ -59,7 +58,7 @@ void add_leg_relations(ShapeStatement& shape, const TrapezoidLetters& n, const D
   shape.relations.push_back(
       {{solids::square(unknown),
         solids::square(n.t) + solids::square(difference - root(solids::square(known) - solids::square(n.t)))},
-       message("each end of the trapezoid is a right triangle with the height")});
+       message("the height cuts a right triangle off the end of the trapezoid")});
 }
 
 void add_conditions(ShapeStatement& shape, const TrapezoidLetters& n, bool equal_legs) {
@@ -115,13 +114,13 @@ Stated stated_trapezoid(const Description& description) {
   add_leg_relations(shape, n, description);
   add_perimeter_and_area(
       shape, equal_legs ? algebra::sum_of({n.p, n.q, Expression(2) * n.c}) : algebra::sum_of({n.p, n.c, n.q, n.d}),
-      equal_legs ? message("the two legs are equal") : message("the perimeter goes round all four sides"),
+      equal_legs ? message("the two legs are equal") : message("the perimeter is the sum of all four sides"),
       message("the area of a trapezoid is half the sum of its bases times its height"));
   add_conditions(shape, n, equal_legs);
   if (equal_legs && !states_equal_legs(description)) {
     shape.assumptions = {
-        message("no legs are given: the trapezoid is drawn with two equal legs, and what depends on them "
-                "holds for that trapezoid alone")};
+        message("no legs are given, so the trapezoid is drawn with two equal legs; answers that depend on the legs are "
+                "for that trapezoid only")};
   }
   shape.body = [n, left_leg](const algebra::Bindings& bindings) { return body_of(n, left_leg, bindings); };
   return shape;

@@ -101,21 +101,23 @@ Stated stated_triangle(const Description& description) {
     add_heron(shape, n);
   } else {
     for (const Symbol& side : {n.a, n.c}) {
-      shape.relations.push_back({{solids::square(side), solids::square(n.t) + solids::square(half(n.b))},
-                                 message("drawn with two equal sides, the height halves the triangle")});
+      shape.relations.push_back(
+          {{solids::square(side), solids::square(n.t) + solids::square(half(n.b))},
+           message("with two equal sides, the height splits the triangle into two congruent right triangles")});
     }
     shape.assumptions = {
-        message("no sides are given: the triangle is drawn with two equal sides, and what depends on them "
-                "holds for that triangle alone")};
+        message("no sides are given, so the triangle is drawn with two equal sides; answers that depend on the sides "
+                "are for that triangle only")};
   }
-  add_perimeter_and_area(shape, algebra::sum_of({n.a, n.b, n.c}), message("the perimeter goes round all three sides"),
-                         message("the area of a triangle is half of base times height"));
+  add_perimeter_and_area(shape, algebra::sum_of({n.a, n.b, n.c}),
+                         message("the perimeter is the sum of all three sides"),
+                         message("the area of a triangle is half the base times the height"));
   const Expression twice_area = Expression(n.b) * n.t;
   shape.centroid_distances = {Expression(n.t) / 3, twice_area / (Expression(3) * n.a),
                               twice_area / (Expression(3) * n.c)};
-  shape.centroid_distance_names = {message("a third of the height of the base"),
-                                   message("the distance of the centroid from that side"),
-                                   message("the distance of the centroid from that side")};
+  shape.centroid_distance_names = {message("one third of the height of the base"),
+                                   message("the distance from the centroid to that side"),
+                                   message("the distance from the centroid to that side")};
   shape.body = [n](const algebra::Bindings& bindings) { return body_of(n, bindings); };
   return shape;
 }

@@ -92,7 +92,7 @@ std::string on(Model& model, const ClearCount&) {
   place.counted.clear();
   place.picked.reset();
   place.total_shown = false;
-  return "start the count again";
+  return "start the count over";
 }
 
 std::string on(Model& model, const SetGrouping& command) {
@@ -104,7 +104,7 @@ std::string on(Model& model, const SetGrouping& command) {
   // A half-counted group cannot be a row of its own, so the count begins again.
   place.counted.clear();
   place.picked.reset();
-  return command.grouping == reasoning::Grouping::AlikeTogether ? "count alike faces together"
+  return command.grouping == reasoning::Grouping::AlikeTogether ? "count congruent faces together"
                                                                 : "count each face by itself";
 }
 

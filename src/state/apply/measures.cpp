@@ -11,7 +11,7 @@ namespace {
 /// The first fault as a notice, with the value that could be taken instead.
 Notice notice_of(const std::vector<solids::Fault>& faults) {
   if (faults.empty()) {
-    return {"This solid cannot be made.", {}, {}};
+    return {"This solid is impossible.", {}, {}};
   }
   const solids::Fault& fault = faults.front();
   return {said(fault.message), fault.nearest, fault.nearest.empty() ? std::string() : fault.measure};

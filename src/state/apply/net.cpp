@@ -131,7 +131,7 @@ std::string on(Model& model, const MovePicked&) {
   const FaceId face = *place.picked;
   const std::vector<EdgeId> edges = solids::possible_hinges(place.solid.body(), place.net, face);
   if (edges.empty()) {
-    model.view.notice = Notice{"This face can hang nowhere else: the others hang on it.", {}, {}};
+    model.view.notice = Notice{"This face can't move: the others are attached to it.", {}, {}};
     return {};
   }
   // The next side round the face after the one it hangs on now, so that pressing again goes all the way round.

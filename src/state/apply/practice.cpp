@@ -134,7 +134,7 @@ std::string show_option(Model& model, std::size_t index) {
   }
   item_work(model).spoken = index;
   fold_card(model);
-  return "speak of option " + practice::letter(index);
+  return "talk about option " + practice::letter(index);
 }
 
 std::string choose_option(Model& model, std::size_t index) {

@@ -87,7 +87,7 @@ std::string choose_in_class(Model& model, std::size_t option) {
   if (tasks::net_asked(model.state.current()) != nullptr) {
     fold_card(model);
   }
-  return "speak of option " + std::string(1, static_cast<char>('A' + option));
+  return "talk about option " + std::string(1, static_cast<char>('A' + option));
 }
 
 std::string on(Model& model, const SetHands& command) {

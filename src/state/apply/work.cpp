@@ -132,11 +132,11 @@ std::string on(Model& model, const SetFade& command) {
   place.blanks.clear();
   switch (command.fade) {
     case Fade::None:
-      return "no gaps";
+      return "no blanks";
     case Fade::ThisStep:
-      return "a gap in this step";
+      return "a blank in this step";
     case Fade::All:
-      return "gaps in all steps";
+      return "blanks in all steps";
   }
   return {};
 }

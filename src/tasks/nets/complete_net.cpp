@@ -89,7 +89,7 @@ bool read_place(const JsonNode& node, const solids::Solid& solid, CompletionText
   }
   const auto is_same = [&](const nets::Joint& other) { return other.on == joint->on && other.edge == joint->edge; };
   if (std::any_of(text.places.begin(), text.places.end(), is_same)) {
-    context.fault(node, message("this edge is a place already: name each edge once"));
+    context.fault(node, message("this edge is already a place: name each edge once"));
     return false;
   }
   const auto& rest = text.sheet.cutout.pieces();
@@ -134,8 +134,9 @@ std::optional<Task> read_complete_net(const JsonNode& net, const Problem& proble
   if (!is_any_right) {
     context.at("places").fault(
         *net.find("places"),
-        message("in none of these places the piece completes a net of {solid:a}: at least one must be right",
-                {{"solid", Noun{solid.name()}}}));
+        message(
+            "the piece does not complete a net of {solid:a} in any of these places: at least one place must be right",
+            {{"solid", Noun{solid.name()}}}));
   }
   return CompleteNet(std::move(text.sheet), std::move(text.missing), std::move(text.places));
 }
@@ -225,7 +226,7 @@ Diagnosis CompleteNet::judged_choices(const Problem& problem, const std::vector<
   const auto right = static_cast<std::size_t>(
       std::count_if(choices.begin(), choices.end(), [](const NetChoice& choice) { return choice.is_right; }));
   if (chosen.size() == right) {
-    return {AnswerVerdict::Right, {}, right == 1 ? message("Right.") : message("Right: these are all of them.")};
+    return {AnswerVerdict::Right, {}, right == 1 ? message("Right.") : message("Right, that's all of them.")};
   }
   const std::size_t more = right - chosen.size();
   diagnosis.verdict = AnswerVerdict::Ask;

@@ -42,7 +42,7 @@ class IsNet : public NetTask {
                                                          std::string_view typed, std::uint64_t) const override {
     const std::optional<bool> is_yes = practice::read_yes_no(typed);
     return is_yes ? judged_choices(problem, {*is_yes ? std::size_t{0} : std::size_t{1}})
-                  : Diagnosis{AnswerVerdict::Unrecognized, {}, message("Say yes or no: would it fold up?")};
+                  : Diagnosis{AnswerVerdict::Unrecognized, {}, message("Answer yes or no. Would it fold up?")};
   }
 };
 
@@ -82,14 +82,14 @@ std::optional<Problem> made_is_net(const Blueprint& blueprint, Seed& seed) {
 std::vector<NetChoice> IsNet::net_choices(const Problem& problem, Seed) const {
   const NetSheet& sheet = sheets().front();
   const FoldTest test = folded(problem, sheet.cutout);
-  NetChoice yes{message("yes"), test.is_net(), "", message("Yes: it folds up, and every face is covered once.")};
+  NetChoice yes{message("yes"), test.is_net(), "", message("Yes. It folds up, and every face is covered once.")};
   NetChoice no{message("no"), !test.is_net()};
   if (test.is_net()) {
     tell_choice(no, refused_net(problem, sheet, test), nullptr);
   } else {
     const NetReason reason = practice::net_reason(problem.solid, sheet.cutout, *test.finding);
     tell_choice(yes, reason, &*test.finding);
-    no.message = message("Right: it is none. {reason}", {{"reason", reason.message}});
+    no.message = message("Right, it is not a net. {reason}", {{"reason", reason.message}});
   }
   return {yes, no};
 }
@@ -107,13 +107,13 @@ std::vector<NetChoice> IsNet::net_reasons(const Problem& problem) const {
   const NetReason reason = practice::net_reason(problem.solid, cutout, *test.finding);
   std::vector<NetChoice> reasons{
       {message("It has the wrong number of pieces."), is_count, "N1",
-       message("The number of pieces would be right. Fold it in your head.")},
+       message("The number of pieces is right. Fold it in your head.")},
       {message("Two pieces land on the same face."), is_place, "N2",
-       message("Each piece would have a face of its own. Compare the pieces with the faces.")},
+       message("Each piece would land on its own face. Compare the pieces with the faces.")},
       {message("Edges that meet have different lengths."), !is_count && !is_place && !is_height, "N4",
-       message("The edges that meet would be equally long. Fold it in your head.")},
+       message("The edges that meet have the same length. Fold it in your head.")},
       {message("Some pieces are too short to meet."), is_height, "N8",
-       message("No piece would be too short. Look at where each one lands.")}};
+       message("No piece is too short. Look at where each one lands.")}};
   for (NetChoice& choice : reasons) {
     if (choice.is_right) {
       tell_choice(choice, {"", message("Right. {reason}", {{"reason", reason.message}})}, &*test.finding);
@@ -126,7 +126,7 @@ std::vector<reasoning::Step> IsNet::net_steps(const Problem& problem) const {
   // What a "yes" would be told is why it is none.
   const NetChoice yes = net_choices(problem, {}).front();
   reasoning::Step step;
-  step.reason = yes.is_right ? yes.message : message("It is none. {reason}", {{"reason", yes.message}});
+  step.reason = yes.is_right ? yes.message : message("It is not a net. {reason}", {{"reason", yes.message}});
   return {step};
 }
 

@@ -56,9 +56,11 @@ class NetName : public NetTask {
 std::optional<Task> read_named_net(const JsonNode& net, const Problem& problem, const Context& context) {
   auto sheet = lessons::read_sheet(net, problem.solid, context);
   if (sheet && !folds_up(problem.solid, sheet->cutout)) {
-    context.fault(net, message("this is no net of {solid:a}, so that its name cannot be asked: mend the pieces, or ask "
-                               "\"is_it\"",
-                               {{"solid", Noun{problem.solid.name()}}}));
+    context.fault(
+        net,
+        message(
+            "this is not a net of {solid:a}, so the problem can't ask for the name: fix the pieces, or ask \"is_it\"",
+            {{"solid", Noun{problem.solid.name()}}}));
   }
   return sheet ? std::optional<Task>(NetName(std::move(*sheet))) : std::nullopt;
 }

@@ -81,9 +81,9 @@ bool folds_up(const solids::Solid& solid, const Cutout& cutout) {
 NetReason refused_net(const Problem& problem, const lessons::NetSheet& sheet, const FoldTest& test) {
   const bool lies_unusual = sheet.turn_degrees != 0 || sheet.flipped;
   if (lies_unusual && is_usual(problem, sheet.cutout, test)) {
-    return {"N11", message("Turning the paper would not change what it folds into. Turn it back and look again.")};
+    return {"N11", message("Turning the paper doesn't change what it folds into. Turn it back and look again.")};
   }
-  return {"N10", message("It would fold up. A net can look unusual: choose one piece as the floor and fold the rest.")};
+  return {"N10", message("It does fold up. A net can look unusual. Pick one piece as the floor and fold up the rest.")};
 }
 
 void tell_choice(NetChoice& choice, const NetReason& reason, const Finding* finding) {
@@ -99,7 +99,7 @@ void tell_choice(NetChoice& choice, const NetReason& reason, const Finding* find
 
 NetChoice choice_of(const Problem& problem, const std::string& letter, const Cutout& cutout) {
   const FoldTest test = folded(problem, cutout);
-  NetChoice choice{words::Message(letter), test.is_net(), "", message("Yes: that one folds up."), {}, {}, {}};
+  NetChoice choice{words::Message(letter), test.is_net(), "", message("Yes, that one folds up."), {}, {}, {}};
   if (!test.is_net()) {
     tell_choice(choice, practice::net_reason(problem.solid, cutout, *test.finding), &*test.finding);
   }
@@ -144,12 +144,12 @@ std::vector<Task> read_net(const TaskText& text) {
   const auto found = std::find(words.begin(), words.end(), *word);
   if (found == words.end()) {
     context.at("ask").fault(
-        *word_node, message("{word} cannot be asked about a net{suggestion}",
+        *word_node, message("{word} can't be asked about a net{suggestion}",
                             {{"word", lessons::in_quotes(*word)}, {"suggestion", lessons::suggestion(*word, words)}}));
     return {};
   }
   const NetAsk& ask = net_asks()[static_cast<std::size_t>(found - words.begin())];
-  lessons::check_keys(node, ask.keys, message("a net that is asked this way"), context);
+  lessons::check_keys(node, ask.keys, message("a question about a net like this"), context);
   const auto task = ask.read(node, text.problem, context);
   return task ? std::vector<Task>{*task} : std::vector<Task>{};
 }
@@ -197,8 +197,8 @@ Result<std::vector<Hint>, words::Message> NetTask::hints(const Problem& problem)
   const std::size_t faces = problem.solid.faces().size();
   return std::vector<Hint>{
       {message("Count the pieces. The solid has {count} faces.", {{"count", faces}}), std::nullopt, {}, {}},
-      {message("Choose one piece as the floor and fold the others up in your head."), std::nullopt, {}, {}},
-      {message("Edges that meet are equally long. Follow each edge to the one that it meets."), std::nullopt, {}, {}}};
+      {message("Pick one piece as the floor and fold up the others in your head."), std::nullopt, {}, {}},
+      {message("Edges that meet have the same length. Follow each edge to the one it meets."), std::nullopt, {}, {}}};
 }
 
 Result<std::vector<Choice>, words::Message> NetTask::choices(const Problem& problem, const Question&,

@@ -138,7 +138,7 @@ Result<QuizSet, words::Message> quiz_set(const QuizSetup& setup, const lessons::
     case QuizSource::Lesson: {
       QuizSet set = set_of_lesson(lesson);
       if (set.empty()) {
-        return failure(words::message("This lesson asks for nothing. Choose its nets, or made up."));
+        return failure(words::message("This lesson asks no questions. Choose its nets, or new problems."));
       }
       return set;
     }

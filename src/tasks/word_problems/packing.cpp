@@ -34,15 +34,14 @@ using Way = practice::Packing;
 // Whether rows of the item fit into the solid.
 bool fits(const JsonNode& node, const SupplyText& supply, const solids::Solid& solid, const Context& context) {
   if (supply.terms.measure != "volume") {
-    context.at("pack").fault(*node.find("pack"), message("{measure} cannot be packed: write \"volume\"",
+    context.at("pack").fault(*node.find("pack"), message("{measure} can't be packed: write \"volume\"",
                                                          {{"measure", in_quotes(supply.terms.measure)}}));
     return false;
   }
   if (!lessons::edges_of_box(solid)) {
-    context.at("pack").fault(*node.find("pack"),
-                             message("{solid:a} has no length, width and height of its own, so nothing can be packed "
-                                     "into it in rows: describe a solid by these three",
-                                     {{"solid", Noun{solid.name()}}}));
+    context.at("pack").fault(*node.find("pack"), message("{solid:a} has no length, width and height, so nothing can be "
+                                                         "packed into it in rows: use a solid that has all three",
+                                                         {{"solid", Noun{solid.name()}}}));
     return false;
   }
   const JsonNode& box = *node.find("box");
@@ -101,7 +100,7 @@ SupplyNumber write_row(const Problem& problem, const Packing& task, const Way& w
                    message("the edge of one {item} that lies along it", {{"item", Noun{task.item()}}}));
   const Number rest = way.edges[edge] - Number::whole(way.rows[edge]) * way.item[edge];
   const words::Value rows = way.rows[edge];
-  const Message left = rest.is_zero() ? message("{rows}, and nothing is left.", {{"rows", rows}})
+  const Message left = rest.is_zero() ? message("{rows}, with nothing left over.", {{"rows", rows}})
                                       : message("{rows}, and {rest} stays empty.",
                                                 {{"rows", rows}, {"rest", packed_length(rest, unit)}});
   const algebra::Notation division = algebra::row(
@@ -121,7 +120,7 @@ Message packed_edges(const std::array<Number, 3>& edges, const units::Unit& unit
 
 void tell_other_ways(const std::string& item, const std::vector<Way>& ways, TaskSheet& sheet) {
   if (ways.size() == 1) {
-    sheet.steps().say(StepKind::Count, message("All edges of one {item} are equal: turning it changes nothing.",
+    sheet.steps().say(StepKind::Count, message("All the edges of the {item} are equal, so turning it changes nothing.",
                                                {{"item", Noun{item}}}));
     return;
   }
@@ -129,11 +128,10 @@ void tell_other_ways(const std::string& item, const std::vector<Way>& ways, Task
   for (std::size_t i = 1; i < ways.size(); ++i) {
     others.push_back(ways[i].count);
   }
-  sheet.steps().say(
-      StepKind::Count,
-      others.size() == 1
-          ? message("Turn it and count again: the other way round holds {counts:and}.", {{"counts", others}})
-          : message("Turn it and count again: the other ways round hold {counts:and}.", {{"counts", others}}));
+  sheet.steps().say(StepKind::Count,
+                    others.size() == 1
+                        ? message("Turn it and count again. The other way holds {counts:and}.", {{"counts", others}})
+                        : message("Turn it and count again. The other ways hold {counts:and}.", {{"counts", others}}));
 }
 
 // Dividing the volumes says too much where slivers stay empty.
@@ -144,8 +142,8 @@ void compare_volumes(const Problem& problem, const std::string& item, const Way&
   const Number quotient = all / each;
   const Message reason =
       exact::floor(quotient) > Number::whole(best.count)
-          ? message("The volumes alone say too much: what stays empty at the edges cannot be joined.")
-          : message("The volumes say the same here, since no room for another one is lost.");
+          ? message("Dividing the volumes gives too many. The empty space at the edges can't be put together.")
+          : message("Dividing the volumes gives the same number here, because no space is wasted.");
   const SupplyNumber of_solid = sheet.number(all, unit, Source::Kind::EarlierStep, message("the volume of the solid"));
   const SupplyNumber of_item =
       sheet.number(each, unit, Source::Kind::EarlierStep, message("the volume of one {item}", {{"item", Noun{item}}}));
@@ -250,7 +248,7 @@ Result<Question, words::Message> Packing::question(const Problem& problem) const
   question.find = key();
   question.asked = Asked::Packed;
   question.item = item_;
-  question.first_step = message("Begin with one row: how many whole ones fit along the length?");
+  question.first_step = message("Start with one row. How many whole ones fit along the length?");
   question.ways = practice::packings(problem.solid, box_);
   question.truth = Number::whole(question.ways.front().count);
   return question;
@@ -278,11 +276,11 @@ std::optional<TaskWork> Packing::work(const Problem& problem, int places) const 
   TaskSheet sheet(places);
   const Noun item{item_};
   sheet.steps().say(StepKind::Ask,
-                    message("Asked is a count: how many {item:s}, all the same way round, fit into {edges}.",
+                    message("Find how many {item:s} fit into {edges} if they all face the same way.",
                             {{"item", item}, {"edges", packed_edges(best.edges, problem.solid.unit())}}));
   convert_item(problem, *this, sheet);
   if (best.count > 0) {
-    sheet.steps().say(StepKind::Name, message("Lay one with {edges} along the length, the width and the height.",
+    sheet.steps().say(StepKind::Name, message("Lay each one with {edges} along the length, the width and the height.",
                                               {{"edges", packed_edges(best.item, problem.solid.unit())}}));
     const SupplyNumber row = write_row(problem, *this, best, 0, sheet);
     const SupplyNumber rows = write_row(problem, *this, best, 1, sheet);

@@ -24,20 +24,20 @@ struct PurposeRow {
 const std::vector<PurposeRow>& purposes() {
   static const std::vector<PurposeRow> table{
       {"cover",
-       message("cover: areas of faces, added up"),
-       message("That would be the faces. Does it lie on several faces here, or somewhere else?"),
+       message("cover: the areas of the faces, added"),
+       message("That would be several faces. Does it cover several faces here, or something else?"),
        {"cover", "surface", "area", "faces", "lateral"}},
       {"fill",
        message("fill: a volume"),
-       message("That would be the space inside. Does it fill the solid, or lie on it?"),
+       message("That would be the space inside. Does it fill the solid, or cover it?"),
        {"fill", "volume", "space"}},
       {"edge",
        message("edge: a length"),
-       message("That would be a length. Does it run along a line, or spread out?"),
+       message("That would be a length. Does it run along a line, or does it spread out?"),
        {"edge", "length", "line"}},
       {"one face",
        message("one face: a single area"),
-       message("That would be one face alone. Is only one face touched?"),
+       message("That would be only one face. Does it touch only one face?"),
        {"one face", "base", "single", "one"}},
   };
   return table;
@@ -98,21 +98,19 @@ Result<Question, words::Message> AskedPurpose::question(const Problem&) const {
 std::optional<TaskWork> AskedPurpose::work(const Problem&, int places) const {
   const std::string kind = purpose();
   const Message thing =
-      supply_.item.empty() ? message("What is asked for") : message("{item:A}", {{"item", Noun{supply_.item}}});
+      supply_.item.empty() ? message("The material") : message("{item:A}", {{"item", Noun{supply_.item}}});
   reasoning::TaskSheet sheet(places);
-  sheet.steps().say(StepKind::Ask, message("Nothing is worked out yet: is an area, a space or a length needed?"));
+  sheet.steps().say(StepKind::Ask, message("Before you calculate: do you need an area, a volume or a length?"));
   const words::Value it = thing;
   sheet.steps().say(
       StepKind::Name,
       kind == "one face"
-          ? message("{thing} lies on a single face, so one area is enough, in square units.", {{"thing", it}})
-      : kind == "cover"
-          ? message("{thing} covers faces, so their areas are added up, in square units.", {{"thing", it}})
-      : kind == "fill"
-          ? message("{thing} fills the space inside, so a volume is needed, in cubic units.", {{"thing", it}})
-          : message("{thing} runs along edges, so a length is needed.", {{"thing", it}}));
+          ? message("{thing} covers only one face, so one area is enough, in square units.", {{"thing", it}})
+      : kind == "cover" ? message("{thing} covers faces, so add their areas, in square units.", {{"thing", it}})
+      : kind == "fill"  ? message("{thing} fills the space inside, so find a volume, in cubic units.", {{"thing", it}})
+                        : message("{thing} runs along edges, so find a length.", {{"thing", it}}));
   return std::move(sheet).finished({key(), "", {}, message("kind of measure"), {}, {}, std::nullopt, 0, Message(kind)},
-                                   message("It is a question of: {kind}.", {{"kind", kind}}));
+                                   message("It is about {kind}.", {{"kind", kind}}));
 }
 
 Result<Explanation, words::Message> AskedPurpose::explained(const Problem& problem,
@@ -122,9 +120,9 @@ Result<Explanation, words::Message> AskedPurpose::explained(const Problem& probl
 
 Result<std::vector<Hint>, words::Message> AskedPurpose::hints(const Problem&) const {
   return std::vector<Hint>{
-      {message("Asked is a kind of quantity. Nothing has to be worked out."), std::nullopt, {}, {}},
-      {message("Think of the real thing: does it lie on faces, go inside, or run along a line?"), std::nullopt, {}, {}},
-      {message("Does it touch all faces that count, or a single one?"), std::nullopt, {}, {}}};
+      {message("Decide what kind of quantity it is. You don't have to calculate anything."), std::nullopt, {}, {}},
+      {message("Think of the real thing. Does it cover faces, go inside, or run along a line?"), std::nullopt, {}, {}},
+      {message("Does it touch every face that counts, or only one?"), std::nullopt, {}, {}}};
 }
 
 Result<std::vector<Choice>, words::Message> AskedPurpose::choices(const Problem&, const Question&, Seed&) const {

@@ -21,7 +21,7 @@ class AskedPurpose : public practice::OptionTask {
   [[nodiscard]] std::string measure() const override { return supply_.measure; }
   [[nodiscard]] std::string item() const override { return supply_.item; }
   [[nodiscard]] words::Message sentence(const lessons::Problem&) const override {
-    return words::message("What has to be known here?");
+    return words::message("What do you need to know here?");
   }
   [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem&) const override { return "purpose"; }

@@ -64,7 +64,7 @@ void read_rounding(const JsonNode& node, Supply& supply, const Context& context)
   }
   if (*word != "up" && *word != "down" && *word != "none") {
     context.fault(node,
-                  message("{word} cannot stand here{suggestion}",
+                  message("{word} can't go here{suggestion}",
                           {{"word", in_quotes(*word)}, {"suggestion", suggestion(*word, {"up", "down", "none"})}}));
     return;
   }
@@ -101,10 +101,9 @@ void read_price(const JsonNode& node, Supply& supply, const Context& context) {
   }
   const std::optional<exact::Number> amount = is_money(number) ? exact::Number::from_decimal(number) : std::nullopt;
   if (!amount || amount->is_zero()) {
-    context.fault(node,
-                  message("{text} is no price: write an amount above 0, whole or with two decimals, with $, £ or € "
-                          "before it or no sign, such as \"4.50\", \"$4.50\" or \"3\"",
-                          {{"text", in_quotes(node.text)}}));
+    context.fault(node, message("{text} is not a price: write an amount above 0, whole or with two decimals, with $, £ "
+                                "or € before it or no sign, such as \"4.50\", \"$4.50\" or \"3\"",
+                                {{"text", in_quotes(node.text)}}));
     return;
   }
   price.amount = *amount;
@@ -141,8 +140,8 @@ void read_terms(const JsonNode& node, Supply& supply, const Context& context) {
   for (const char* key : {"round", "price"}) {
     const JsonNode* part = node.find(key);
     if (part != nullptr && node.find("each") == nullptr) {
-      context.at(key).fault(*part, message("\"{key}\" speaks of items, so the supply also says how much each is for: "
-                                           "\"each\": \"40 ft^2\", \"item\": \"roll\"",
+      context.at(key).fault(*part, message("\"{key}\" is about items, so the supply also says how much each one is "
+                                           "for: \"each\": \"40 ft^2\", \"item\": \"roll\"",
                                            {{"key", key}}));
     }
   }
@@ -173,8 +172,8 @@ SupplyText read_supply(const JsonNode& node, const Context& context) {
     return supply;
   }
   if (const JsonNode* box = node.find("box")) {
-    context.at("box").fault(*box,
-                            message("\"box\" goes with \"pack\": elsewhere \"each\" says how much one item is for"));
+    context.at("box").fault(
+        *box, message("\"box\" goes with \"pack\"; otherwise \"each\" says how much one item covers, fills or edges"));
   }
   read_each(node, supply, context);
   read_terms(node, terms, context);

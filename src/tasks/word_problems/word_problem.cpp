@@ -95,7 +95,7 @@ Result<Question, words::Message> WordProblem::question(const Problem& problem) c
   question.find = key();
   question.asked = Asked::Count;
   question.item = supply_.item;
-  question.first_step = message("Begin with the amount: is something covered, or filled?");
+  question.first_step = message("Start with the amount. Does the problem cover something, or fill it?");
   question.supply = supply_;
   question.packs = worked(problem).answer;
   question.truth = question.packs->count;

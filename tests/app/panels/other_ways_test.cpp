@@ -47,7 +47,7 @@ TEST(OtherWays, AreShownOnTheScreenToTheLastStep) {
   const std::vector<std::pair<std::size_t, std::string>> answers{{0, "20 boxes of candles fit"},
                                                                  {1, "7648 in²"},
                                                                  {4, "2.02 m²"},
-                                                                 {5, "this figure cannot be"},
+                                                                 {5, "this figure is impossible"},
                                                                  {8, "400 in² and 800 in²"}};
   for (const auto& [problem, answer] : answers) {
     ProgramDriver program(working_on(problem), 1280, 720);

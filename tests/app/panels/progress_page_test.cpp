@@ -81,7 +81,7 @@ TEST(SessionProgress, IsExportedAndErasedByCommands) {
   session.dispatch({EraseProgress{false}, EraseProgress{true}});
   EXPECT_TRUE(files.texts().empty());
   EXPECT_TRUE(session.model().view.progress.rows.empty());
-  EXPECT_EQ(session.model().view.progress.message, "All is erased.");
+  EXPECT_EQ(session.model().view.progress.message, "Everything is erased.");
   session.dispatch({Undo{}});
   EXPECT_TRUE(session.model().view.progress.rows.empty()) << "undo does not bring it back";
 }
@@ -110,7 +110,7 @@ TEST(ProgressPage, IsUsedWithThePointerAlone) {
   user.click(ids::show_progress);
   EXPECT_TRUE(user.shows_text("surface area"));
   EXPECT_TRUE(user.shows_text("0 of 1"));
-  EXPECT_TRUE(user.shows_text("1 time: The number would be the sloping faces alone."));
+  EXPECT_TRUE(user.shows_text("1 time: The number is the area of the triangles alone."));
   EXPECT_TRUE(user.shows_text("without a name"));
   user.click(ids::progress_erase);
   EXPECT_TRUE(program.model().view.progress.asks);

@@ -96,7 +96,7 @@ TEST(SameSteps, BeginWithTheDecisionAndNameTheSolid) {
   const State dice = after(demo_model("dice-lamp"), {SetMode{Mode::Work}}).state;
   const Lines lines = window_lines(dice);
   ASSERT_EQ(lines.size(), 9U);
-  EXPECT_EQ(lines[0], "A wire runs along edges, so the amount is a length.");
+  EXPECT_EQ(lines[0], "A wire runs along edges, so find a length.");
   EXPECT_EQ(lines[1], "The solid is a cube. It has 6 faces.");
   EXPECT_EQ(window_lines(after(demo_model("tent"), {SetMode{Mode::Work}}).state).size(), 26U);
 }

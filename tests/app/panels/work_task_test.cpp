@@ -146,7 +146,7 @@ TEST(WorkTask, WhatIsMissingIsSaidAndCanBeGiven) {
   ProgramDriver program(working("shade", {ShowWorkPanel{WorkPanel::Ask}, AskFor{"slant_height", std::nullopt}}), 1280,
                         720);
   program.user().frames(2);
-  EXPECT_TRUE(program.user().shows_text("needed"));
+  EXPECT_TRUE(program.user().shows_text("something is missing"));
   program.user().click(ids::give_measure);
   EXPECT_TRUE(work(program).instead.has_value());
   EXPECT_GT(worked_for(program.state()).count, 0U);

@@ -48,8 +48,8 @@ TEST(ProgressKeeper, SetsADamagedFileAsideAndGoesOn) {
   platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"}});
   ProgressKeeper keeper(files);
   EXPECT_THAT(keeper.take_messages(),
-              ElementsAre("The file of your practice is damaged: it should be a JSON object with \"progress\" and "
-                          "\"skills\". It was set aside as data/foldwright/progress.json.damaged."));
+              ElementsAre("Your practice file is damaged: it should be a JSON object with \"progress\" and \"skills\". "
+                          "It was set aside as data/foldwright/progress.json.damaged."));
   EXPECT_THAT(keeper.take_messages(), IsEmpty()) << "said once";
   keeper.record({{"volume", "", true}}, today);
   EXPECT_EQ(files.texts().at("data/foldwright/progress.json.damaged"), "{broken");
@@ -62,7 +62,7 @@ TEST(ProgressKeeper, WritesNothingOverADamagedFileThatStays) {
   ProgressKeeper keeper(files);
   const auto messages = keeper.take_messages();
   ASSERT_EQ(messages.size(), 1U);
-  EXPECT_THAT(messages[0], HasSubstr("cannot be renamed. Answers of this run are not kept."));
+  EXPECT_THAT(messages[0], HasSubstr("cannot be renamed. Answers from this session are not saved."));
   keeper.record({{"volume", "", true}}, today);
   EXPECT_THAT(keeper.take_messages(), IsEmpty());
   EXPECT_EQ(files.texts().at("data/foldwright/progress.json"), "{broken");
@@ -93,11 +93,11 @@ TEST(ProgressKeeper, ExportsAndErasesAll) {
   EXPECT_EQ(files.texts().at("data/foldwright/progress.csv"),
             "skill,seen,right,cause,count,comes back\r\nvolume,1,0,A2,1,2026-11-25\r\n");
   EXPECT_EQ(files.texts().size(), 4U);
-  EXPECT_EQ(keeper.erase(), "All is erased.");
+  EXPECT_EQ(keeper.erase(), "Everything is erased.");
   EXPECT_EQ(files.texts().size(), 1U) << "only the settings are left";
   EXPECT_EQ(keeper.progress(), Progress{});
   files.refuse_writing();
-  EXPECT_EQ(keeper.erase(), "All is erased.") << "there is nothing to erase";
+  EXPECT_EQ(keeper.erase(), "Everything is erased.") << "there is nothing to erase";
 }
 
 TEST(ProgressKeeper, SaysWhatCannotBeErasedAndKeepsIt) {
@@ -118,7 +118,7 @@ TEST(ProgressKeeper, AddsToWhatAnotherWindowKept) {
   one.record({{"surface", "", true}}, today);
   EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 3U);
   EXPECT_EQ(one.progress(), ProgressKeeper(files).progress());
-  EXPECT_EQ(other.erase(), "All is erased.");
+  EXPECT_EQ(other.erase(), "Everything is erased.");
   one.record({{"surface", "", true}}, today);
   EXPECT_EQ(answers_in(ProgressKeeper(files).progress()), 1U) << "what was erased does not come back";
 }
@@ -218,7 +218,7 @@ TEST(ProgressKeeper, LosesAtMostTheLastAnswerHoweverItIsKilled) {
     return std::distance(fs::directory_iterator(folder + "/foldwright"), fs::directory_iterator());
   };
   EXPECT_GT(count(), 1) << "no writing was hit while it was under way";
-  EXPECT_EQ(ProgressKeeper(*files).erase(), "All is erased.");
+  EXPECT_EQ(ProgressKeeper(*files).erase(), "Everything is erased.");
   EXPECT_EQ(count(), 0);
   fs::remove_all(folder);
 }

@@ -191,6 +191,13 @@ TEST(Forms, ASolidIsNamedFromItsCutOutByTypingAndByChoosing) {
   EXPECT_EQ(chosen.view.motion, Motion::Closing);
 }
 
+TEST(Forms, ANetIsWorkedWhateverStandsOnTheBench) {
+  for (const solids::Description& description : solids::shelf()) {
+    const Model model = after(at_net("folded-card"), {PutOnBench{description}});
+    EXPECT_FALSE(worked_for(model.state).parts.empty());
+  }
+}
+
 TEST(Forms, ReducedMotionShowsTheFoldedCardAtOnceAndStepsIt) {
   const Model model = after(at_net("display-stand"), {SetReducedMotion{true}, AnswerOption{0}});
   EXPECT_EQ(model.view.fold, 0.0);

@@ -139,7 +139,7 @@ TEST(QuizTask, HandsAreTypedAndSteppedAndTheRemoteGoesOn) {
   EXPECT_EQ(program.state().quiz.work().hands, (std::vector<int>{1, 14, 1, 0}));
   program.user().press(Key::PageDown);
   EXPECT_EQ(program.state().quiz.work().stage, ClassStage::Answer);
-  EXPECT_TRUE(program.user().shows_text("Take this idea up again"));
+  EXPECT_TRUE(program.user().shows_text("Go over this idea again"));
   EXPECT_TRUE(program.user().shows_text("Right: "));
   const std::size_t number = program.state().quiz.number;
   program.user().press(Key::PageDown);
