@@ -79,7 +79,7 @@ class Solver {
       values[0] = x;
       return rough.excess(values);
     };
-    const auto at = [](double x) { return exact::approximation(Number::ratio(std::llround(x * 1e9), 1000000000)); };
+    const auto at = [](double x) { return exact::approximation(Number::of_double(x)); };
     std::vector<Number> found;
     double before = std::numeric_limits<double>::quiet_NaN();
     for (double x = 1e-6; x < 1e9; x *= 1.01) {

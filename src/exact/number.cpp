@@ -232,6 +232,11 @@ Number Number::ratio(long long numerator, long long denominator) {
   return make_exact(Rational(Integer(numerator)) / Rational(Integer(denominator)));
 }
 
+Number Number::of_double(double value) {
+  ensure(std::isfinite(value), "a double that is no number was taken for one");
+  return make_exact(Rational(value));
+}
+
 Number Number::pi() { return make_exact(std::vector<Component>{{1, nullptr, root_sum(Rational(1))}}); }
 
 Number Number::polygon_cotangent(int n) {

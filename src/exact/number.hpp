@@ -25,6 +25,8 @@ class Number {
   [[nodiscard]] static Number whole(long long value);
   /// Requires: denominator != 0.
   [[nodiscard]] static Number ratio(long long numerator, long long denominator);
+  /// The very value that a double holds. Requires: it is finite.
+  [[nodiscard]] static Number of_double(double value);
   [[nodiscard]] static Number pi();
   /// cot(180°/n), exact for n = 3, 4, 5, 6, 8, 10, 12. Requires: n >= 3.
   [[nodiscard]] static Number polygon_cotangent(int n);

@@ -7,9 +7,10 @@
 namespace fw::geometry {
 namespace {
 
-/// What a turn of the polygon leaves as it is: at each corner the side that leaves it and the turn into it.
+/// What a turn of the polygon leaves as it is: at each corner the side that leaves it and the turn into it, and how far
+/// the corners before and behind lie apart, which tells needles apart where angles do not.
 struct CornerShape {
-  double side = 0, straight = 0, turned = 0;
+  double side = 0, before = 0, chord = 0, straight = 0, turned = 0;
 };
 
 std::vector<CornerShape> corner_shapes(const Polygon& polygon) {
@@ -18,19 +19,21 @@ std::vector<CornerShape> corner_shapes(const Polygon& polygon) {
   for (std::size_t i = 0; i < count; ++i) {
     const Vec2 in = polygon[i] - polygon[(i + count - 1) % count];
     const Vec2 out = polygon[(i + 1) % count] - polygon[i];
-    shapes.push_back({glm::length(out), glm::dot(in, out), cross(in, out)});
+    shapes.push_back({glm::length(out), glm::length(in), glm::length(in + out), glm::dot(in, out), cross(in, out)});
   }
   return shapes;
 }
 
 bool same_when_turned(const Polygon& a, const Polygon& b) {
-  const double size = diagonal(a);
+  const double blur = rounding * diagonal(a);
   const std::vector<CornerShape> shapes_a = corner_shapes(a);
   const std::vector<CornerShape> shapes_b = corner_shapes(b);
-  const auto same = [size](const CornerShape& p, const CornerShape& q) {
-    return std::abs(p.side - q.side) <= tolerance * size &&
-           std::abs(p.straight - q.straight) <= tolerance * size * size &&
-           std::abs(p.turned - q.turned) <= tolerance * size * size;
+  const auto same = [blur](const CornerShape& p, const CornerShape& q) {
+    const auto near = [blur](double one, double other) { return std::abs(one - other) <= tolerance * one + blur; };
+    const double scale = p.side * p.before;
+    const double reach = tolerance * scale + blur * (p.side + p.before);
+    return near(p.side, q.side) && near(p.chord, q.chord) && std::abs(p.straight - q.straight) <= reach &&
+           std::abs(p.turned - q.turned) <= reach;
   };
   for (std::size_t offset = 0; offset < a.size(); ++offset) {
     std::size_t agreed = 0;

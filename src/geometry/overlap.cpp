@@ -40,6 +40,9 @@ std::vector<Polygon> convex_pieces(const Polygon& polygon) {
   return pieces;
 }
 
+/// About how thick it is: a strip a millimeter wide must not be lost because it is long.
+double thickness(const Polygon& polygon) { return std::abs(signed_area(polygon)) / diagonal(polygon); }
+
 }  // namespace
 
 bool overlap(const Polygon& a, const Polygon& b) {
@@ -50,7 +53,8 @@ bool overlap(const Polygon& a, const Polygon& b) {
   const FlatBox box_b = flat_box(b);
   const Vec2 lowest = {std::min(box_a.lowest.x, box_b.lowest.x), std::min(box_a.lowest.y, box_b.lowest.y)};
   const Vec2 highest = {std::max(box_a.highest.x, box_b.highest.x), std::max(box_a.highest.y, box_b.highest.y)};
-  const double reach = tolerance * glm::length(highest - lowest);
+  const double reach =
+      std::max(tolerance * std::min(thickness(a), thickness(b)), rounding_when_laid * glm::length(highest - lowest));
   if (box_a.highest.x <= box_b.lowest.x + reach || box_b.highest.x <= box_a.lowest.x + reach ||
       box_a.highest.y <= box_b.lowest.y + reach || box_b.highest.y <= box_a.lowest.y + reach) {
     return false;

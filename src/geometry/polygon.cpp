@@ -56,7 +56,7 @@ bool is_convex(const Polygon& polygon) {
   for (std::size_t i = 0; i < count; ++i) {
     const Vec2 in = polygon[(i + 1) % count] - polygon[i];
     const Vec2 out = polygon[(i + 2) % count] - polygon[(i + 1) % count];
-    if (cross(in, out) < -tolerance * (glm::dot(in, in) + glm::dot(out, out))) {
+    if (cross(in, out) < -tolerance * glm::length(in) * glm::length(out)) {
       return false;
     }
   }
@@ -65,7 +65,7 @@ bool is_convex(const Polygon& polygon) {
 
 bool is_simple(const Polygon& polygon) {
   const std::size_t count = polygon.size();
-  const double reach = tolerance * diagonal(polygon);
+  const double reach = rounding * diagonal(polygon);
   for (std::size_t i = 0; i < count; ++i) {
     const Vec2 a = polygon[i];
     const Vec2 b = polygon[(i + 1) % count];

@@ -50,8 +50,8 @@ void check_sides(const SideTable& sides, Sentences& found) {
 void check_flatness(const std::vector<Vec3>& corners, std::size_t face, double size, Sentences& found) {
   const Vec3 upright = area_vector(corners);
   const double area = glm::length(upright);
-  // Against the longest side too, so that a sliver far smaller than the solid is still judged by its own shape.
-  if (!(area > tolerance * tolerance * size * size)) {
+  const double own_size = bounding_box(corners).diagonal();
+  if (!(area > rounding * own_size * own_size)) {
     found.push_back(face_name(face) + " has no area");
     return;
   }
@@ -64,7 +64,7 @@ void check_flatness(const std::vector<Vec3>& corners, std::size_t face, double s
   for (const Vec3& corner : corners) {
     highest = std::max(highest, std::abs(glm::dot(corner - middle, normal)));
   }
-  if (!(highest <= tolerance * size)) {
+  if (!(highest <= tolerance * own_size + rounding * size)) {
     found.push_back(face_name(face) + " is not flat: a corner stands off its plane by " + std::to_string(highest));
     return;
   }
@@ -148,17 +148,32 @@ Vec3 area_vector(const std::vector<Vec3>& corners) {
   return sum * 0.5;
 }
 
-double enclosed_volume(const std::vector<Vec3>& vertices, const std::vector<Loop>& faces) {
-  double sixfold = 0;
+namespace {
+
+/// The tetrahedra from the first vertex to each triangle of the faces, those that face it counted as negative.
+struct SignedParts {
+  double sum = 0;   ///< six times the volume
+  double size = 0;  ///< the same, all counted as positive
+};
+SignedParts cut_up(const std::vector<Vec3>& vertices, const std::vector<Loop>& faces) {
+  SignedParts parts;
   const Vec3 apex = vertices.front();
   for (const Loop& loop : faces) {
     const Vec3 first = vertices[loop.front().index()] - apex;
     for (std::size_t i = 2; i < loop.size(); ++i) {
       const Vec3 second = vertices[loop[i - 1].index()] - apex;
-      sixfold += glm::dot(first, glm::cross(second, vertices[loop[i].index()] - apex));
+      const double part = glm::dot(first, glm::cross(second, vertices[loop[i].index()] - apex));
+      parts.sum += part;
+      parts.size += std::abs(part);
     }
   }
-  return sixfold / 6;
+  return parts;
+}
+
+}  // namespace
+
+double enclosed_volume(const std::vector<Vec3>& vertices, const std::vector<Loop>& faces) {
+  return cut_up(vertices, faces).sum / 6;
 }
 
 std::vector<std::string> surface_defects(const std::vector<Vec3>& vertices, const std::vector<Loop>& faces) {
@@ -192,7 +207,8 @@ std::vector<std::string> surface_defects(const std::vector<Vec3>& vertices, cons
   if (pieces > 1) {
     found.push_back("the surface falls into " + std::to_string(pieces) + " pieces");
   }
-  if (!(enclosed_volume(vertices, faces) > tolerance * tolerance * size * size * size)) {
+  const SignedParts parts = cut_up(vertices, faces);
+  if (!(parts.sum > tolerance * parts.size)) {
     found.push_back("the volume is not positive: the faces run clockwise seen from outside, or the solid is flat");
   }
   return found;

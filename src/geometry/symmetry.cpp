@@ -105,26 +105,25 @@ Frame frame_at(const Polyhedron& polyhedron, FaceId face, std::size_t corner, bo
   return {corners[corner], right, mirrored ? glm::cross(right, normal) : glm::cross(normal, right), normal};
 }
 
-/// Whether the motion that carries one frame to the other carries each vertex to its image.
+/// Whether the motion that carries one frame to the other carries each edge to its image, each compared by its own
+/// length.
 bool is_motion(const Polyhedron& polyhedron, const Symmetry& symmetry, const Frame& from, const Frame& to,
-               double reach) {
-  for (std::size_t v = 0; v < polyhedron.vertices().size(); ++v) {
-    const Vec3 offset = polyhedron.vertices()[VertexId::at(v)] - from.origin;
-    const Vec3 moved = to.origin + to.right * glm::dot(offset, from.right) + to.up * glm::dot(offset, from.up) +
-                       to.normal * glm::dot(offset, from.normal);
-    if (glm::length(moved - polyhedron.vertices()[symmetry.vertex[VertexId::at(v)]]) > reach) {
-      return false;
-    }
-  }
-  return true;
+               double blur) {
+  const IdVector<VertexId, Vec3>& vertices = polyhedron.vertices();
+  return std::all_of(polyhedron.edges().begin(), polyhedron.edges().end(), [&](const Edge& edge) {
+    const Vec3 along = vertices[edge.to] - vertices[edge.from];
+    const Vec3 moved = to.right * glm::dot(along, from.right) + to.up * glm::dot(along, from.up) +
+                       to.normal * glm::dot(along, from.normal);
+    const Vec3 image = vertices[symmetry.vertex[edge.to]] - vertices[symmetry.vertex[edge.from]];
+    return glm::length(moved - image) <= tolerance * glm::length(along) + blur;
+  });
 }
 
 }  // namespace
 
 std::vector<Symmetry> symmetries(const Polyhedron& polyhedron) {
   std::vector<Symmetry> found;
-  const double reach =
-      tolerance * bounding_box({polyhedron.vertices().begin(), polyhedron.vertices().end()}).diagonal();
+  const double blur = rounding * bounding_box({polyhedron.vertices().begin(), polyhedron.vertices().end()}).diagonal();
   const FaceId first = FaceId::at(0);
   const std::size_t count = polyhedron.faces()[first].size();
   const Frame from = frame_at(polyhedron, first, 0, false);
@@ -133,7 +132,7 @@ std::vector<Symmetry> symmetries(const Polyhedron& polyhedron) {
       const FaceId target = FaceId::at(f);
       for (std::size_t offset = 0; offset < count && polyhedron.faces()[target].size() == count; ++offset) {
         const std::optional<Symmetry> way = Attempt(polyhedron, mirrored).from({target, offset});
-        if (way && is_motion(polyhedron, *way, from, frame_at(polyhedron, target, offset, mirrored), reach)) {
+        if (way && is_motion(polyhedron, *way, from, frame_at(polyhedron, target, offset, mirrored), blur)) {
           found.push_back(*way);
         }
       }

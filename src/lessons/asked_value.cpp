@@ -6,21 +6,23 @@
 #include "lessons/open_faces.hpp"
 
 namespace fw::lessons {
-namespace {
 
 using exact::Number;
 
 const algebra::Symbol* length_named(const solids::Solid& solid, const std::string& name) {
+  const algebra::Symbol* first = nullptr;
   for (const solids::Measure& measure : solid.statement().measures) {
-    const std::string key = measure.in_base ? "base." + measure.key : measure.key;
-    if (measure.symbol.name == name || (!measure.key.empty() && key == name)) {
+    if (measure.symbol.name == name) {
       return &measure.symbol;
     }
+    const std::string key = measure.in_base ? "base." + measure.key : measure.key;
+    const bool is_named = !measure.key.empty() && key == name;
+    if (is_named && (first == nullptr || (solid.is_given(*first) && !solid.is_given(measure.symbol)))) {
+      first = &measure.symbol;
+    }
   }
-  return nullptr;
+  return first;
 }
-
-}  // namespace
 
 std::optional<int> dimension_of_asked(const solids::Solid& solid, const std::string& find) {
   if (const std::optional<int> dimension = dimension_of_whole(find)) {

@@ -9,6 +9,10 @@
 
 namespace fw::lessons {
 
+/// The length of this name, "height" or "base.side"; of a list such as "slant_heights" the first that is not given, or
+/// the first of all. Null for other names.
+[[nodiscard]] const algebra::Symbol* length_named(const solids::Solid& solid, const std::string& name);
+
 /// 2 for areas, 3 for the volume, 1 for a length of the solid ("height", "base.side"); nothing for other names.
 [[nodiscard]] std::optional<int> dimension_of_asked(const solids::Solid& solid, const std::string& find);
 

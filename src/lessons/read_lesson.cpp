@@ -82,13 +82,9 @@ std::vector<Problem> read_problems(const JsonNode& lesson, const TaskReader& tas
   return problems;
 }
 
-// The whole reading: a lesson when there is no error, and all that was found.
-struct Reading {
-  std::optional<Lesson> lesson;
-  std::vector<Finding> findings;
-};
+}  // namespace
 
-Reading read(std::string_view text, const TaskReader& tasks) {
+Reading reading_of(std::string_view text, const TaskReader& tasks) {
   Report report;
   const Context context(report, "");
   if (text.size() > limits::bytes) {
@@ -119,8 +115,6 @@ Reading read(std::string_view text, const TaskReader& tasks) {
   return {is_sound ? std::optional(std::move(lesson)) : std::nullopt, report.in_order(text)};
 }
 
-}  // namespace
-
 std::string text(const Finding& finding, std::string_view file) {
   std::string line =
       std::string(file) + ":" + std::to_string(finding.place.line) + ":" + std::to_string(finding.place.column) + ": ";
@@ -136,7 +130,7 @@ std::string text(const Finding& finding, std::string_view file) {
 }
 
 Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks) {
-  Reading reading = read(text, tasks);
+  Reading reading = reading_of(text, tasks);
   if (reading.lesson) {
     return std::move(*reading.lesson);
   }
@@ -148,7 +142,5 @@ Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const Ta
   }
   return failure(std::move(errors));
 }
-
-std::vector<Finding> findings_of(std::string_view text, const TaskReader& tasks) { return read(text, tasks).findings; }
 
 }  // namespace fw::lessons

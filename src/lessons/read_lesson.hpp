@@ -54,10 +54,15 @@ struct TaskReader {
 
 /// Reads a lesson file of version 1.
 /// Errors: every fault of the text in one pass, in the order of the text; nothing is half loaded.
-///         Remarks are no errors: findings_of() gives them.
+///         Remarks are no errors: reading_of() gives them.
 [[nodiscard]] Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks);
 
-/// Everything that can be said of the text: errors as above, and the remarks on figures that exist.
-[[nodiscard]] std::vector<Finding> findings_of(std::string_view text, const TaskReader& tasks);
+/// The lesson, where there is no error, and everything that can be said of the text: errors as above, and the remarks
+/// on figures that exist.
+struct Reading {
+  std::optional<Lesson> lesson;
+  std::vector<Finding> findings;
+};
+[[nodiscard]] Reading reading_of(std::string_view text, const TaskReader& tasks);
 
 }  // namespace fw::lessons

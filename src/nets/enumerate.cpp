@@ -46,13 +46,17 @@ NetList distinct_nets(const Polyhedron& polyhedron, FaceId root, std::size_t lim
   return list;
 }
 
-NetCount count_nets(const Polyhedron& polyhedron) {
+NetCount count_nets(const Polyhedron& polyhedron, const NetsSoFar& so_far) {
+  constexpr std::uint64_t told_every = 1024;
   NetCount count;
   count.labelled = labelled_count(polyhedron);
   OverlapCheck check(polyhedron);
   for_each_distinct_net(polyhedron, [&](EdgeMask hinges) {
     ++count.distinct;
     count.overlapping += check.overlaps(hinges) ? 1U : 0U;
+    if (so_far && count.distinct % told_every == 0) {
+      so_far(count.distinct);
+    }
     return true;
   });
   return count;

@@ -33,8 +33,10 @@ struct NetCount {
   std::uint64_t distinct = 0;
   std::uint64_t overlapping = 0;  ///< distinct nets whose layout overlaps itself
 };
-/// Counts all distinct nets and tests each for overlap. Requires: at most 64 edges.
-[[nodiscard]] NetCount count_nets(const Polyhedron& polyhedron);
+/// Counts all distinct nets and tests each for overlap. Requires: at most 64 edges. `so_far`, if any, is told the
+/// distinct nets from time to time, since the count may take a minute.
+using NetsSoFar = std::function<void(std::uint64_t distinct)>;
+[[nodiscard]] NetCount count_nets(const Polyhedron& polyhedron, const NetsSoFar& so_far = {});
 
 /// The mask of the class that a tree belongs to: equal for two trees exactly when a symmetry carries one to
 /// the other. Requires: at most 64 edges.

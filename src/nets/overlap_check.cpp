@@ -1,6 +1,7 @@
 #include "nets/overlap_check.hpp"
 
 #include <algorithm>
+#include <limits>
 
 #include "geometry/tolerance.hpp"
 
@@ -26,6 +27,7 @@ Polygon centered(Polygon polygon) {
 OverlapCheck::OverlapCheck(const Polyhedron& polyhedron)
     : placings_(polyhedron.faces().size()), parent_(polyhedron.faces().size()) {
   double total = 0;
+  double thinnest = std::numeric_limits<double>::infinity();
   for (std::size_t f = 0; f < polyhedron.faces().size(); ++f) {
     Face face;
     face.polygon = centered(geometry::flat_face(polyhedron, FaceId::at(f)));
@@ -36,9 +38,10 @@ OverlapCheck::OverlapCheck(const Polyhedron& polyhedron)
       face.radius = std::max(face.radius, glm::length(face.polygon[i]));
     }
     total = std::max(total, face.radius);
+    thinnest = std::min(thinnest, geometry::signed_area(face.polygon) / (2 * face.radius));
     faces_.push_back(std::move(face));
   }
-  reach_ = geometry::tolerance * total;
+  reach_ = std::max(geometry::tolerance * thinnest, geometry::rounding_when_laid * total);
   for (std::size_t f = 0; f < faces_.size(); ++f) {
     const std::vector<EdgeId>& edges = polyhedron.edges_of(FaceId::at(f));
     for (std::size_t i = 0; i < edges.size(); ++i) {

@@ -3,6 +3,8 @@
 #include <array>
 #include <cstdlib>
 
+#include <unistd.h>
+
 namespace fw::platform {
 
 std::optional<std::string> environment_variable(const char* name) {
@@ -21,5 +23,7 @@ std::optional<std::string> environment_language() {
   }
   return std::nullopt;
 }
+
+bool errors_go_to_a_terminal() { return isatty(STDERR_FILENO) == 1; }
 
 }  // namespace fw::platform

@@ -12,4 +12,7 @@ namespace fw::platform {
 /// has it; nothing for "C" and "POSIX".
 [[nodiscard]] std::optional<std::string> environment_language();
 
+/// Whether somebody watches what goes to the standard error stream.
+[[nodiscard]] bool errors_go_to_a_terminal();
+
 }  // namespace fw::platform

@@ -93,12 +93,8 @@ Number edge_length(const solids::Solid& solid, double length) {
       }
     }
   }
-  constexpr double billion = 1e9;
-  const double square = length * length;
-  const double whole = std::floor(square);
-  const long long decimals = std::llround((square - whole) * billion);
-  return square_root(Number::whole(static_cast<long long>(whole)) +
-                     Number::ratio(decimals, static_cast<long long>(billion)));
+  constexpr int places = 9;
+  return square_root(rounded(Number::of_double(length * length), places));
 }
 
 // Where a length stands among the measures that the kind speaks of, so that a box's length comes before its width.

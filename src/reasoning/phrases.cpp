@@ -1,5 +1,7 @@
 #include "reasoning/phrases.hpp"
 
+#include "lessons/asked_value.hpp"
+
 namespace fw::reasoning {
 namespace {
 
@@ -47,13 +49,8 @@ std::optional<Symbol> measure_named(const solids::Solid& solid, const std::strin
       return one.symbol;
     }
   }
-  for (const solids::Measure& one : solid.statement().measures) {
-    const std::string field = one.in_base ? "base." + one.key : one.key;
-    if (one.symbol.name == name || (!one.key.empty() && field == name)) {
-      return one.symbol;
-    }
-  }
-  return std::nullopt;
+  const Symbol* length = lessons::length_named(solid, name);
+  return length == nullptr ? std::nullopt : std::optional(*length);
 }
 
 std::vector<std::string> face_numbers(const std::vector<solids::FaceId>& faces) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "exact/polynomial.hpp"
+#include "exact/print_number.hpp"
 
 namespace fw::solids {
 
@@ -57,7 +58,7 @@ Worked worked_out(const Relations& relations, const Bindings& start, const Verdi
     const double named = verdict.values[step->slot];
     if (solutions.empty() && verdict.answer != Verdict::Answer::Impossible && named > 0) {
       // Where labels are rounded, or two solutions lie too close to each other to be told apart.
-      solutions.push_back(exact::approximation(Number::ratio(std::llround(named * 1e9), 1000000000)));
+      solutions.push_back(exact::approximation(Number::of_double(named)));
     }
     if (solutions.empty()) {
       state.contradiction = step->unknown;
@@ -136,11 +137,8 @@ class Completion {
     if (!remedy_) {
       return std::nullopt;
     }
-    const double scale = std::pow(10.0, remedy_->places);
     const double value = remedy_->value * givens_[remedy_->given].to_written.to_double();
-    return Replacement{remedy_->given,
-                       Number::whole(std::llround(value * scale)) / power(Number::whole(10), remedy_->places),
-                       remedy_->places};
+    return Replacement{remedy_->given, rounded(Number::of_double(value), remedy_->places), remedy_->places};
   }
 
   [[nodiscard]] Fault what_is_wrong() {
@@ -183,10 +181,45 @@ class Completion {
         continue;
       }
       overridden_.insert(i);
+      if (verdict_.extras.size() == 1 && blames_another(i, fitting_value)) {
+        continue;
+      }
       const bool in_its_own_rounding = fitting_value >= given.lowest && fitting_value <= given.highest;
       remarks_.push_back(
           rounding_remark(given, fitting_value, givens_, among(verdict_, given.symbol.name), !in_its_own_rounding));
     }
+  }
+
+  /// Where a label follows from the others as a number that does not end, and one of those follows from it and the rest
+  /// as one that does, that one is off: of 16.01, 6 and 10 the first, which should be 16.
+  bool blames_another(std::size_t extra, const Number& fitting_value) {
+    const Given& given = givens_[extra];
+    const auto ends = [](const Given& label, const Number& value) {
+      return exact::decimals_needed(value * label.to_written, label.places).has_value();
+    };
+    if (given.is_fraction || ends(given, fitting_value)) {
+      return false;
+    }
+    const std::set<std::string> others = among(verdict_, given.symbol.name);
+    for (const std::size_t other : verdict_.basis) {
+      const Given& blamed = givens_[other];
+      if (others.count(blamed.symbol.name) == 0 || blamed.is_fraction || blamed.places == 0) {
+        continue;
+      }
+      Bindings rest = values_of(verdict_.basis);
+      rest.erase(blamed.symbol.name);
+      rest.insert_or_assign(given.symbol.name, given.value);
+      const Worked without = worked_out(relations_, rest, verdict_);
+      const auto found = without.values.find(blamed.symbol.name);
+      if (!without.contradiction && found != without.values.end() && ends(blamed, found->second)) {
+        std::set<std::string> those = others;
+        those.erase(blamed.symbol.name);
+        those.insert(given.symbol.name);
+        remarks_.push_back(rounding_remark(blamed, found->second, givens_, those, true));
+        return true;
+      }
+    }
+    return false;
   }
 
   void add_choices() {

@@ -161,7 +161,12 @@ Fault disagreement(const Given& given, const Number& fitting, const std::vector<
 
 Fault rounding_remark(const Given& given, const Number& fitting, const std::vector<Given>& givens,
                       const std::set<std::string>& among, bool loosely) {
-  const int places = std::max(given.places + 2, places_of_values);
+  constexpr int most_places = 8;
+  int places = std::max(given.places + 2, places_of_values);
+  // Enough digits to see that the two differ.
+  while (places < most_places && rounded(fitting * given.to_written, places) == given.value * given.to_written) {
+    ++places;
+  }
   const Noun measure{given.title};
   const Message written = as_written(given, given.value, places);
   const Message why = led_to(givens, among, beside(given, fitting, places));

@@ -1,6 +1,7 @@
 #include "solids/pyramid.hpp"
 
 #include <algorithm>
+#include <memory>
 
 #include "solids/kind_table.hpp"
 
@@ -118,8 +119,47 @@ void add_measures(SolidStatement& statement, const PyramidPlan& plan) {
   }
 }
 
+/// The base's corners and the foot of the apex for the numbers asked last: each side asks for the same ones.
+class FootMemo {
+ public:
+  FootMemo(const PyramidPlan& plan, std::vector<Symbol> from) : plan_(plan), from_(std::move(from)) {}
+
+  exact::Number distance_from(std::size_t side, const algebra::Bindings& bindings) {
+    std::vector<exact::Number> key;
+    for (const Symbol& symbol : from_) {
+      key.push_back(value_of(bindings, symbol));
+    }
+    if (!foot_ || key != key_) {
+      key_ = std::move(key);
+      base_ = plan_.base.body(bindings);
+      foot_ = foot_of_apex(plan_, base_, bindings);
+    }
+    return distance_from_line(*foot_, base_.corners[side], base_.corners[(side + 1) % base_.corners.size()]);
+  }
+  [[nodiscard]] const std::vector<Symbol>& from() const { return from_; }
+
+ private:
+  PyramidPlan plan_;
+  std::vector<Symbol> from_;
+  std::vector<exact::Number> key_;
+  ShapeBody base_;
+  std::optional<ExactPoint> foot_;
+};
+
+std::shared_ptr<FootMemo> foot_memo(const PyramidPlan& plan) {
+  std::vector<Symbol> from;
+  for (const Measure& base_measure : plan.base.measures) {
+    from.push_back(base_measure.symbol);
+  }
+  if (plan.apex_over) {
+    from.push_back(plan.over_along);
+    from.push_back(plan.over_across);
+  }
+  return std::make_shared<FootMemo>(plan, std::move(from));
+}
+
 /// The distance of the apex's foot from side i, worked out from the corners where no formula of school gives it.
-Symbol add_foot_distance(SolidStatement& statement, const PyramidPlan& plan, std::size_t i) {
+Symbol add_foot_distance(SolidStatement& statement, const std::shared_ptr<FootMemo>& memo, std::size_t i) {
   const std::string number = std::to_string(i + 1);
   const Symbol distance_symbol{"foot_distance." + number, "d" + subscript(i + 1), 1};
   Measure foot_distance = measure(distance_symbol, "distance of the foot of the height from a side", "", i);
@@ -127,24 +167,17 @@ Symbol add_foot_distance(SolidStatement& statement, const PyramidPlan& plan, std
   statement.measures.push_back(foot_distance);
   Derivation derivation;
   derivation.symbol = distance_symbol;
-  for (const Measure& base_measure : plan.base.measures) {
-    derivation.from.push_back(base_measure.symbol);
-  }
-  if (plan.apex_over) {
-    derivation.from.push_back(plan.over_along);
-    derivation.from.push_back(plan.over_across);
-  }
-  derivation.reason = message("the distance from the foot of the height to a side, found from the corners of the base");
-  derivation.value = [plan, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
-    const ShapeBody base = plan.base.body(bindings);
-    const std::size_t next = (i + 1) % base.corners.size();
-    return distance_from_line(foot_of_apex(plan, base, bindings), base.corners[i], base.corners[next]);
+  derivation.from = memo->from();
+  derivation.reason = message("the distance of the foot of the height from a side, from the corners of the base");
+  derivation.value = [memo, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
+    return memo->distance_from(i, bindings);
   };
   statement.derivations.push_back(derivation);
   return distance_symbol;
 }
 
 void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
+  const std::shared_ptr<FootMemo> memo = foot_memo(plan);
   const bool by_formula = !plan.apex_over && !plan.base.centroid_distances.empty();
   std::vector<Symbol> done;
   for (std::size_t i = 0; i < plan.slants.size(); ++i) {
@@ -154,7 +187,7 @@ void add_slants(SolidStatement& statement, const PyramidPlan& plan) {
     }
     done.push_back(slant);
     const Expression across =
-        by_formula ? plan.base.centroid_distances[i] : Expression(add_foot_distance(statement, plan, i));
+        by_formula ? plan.base.centroid_distances[i] : Expression(add_foot_distance(statement, memo, i));
     statement.relations.push_back({{square(slant), square(plan.height) + square(across)},
                                    message("the height, the slant height and the distance between their feet form a "
                                            "right triangle, so use the Pythagorean theorem")});

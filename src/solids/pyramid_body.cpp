@@ -16,11 +16,12 @@ ExactPoint foot_of_apex(const PyramidPlan& plan, const ShapeBody& base, const al
   if (!plan.apex_over) {
     return exact_centroid(base.corners);
   }
-  const ExactPoint& start = base.corners[0];
-  const ExactPoint& next = base.corners[1];
+  const ExactPoint& start = base.corners[base.ran_clockwise ? 1 : 0];
+  const ExactPoint& next = base.corners[base.ran_clockwise ? 0 : 1];
   const Number side = distance(start, next);
   const Number along = value_of(bindings, plan.over_along) / side;
-  const Number across = value_of(bindings, plan.over_across) / side;
+  const Number inward = value_of(bindings, plan.over_across) / side;
+  const Number across = base.ran_clockwise ? -inward : inward;
   const Number x = next.x - start.x;
   const Number y = next.y - start.y;
   return {start.x + along * x - across * y, start.y + along * y + across * x};
@@ -122,7 +123,7 @@ void add_base_marks(BodyStatement& body, const PyramidPlan& plan, const ShapeBod
   }
 }
 
-void add_apex_marks(BodyStatement& body, const PyramidPlan& plan, const Points& points) {
+void add_apex_marks(BodyStatement& body, const PyramidPlan& plan, const ShapeBody& base, const Points& points) {
   const std::vector<std::size_t> slant_sides = best_sides(plan.slants, points);
   const std::size_t n = points.corners.size();
   std::size_t front = 0;
@@ -150,12 +151,12 @@ void add_apex_marks(BodyStatement& body, const PyramidPlan& plan, const Points& 
         mark_at(*plan.lateral_edge, "lateral edge", MarkPlace::Edge, points.apex, points.corners[corner]));
   }
   if (plan.apex_over) {
-    const Vec3 along = glm::normalize(points.corners[1] - points.corners[0]);
-    const Vec3 turn = points.corners[0] + along * glm::dot(points.foot - points.corners[0], along);
+    const Vec3 start = points.corners[base.ran_clockwise ? 1 : 0];
+    const Vec3 along = glm::normalize(points.corners[base.ran_clockwise ? 0 : 1] - start);
+    const Vec3 turn = start + along * glm::dot(points.foot - start, along);
     const double least = 1e-9 * glm::length(points.corners[1] - points.corners[0]);
-    if (glm::length(turn - points.corners[0]) > least) {
-      body.marks.push_back(
-          mark_at(plan.over_along, "distance along the first side", MarkPlace::OnFace, points.corners[0], turn));
+    if (glm::length(turn - start) > least) {
+      body.marks.push_back(mark_at(plan.over_along, "distance along the first side", MarkPlace::OnFace, start, turn));
       body.marks.back().face = 0;
     }
     if (glm::length(points.foot - turn) > least) {
@@ -209,7 +210,7 @@ BodyStatement pyramid_body(const PyramidPlan& plan, const algebra::Bindings& bin
   }
   add_faces(body, plan, base, points);
   add_base_marks(body, plan, base, points);
-  add_apex_marks(body, plan, points);
+  add_apex_marks(body, plan, base, points);
   if (plan.apex_over || !plan.lateral_edge) {
     choose_net(body, 1, n);
   }

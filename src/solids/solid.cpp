@@ -1,6 +1,7 @@
 #include "solids/solid.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "exact/print_number.hpp"
 #include "solids/solid_faces.hpp"
@@ -86,6 +87,31 @@ void add_assumptions(const SolidStatement& statement, std::vector<Fault>& remark
   }
 }
 
+/// Of a solid that doubles cannot hold: its longest and its shortest measure.
+Fault too_thin(const SolidStatement& statement, const algebra::Bindings& values, const Unit& unit) {
+  const Measure* longest = nullptr;
+  const Measure* shortest = nullptr;
+  const auto value = [&](const Measure* measure) { return values.at(measure->symbol.name); };
+  for (const Measure& measure : statement.measures) {
+    if (measure.symbol.dimension != 1 || value(&measure).sign() <= 0) {
+      continue;
+    }
+    longest = longest == nullptr || value(&measure) > value(longest) ? &measure : longest;
+    shortest = shortest == nullptr || value(&measure) < value(shortest) ? &measure : shortest;
+  }
+  ensure(longest != nullptr, "a solid has a length");
+  const auto shown = [&](const Measure* measure) {
+    const int whole_digits = static_cast<int>(std::floor(std::log10(value(measure).to_double()))) + 1;
+    return value_words(value(measure), 1, unit, std::max(2, 2 - whole_digits));
+  };
+  return impossible("", message("this solid is too thin to build: the {longest} is {long}, but the {shortest} is only "
+                                "{short}. Choose lengths that are closer together",
+                                {{"longest", Noun{longest->title}},
+                                 {"long", shown(longest)},
+                                 {"shortest", Noun{shortest->title}},
+                                 {"short", shown(shortest)}}));
+}
+
 /// What is impossible before what is missing.
 std::vector<Fault> ordered(std::vector<Fault> faults) {
   std::stable_sort(faults.begin(), faults.end(),
@@ -125,10 +151,13 @@ Result<Solid, std::vector<Fault>> Solid::make(const Description& description, co
   std::vector<Fault> remarks = complete->remarks;
   add_assumptions(*statement, remarks);
   const BodyStatement body = statement->body(complete->exact);
-  Surface surface = surface_of(body, complete->used, unit, labelled_symbols(*statement, description));
+  auto surface = surface_of(body, complete->used, unit, labelled_symbols(*statement, description));
+  if (!surface) {
+    return failure(std::vector<Fault>{too_thin(*statement, complete->exact, unit)});
+  }
   std::set<std::string> given = given_symbols(*statement, all);
   return Solid(std::make_shared<const Table>(Table{description, known, *statement, unit, complete->used,
-                                                   std::move(given), std::move(surface), std::move(remarks)}));
+                                                   std::move(given), *std::move(surface), std::move(remarks)}));
 }
 
 const Description& Solid::description() const { return table_->description; }

@@ -4,6 +4,7 @@
 
 #include "geometry/congruence.hpp"
 #include "geometry/measure.hpp"
+#include "geometry/tolerance.hpp"
 #include "solids/kind_parts.hpp"
 
 namespace fw::solids {
@@ -51,16 +52,18 @@ void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const 
 
 }  // namespace
 
-Surface surface_of(const BodyStatement& body, const algebra::Bindings& used, const units::Unit& unit,
-                   const std::set<std::string>& labelled) {
+std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bindings& used, const units::Unit& unit,
+                                  const std::set<std::string>& labelled) {
   const std::optional<Polyhedron> polyhedron = polyhedron_of(body);
-  ensure(polyhedron.has_value(), "the body of a kind is no closed solid");
+  if (!polyhedron) {
+    return std::nullopt;
+  }
   const std::optional<nets::HingeTree> net = net_of(body, *polyhedron, body.classic_hinges);
   ensure(net.has_value(), "a classic net is no tree of all faces");
   ensure(body.faces.size() == body.loops.size(), "a body states its faces one for each loop");
   Surface surface{Body(*polyhedron), {}, 0, labelled_marks(body, labelled), *net};
   const auto groups = geometry::congruence_groups(*polyhedron);
-  const double tolerance = 1e-7 * geometry::bounding_box(body.vertices).diagonal();
+  const double tolerance = geometry::rounding_when_laid * geometry::bounding_box(body.vertices).diagonal();
   for (std::size_t i = 0; i < body.faces.size(); ++i) {
     const FaceStatement& stated = body.faces[i];
     Face face;

@@ -13,9 +13,9 @@ struct Surface {
   nets::HingeTree classic_net;
 };
 
-/// Requires: the body belongs to the statement with these values; a broken body is a broken invariant.
-/// `is_labelled` says which symbols carry a label on the figure.
-[[nodiscard]] Surface surface_of(const BodyStatement& body, const algebra::Bindings& used, const units::Unit& unit,
-                                 const std::set<std::string>& labelled);
+/// Requires: the body belongs to the statement with these values. `labelled`: the symbols that carry a label on the
+/// figure. Nothing where the lengths lie so far apart that the faces do not close in doubles.
+[[nodiscard]] std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bindings& used,
+                                                const units::Unit& unit, const std::set<std::string>& labelled);
 
 }  // namespace fw::solids

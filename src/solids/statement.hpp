@@ -65,6 +65,7 @@ struct ShapeBody {
   std::vector<ExactPoint> corners;     ///< counterclockwise
   std::vector<algebra::Symbol> sides;  ///< the symbol of side i, from corner i to i + 1
   std::vector<ShapeLength> lengths;    ///< the lengths that `area` speaks of, each where it is drawn
+  bool ran_clockwise = false;          ///< in the lesson, where side 0 runs from corner 1 to corner 0
 };
 
 /// What a base shape states: one file in solids/base_shapes/ a shape.

@@ -25,7 +25,8 @@ namespace fw::tasks {
 /// Reads a lesson file of version 1, with every type of question.
 /// Errors: every fault of the text in one pass, in the order of the text; nothing is half loaded.
 [[nodiscard]] Result<lessons::Lesson, std::vector<lessons::Finding>> read_lesson(std::string_view text);
-/// Everything that can be said of the text: errors as above, and the remarks on figures that exist.
+/// The same with everything that can be said of the text: errors as above, and the remarks on figures that exist.
+[[nodiscard]] lessons::Reading reading_of(std::string_view text);
 [[nodiscard]] std::vector<lessons::Finding> findings_of(std::string_view text);
 
 }  // namespace fw::tasks

@@ -207,6 +207,8 @@ Result<lessons::Lesson, std::vector<lessons::Finding>> read_lesson(std::string_v
   return lessons::read_lesson(text, reader());
 }
 
-std::vector<lessons::Finding> findings_of(std::string_view text) { return lessons::findings_of(text, reader()); }
+lessons::Reading reading_of(std::string_view text) { return lessons::reading_of(text, reader()); }
+
+std::vector<lessons::Finding> findings_of(std::string_view text) { return reading_of(text).findings; }
 
 }  // namespace fw::tasks

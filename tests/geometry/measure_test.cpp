@@ -90,6 +90,19 @@ RC_GTEST_PROP(Laws, growing_k_times_gives_k_squared_and_k_cubed, (std::uint64_t 
   RC_ASSERT(std::abs(volume(large) / volume(small) / (k * k * k) - 1) < 1e-12);
 }
 
+TEST(Congruence, is_judged_by_the_lengths_compared) {
+  for (const double times : {1e3, 1e6, 1e9, 1e12}) {
+    const Polygon strip{{0, 0}, {times, 0}, {times, 1}, {0, 1}};
+    const Polygon narrower{{0, 0}, {times, 0}, {times, 0.9}, {0, 0.9}};
+    const Polygon needle{{0, 0}, {1, 0}, {0.5, times}};
+    const Polygon thicker{{0, 0}, {1.1, 0}, {0.55, times}};
+    EXPECT_TRUE(congruent(strip, strip)) << times;
+    EXPECT_TRUE(congruent(needle, needle)) << times;
+    EXPECT_FALSE(congruent(strip, narrower)) << times;
+    EXPECT_FALSE(congruent(needle, thicker)) << times;
+  }
+}
+
 TEST(Congruence, turned_and_flipped_polygons_are_congruent) {
   const Polygon a = {{0, 0}, {3, 0}, {3, 1}, {1, 1}, {1, 2}, {0, 2}};
   Polygon turned;

@@ -44,6 +44,18 @@ TEST(Symmetries, a_small_difference_counts) {
   EXPECT_EQ(symmetries(test::box(1, 1, 1 + 1e-13)).size(), 48U);
 }
 
+// Each length is compared by its own size: a millimeter is not lost on a thousand kilometers.
+TEST(Symmetries, of_long_and_thin_solids) {
+  for (const double times : {1e3, 1e6, 1e9, 1e12}) {
+    EXPECT_EQ(symmetries(test::box(times, 2, 1)).size(), 8U) << times;
+    EXPECT_EQ(symmetries(test::box(times, 1, 1)).size(), 16U) << times;
+    EXPECT_EQ(symmetries(test::prism(7, times)).size(), 28U) << times;
+    EXPECT_EQ(symmetries(test::prism(7, 1 / times)).size(), 28U) << times;
+    EXPECT_EQ(symmetries(test::pyramid(5, times)).size(), 10U) << times;
+    EXPECT_EQ(symmetries(test::pyramid(5, 1 / times)).size(), 10U) << times;
+  }
+}
+
 TEST(Symmetries, keep_distances_and_incidence_and_form_a_group) {
   for (const test::NamedSolid& sample : test::sample_solids()) {
     const std::string& name = sample.name;

@@ -19,6 +19,18 @@ TEST_P(BadTask, IsToldWithItsPlaceAndARemedy) {
   EXPECT_THAT(errors_of(lesson_with(GetParam().members)), ElementsAre(GetParam().message));
 }
 
+TEST(AListThatIsAsked, IsTheOneOfItThatIsNotGiven) {
+  for (const auto& [heights, name] : std::vector<std::pair<std::string, std::string>>{
+           {R"(["15 cm", "?"])", "slant_heights.2"}, {R"(["?", "15 cm"])", "slant_heights.1"}}) {
+    const auto lesson = read_lesson(lesson_with_solid(
+        R"({"kind": "pyramid", "base": {"shape": "rectangle", "length": "12 cm", "width": "18 cm"}, "slant_heights": )" +
+            heights + "}",
+        R"(, "find": ["slant_heights"])"));
+    ASSERT_TRUE(lesson.has_value());
+    EXPECT_EQ(length_named(lesson->problems.front().solid, "slant_heights")->name, name);
+  }
+}
+
 const std::string pyramid = R"({"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"})";
 
 std::string written_back(const std::string& lesson_text) {

@@ -66,6 +66,14 @@ TEST(CountNets, of_a_cube) {
   EXPECT_EQ(count.overlapping, 0U);
 }
 
+TEST(CountNets, tells_how_far_it_is) {
+  std::vector<std::uint64_t> told;
+  const NetCount count = count_nets(test::prism(8, 1), [&](std::uint64_t distinct) { told.push_back(distinct); });
+  ASSERT_FALSE(told.empty());
+  EXPECT_EQ(told.size(), count.distinct / told.front());
+  EXPECT_LE(told.back(), count.distinct);
+}
+
 RC_GTEST_PROP(NetClass, is_the_same_for_each_symmetric_image, (std::uint64_t seed)) {
   test::Dice dice(seed);
   const Polyhedron& solid = test::samples()[dice.below(test::samples().size())].solid;

@@ -141,6 +141,16 @@ INSTANTIATE_TEST_SUITE_P(
                  "base.vertices", "the sides of a polygon must not cross or touch each other", ""},
         Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 4 0, 8 0, 4 4 | unit: cm", Severity::Impossible,
                  "base.vertices", "corner 2 of the polygon lies on the line through its neighbors: leave it out", ""},
+        Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 0 6, 0 3, 4 4 | unit: cm", Severity::Impossible,
+                 "base.vertices",
+                 "at corner 2 the polygon turns back along the side that it came: leave that corner out", ""},
+        Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 4 0, 4 0, 4 4 | unit: cm", Severity::Impossible,
+                 "base.vertices", "corners 2 and 3 of the polygon are the same point: list it once", ""},
+        Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 4 0, 4 4, 0 0 | unit: cm", Severity::Impossible,
+                 "base.vertices", "corners 1 and 4 of the polygon are the same point: list it once", ""},
+        Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 4 0, 2 2, 4 4, 0 4, 2 2 | unit: cm",
+                 Severity::Impossible, "base.vertices",
+                 "corners 3 and 6 of the polygon are the same point: its sides must not touch each other", ""},
         Expected{"prism | height: 10 cm | base polygon | vertices: 0 0, 4 0 | unit: cm", Severity::Impossible,
                  "base.vertices", "a polygon here has 3 to 40 corners, not 2", ""}));
 
@@ -232,10 +242,19 @@ INSTANTIATE_TEST_SUITE_P(
             Severity::Rounding, "base.height",
             "the height of the triangle 4.1 cm fits only if the other numbers are rounded too: with sides 5 cm, 5 cm "
             "and 6 cm it is 4 cm"},
-        Remarked{"prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm",
-                 Severity::Rounding, "base.hypotenuse",
-                 "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4% "
-                 "less"},
+        Remarked{
+            "prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm", Severity::Rounding,
+            "base.hypotenuse",
+            "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4 % "
+            "less"},
+        Remarked{"pyramid | height: 6 in | slant_height: 10 in | base square | side: 16.01 in", Severity::Rounding,
+                 "base.side",
+                 "the base edge 16.01 in fits only if the other numbers are rounded too: with height 6 in and slant "
+                 "height 10 in it is 16 in"},
+        Remarked{"pyramid | height: 6 in | slant_height: 11 in | base square | side: 18.43 in", Severity::Rounding,
+                 "slant_height",
+                 "the slant height 11 in fits only as a rounded number: with base edge 18.43 in and height 6 in it is "
+                 "about 10.996 in"},
         Remarked{"prism | height: 10 cm | base triangle | base: 8 cm | height: 3 cm", Severity::Missing, "base",
                  "no sides are given, so the triangle is drawn with two equal sides; answers that depend on the sides "
                  "are for that triangle only"},

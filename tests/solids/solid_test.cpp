@@ -200,5 +200,32 @@ TEST(Trapezoids, TakeLegsInEveryForm) {
   EXPECT_EQ(area("bases: 14 cm, 10 cm | legs: 13 cm, 15 cm"), exact::Number::whole(144));
 }
 
+// Corners may run either way round, and the first side stays the first.
+TEST(Polygon, IsTheSameEitherWayRound) {
+  for (const std::string start :
+       {"prism | height: 9 cm", "pyramid | height: 9 cm", "pyramid | height: 9 cm | apex_over: 2 cm, 1 cm"}) {
+    const std::string text = start + " | base polygon | unit: cm | vertices: ";
+    const auto one = test::made(text + "0 0, 12 0, 12 7, 6 15, 0 7");
+    // The mirror image, whose corners run clockwise, from the same first side.
+    const auto other = test::made(text + "0 0, 12 0, 12 -7, 6 -15, 0 -7");
+    ASSERT_TRUE(one.has_value() && other.has_value()) << text;
+    test::expect_sound(*other);
+    EXPECT_EQ(one->surface_area().amount(), other->surface_area().amount()) << text;
+    EXPECT_EQ(one->volume().amount(), other->volume().amount()) << text;
+    EXPECT_EQ(one->group_count(), other->group_count()) << text;
+  }
+}
+
+TEST(Pyramid, OnCornersHasTheDistancesThatItsFootHas) {
+  const auto solid =
+      test::made("pyramid | height: 9 cm | base polygon | unit: cm | vertices: 0 0, 12 0, 12 7, 6 15, 0 7");
+  ASSERT_TRUE(solid.has_value());
+  const auto& derivations = solid->statement().derivations;
+  ASSERT_EQ(derivations.size(), 5U);
+  for (const Derivation& derivation : derivations) {
+    EXPECT_EQ(derivation.value(solid->values()), solid->values().at(derivation.symbol.name));
+  }
+}
+
 }  // namespace
 }  // namespace fw::solids::solid_test

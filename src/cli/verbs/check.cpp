@@ -91,9 +91,8 @@ std::size_t offset_of_key(const std::string& text, const std::string& key, std::
 }
 
 // Wrong answers whose mistake is asked for, and that no single mistake leads to. Of a lesson without errors.
-std::vector<Finding> unclear_mistakes(const std::string& text) {
+std::vector<Finding> unclear_mistakes(const std::string& text, const std::optional<lessons::Lesson>& lesson) {
   std::vector<Finding> findings;
-  const auto lesson = tasks::read_lesson(text);
   std::size_t count = 0;
   for (const lessons::Problem& problem : lesson ? lesson->problems : std::vector<lessons::Problem>{}) {
     if (!tasks::asks_which_mistake(problem)) {
@@ -122,8 +121,9 @@ ExitStatus check(const CheckOptions& options) {
     if (!text) {
       continue;
     }
-    std::vector<Finding> findings = tasks::findings_of(*text);
-    const std::vector<Finding> unclear = unclear_mistakes(*text);
+    lessons::Reading reading = tasks::reading_of(*text);
+    std::vector<Finding> findings = std::move(reading.findings);
+    const std::vector<Finding> unclear = unclear_mistakes(*text, reading.lesson);
     findings.insert(findings.end(), unclear.begin(), unclear.end());
     if (!std::all_of(findings.begin(), findings.end(), is_remark)) {
       status = worse(status, ExitStatus::LessonAtFault);

@@ -6,6 +6,8 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "platform/clock.hpp"
+#include "platform/environment.hpp"
 #include "solids/body/body_nets.hpp"
 
 namespace fw::cli {
@@ -36,6 +38,21 @@ std::string refusal(const solids::Solid& solid, bool all_of_them) {
   return "";
 }
 
+// The count, and once a second on the terminal how far it is.
+nets::NetCount counted(const lessons::Problem& problem) {
+  constexpr double every_seconds = 1;
+  double told = platform::monotonic_seconds();
+  const auto tell = [&](std::uint64_t distinct) {
+    const double now = platform::monotonic_seconds();
+    if (now - told >= every_seconds) {
+      told = now;
+      std::cerr << "foldwright: still counting the nets of " << problem.id << ": " << distinct << " so far\n";
+    }
+  };
+  return solids::count_nets(problem.solid.body(),
+                            platform::errors_go_to_a_terminal() ? nets::NetsSoFar(tell) : nets::NetsSoFar());
+}
+
 std::string counts_text(const solids::Solid& solid, const nets::NetCount& count) {
   return std::to_string(solid.faces().size()) + " faces, " + std::to_string(count.distinct) + " distinct nets (" +
          count.labelled + " when every face is told apart), " + std::to_string(count.overlapping) +
@@ -62,7 +79,7 @@ Json problem_json(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   Json json{{"id", problem.id}, {"faces", solid.faces().size()}};
   if (count) {
-    const nets::NetCount found = solids::count_nets(solid.body());
+    const nets::NetCount found = counted(problem);
     json["labelled"] = std::stoull(found.labelled);
     json["distinct"] = found.distinct;
     json["overlapping"] = found.overlapping;
@@ -85,7 +102,7 @@ std::string problem_text(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   const std::string head = problem.id + ": " + solid.name() + ", ";
   if (count) {
-    return head + counts_text(solid, solids::count_nets(solid.body())) + "\n";
+    return head + counts_text(solid, counted(problem)) + "\n";
   }
   const nets::NetList list = listed(solid);
   std::string text = head + (list.complete ? "" : "the first ") + std::to_string(list.nets.size()) +
@@ -134,7 +151,8 @@ void add_nets(CLI::App& app, ExitStatus& status) {
                                                   std::to_string(solids::most_edges_for_nets) + " edges");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   verb->add_option("--problem", options->problem, "The id of the one problem");
-  verb->add_flag("--count", options->count, "Count all nets, and those that overlap themselves");
+  verb->add_flag("--count", options->count,
+                 "Count all nets, and those that overlap themselves: up to 60000000, every face told apart");
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = list_nets(*options); });
 }

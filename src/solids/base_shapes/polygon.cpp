@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "solids/base_shapes/shape_table.hpp"
 
 #include "geometry/polygon.hpp"
@@ -29,11 +31,50 @@ Number turn(const ExactPoint& a, const ExactPoint& b, const ExactPoint& c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 }
 
+bool is_same(const ExactPoint& a, const ExactPoint& b) { return a.x == b.x && a.y == b.y; }
+
+/// A corner that is listed twice, or that makes no corner.
+std::optional<words::Message> corner_fault(const std::vector<ExactPoint>& corners) {
+  const std::size_t count = corners.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    for (std::size_t j = i + 1; j < count; ++j) {
+      if (is_same(corners[i], corners[j])) {
+        const bool are_neighbors = j == i + 1 || (i == 0 && j + 1 == count);
+        return are_neighbors
+                   ? message("corners {first} and {second} of the polygon are the same point: list it once",
+                             {{"first", i + 1}, {"second", j + 1}})
+                   : message(
+                         "corners {first} and {second} of the polygon are the same point: its sides must not touch "
+                         "each other",
+                         {{"first", i + 1}, {"second", j + 1}});
+      }
+    }
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    const ExactPoint& before = corners[(i + count - 1) % count];
+    const ExactPoint& after = corners[(i + 1) % count];
+    if (!turn(before, corners[i], after).is_zero()) {
+      continue;
+    }
+    const Number straight =
+        (corners[i].x - before.x) * (after.x - corners[i].x) + (corners[i].y - before.y) * (after.y - corners[i].y);
+    return straight.sign() > 0
+               ? message("corner {corner} of the polygon lies on the line through its neighbors: leave it out",
+                         {{"corner", i + 1}})
+               : message("at corner {corner} the polygon turns back along the side that it came: leave that corner out",
+                         {{"corner", i + 1}});
+  }
+  return std::nullopt;
+}
+
 std::vector<Fault> faults_of(const std::vector<ExactPoint>& corners) {
   const std::string measure = "base.vertices";
   if (corners.size() < 3 || corners.size() > most_corners) {
     return {
         impossible(measure, message("a polygon here has 3 to 40 corners, not {count}", {{"count", corners.size()}}))};
+  }
+  if (const auto fault = corner_fault(corners)) {
+    return {impossible(measure, *fault)};
   }
   geometry::Polygon outline;
   for (const ExactPoint& corner : corners) {
@@ -41,14 +82,6 @@ std::vector<Fault> faults_of(const std::vector<ExactPoint>& corners) {
   }
   if (!geometry::is_simple(outline)) {
     return {impossible(measure, message("the sides of a polygon must not cross or touch each other"))};
-  }
-  for (std::size_t i = 0; i < corners.size(); ++i) {
-    const std::size_t middle = (i + 1) % corners.size();
-    if (turn(corners[i], corners[middle], corners[(i + 2) % corners.size()]).is_zero()) {
-      return {impossible(measure,
-                         message("corner {corner} of the polygon lies on the line through its neighbors: leave it out",
-                                 {{"corner", middle + 1}}))};
-    }
   }
   return {};
 }
@@ -68,8 +101,11 @@ Stated stated_polygon(const Description& description) {
   if (!faults.empty()) {
     return failure(faults);
   }
-  if (exact_area(corners).sign() < 0) {
-    corners.assign(corners.rbegin(), corners.rend());
+  const bool runs_clockwise = exact_area(corners).sign() < 0;
+  if (runs_clockwise) {
+    // The first side stays the first.
+    std::reverse(corners.begin(), corners.end());
+    std::rotate(corners.begin(), corners.end() - 2, corners.end());
   }
   const int count = static_cast<int>(corners.size());
   ShapeStatement shape;
@@ -91,10 +127,11 @@ Stated stated_polygon(const Description& description) {
     lengths.emplace_back(side);
   }
   shape.area = Expression(exact_area(corners));
-  add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter is the sum of all the sides"),
-                         message("find the area of the polygon from its corners"));
-  shape.body = [corners, sides = shape.sides](const algebra::Bindings&) {
+  add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter goes round all sides"),
+                         message("the area of the polygon, from its corners"));
+  shape.body = [corners, sides = shape.sides, runs_clockwise](const algebra::Bindings&) {
     ShapeBody body;
+    body.ran_clockwise = runs_clockwise;
     body.corners = corners;
     body.sides = sides;
     return body;

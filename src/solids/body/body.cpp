@@ -61,10 +61,11 @@ FlatFace Body::flat(FaceId face) const {
 }
 
 std::vector<FaceId> Body::faces_toward(Vec3 outward) const {
-  constexpr double nearly_one = 1 - 1e-9;
+  constexpr double level = 1e-12;  // the slope of a pyramid as flat as its numbers can be is more
   std::vector<FaceId> faces;
   for (std::size_t i = 0; i < face_count(); ++i) {
-    if (glm::dot(facets_.normal(FaceId::at(i)), outward) > nearly_one) {
+    const Vec3 normal = facets_.normal(FaceId::at(i));
+    if (glm::dot(normal, outward) > 0 && glm::length(glm::cross(normal, outward)) < level) {
       faces.push_back(FaceId::at(i));
     }
   }

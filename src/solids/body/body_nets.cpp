@@ -25,7 +25,9 @@ nets::NetList distinct_nets(const Body& body, FaceId root, std::size_t limit) {
   return nets::distinct_nets(body.facets(), root, limit);
 }
 
-nets::NetCount count_nets(const Body& body) { return nets::count_nets(body.facets()); }
+nets::NetCount count_nets(const Body& body, const nets::NetsSoFar& so_far) {
+  return nets::count_nets(body.facets(), so_far);
+}
 std::uint64_t net_class(const Body& body, const nets::HingeTree& net) { return nets::net_class(body.facets(), net); }
 std::string labelled_count(const Body& body) { return nets::labelled_count(body.facets()); }
 double labelled_count_estimate(const Body& body) { return nets::labelled_count_estimate(body.facets()); }

@@ -25,7 +25,7 @@ inline constexpr std::size_t most_edges_for_nets = 64;
 [[nodiscard]] bool can_list_nets(const Body& body);
 /// Requires: can_list_nets(), as the next two.
 [[nodiscard]] nets::NetList distinct_nets(const Body& body, FaceId root, std::size_t limit);
-[[nodiscard]] nets::NetCount count_nets(const Body& body);
+[[nodiscard]] nets::NetCount count_nets(const Body& body, const nets::NetsSoFar& so_far = {});
 [[nodiscard]] std::uint64_t net_class(const Body& body, const nets::HingeTree& net);
 [[nodiscard]] std::string labelled_count(const Body& body);
 [[nodiscard]] double labelled_count_estimate(const Body& body);

@@ -89,6 +89,8 @@ class Consistency {
   [[nodiscard]] std::optional<Verdict> fitting_loosely(const std::vector<Tried>& tried, Judging judging) const;
   [[nodiscard]] std::vector<double> values_as_written() const;
   [[nodiscard]] Outcome outcome(const Plan& plan, const std::vector<double>& label_values) const;
+  bool all_bound(const std::vector<algebra::Symbol>& symbols, const std::vector<double>& values,
+                 algebra::Bindings& bound) const;
   void follow(const Plan& plan, std::size_t step, std::vector<double> values, Outcome& best) const;
   void consider(const Plan& plan, const std::vector<double>& values, std::optional<std::size_t> stopped_at,
                 Outcome& best) const;

@@ -22,15 +22,14 @@ std::vector<std::size_t> Consistency::blame_order(std::optional<std::size_t> fir
 bool Consistency::fits_with(std::size_t index, double value, int places) const {
   std::vector<Given> changed = givens_;
   Given& given = changed[index];
-  const double unit = std::pow(10.0, -places);
-  const long long written = std::llround(value * given.to_written.to_double() / unit);
-  if (written <= 0) {
+  const exact::Number written = rounded(exact::Number::of_double(value * given.to_written.to_double()), places);
+  if (written.sign() <= 0) {
     return false;
   }
-  const exact::Number scale = exact::power(exact::Number::whole(10), places) * given.to_written;
-  given.value = exact::Number::whole(written) / scale;
-  given.lowest = exact::Number::ratio(2 * written - 1, 2) / scale;
-  given.highest = exact::Number::ratio(2 * written + 1, 2) / scale;
+  const exact::Number half_unit = exact::Number::ratio(1, 2) / exact::power(exact::Number::whole(10), places);
+  given.value = written / given.to_written;
+  given.lowest = (written - half_unit) / given.to_written;
+  given.highest = (written + half_unit) / given.to_written;
   given.places = places;
   given.is_fraction = false;
   return Consistency(relations_, changed).verdict(Judging::Together).answer != Verdict::Answer::Impossible;
