@@ -3,7 +3,7 @@
 #
 #   sh third_party/test.sh grouped    g++: warnings as errors, all tests
 #   sh third_party/test.sh asan       clang with sanitizers: every header alone, the tests again, but for the slow
-#                                     ones, and damaged lessons, made up for a quarter of a minute
+#                                     ones, and damaged lessons and numbers, made up for less than a minute
 #   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
 #   sh third_party/test.sh tidy       clang-tidy over the sources that changed since main, or in the last commit
 #

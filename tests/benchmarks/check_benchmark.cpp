@@ -1,5 +1,8 @@
 #include <benchmark/benchmark.h>
 
+#include <cmath>
+#include <cstdio>
+
 #include "solids/solid.hpp"
 #include "tasks/catalog.hpp"
 
@@ -55,6 +58,52 @@ void check_a_lesson(benchmark::State& state) {
   }
 }
 BENCHMARK(check_a_lesson)->Arg(1000)->Unit(benchmark::kMillisecond);
+
+/// A regular polygon's corners, to four decimals, as a lesson gives them.
+std::string corners(int count, double radius) {
+  std::string text;
+  for (int i = 0; i < count; ++i) {
+    const double angle_rad = 2 * 3.14159265358979323846 * i / count;
+    char point[64];
+    std::snprintf(point, sizeof point, "[%.4f, %.4f]", radius * std::cos(angle_rad), radius * std::sin(angle_rad));
+    text += (i == 0 ? "" : ", ") + std::string(point);
+  }
+  return text;
+}
+
+std::string on_polygon(const std::string& kind, int count, double radius, int number) {
+  return R"({"id": "p)" + std::to_string(number) + R"(", "prompt": "How much card is needed?", "solid": {"kind": ")" +
+         kind + R"(", "base": {"shape": "polygon", "unit": "cm", "vertices": [)" + corners(count, radius) +
+         R"(]}, "height": "9 cm"}, "find": ["surface_area"]})";
+}
+
+void check_text(benchmark::State& state, const std::string& problems) {
+  const std::string text = R"({"lesson": 1, "title": "Lantern fair", "problems": [)" + problems + "]}";
+  for (auto round : state) {
+    (void)round;
+    benchmark::DoNotOptimize(findings_of(text).size());
+  }
+}
+
+void check_a_pyramid_on_corners(benchmark::State& state) {
+  check_text(state, on_polygon("pyramid", static_cast<int>(state.range(0)), 100, 1));
+}
+BENCHMARK(check_a_pyramid_on_corners)->Arg(10)->Arg(20)->Arg(40)->Unit(benchmark::kMillisecond);
+
+void check_prisms_on_polygons(benchmark::State& state) {
+  std::string problems;
+  for (int i = 0; i < state.range(0); ++i) {
+    problems += (i == 0 ? "" : ",") + on_polygon("prism", 5 + i % 8, 20 + i % 50, i);
+  }
+  check_text(state, problems);
+}
+BENCHMARK(check_prisms_on_polygons)->Arg(1000)->Unit(benchmark::kMillisecond);
+
+void check_a_box_of_extremes(benchmark::State& state) {
+  check_text(state, R"({"id": "p", "prompt": "How much card is needed?", "solid": {"kind": "rectangular prism", )"
+                    R"("length": "1000 km", "width": "1 km", "height": "1 mm"}, "find": ["surface_area"]})");
+}
+BENCHMARK(check_a_box_of_extremes)->Unit(benchmark::kMillisecond);
 
 void make_a_solid(benchmark::State& state, const solids::Description& description) {
   for (auto round : state) {
