@@ -229,7 +229,7 @@ std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, co
     const double right = algebra::rough_value(equation.right, rough);
     const int dimension = algebra::dimension_of(equation.left);
     const auto shown = [&](double d, int of) { return sheet.amount(exact::rounded(Number::of_double(d), 2), of); };
-    all.push_back(message("With {letter} = {tried} the left side is {left} and the right side {right}.",
+    all.push_back(message("When {letter} = {tried}, the left side is {left} and the right side is {right}.",
                           {{"letter", unknown.letter},
                            {"tried", shown(tried, unknown.dimension)},
                            {"left", shown(left, dimension)},

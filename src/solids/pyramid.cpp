@@ -168,7 +168,7 @@ Symbol add_foot_distance(SolidStatement& statement, const std::shared_ptr<FootMe
   Derivation derivation;
   derivation.symbol = distance_symbol;
   derivation.from = memo->from();
-  derivation.reason = message("the distance of the foot of the height from a side, from the corners of the base");
+  derivation.reason = message("the distance from the foot of the height to a side, found from the corners of the base");
   derivation.value = [memo, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
     return memo->distance_from(i, bindings);
   };

@@ -242,11 +242,10 @@ INSTANTIATE_TEST_SUITE_P(
             Severity::Rounding, "base.height",
             "the height of the triangle 4.1 cm fits only if the other numbers are rounded too: with sides 5 cm, 5 cm "
             "and 6 cm it is 4 cm"},
-        Remarked{
-            "prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm", Severity::Rounding,
-            "base.hypotenuse",
-            "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4 % "
-            "less"},
+        Remarked{"prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm",
+                 Severity::Rounding, "base.hypotenuse",
+                 "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4% "
+                 "less"},
         Remarked{"pyramid | height: 6 in | slant_height: 10 in | base square | side: 16.01 in", Severity::Rounding,
                  "base.side",
                  "the base edge 16.01 in fits only if the other numbers are rounded too: with height 6 in and slant "

@@ -127,8 +127,8 @@ Stated stated_polygon(const Description& description) {
     lengths.emplace_back(side);
   }
   shape.area = Expression(exact_area(corners));
-  add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter goes round all sides"),
-                         message("the area of the polygon, from its corners"));
+  add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter is the sum of all the sides"),
+                         message("find the area of the polygon from its corners"));
   shape.body = [corners, sides = shape.sides, runs_clockwise](const algebra::Bindings&) {
     ShapeBody body;
     body.ran_clockwise = runs_clockwise;
