@@ -20,9 +20,10 @@ struct Problem {
   std::string prompt;
   solids::Description description;
   solids::Known known;
-  solids::Solid solid;               ///< made from the description and what is known
-  std::vector<OpenFaces> open = {};  ///< left out of a surface area that this problem asks for
-  std::vector<Task> tasks = {};      ///< what it asks for, in order
+  solids::Solid solid;                         ///< made from the description and what is known
+  std::vector<OpenFaces> open = {};            ///< left out of a surface area that this problem asks for
+  std::vector<Task> tasks = {};                ///< what it asks for, in order
+  std::optional<int> round_to = std::nullopt;  ///< decimals that answers are rounded to; none: the problem does not say
   friend bool operator==(const Problem&, const Problem&) = default;
 };
 /// The entries of its list "find".

@@ -6,6 +6,7 @@
 #include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
 #include "lessons/read_measure.hpp"
+#include "lessons/round_to.hpp"
 
 namespace fw::lessons {
 namespace {
@@ -152,7 +153,7 @@ void tell(const std::vector<solids::Fault>& faults, Told told, const JsonNode& p
 }
 
 std::vector<std::string> problem_keys(const TaskReader& tasks) {
-  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find"};
+  std::vector<std::string> keys{"id", "prompt", "solid", "open", "known", "find", "round_to"};
   keys.insert(keys.end(), tasks.keys.begin(), tasks.keys.end());
   return keys;
 }
@@ -179,6 +180,23 @@ Parts read_parts(const JsonNode& node, std::set<std::string>& ids, const Context
     parts.description.reset();
   }
   return parts;
+}
+
+// The class is told to round, and nothing judges by it.
+void tell_unjudged_rounding(const Problem& problem, const JsonNode& node, const Context& context) {
+  const std::optional<int> said = round_to_in(problem.prompt);
+  if (!said || problem.round_to) {
+    return;
+  }
+  const RoundTo& row = round_to_places(*said);
+  Finding finding;
+  finding.kind = Finding::Kind::Rounding;
+  finding.message = message(
+      "the prompt says to round to the nearest {place}: add \"round_to\": \"{key}\", so that answers "
+      "are checked that way",
+      {{"place", std::string(row.place)}, {"key", std::string(row.key)}});
+  finding.is_remark = true;
+  context.add(node.find("prompt")->offset, std::move(finding));
 }
 
 void tell_masking(const std::vector<words::Message>& hints, std::size_t offset, const Context& context) {
@@ -242,6 +260,13 @@ std::optional<Problem> read_problem(const JsonNode& node, std::size_t number, co
     problem.open = read_open(*open, problem.solid, context.at("open"));
   }
   problem.tasks = tasks.read({node, find, problem, context});
+  problem.round_to = read_round_to(node, context);
+  if (problem.round_to &&
+      std::none_of(problem.tasks.begin(), problem.tasks.end(), [](const Task& task) { return task->is_rounded(); })) {
+    context.fault(*node.find("round_to"),
+                  message("\"round_to\" goes with a measure to find, as in \"find\": [\"surface_area\"]"));
+  }
+  tell_unjudged_rounding(problem, node, context);
   tell_masking(tasks.masking(problem), node.find("solid")->offset, context);
   return report.errors() == errors_before ? std::optional(std::move(problem)) : std::nullopt;
 }

@@ -20,6 +20,8 @@ class Asking {
   [[nodiscard]] virtual std::string key() const = 0;
   /// Its entry in the list "find" of the problem; empty where it has none.
   [[nodiscard]] virtual std::string find() const { return {}; }
+  /// Whether its answer is rounded as the problem says.
+  [[nodiscard]] virtual bool is_rounded() const { return false; }
   /// Adds the members of the problem that say all else about it.
   virtual void write(Members& members) const;
 

@@ -6,6 +6,7 @@
 #include "base/overload.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/json_text.hpp"
+#include "lessons/round_to.hpp"
 #include "solids/catalog.hpp"
 
 namespace fw::lessons {
@@ -114,6 +115,9 @@ std::string problem_text(const Problem& problem) {
   }
   if (!asked.empty()) {
     members.emplace_back("find", in_line(asked, '[', ']'));
+  }
+  if (problem.round_to) {
+    members.emplace_back("round_to", quote(std::string(round_to_places(*problem.round_to).key)));
   }
   push_tasks(problem, members);
   return object_in_lines(members, 4);

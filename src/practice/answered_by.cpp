@@ -56,11 +56,11 @@ Result<std::vector<Choice>, words::Message> NumberTask::choices(const Problem& p
 }
 
 Result<words::Message, words::Message> NumberTask::answer(const Problem&, const Question& question) const {
-  constexpr int places = 2;
-  if (question.is_converted) {
+  constexpr int usual_places = 2;
+  if (question.is_converted && !question.round_to) {
     return answer_text(question, as_written_down(question.truth->to_double()));
   }
-  return amount_shown(exact::shown(*question.truth, places), question.unit);
+  return amount_shown(exact::shown(*question.truth, question.round_to.value_or(usual_places)), question.unit);
 }
 
 Result<Diagnosis, words::Message> NumberTask::judged(const Problem& problem, const Question& question,

@@ -47,6 +47,7 @@ struct Question {
   bool is_converted = false;                          ///< `unit` is asked for and is not the solid's own
   std::string measure = "";                           ///< of the solid, that the truth is or rests on; empty: none
   std::string item = "";                              ///< what is counted: "roll", "times"
+  std::optional<int> round_to = std::nullopt;         ///< decimals that the problem asks for
   words::Message first_step = {};                     ///< what to say of a number that nothing leads to
 
   // What mistakes are worked out from.

@@ -75,9 +75,11 @@ bool has_right_number(const TypedAnswer& typed, const Question& question, const 
   if (question.is_converted && apart > roughest) {
     return false;
   }
-  return stands_for(typed.number, *question.truth) ||
-         std::any_of(from_roots.begin(), from_roots.end(),
-                     [&](const Number& answer) { return stands_for(typed.number, answer); });
+  const auto fits_number = [&](const Number& answer) {
+    return stands_for(typed.number, answer) ||
+           (question.round_to && typed.number.value == exact::rounded(answer, *question.round_to));
+  };
+  return fits_number(*question.truth) || std::any_of(from_roots.begin(), from_roots.end(), fits_number);
 }
 
 bool is_right(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {

@@ -55,7 +55,13 @@ Result<Question, words::Message> question_of(const Problem& problem, const std::
     return failure(find.empty() ? words::message("the problem asks for nothing, so no answer can be judged")
                                 : words::message("the problem does not ask for \"{find}\"", {{"find", find}}));
   }
-  return task->question(problem);
+  const auto asked = task->question(problem);
+  if (!asked) {
+    return failure(asked.error());
+  }
+  Question question = *asked;
+  question.round_to = task->is_rounded() ? problem.round_to : std::nullopt;
+  return question;
 }
 
 const TaskType* task_asked(const Problem& problem, const std::string& find) {
@@ -83,6 +89,9 @@ Result<Explanation, words::Message> explained_task(const Problem& problem, const
                                                    const reasoning::SolutionOptions& options) {
   reasoning::SolutionOptions with_open = options;
   with_open.open = lessons::open_faces(problem);
+  if (!options.places && task->is_rounded()) {
+    with_open.places = problem.round_to;
+  }
   return stated(task).explained(problem, with_open);
 }
 

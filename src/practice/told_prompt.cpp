@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "exact/print_number.hpp"
+#include "lessons/round_to.hpp"
 #include "practice/task_type.hpp"
 #include "reasoning/task_sheet.hpp"
 
@@ -41,6 +43,19 @@ class Facts {
   std::vector<words::Message> all_;
 };
 
+// What to round to: as the problem says or, where an answer does not end, as answers are shown.
+std::optional<int> places_to_say(const Problem& problem) {
+  constexpr int usual_places = 2;
+  for (const lessons::Task& task : problem.tasks) {
+    const auto question = task->is_rounded() ? stated(task).question(problem) : failure(words::Message{});
+    if (question && question->truth &&
+        !exact::decimals_needed(*question->truth, problem.round_to.value_or(usual_places))) {
+      return problem.round_to.value_or(usual_places);
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 words::Value value_of(const units::WrittenQuantity& quantity) {
@@ -60,6 +75,10 @@ std::string told_prompt(const Problem& problem) {
     for (const Fact& fact : stated(task).facts(problem)) {
       facts.add(fact.number, fact.sentence);
     }
+  }
+  if (const std::optional<int> places = places_to_say(problem)) {
+    const std::string place(lessons::round_to_places(*places).place);
+    facts.add("nearest", words::message("Round to the nearest {place}.", {{"place", place}}));
   }
   const std::string all = said(facts.all());
   return problem.prompt + (problem.prompt.empty() || all.empty() ? "" : " ") + all;

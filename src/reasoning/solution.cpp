@@ -63,8 +63,10 @@ std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symb
   return notes;
 }
 
-// Decimals of an answer: those asked for, but enough for two digits after a change of unit, or for all where it ends.
-int answer_places(const Number& amount, int places, bool converted) {
+// Decimals of an answer where nobody said how many: two, but enough for two digits after a change of unit, or for all
+// where it ends.
+int answer_places(const Number& amount, bool converted) {
+  constexpr int places = 2;
   constexpr int most = 9;
   if (!converted) {
     return places;
@@ -90,7 +92,7 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
     amount = value * units::conversion(own, unit);
     convert_answer(sheet, asked, value, own, unit);
   }
-  const int places = answer_places(amount, options.places, !(unit == own));
+  const int places = options.places ? *options.places : answer_places(amount, !(unit == own));
   Answer answer{amount, unit, places, "", "", notes_on(solid, used)};
   const exact::Shown shown = exact::shown(amount, places);
   answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();

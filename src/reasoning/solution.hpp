@@ -13,8 +13,10 @@ enum class Route { Formula, FaceByFace };
 
 struct SolutionOptions {
   Route route = Route::Formula;
-  int places = 2;                                  ///< decimals of an answer that does not end
+  std::optional<int> places = std::nullopt;        ///< decimals of an answer that does not end; none: two
   std::optional<units::Unit> unit = std::nullopt;  ///< of the answer; none: the solid's own
+  /// Decimals of the lines before the answer.
+  [[nodiscard]] int line_places() const { return places.value_or(2); }
   /// Faces of an open solid that do not count: an area asked for is then added up from the others, face by face.
   std::vector<FaceId> open = {};
 };

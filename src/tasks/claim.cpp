@@ -260,7 +260,7 @@ std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
 }
 
 Result<Explanation, words::Message> Claim::explained(const Problem& problem, const SolutionOptions& options) const {
-  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
 Result<std::vector<Hint>, words::Message> Claim::hints(const Problem& problem) const {

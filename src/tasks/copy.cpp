@@ -45,7 +45,7 @@ class Copy : public practice::NumberTask {
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
-    return reasoning::explained_with_measure(problem.solid, find_, *work(problem, options.places), options);
+    return reasoning::explained_with_measure(problem.solid, find_, *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
   [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {

@@ -186,7 +186,7 @@ Result<Question, words::Message> FaceLengths::question(const Problem&) const {
 
 Result<Explanation, words::Message> FaceLengths::explained(const Problem& problem,
                                                            const SolutionOptions& options) const {
-  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
 std::optional<TaskWork> FaceLengths::work(const Problem& problem, int) const {

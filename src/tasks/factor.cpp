@@ -51,7 +51,7 @@ class Factor : public practice::NumberTask {
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
-    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
   [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {

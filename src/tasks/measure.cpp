@@ -105,7 +105,7 @@ Result<Explanation, words::Message> Measure::explained(const Problem& problem, c
   explanation.answer = Message(explanation.solution.answer.text);
   const auto* word_problem = practice::task_as<WordProblem>(problem);
   const bool is_needed = word_problem != nullptr && word_problem->supply().measure == find_;
-  return is_needed ? with_count(std::move(explanation), word_problem->worked(problem, options.places))
+  return is_needed ? with_count(std::move(explanation), word_problem->worked(problem, options.line_places()))
                    : std::move(explanation);
 }
 

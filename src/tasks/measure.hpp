@@ -15,6 +15,7 @@ class Measure : public practice::NumberTask {
 
   [[nodiscard]] std::string key() const override { return find_; }
   [[nodiscard]] std::string find() const override { return find_; }
+  [[nodiscard]] bool is_rounded() const override { return true; }
   [[nodiscard]] words::Message sentence(const lessons::Problem& problem) const override;
   [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] std::string type(const lessons::Problem& problem) const override;

@@ -27,7 +27,7 @@ class SameNumber : public practice::OptionTask {
   [[nodiscard]] std::string type(const Problem&) const override { return "same-number"; }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
-    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+    return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
   [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,

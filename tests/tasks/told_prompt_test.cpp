@@ -34,6 +34,17 @@ TEST(ToldPrompt, SaysWhatTheTextLeavesOut) {
   EXPECT_EQ(told("", R"("find": ["height"], "known": {"volume": "2520 in^3"})"), "The volume is 2520 in³.");
 }
 
+TEST(ToldPrompt, SaysWhatToRoundToWhereAnAnswerDoesNotEnd) {
+  EXPECT_EQ(told("How long?", R"("find": ["height"], "known": {"volume": "2520 in^3"})"),
+            "How long? The volume is 2520 in³.");
+  const std::string asks = R"("find": ["volume"], "unit": "L")";
+  EXPECT_EQ(told("How much?", asks), "How much? Round to the nearest hundredth.");
+  EXPECT_EQ(told("How much?", asks + R"(, "round_to": "tenth")"), "How much? Round to the nearest tenth.");
+  const std::string prompt = "How much? Round to the nearest tenth.";
+  EXPECT_EQ(told(prompt, asks + R"(, "round_to": "tenth")"), prompt);
+  EXPECT_EQ(told("How much?", R"("find": ["volume"], "round_to": "whole")"), "How much?") << "2520 is whole already";
+}
+
 TEST(ToldPrompt, DoesNotSayItTwice) {
   const std::string rolls = "Rolls of 45 square feet cost $24 each. How many?";
   EXPECT_EQ(told(rolls, R"("supply": {"cover": "surface_area", "each": "45 ft^2", "item": "roll", "price": "$24"})"),

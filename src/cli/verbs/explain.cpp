@@ -22,7 +22,7 @@ struct ExplainOptions {
   std::string lesson;
   std::optional<std::string> problem;
   std::string route = "formula";
-  int places = 2;
+  std::optional<int> places;
   std::string unit;
   bool json = false;
 };

@@ -263,7 +263,7 @@ std::vector<Fact> Packing::facts(const Problem&) const {
 }
 
 Result<Explanation, words::Message> Packing::explained(const Problem& problem, const SolutionOptions& options) const {
-  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
 Result<std::vector<Hint>, words::Message> Packing::hints(const Problem& problem) const {

@@ -115,7 +115,7 @@ std::optional<TaskWork> AskedPurpose::work(const Problem&, int places) const {
 
 Result<Explanation, words::Message> AskedPurpose::explained(const Problem& problem,
                                                             const SolutionOptions& options) const {
-  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.places), options);
+  return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
 Result<std::vector<Hint>, words::Message> AskedPurpose::hints(const Problem&) const {

@@ -1,0 +1,45 @@
+#include "lessons/round_to.hpp"
+
+#include <algorithm>
+
+#include "base/ensure.hpp"
+
+namespace fw::lessons {
+
+using words::message;
+
+const RoundTo& round_to_places(int places) {
+  const auto row =
+      std::find_if(round_to.begin(), round_to.end(), [&](const RoundTo& one) { return one.places == places; });
+  ensure(row != round_to.end(), "a lesson rounds to a place that it has a word for");
+  return *row;
+}
+
+std::optional<int> read_round_to(const JsonNode& problem, const Context& context) {
+  const JsonNode* node = problem.find("round_to");
+  const std::string* text = node == nullptr ? nullptr : text_at(*node, message("what to round to"), context);
+  if (text == nullptr) {
+    return std::nullopt;
+  }
+  std::vector<std::string> keys;
+  for (const RoundTo& one : round_to) {
+    if (one.key == *text) {
+      return one.places;
+    }
+    keys.emplace_back("\"" + std::string(one.key) + "\"");
+  }
+  context.fault(*node,
+                message("\"round_to\" is {keys:or}; found {found}", {{"keys", keys}, {"found", found_text(*node)}}));
+  return std::nullopt;
+}
+
+std::optional<int> round_to_in(std::string_view prompt) {
+  for (const RoundTo& one : round_to) {
+    if (prompt.find("nearest " + std::string(one.place)) != std::string_view::npos) {
+      return one.places;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace fw::lessons
