@@ -13,7 +13,7 @@ struct Whole {
   const char* title;
 };
 
-std::vector<Whole> wholes() {
+std::vector<Whole> whole_numbers() {
   return {{whole::surface_area(), "surface area"},
           {whole::lateral_area(), "lateral area"},
           {whole::base_area(), "base area"},
@@ -30,7 +30,7 @@ const Symbol& counted_area() {
 }
 
 std::string title_of(const solids::Solid& solid, const Symbol& measure) {
-  for (const Whole& one : wholes()) {
+  for (const Whole& one : whole_numbers()) {
     if (one.symbol == measure) {
       return one.title;
     }
@@ -44,7 +44,7 @@ std::string title_of(const solids::Solid& solid, const Symbol& measure) {
 }
 
 std::optional<Symbol> measure_named(const solids::Solid& solid, const std::string& name) {
-  for (const Whole& one : wholes()) {
+  for (const Whole& one : whole_numbers()) {
     if (one.symbol.name == name && solid.values().count(name) != 0) {
       return one.symbol;
     }

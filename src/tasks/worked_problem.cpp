@@ -50,7 +50,7 @@ std::vector<Askable> asked_by_lesson(const WorkedProblem& worked, const Problem&
 
 /// What comes first of several things that are asked for: a task, a word problem, a measure, what is seen.
 int place_of(const TaskType& task, const Problem& problem) {
-  if (task.work(problem, SolutionOptions{}.places)) {
+  if (task.work(problem, SolutionOptions{}.line_places())) {
     return 0;
   }
   const bool is_of_word_problem = std::any_of(problem.tasks.begin(), problem.tasks.end(), [&](const Task& other) {
@@ -90,7 +90,7 @@ Chosen chosen(const Problem& problem, const std::string& asked) {
 
 /// The measure that is worked out of others; empty where none is.
 std::string measure_behind(const Chosen& chosen) {
-  const auto work = chosen.type().work(chosen.problem, SolutionOptions{}.places);
+  const auto work = chosen.type().work(chosen.problem, SolutionOptions{}.line_places());
   return work ? work->measure : chosen.task.as<Measure>() != nullptr ? chosen.task->find() : "";
 }
 
@@ -169,7 +169,7 @@ WorkedProblem worked_problem(const Problem& problem, const WorkChoice& choice) {
       asked.problem.solid = std::move(solid).value();
       asked.problem.description = asked.problem.solid.description();
     } else if (!asked.type().work(asked.problem,
-                                  SolutionOptions{}.places)) {  // a task tells the value of its measure itself
+                                  SolutionOptions{}.line_places())) {  // a task tells the value of its measure itself
       worked.missing = solid.error();
       worked.offered = reasoning::could_be_given(problem.solid, measure);
     }

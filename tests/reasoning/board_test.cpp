@@ -35,48 +35,40 @@ TEST(Board, SlantHeightFromTheSurface) {
 TEST(Board, SurfaceOfATriangularPrism) {
   EXPECT_EQ(lines_of("prism | height: 7 ft | base isosceles triangle | base: 8 ft | height: 3 ft | leg: 5 ft",
                      "surface_area"),
-            "  Find the surface area, S, of a triangular prism with b = 8 ft, t = 3 ft, c = 5 ft and h = 7 ft.\n"
-            "    S = 2B + Ph           The two bases and the 3 rectangles make up the surface.\n"
-            "    B = ½ · 8 · 3 = 12    The area of a triangle is half of base times height.\n"
-            "    P = 8 + 2 · 5 = 18    The two legs are equal.\n"
-            "    S = 2 · 12 + 18 · 7   Substitute.\n"
-            "    S = 24 + 126          Simplify.\n"
-            "    S = 150               Add.\n"
-            "    The surface area is 150 ft².\n");
+            "  Find the surface area, S, of a triangular prism with b = 8 ft, t = 3 ft, c = 5 ft and h = 7 ft.\n    S "
+            "= 2B + Ph           The two bases and the 3 rectangles make up the surface.\n    B = ½ · 8 · 3 = 12    "
+            "The area of a triangle is half the base times the height.\n    P = 8 + 2 · 5 = 18    The two legs are "
+            "equal.\n    S = 2 · 12 + 18 · 7   Substitute.\n    S = 24 + 126          Simplify.\n    S = 150           "
+            "    Add.\n    The surface area is 150 ft².\n");
 }
 
 // A third of a number that it does not divide: both sides are multiplied by 3.
 TEST(Board, HeightFromTheVolume) {
   EXPECT_EQ(lines_of("pyramid | height: ? | base square | side: 10 ft | known volume: 400 ft^3", "height"),
-            "  Find the height, h, of a square pyramid with s = 10 ft and V = 400 ft³.\n"
-            "    V = ⅓Bh             The volume of a pyramid is a third of base area times height.\n"
-            "    400 = ⅓ · 100 · h   Substitute. B = 10 · 10.\n"
-            "    1200 = 100h         Multiply both sides by 3.\n"
-            "    12 = h              Divide both sides by 100.\n"
-            "    The height is 12 ft.\n");
+            "  Find the height, h, of a square pyramid with s = 10 ft and V = 400 ft³.\n    V = ⅓Bh             The "
+            "volume of a pyramid is one third of the base area times the height.\n    400 = ⅓ · 100 · h   Substitute. "
+            "B = 10 · 10.\n    1200 = 100h         Multiply both sides by 3.\n    12 = h              Divide both "
+            "sides by 100.\n    The height is 12 ft.\n");
 }
 
 // Rounded once, in the answer; the root is carried.
 TEST(Board, EdgeOfACubeIsRoundedInTheAnswer) {
   EXPECT_EQ(lines_of("cube | edge: ? | known surface_area: 48 cm^2", "edge"),
-            "  Find the edge, s, of a cube with S = 48 cm².\n"
-            "    S = 6s²        A cube has six equal square faces.\n"
-            "    48 = 6s²       Substitute.\n"
-            "    8 = s²         Divide both sides by 6.\n"
-            "    √8 = 2√2 = s   A length is positive, so take the positive square root.\n"
-            "    s ≈ 2.83       Round once, at the end, to 2 decimal places. The edge is about 2.83 cm.\n");
+            "  Find the edge, s, of a cube with S = 48 cm².\n    S = 6s²        A cube has six congruent square "
+            "faces.\n    48 = 6s²       Substitute.\n    8 = s²         Divide both sides by 6.\n    √8 = 2√2 = s   A "
+            "length is positive, so take the positive square root.\n    s ≈ 2.83       Round once, at the end, to 2 "
+            "decimal places. The edge is about 2.83 cm.\n");
 }
 
 TEST(Board, IsWrittenAsTheClassWrites) {
   const std::string pyramid = "pyramid | slant_height: 13 cm | base square | side: 10 cm";
   SolutionOptions options;
   options.notation = {N::Parts::Division, N::Times::Cross, N::Units::OnEveryLine, N::BoxVolume::Edges};
-  EXPECT_EQ(lines_of(pyramid, "lateral_area", options),
-            "  Find the lateral area, L, of a square pyramid with s = 10 cm and ℓ = 13 cm.\n"
-            "    L = P × ℓ ÷ 2           The lateral faces are triangles: half of base times slant height each.\n"
-            "    L = 40 cm × 13 cm ÷ 2   Substitute. P = 4 × 10 cm.\n"
-            "    L = 260 cm²             Multiply and divide.\n"
-            "    The lateral area is 260 cm².\n");
+  EXPECT_EQ(
+      lines_of(pyramid, "lateral_area", options),
+      "  Find the lateral area, L, of a square pyramid with s = 10 cm and ℓ = 13 cm.\n    L = P × ℓ ÷ 2           Each "
+      "lateral face is a triangle: half the base edge times the slant height.\n    L = 40 cm × 13 cm ÷ 2   Substitute. "
+      "P = 4 × 10 cm.\n    L = 260 cm²             Multiply and divide.\n    The lateral area is 260 cm².\n");
   const std::string box = "rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm";
   options.notation = {N::Parts::Fraction, N::Times::Dot, N::Units::InAnswer, N::BoxVolume::BaseTimesHeight};
   EXPECT_EQ(lines_of(box, "volume", options),

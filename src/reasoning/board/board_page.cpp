@@ -103,7 +103,7 @@ Board BoardPage::finished() && {
       source.step = line_of[*source.step];
     }
     if (source.step) {
-      source.sentence = message("worked out: {line}", {{"line", equation_text(board_.lines[*source.step])}});
+      source.sentence = message("found: {line}", {{"line", equation_text(board_.lines[*source.step])}});
     }
   }
   ensure(std::all_of(line_of.begin(), line_of.end(), [](const auto& line) { return line.has_value(); }),
