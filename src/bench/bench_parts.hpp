@@ -10,9 +10,10 @@ namespace fw::bench {
 
 [[nodiscard]] std::vector<geometry::Vec3> points_of(const nets::Pose& pose);
 /// What stands there fills the bench, at every place of the fold: the eye goes back as the net opens, because the
-/// slider leads it and never by itself. `margin`: left free on each side, in pixels.
+/// slider leads it and never by itself. `margin`: left free on each side, in pixels. `turn`: how far it is turned and
+/// tilted, in radians.
 [[nodiscard]] render::Camera camera_for(const Model& model, const Derived& derived, const nets::Pose& pose,
-                                        const render::Viewport& viewport, geometry::Vec2 margin);
+                                        const render::Viewport& viewport, geometry::Vec2 margin, geometry::Vec2 turn);
 /// Widths and dashes in pixels.
 [[nodiscard]] render::Stroke stroke(const Color& ink, double width, double dash = 0);
 

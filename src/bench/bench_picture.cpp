@@ -32,6 +32,7 @@ constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
 constexpr int label_places = 2;            // of a length that was found
 constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
+constexpr double least_facing = 0.4;       // cosine of the angle at which a face that is asked about is seen at most
 
 /// What stands on the bench in this mode.
 struct Stand {
@@ -60,14 +61,21 @@ solids::Standing standing_there(const Model& model, const Derived& derived) {
 /// A net or card that is asked about.
 bool lies_on_table(const Derived& derived) { return derived.cutouts || (derived.item && is_flat(derived.item->form)); }
 
-render::Camera turned_camera(const Model& model, const Derived& derived) {
+/// Card that is no net never closes, and is read from above at any time.
+bool stays_open(const Derived& derived) {
+  return derived.cutouts && derived.cutouts->lying.size() == 1 && !derived.cutouts->lying.front().test.is_net();
+}
+
+/// `turn`: by how much the bench is turned and tilted.
+render::Camera turned_camera(const Model& model, const Derived& derived, Vec2 turn) {
   render::Camera camera;
-  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * model.view.fold;
-  if (lies_on_table(derived)) {
-    camera.yaw_rad = 0;
-    camera.pitch_rad = quiz_pitch_rad;
+  const double fold = stays_open(derived) ? 1 : model.view.fold;
+  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * fold;
+  if (lies_on_table(derived)) {  // folded up it is seen as any solid, not as the sliver that its net's view shows
+    camera.yaw_rad *= 1 - fold;
+    camera.pitch_rad = closed_pitch_rad + (quiz_pitch_rad - closed_pitch_rad) * fold;
   }
-  return camera.orbited(model.view.turn, model.view.tilt);
+  return camera.orbited(turn.x, turn.y);
 }
 
 bool belongs_to_picked(const solids::Solid& solid, std::optional<FaceId> picked, solids::MarkId id) {
@@ -191,6 +199,52 @@ std::optional<FaceId> face_behind(const BenchPicture& picture, Vec2 pixel) {
   return hit ? std::optional(picture.faces[hit->face.index()]) : std::nullopt;
 }
 
+/// How squarely a face is seen, 1 straight on; 0 where it is not seen.
+double facing(const BenchPicture& picture, const solids::Body& body, FaceId face) {
+  const Vec3 point = solids::PlacedFace(body, picture.look.faces, face).label_point();
+  const render::Projected seen = picture.camera.project(point, picture.viewport);
+  if (seen.depth <= 0 || face_behind(picture, seen.pixel) != face) {
+    return 0;
+  }
+  for (std::size_t i = 0; i < picture.faces.size(); ++i) {
+    if (picture.faces[i] == face) {
+      const std::vector<Vec3>& corners = picture.look.faces[i];
+      const Vec3 normal = glm::normalize(glm::cross(corners[1] - corners[0], corners.back() - corners[0]));
+      return std::abs(glm::dot(normal, picture.camera.forward()));
+    }
+  }
+  return 0;
+}
+
+/// The face that the problem in view asks about, if it is one.
+std::optional<FaceId> asked_face(const Model& model) {
+  const auto* lengths = practice::task_as<tasks::FaceLengths>(model.state.current());
+  const bool is_there = lengths != nullptr && model.state.desk().solid == model.state.current().solid;
+  return is_there && model.state.mode != Mode::Explore ? std::optional(lengths->face()) : std::nullopt;
+}
+
+/// How far the bench has to be turned and tilted, no farther than needed, for the face to be seen well.
+Vec2 turn_to_see(FaceId face, BenchPicture picture, const Model& model, const Derived& derived, Vec2 margin) {
+  constexpr double step = 0.2617993877991494;  // 15 degrees
+  constexpr int most_steps = 12;
+  constexpr double from_below = -2 * closed_pitch_rad - 0.3;
+  const solids::Body& body = model.state.desk().solid.body();
+  Vec2 best{};
+  double best_facing = 0;
+  for (const double tilt : {0.0, 0.5, from_below}) {
+    for (int i = 0; i <= 2 * most_steps && best_facing < least_facing; ++i) {
+      const double turn = step * (i % 2 == 0 ? -i / 2 : (i + 1) / 2);
+      picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, margin, {turn, tilt});
+      const double seen = facing(picture, body, face);
+      if (seen > best_facing) {
+        best_facing = seen;
+        best = {turn, tilt};
+      }
+    }
+  }
+  return best;
+}
+
 void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool works, const Theme& theme) {
   // On a small bench the circles must leave the faces to be seen.
   const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
@@ -229,13 +283,13 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
 }
 
 render::Camera camera_for(const Model& model, const Derived& derived, const nets::Pose& pose,
-                          const render::Viewport& viewport, Vec2 margin) {
+                          const render::Viewport& viewport, Vec2 margin, Vec2 turn) {
   const auto room_left = [](double length, double free) {
     return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
   };
   const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
   const render::Camera fitted =
-      turned_camera(model, derived).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
+      turned_camera(model, derived, turn).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
   return fitted.zoomed(model.view.nearness);
 }
 
@@ -255,8 +309,11 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   picture.look.faces = std::move(standing.corners);
   picture.look.flat_faces = std::move(standing.outlines);
   picture.faces = std::move(standing.faces);
-  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport,
-                              (derived.question ? bare_room : label_room) * theme.sizes.label);
+  const Vec2 margin = (derived.question ? bare_room : label_room) * theme.sizes.label;
+  const std::optional<FaceId> face = asked_face(model);
+  const Vec2 laid = face && model.view.fold == 0 ? turn_to_see(*face, picture, model, derived, margin) : Vec2{};
+  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, margin,
+                              laid + Vec2{model.view.turn, model.view.tilt});
   const Lit told = told_apart(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (const FaceId face : picture.faces) {

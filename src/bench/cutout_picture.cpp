@@ -235,6 +235,18 @@ Vec3 carried(const Polygon& shape, const std::vector<Vec3>& now, Vec2 point) {
          (now[third] - now[0]) * (cross(along, way) / whole);
 }
 
+/// The numbers of the pieces of all candidates, in their letters' order: small, since they lie close.
+void add_numbers_of_all(BenchPicture& picture, const CutoutBench& bench, const Table& table) {
+  for (std::size_t i = 0; i < bench.lying.size(); ++i) {
+    const auto& pieces = bench.lying[i].cutout.pieces();
+    for (std::size_t p = 0; p < pieces.size(); ++p) {
+      const Polygon& shape = pieces[PieceId::at(p)].shape;
+      const Vec3 point = carried(shape, table.cards[i][p], geometry::label_point(shape));
+      picture.labels.push_back({std::to_string(p + 1), pixel_of(picture, point), {}, false, true});
+    }
+  }
+}
+
 /// The numbers of the pieces that are seen; those that fail are filled.
 void add_piece_numbers(BenchPicture& picture, const CutoutBench& bench, const Table& table) {
   const nets::Cutout& cutout = bench.lying.front().cutout;
@@ -330,13 +342,16 @@ BenchPicture cutout_picture(const Model& model, const Derived& derived, const Th
   // Lengths tell what has to be compared; among candidates there is no room for them, and a name needs none.
   const bool has_lengths = bench.shows_solid && bench.lying.size() == 1 && model.view.fold >= 1;
   const double room = theme.sizes.label * (has_lengths ? card_lengths_room : bare_card_room);
-  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, {room, room});
+  picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, {room, room},
+                              {model.view.turn, model.view.tilt});
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);
   add_differing_edges(picture, bench, table, theme);
   add_places(picture, bench, table);
   if (bench.has_numbers && bench.lying.size() == 1) {
     add_piece_numbers(picture, bench, table);
+  } else if (bench.has_numbers) {
+    add_numbers_of_all(picture, bench, table);
   }
   for (std::size_t i = 0; i < bench.lying.size(); ++i) {
     if (!bench.lying[i].letter.empty()) {

@@ -10,11 +10,12 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   const Theme theme = Theme::make(model.view.settings.theme, height);
   FrameResult result;
   ui.begin(theme, fonts);
+  ui.keys_are(key_scene(model, derived));
   if (model.view.blank) {
     result.shows_bench = false;
     const Screen screen;
     blank_sheet(ui, {model, derived, screen}, result.commands);
-    shortcuts(ui, model, derived, result.commands);
+    shortcuts(ui, model, result.commands);
     ui.end();
     return result;
   }
@@ -34,7 +35,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   side(ui, shown, result.commands);
   keys_sheet(ui, shown, result.commands);
   progress_sheet(ui, shown, result.commands);
-  shortcuts(ui, model, derived, result.commands);
+  shortcuts(ui, model, result.commands);
   ui.end();
   return result;
 }

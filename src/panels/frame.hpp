@@ -14,7 +14,9 @@ struct FrameResult {
 [[nodiscard]] FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Derived& derived,
                                      double height);
 
+/// What the screen does with keys while no text field has the focus.
+[[nodiscard]] ui::KeyScene key_scene(const Model& model, const Derived& derived);
 /// The commands of the keys that no widget has used.
-void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out);
+void shortcuts(Ui& ui, const Model& model, Commands& out);
 
 }  // namespace fw::panels

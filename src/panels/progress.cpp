@@ -22,9 +22,16 @@ std::string when(int days) {
   return days == 1 ? "tomorrow" : "in " + std::to_string(days) + " days";
 }
 
-/// "2 times: The number would be ...".
+/// "2 times: The number would be ... Once with a hint."
 std::string said_of(const SkillSummary& row) {
-  return std::to_string(row.times) + (row.times == 1 ? " time: " : " times: ") + said(row.message);
+  std::string text;
+  if (!row.cause.empty()) {
+    text = std::to_string(row.times) + (row.times == 1 ? " time: " : " times: ") + said(row.message);
+  }
+  if (row.helped > 0) {
+    text += (text.empty() ? "" : " ") + std::to_string(row.helped) + " right with a hint.";
+  }
+  return text;
 }
 
 struct Columns {
@@ -34,7 +41,8 @@ struct Columns {
 Columns columns_of(const Ui& ui) {
   const double back =
       std::max(ui.text_width("in 21 days", TextSize::Small), ui.text_width("tomorrow", TextSize::Small));
-  return {ui.text_width("99999 of 99999", TextSize::Small), back + 2 * ui.sizes().space};
+  return {std::max(ui.text_width("9999 of 9999", TextSize::Small), ui.text_width("right at first", TextSize::Small)),
+          back + 2 * ui.sizes().space};
 }
 
 double title_width(const Ui& ui, double width) {
@@ -44,7 +52,8 @@ double title_width(const Ui& ui, double width) {
 
 double row_height(const Ui& ui, const SkillSummary& row, double width) {
   const double title = ui.wrapped_height(row.title, title_width(ui, width), TextSize::Small, true);
-  const double cause = row.cause.empty() ? 0 : ui.wrapped_height(said_of(row), width, TextSize::Small);
+  const std::string said = said_of(row);
+  const double cause = said.empty() ? 0 : ui.wrapped_height(said, width, TextSize::Small);
   return title + cause + 2 * ui.sizes().space;
 }
 
@@ -65,7 +74,7 @@ void table(Ui& ui, const std::vector<SkillSummary>& rows, const Rect& rect) {
   const double width = rect.w - sizes.scroll_bar - sizes.space;
   Column whole(rect, sizes.space);
   const Rect head = whole.take(ui.line(TextSize::Small));
-  cells(ui, {head.x, head.y, width, head.h}, "kind of problem", "right", "again", false);
+  cells(ui, {head.x, head.y, width, head.h}, "kind of problem", "right at first", "again", false);
   ui.rule_across(head.x, head.bottom(), width, true);
   double height = 0;
   for (const SkillSummary& row : rows) {
@@ -78,8 +87,7 @@ void table(Ui& ui, const std::vector<SkillSummary>& rows, const Rect& rect) {
     const double title = ui.wrapped_height(row.title, title_width(ui, width), TextSize::Small, true);
     cells(ui, lines.take(title), row.title, std::to_string(row.right) + " of " + std::to_string(row.seen),
           when(row.days), true);
-    if (!row.cause.empty()) {
-      const std::string said = said_of(row);
+    if (const std::string said = said_of(row); !said.empty()) {
       ui.text(said, lines.take(ui.wrapped_height(said, width, TextSize::Small)),
               {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = ui.theme().quiet_ink});
     }
@@ -124,7 +132,7 @@ void buttons(Ui& ui, const ProgressPage& page, bool is_empty, const Rect& rect, 
     }
     return;
   }
-  if (ui.button(ids::progress_export, "export as CSV", left, {.enabled = !is_empty, .size = TextSize::Small})) {
+  if (ui.button(ids::progress_export, "save as a table (CSV)", left, {.enabled = !is_empty, .size = TextSize::Small})) {
     out.push_back(ExportProgress{});
   }
   if (ui.button(ids::progress_erase, "erase all", row.rest(), small)) {
@@ -150,7 +158,8 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const auto say = [&](const std::string& text, const Rect& rect, const Color& color) {
     ui.text(text, rect, {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = color});
   };
-  const std::string where = "Kept on this machine only, without a name.";
+  const std::string where =
+      "Kept on this machine only, without a name. Each problem counts once, by your first answer.";
   const double width = column.rest().w;
   say(where, column.take(ui.wrapped_height(where, width, TextSize::Small)), ui.theme().quiet_ink);
   const std::vector<SkillSummary>& rows = page.rows;

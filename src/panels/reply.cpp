@@ -61,15 +61,25 @@ const char* gap_hint(const reasoning::Step& step) {
   return "";
 }
 
+/// Tells the gaps of all problems apart.
+std::uint64_t gap_key(const Shown& shown, std::size_t step) {
+  constexpr std::uint64_t most_steps = 1U << 20U;
+  return shown.state().problem * most_steps + step;
+}
+
 void gap_field(Ui& ui, const Shown& shown, std::size_t step, const Rect& rect, Commands& out) {
   Row row(rect, ui.sizes().space);
   const Rect enter = row.take_right(ui.button_width("OK"));
   const FilledBlank* before = filled(shown.desk().work, step);
   const bool bad = before != nullptr && !before->is_right;
   const char* hint = gap_hint(shown.worked().step(step));
-  const FieldEvent typed = ui.field(ids::work_field, "what goes in the blank", before == nullptr ? "" : before->typed,
-                                    row.rest(), {.bad = bad, .hint = hint});
+  const FieldEvent typed =
+      ui.field(ids::work_field, "what goes in the blank", before == nullptr ? "" : before->typed, row.rest(),
+               {.bad = bad, .hint = hint, .answers = true, .of = gap_key(shown, step)});
   const bool pressed = ui.button(ids::work_enter, "OK", enter);
+  if (pressed) {
+    ui.take_field(ids::work_field);
+  }
   if (typed.entered || pressed) {
     out.push_back(FillBlank{step, typed.text});
   }

@@ -1,4 +1,5 @@
 #include "panels/ids.hpp"
+#include "panels/key_list.hpp"
 #include "panels/panels.hpp"
 #include "ui/layout.hpp"
 
@@ -11,72 +12,6 @@ using namespace ui;
 namespace {
 
 using figures::Rect;
-
-struct KeyRow {
-  const char* keys;
-  const char* what;
-};
-constexpr KeyRow work_rows[] = {
-    {"PgDn  →  Space", "next step, or fill the gap"},
-    {"PgUp  ←", "step before"},
-    {"Home  End", "first step; all steps"},
-    {"1  2  3", "cover, fill, edge"},
-    {"W  Shift+W", "where does this number come from?"},
-    {"G", "a blank in this step"},
-    {"A  Shift+A", "show all steps, hide all steps"},
-    {"U  F  P", "unfold, fold a step; play or stop"},
-    {"Shift + arrows", "turn and tilt"},
-    {"+  −  0", "larger, smaller, fit"},
-    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
-    {"B  .", "blank the screen"},
-    {"Esc", "close what is open; nothing is lost"},
-    {"F5  F11", "present, full screen"},
-    {"Tab  Enter", "walk the buttons, press one"},
-};
-constexpr KeyRow quiz_rows[] = {
-    {"PgDn  →  Space", "a hint, the solution, the next one"},
-    {"", "a class: options, answer, the next"},
-    {"PgUp  ←", "the one before; a class: a stage back"},
-    {"Home  End", "the one before, the next one"},
-    {"Enter", "answer; after the answer the next one"},
-    {"A  B  C …", "choose an option; a hand for it"},
-    {"U  F  P", "after the answer: unfold, fold, play"},
-    {"Shift + arrows", "turn and tilt"},
-    {"+  −  0", "larger, smaller, fit"},
-    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
-    {"B  .", "blank the screen"},
-    {"Esc", "close what is open; nothing is lost"},
-    {"F5  F11", "present, full screen"},
-    {"Tab  Enter", "walk the buttons, press one"},
-};
-constexpr KeyRow key_rows[] = {
-    {"PgDn  →  Space", "count the next face"},
-    {"PgUp  ←", "take back the last face"},
-    {"1 … 9", "lift out a face and count it"},
-    {"Home  End", "problem before, next problem"},
-    {"U  F  P", "unfold, fold a step; play or stop"},
-    {"N  Shift+N", "next net, net before"},
-    {"H", "move the lifted face to another edge"},
-    {"Shift + arrows", "turn and tilt"},
-    {"+  −  0", "larger, smaller, fit"},
-    {"Ctrl+Z  Ctrl+Y", "undo, redo"},
-    {"B  .", "blank the screen"},
-    {"Esc", "close what is open; nothing is lost"},
-    {"F5  F11", "present, full screen"},
-    {"Tab  Enter", "walk the buttons, press one"},
-};
-
-std::vector<KeyRow> rows_of(Mode mode) {
-  switch (mode) {
-    case Mode::Explore:
-      break;
-    case Mode::Work:
-      return {std::begin(work_rows), std::end(work_rows)};
-    case Mode::Quiz:
-      return {std::begin(quiz_rows), std::end(quiz_rows)};
-  }
-  return {std::begin(key_rows), std::end(key_rows)};
-}
 
 }  // namespace
 
@@ -100,7 +35,7 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
   if (sheet_head(ui, column, ids::keys_close, "Keys")) {
     out.push_back(ShowKeys{false});
   }
-  const std::vector<KeyRow> rows = rows_of(shown.state().mode);
+  const std::vector<KeyRow> rows = key_rows(shown.state().mode);
   const double pitch = column.rest().h / (static_cast<double>(rows.size()) + 1.2);
   for (const KeyRow& row : rows) {
     Row parts({column.rest().x, column.rest().y, column.rest().w, pitch}, sizes.space);

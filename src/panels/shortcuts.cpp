@@ -10,7 +10,17 @@ using namespace ui;
 
 namespace {
 
+/// What a key does is seen: the page that it works on comes to the front first.
+void show_page_of_mode(const Model& model, Commands& out) {
+  if (model.state.mode == Mode::Work && model.view.work_panel != WorkPanel::Steps) {
+    out.push_back(ShowWorkPanel{WorkPanel::Steps});
+  } else if (model.state.mode == Mode::Explore && model.view.panel != SidePanel::Faces) {
+    out.push_back(ShowPanel{SidePanel::Faces});
+  }
+}
+
 void go_on(const Model& model, Commands& out) {
+  show_page_of_mode(model, out);
   if (model.state.mode == Mode::Work) {
     out.push_back(StepWork{1});
   } else if (model.state.mode == Mode::Explore) {
@@ -21,6 +31,7 @@ void go_on(const Model& model, Commands& out) {
 }
 
 void go_back(const Model& model, Commands& out) {
+  show_page_of_mode(model, out);
   if (model.state.mode == Mode::Work) {
     out.push_back(StepWork{-1});
   } else if (model.state.mode == Mode::Explore) {
@@ -109,32 +120,38 @@ void letters(Ui& ui, const Model& model, Commands& out) {
     out.push_back(MovePicked{});
   }
   if (explores && ui.shortcut(Key::V)) {
+    show_page_of_mode(model, out);
     out.push_back(ShowVolume{!model.state.desk().volume_shown});
   }
   if (explores && ui.shortcut(Key::T)) {
+    show_page_of_mode(model, out);
     out.push_back(ShowTotal{!model.state.desk().total_shown});
   }
 }
 
 void work_letters(Ui& ui, const Model& model, Commands& out) {
   const Work& work = model.state.desk().work;
-  if (ui.shortcut(Key::W)) {
+  const auto shown_here = [&](Key key, Modifiers modifiers = no_modifiers) {
+    const bool pressed = ui.shortcut(key, modifiers);
+    if (pressed) {
+      show_page_of_mode(model, out);
+    }
+    return pressed;
+  };
+  if (shown_here(Key::W)) {
     out.push_back(StepNumber{1});
   }
-  if (ui.shortcut(Key::W, with_shift)) {
+  if (shown_here(Key::W, with_shift)) {
     out.push_back(StepNumber{-1});
   }
-  if (ui.shortcut(Key::G)) {
+  if (shown_here(Key::G)) {
     const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
-    if (!gap_here) {
-      ui.set_focus(ids::work_field);
-    }
   }
-  if (ui.shortcut(Key::A)) {
+  if (shown_here(Key::A)) {
     out.push_back(ShowSteps{true});
   }
-  if (ui.shortcut(Key::A, with_shift)) {
+  if (shown_here(Key::A, with_shift)) {
     out.push_back(ShowSteps{false});
   }
 }
@@ -159,22 +176,11 @@ void work_digits(Ui& ui, const Model& model, Commands& out) {
   }
 }
 
-/// The options of a question stand there to be chosen, or to be counted hands for.
-bool takes_letters(const State& state, const Derived& derived) {
-  if (!state.is_asking()) {
-    return false;
-  }
-  if (state.quiz.setup.audience == Audience::Class) {
-    return state.quiz.work().stage == ClassStage::Options;
-  }
-  const AnswerForm form = derived.item->form;
-  return is_chosen(form) || (is_name(form) && state.quiz.style == AnswerStyle::Options);
-}
-
+/// Options that stand there to be chosen, to be counted hands for or, once the answer is out, to be looked at.
 void option_letters(Ui& ui, Commands& out) {
   constexpr std::size_t most_options = 6;
   for (std::size_t i = 0; i < most_options; ++i) {
-    if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::A) + static_cast<int>(i)))) {
+    if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::A) + static_cast<int>(i)), no_modifiers, KeyTaker::Option)) {
       out.push_back(AnswerOption{i});
     }
   }
@@ -216,7 +222,26 @@ void view_keys(Ui& ui, Commands& out) {
 
 }  // namespace
 
-void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out) {
+KeyScene key_scene(const Model& model, const Derived& derived) {
+  const State& state = model.state;
+  if (model.view.blank) {
+    return KeyScene::Blank;
+  }
+  if (!state.in_item()) {
+    return KeyScene::Program;
+  }
+  if (state.quiz.setup.audience == Audience::Class) {
+    return state.quiz.work().stage == ClassStage::Options ? KeyScene::Options : KeyScene::Program;
+  }
+  if (!state.is_asking()) {
+    return KeyScene::Answered;
+  }
+  const AnswerForm form = derived.item->form;
+  const bool has_options = is_chosen(form) || (is_name(form) && state.quiz.style == AnswerStyle::Options);
+  return has_options ? KeyScene::Choosing : KeyScene::Answered;
+}
+
+void shortcuts(Ui& ui, const Model& model, Commands& out) {
   if (model.view.blank) {
     // Whatever key the remote sends brings the picture back, and does nothing else.
     for (const Key key : {Key::B, Key::Period, Key::Escape, Key::Space, Key::Enter, Key::PageUp, Key::PageDown,
@@ -237,6 +262,11 @@ void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out
   if (ui.shortcut(Key::Y, with_control)) {
     out.push_back(Redo{});
   }
+  for (const Mode mode : {Mode::Explore, Mode::Work, Mode::Quiz}) {
+    if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::Digit1) + static_cast<int>(mode)), with_control)) {
+      out.push_back(SetMode{mode});
+    }
+  }
   const bool works = model.state.mode == Mode::Work;
   if (ui.shortcut(Key::Home)) {
     go_far(model, -1, out);
@@ -250,12 +280,9 @@ void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out
   if (ui.shortcut(Key::F11)) {
     out.push_back(SetFullScreen{!model.view.settings.full_screen});
   }
-  if (model.view.settings.letter_keys && !ui.is_typing()) {
-    if (takes_letters(model.state, derived)) {
-      option_letters(ui, out);
-    } else {
-      letters(ui, model, out);
-    }
+  if (model.view.settings.letter_keys) {
+    option_letters(ui, out);
+    letters(ui, model, out);
     if (model.state.mode == Mode::Explore) {
       digits(ui, model, out);
     } else if (works) {

@@ -28,7 +28,7 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
     return {"first step", "begin"};
   }
   if (is_blank(work, worked, work.present)) {
-    return {"fill the gap", "fill"};
+    return {"show what goes here", "show"};
   }
   const bool goes_on = work.present + 1 < work.reached || work.reached < worked.count;
   return goes_on ? std::array<const char*, 2>{"next step", "next"}
@@ -75,9 +75,6 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no blank in this step" : "a blank in this step",
            gap_here || begun, gap_here)) {
     out.push_back(SetFade{gap_here ? Fade::None : Fade::ThisStep});
-    if (!gap_here) {
-      ui.set_focus(ids::work_field);
-    }
   }
   if (tool(ui, row, ids::work_origin, Icon::Origin, "where does this number come from?", has_numbers(shown),
            shown.view().pointed.has_value())) {

@@ -14,15 +14,21 @@ namespace {
 
 using figures::Rect;
 
-/// Before and next beside the number of the problem.
+std::string place_in_lesson(const Shown& shown) {
+  return std::to_string(shown.state().problem + 1) + " of " + std::to_string(shown.state().lesson->problems.size());
+}
+
+double problem_steps_width(const Ui& ui, const Shown& shown) {
+  const Sizes& sizes = ui.sizes();
+  return ui.text_width(place_in_lesson(shown), TextSize::Small) + 2 * sizes.icon + 4 * sizes.space;
+}
+
+/// Before and next beside the number of the problem. Where there is no room for all three the number stays away.
 void problem_steps(Ui& ui, const Shown& shown, Row& row, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const std::size_t count = shown.state().lesson->problems.size();
-  const std::string number = std::to_string(shown.state().problem + 1) + " of " + std::to_string(count);
+  const std::string number = place_in_lesson(shown);
   const double width = ui.text_width(number, TextSize::Small) + sizes.space;
-  if (row.rest().w < width + 2 * sizes.icon + 3 * sizes.space) {
-    return;
-  }
   const auto icon = [&](WidgetId id, Icon picture, const char* text, bool enabled) {
     return ui.icon_button(id, picture, text, row.take(sizes.icon).middle(sizes.icon, sizes.icon),
                           {.look = ButtonLook::Plain, .enabled = enabled});
@@ -30,7 +36,9 @@ void problem_steps(Ui& ui, const Shown& shown, Row& row, Commands& out) {
   if (icon(ids::problem_before, Icon::Previous, "problem before", shown.state().problem > 0)) {
     out.push_back(StepProblem{-1});
   }
-  ui.text(number, row.take(width), {.size = TextSize::Small, .h = HAlign::Center});
+  if (row.rest().w >= width + sizes.icon + sizes.space) {
+    ui.text(number, row.take(width), {.size = TextSize::Small, .h = HAlign::Center});
+  }
   if (icon(ids::problem_next, Icon::Next, "next problem", shown.state().problem + 1 < count)) {
     out.push_back(StepProblem{1});
   }
@@ -48,7 +56,7 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   if (icon(ids::show_keys, Icon::Help, "keys and help", shown.view().keys_shown)) {
     out.push_back(ShowKeys{!shown.view().keys_shown});
   }
-  if (icon(ids::present, Icon::Present, "present: rail and editors hidden", shown.view().presenting)) {
+  if (icon(ids::present, Icon::Present, "present on the full screen", shown.view().presenting)) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
   if (!shown.view().presenting && !shown.screen.side_below) {
@@ -68,9 +76,14 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(SetMode{static_cast<Mode>(*chosen)});
   }
   const std::string& title = shown.state().lesson->title;
-  const double title_width = std::min(row.rest().w, ui.text_width(title, TextSize::Label, true) + sizes.space);
-  ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
-  if (shown.state().mode != Mode::Quiz) {
+  const bool has_steps = shown.state().mode != Mode::Quiz;
+  // The steps from problem to problem come before the title: without the rail they are the only way by mouse.
+  const double room = row.rest().w - (has_steps ? problem_steps_width(ui, shown) + sizes.space : 0);
+  const double title_width = std::min(room, ui.text_width(title, TextSize::Label, true) + sizes.space);
+  if (title_width > 3 * sizes.label) {
+    ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
+  }
+  if (has_steps) {
     problem_steps(ui, shown, row, out);
   }
 }

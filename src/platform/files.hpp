@@ -73,6 +73,10 @@ class Files {
   /// Where what the user does is kept; it need not exist yet. Source: the same, $XDG_DATA_HOME when it is an absolute
   /// path, else $HOME/.local/share.
   [[nodiscard]] virtual Result<std::string, FileError> data_folder() const = 0;
+
+  /// Where a person looks for what a program wrote for them: the folder Documents of the home folder where there is
+  /// one, else the home folder.
+  [[nodiscard]] virtual Result<std::string, FileError> documents_folder() const = 0;
 };
 
 /// Writes bytes as they are to standard output, past any stream. Returns what went wrong.
@@ -96,6 +100,7 @@ class MemoryFiles final : public Files {
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;
   [[nodiscard]] Result<std::string, FileError> data_folder() const override;
+  [[nodiscard]] Result<std::string, FileError> documents_folder() const override;
 
   [[nodiscard]] const std::map<std::string, std::string>& texts() const { return texts_; }
   /// From now on writing and moving fail, as on a full or write-protected disk.

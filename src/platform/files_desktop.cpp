@@ -176,6 +176,7 @@ class DesktopFiles final : public Files {
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;
   [[nodiscard]] Result<std::string, FileError> data_folder() const override;
+  [[nodiscard]] Result<std::string, FileError> documents_folder() const override;
 };
 
 Result<std::string, FileError> DesktopFiles::read(const std::string& path, std::size_t byte_limit) const {
@@ -291,6 +292,16 @@ Result<std::string, FileError> DesktopFiles::config_folder() const {
 
 Result<std::string, FileError> DesktopFiles::data_folder() const {
   return own_folder("XDG_DATA_HOME", "/.local/share", "what is kept of practice");
+}
+
+Result<std::string, FileError> DesktopFiles::documents_folder() const {
+  const auto home = environment_variable("HOME");
+  if (!home) {
+    return failure(FileError{FileFault::NotFound, "HOME names no folder to put it in."});
+  }
+  struct stat found {};
+  const std::string documents = *home + "/Documents";
+  return ::stat(documents.c_str(), &found) == 0 && S_ISDIR(found.st_mode) ? documents : *home;
 }
 
 }  // namespace

@@ -58,4 +58,6 @@ Result<std::string, FileError> MemoryFiles::config_folder() const { return std::
 
 Result<std::string, FileError> MemoryFiles::data_folder() const { return std::string("data/foldwright"); }
 
+Result<std::string, FileError> MemoryFiles::documents_folder() const { return std::string("home/Documents"); }
+
 }  // namespace fw::platform

@@ -24,9 +24,9 @@ bool is_sound(const SkillRecord& record) {
     }
     wrong += count;
   }
-  return record.seen <= most_answers && record.right <= record.seen && wrong == record.seen - record.right &&
-         record.causes.size() <= most_causes && record.box >= 0 && record.box <= last_box &&
-         std::abs(record.back) <= farthest_day;
+  return record.seen <= most_answers && record.right <= record.seen && record.helped <= record.right &&
+         wrong == record.seen - record.right && record.causes.size() <= most_causes && record.box >= 0 &&
+         record.box <= last_box && std::abs(record.back) <= farthest_day;
 }
 
 void count_cause(SkillRecord& record, const std::string& cause) {
@@ -36,12 +36,17 @@ void count_cause(SkillRecord& record, const std::string& cause) {
   ++record.causes[is_key(cause) && (is_known || has_room) ? cause : other_cause];
 }
 
-void move(SkillRecord& record, bool right, int day) {
-  if (right && !is_due(record, day)) {
+void move(SkillRecord& record, const Attempt& attempt, int day) {
+  if (attempt.right && !is_due(record, day)) {
     return;
   }
-  record.box = right ? std::min(record.box + 1, last_box) : 0;
-  record.back = day + days_in_box[static_cast<std::size_t>(record.box)];
+  if (!attempt.right) {
+    record.box = 0;
+  } else if (!attempt.helped) {
+    record.box = std::min(record.box + 1, last_box);
+  }
+  const int days = days_in_box[static_cast<std::size_t>(record.box)];
+  record.back = day + (attempt.right ? std::max(days, 1) : days);
 }
 
 std::string quoted(const std::string& field) {
@@ -86,12 +91,15 @@ words::Message family_message(const std::string& cause) {
     case 'N':
       return message("The name doesn't fit. How many bases does the solid have?");
     default:
-      return message("That isn't one of the usual mistakes. Go over the steps once more.");
+      return message("Go over the steps once more, and find the line where yours is different.");
   }
 }
 
 /// The message of a row of the table speaks of a number; here it is not known any more.
 words::Message message_of(const std::string& cause) {
+  if (cause == solution_read) {
+    return message("You looked at the solution first. Now try one on your own.");
+  }
   const std::vector<Signature>& all = signatures();
   const auto row = std::find_if(all.begin(), all.end(), [&](const Signature& one) { return one.id == cause; });
   if (row == all.end()) {
@@ -127,11 +135,12 @@ Progress recorded(Progress progress, const Attempt& attempt, int day) {
     ++record.seen;
     if (attempt.right) {
       ++record.right;
+      record.helped += attempt.helped ? 1 : 0;
     } else {
       count_cause(record, attempt.cause);
     }
   }
-  move(record, attempt.right, day);
+  move(record, attempt, day);
   return progress;
 }
 
@@ -185,11 +194,11 @@ std::vector<std::string> spaced_set(const Progress& progress, int day, const std
 }
 
 std::string csv_text(const Progress& progress, std::string (*date_of)(int day)) {
-  std::string text = row({"skill", "seen", "right", "cause", "count", "comes back"});
+  std::string text = row({"skill", "seen", "right", "with a hint", "cause", "count", "comes back"});
   for (const auto& [skill, record] : progress.skills) {
     const auto add = [&, &skill = skill, &record = record](const std::string& cause, std::uint32_t count) {
-      text += row({skill, std::to_string(record.seen), std::to_string(record.right), cause, std::to_string(count),
-                   date_of(record.back)});
+      text += row({skill, std::to_string(record.seen), std::to_string(record.right), std::to_string(record.helped),
+                   cause, std::to_string(count), date_of(record.back)});
     };
     for (const auto& [cause, count] : record.causes) {
       add(cause, count);
@@ -216,7 +225,7 @@ std::vector<SkillSummary> summary(const Progress& progress, int day, const std::
   std::vector<SkillSummary> rows;
   for (const std::string& skill : order) {
     const SkillRecord& record = progress.skills.at(skill);
-    SkillSummary one{skill, title_of(skill, types), record.seen, record.right, "", 0, {}, 0};
+    SkillSummary one{skill, title_of(skill, types), record.seen, record.right, record.helped, "", 0, {}, 0};
     for (const auto& [cause, count] : record.causes) {
       if (count > one.times || (count == one.times && one.cause == other_cause)) {
         one.cause = cause;

@@ -25,6 +25,7 @@ inline constexpr std::array<int, 5> days_in_box{0, 1, 3, 7, 21};
 struct SkillRecord {
   std::uint32_t seen = 0;
   std::uint32_t right = 0;
+  std::uint32_t helped = 0;                     ///< of those right: after a hint
   std::map<std::string, std::uint32_t> causes;  ///< wrong answers by the id of their mistake; "other" where none shows
   int box = 0;                                  ///< place in days_in_box
   int back = 0;                                 ///< the day on which it is asked again
@@ -50,6 +51,7 @@ inline constexpr std::uint32_t most_answers = 1'000'000;  ///< of one skill; wha
 
 /// The progress after an answer given on a day.
 ///   right: when the skill is due it goes one box up; before its day it stays, since only what is remembered counts
+///   right after a hint: when the skill is due it stays in its box, and comes back tomorrow at the soonest
 ///   wrong: into box 0
 /// Sound when `progress` is. An attempt whose skill is no key, or one skill too many, changes nothing.
 [[nodiscard]] Progress recorded(Progress progress, const Attempt& attempt, int day);
@@ -66,7 +68,7 @@ inline constexpr std::uint32_t most_answers = 1'000'000;  ///< of one skill; wha
                                                   const std::vector<std::string>& types, std::size_t count);
 
 /// The table as CSV, one row for each cause of each skill, and one row for a skill without a wrong answer.
-/// Columns: skill, seen, right, cause, count, comes back (as `date_of` writes a day). Source: RFC 4180.
+/// Columns: skill, seen, right, with a hint, cause, count, comes back (as `date_of` writes a day). Source: RFC 4180.
 [[nodiscard]] std::string csv_text(const Progress& progress, std::string (*date_of)(int day));
 
 /// A row for people.
@@ -75,7 +77,8 @@ struct SkillSummary {
   std::string title;  ///< "surface area"
   std::uint32_t seen = 0;
   std::uint32_t right = 0;
-  std::string cause;  ///< the commonest; empty where every answer was right
+  std::uint32_t helped = 0;  ///< of those right
+  std::string cause;         ///< the commonest; empty where every answer was right
   std::uint32_t times = 0;
   words::Message message;  ///< what is said of that cause, with one thing to do
   int days = 0;            ///< until it comes back; 0 when it is due

@@ -38,12 +38,15 @@ std::optional<SkillRecord> record_from(const json& entry) {
   const auto box = number_at(entry, "box", 0, static_cast<std::int64_t>(days_in_box.size()) - 1);
   const auto back = number_at(entry, "back", -day_most, day_most);
   const auto causes = entry.find("causes");
-  if (!seen || !right || !box || !back || causes == entry.end() || !causes->is_object()) {
+  const bool has_helped = entry.contains("helped");  // files of earlier versions lack it
+  const auto helped = has_helped ? number_at(entry, "helped", 0, most_answers) : std::optional<std::int64_t>(0);
+  if (!seen || !right || !helped || !box || !back || causes == entry.end() || !causes->is_object()) {
     return std::nullopt;
   }
   SkillRecord record;
   record.seen = static_cast<std::uint32_t>(*seen);
   record.right = static_cast<std::uint32_t>(*right);
+  record.helped = static_cast<std::uint32_t>(*helped);
   record.box = static_cast<int>(*box);
   record.back = static_cast<int>(*back);
   for (const auto& [cause, count] : causes->items()) {
@@ -61,11 +64,8 @@ std::optional<SkillRecord> record_from(const json& entry) {
 std::string progress_text(const Progress& progress) {
   json skills = json::object();
   for (const auto& [skill, record] : progress.skills) {
-    skills[skill] = {{"seen", record.seen},
-                     {"right", record.right},
-                     {"causes", record.causes},
-                     {"box", record.box},
-                     {"back", record.back}};
+    skills[skill] = {{"seen", record.seen},     {"right", record.right}, {"helped", record.helped},
+                     {"causes", record.causes}, {"box", record.box},     {"back", record.back}};
   }
   return json{{"progress", version}, {"skills", skills}}.dump(2) + "\n";
 }

@@ -14,13 +14,16 @@ std::string merge_key(const Command& command) {
   return {};
 }
 
+/// The program fills the screen: set so, or for as long as it is presented.
+bool fills_screen(const View& view) { return view.settings.full_screen || view.presenting; }
+
 std::vector<Effect> effects_between(const Model& before, const Model& after, bool state_changed) {
   std::vector<Effect> effects;
   if (!(before.view.settings == after.view.settings)) {
     effects.push_back(Effect::SaveSettings);
   }
-  if (before.view.settings.full_screen != after.view.settings.full_screen) {
-    effects.push_back(after.view.settings.full_screen ? Effect::EnterFullScreen : Effect::LeaveFullScreen);
+  if (fills_screen(before.view) != fills_screen(after.view)) {
+    effects.push_back(fills_screen(after.view) ? Effect::EnterFullScreen : Effect::LeaveFullScreen);
   }
   if (state_changed) {
     effects.push_back(Effect::SavePlace);

@@ -105,6 +105,8 @@ struct ToggleQuizType {
 struct NewNumbers {};
 struct StartQuiz {};
 struct EndQuiz {};
+struct AskMissedAgain {};  ///< a set of what was missed in the set just gone through
+struct CloseResults {};
 
 // The quiz: an item
 struct StepItem {
@@ -123,7 +125,8 @@ struct AnswerOption {
   std::size_t index;
 };
 struct ShowHint {};
-struct RevealAnswer {};  ///< with its worked solution
+struct RevealAnswer {};   ///< with its worked solution
+struct TryNewNumbers {};  ///< the same kind of problem in the place of one that is done
 struct SetHands {
   std::size_t option;
   std::string text;
@@ -246,12 +249,13 @@ using Intents =
     IntentList<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
                SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
                MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
-               SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, StepItem,
-               StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer, SetHands, StepHands,
-               StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank, ShowBlank, SetRoute, AskFor, Decide,
-               ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme,
-               SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt,
-               Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, Undo, Redo>;
+               SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, AskMissedAgain,
+               CloseResults, StepItem, StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer,
+               TryNewNumbers, SetHands, StepHands, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
+               ShowBlank, SetRoute, AskFor, Decide, ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom,
+               FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail,
+               SetBlank, ShowKeys, ShowPrompt, Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress,
+               Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

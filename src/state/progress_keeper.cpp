@@ -8,7 +8,7 @@
 namespace fw::state {
 namespace {
 constexpr const char* data_file = "/progress.json";
-constexpr const char* table_file = "/progress.csv";
+constexpr const char* table_file = "/foldwright-practice.csv";
 constexpr const char* not_yet =
     " Your answers stay in this window until the file can be written. Make room on the disk or unlock the folder, and "
     "keep going.";
@@ -89,10 +89,11 @@ void ProgressKeeper::keep_waiting() {
 }
 
 std::string ProgressKeeper::export_table() {
-  if (folder_.empty()) {
-    return "There is no folder for the table.";
+  const auto folder = files_.documents_folder();
+  if (!folder) {
+    return "There is no folder for the table: " + folder.error().message;
   }
-  const std::string path = folder_ + table_file;
+  const std::string path = folder.value() + table_file;
   const auto error = files_.write_atomically(path, practice::csv_text(progress_, platform::date_text));
   return error ? error->message : "The table is in " + path;
 }
@@ -103,11 +104,12 @@ std::string ProgressKeeper::erase() {
   if (!lock) {
     return lock.error().message;
   }
-  for (const char* file : {data_file, table_file}) {
-    const auto error = folder_.empty() ? std::nullopt : files_.erase(folder_ + file);
-    if (error) {
-      return error->message;
-    }
+  if (const auto error = folder_.empty() ? std::nullopt : files_.erase(folder_ + data_file)) {
+    return error->message;
+  }
+  const auto documents = files_.documents_folder();
+  if (const auto error = documents ? files_.erase(documents.value() + table_file) : std::nullopt) {
+    return error->message;
   }
   kept_ = {};
   progress_ = {};

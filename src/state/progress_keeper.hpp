@@ -18,7 +18,8 @@ class ProgressKeeper {
 
   /// Counts answers given on this day, and writes.
   void record(const std::vector<practice::Attempt>& attempts, int day);
-  /// Writes the table as progress.csv beside the data. Returns a sentence: where it is, or why not.
+  /// Writes the table as foldwright-practice.csv where a person finds it (Files::documents_folder). Returns a sentence:
+  /// where it is, or why not.
   [[nodiscard]] std::string export_table();
   /// Erases what is kept, the exported table and all that was set aside. Returns a sentence: done, or why not.
   [[nodiscard]] std::string erase();

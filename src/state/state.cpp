@@ -52,6 +52,20 @@ std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& de
   return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
 }
 
+ItemEnd end_of(const ItemWork& work) {
+  const bool is_found = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
+  if (!work.done && !work.is_counted) {
+    return ItemEnd::Skipped;
+  }
+  if (!is_found) {
+    return ItemEnd::Missed;
+  }
+  const bool is_at_once =
+      work.hints == 0 && work.retries == 0 &&
+      std::none_of(work.replies.begin(), work.replies.end(), [](const Reply& reply) { return reply.is_try; });
+  return is_at_once ? ItemEnd::Right : ItemEnd::WithHelp;
+}
+
 bool asks_from_net(const State& state) {
   return state.in_item() && answer_form(state.quiz.item()) == AnswerForm::NetName;
 }

@@ -65,7 +65,10 @@ struct ItemWork {
   std::vector<std::size_t> tried;    ///< options that one student chose, in order
   bool asks_why = false;             ///< "no net" was right, and the reason is asked
   std::vector<std::size_t> reasons;  ///< that were chosen, in order
+  bool asks_value = false;           ///< the mistake was found, and the right value is to be typed
   std::size_t hints = 0;             ///< that are shown
+  std::size_t retries = 0;           ///< how often it was begun again with new numbers
+  bool is_counted = false;           ///< what was first done with it is among the attempts
   bool done = false;                 ///< answered rightly, or the answer was shown
   bool solution_shown = false;
   std::optional<std::size_t> failing;  ///< step of the solution that a wrong answer points to
@@ -73,6 +76,22 @@ struct ItemWork {
   std::vector<int> hands;             ///< for each option
   std::optional<std::size_t> spoken;  ///< the option that is spoken of; none: the wrong one that most chose
   friend bool operator==(const ItemWork&, const ItemWork&) = default;
+};
+
+/// How one student came through an item.
+enum class ItemEnd {
+  Right,     ///< at the first answer, without a hint
+  WithHelp,  ///< after a hint, at a second or third answer, or with new numbers
+  Missed,    ///< not found, or its solution was read first
+  Skipped
+};
+[[nodiscard]] ItemEnd end_of(const ItemWork& work);
+
+/// A set that one student has gone through.
+struct FinishedSet {
+  std::shared_ptr<const QuizSet> set;
+  std::vector<ItemEnd> ends;  ///< one an item
+  friend bool operator==(const FinishedSet&, const FinishedSet&) = default;
 };
 
 /// The quiz: its start page, or a set and what was answered. No score and no name is kept.
@@ -83,8 +102,9 @@ struct Quiz {
   std::vector<ItemWork> items;         ///< one an item
   AnswerStyle style = AnswerStyle::Typed;
   words::Message refusal;                   ///< why no set could be made
-  std::size_t finished = 0;                 ///< items of the set that was just gone through
-  std::vector<practice::Attempt> attempts;  ///< of one student, in order
+  std::size_t finished = 0;                 ///< items of the set that a class has just gone through
+  std::optional<FinishedSet> results;       ///< the page that one student sees at the end
+  std::vector<practice::Attempt> attempts;  ///< of one student, one a problem, in order
   friend bool operator==(const Quiz&, const Quiz&) = default;
 
   [[nodiscard]] const QuizItem& item() const { return (*set)[number]; }

@@ -184,9 +184,9 @@ Result<Choice, words::Message> Mistake::behind(const Problem& problem, const Que
                                  {{"answer", wrong_.text}}));
   }
   const practice::Cause& cause = diagnosis.causes.front();
-  Choice choice = practice::right_choice(words::first_sentence(cause.message),
-                                         message("Right. {mistake} The right value is {answer}.",
-                                                 {{"mistake", cause.message}, {"answer", right_value(question)}}));
+  Choice choice =
+      practice::right_choice(words::first_sentence(cause.message),
+                             message("Right. {mistake} What is the right value?", {{"mistake", cause.message}}));
   choice.cause = cause.id;
   choice.faces = cause.faces;
   return choice;

@@ -19,7 +19,7 @@ Colors colors_of(const Theme& theme, const ButtonOptions& options, bool hovered)
   Colors c{std::nullopt, theme.ink, theme.ground, std::nullopt};
   const Stroke rim{theme.ink, theme.sizes.rim};
   if (!options.enabled) {
-    c.front = theme.ink.with_opacity(theme::disabled_opacity);
+    c.front = options.locked ? theme.quiet_ink : theme.ink.with_opacity(theme::disabled_opacity);
     if (options.look != ButtonLook::Plain) c.rim = Stroke{c.front, theme.sizes.rim, theme.sizes.rim * 2.5};
     return c;
   }
@@ -50,6 +50,8 @@ Rect text_room(const Rect& rect, double em, bool has_icon) {
 }
 
 }  // namespace
+
+Color button_ink(const Theme& theme, const ButtonOptions& options) { return colors_of(theme, options, false).front; }
 
 void draw_focus_ring(figures::Canvas& canvas, const Theme& theme, const Rect& rect, double radius) {
   const double out = theme.sizes.focus_gap + theme.sizes.focus_ring / 2;
@@ -147,6 +149,10 @@ bool Ui::icon_button(WidgetId id, Icon icon, std::string_view text, const Rect& 
 
 void Ui::draw_tip() {
   const Core::Tip& tip = *core_->tip;
+  const bool is_new = !(core_->tip_before == tip.beside);
+  core_->tip_before = tip.beside;
+  core_->tip_seconds = is_new ? 0 : core_->tip_seconds + core_->seconds;
+  if (core_->tip_seconds >= tip_shown_seconds) return;
   figures::Canvas& canvas = *core_->above;
   const TextStyle drawn{sizes().small, theme_->on_primary};
   const Vec2 size = figures::typeset_size(canvas, tip.text, drawn);

@@ -20,6 +20,7 @@ void Ui::Core::read_input() {
   pointer.second_down = io.MouseDown[1] || io.MouseDown[2];
   pointer.second_went_down = ImGui::IsMouseClicked(1) || ImGui::IsMouseClicked(2);
   pointer.wheel = static_cast<double>(io.MouseWheel);
+  seconds = static_cast<double>(io.DeltaTime);
   modifiers = {io.KeyCtrl, io.KeyShift, io.KeyAlt};
   typed.assign(io.InputQueueCharacters.begin(), io.InputQueueCharacters.end());
   used.clear();
@@ -33,7 +34,7 @@ void Ui::Core::read_input() {
     moved_far = false;
   }
   if (glm::distance(press, pointer.at) > click_slack) moved_far = true;
-  if (pointer.went_down && !hot) focus.reset();
+  if (pointer.went_down && !hot) press_on(std::nullopt, false);
   // The widget that held the button may be gone.
   if (!pointer.down && !pointer.released) active.reset();
 }
@@ -42,16 +43,56 @@ bool Ui::Core::pressed(Key key, bool repeats) const { return ImGui::IsKeyPressed
 
 bool Ui::Core::is_used(Key key) const { return std::find(used.begin(), used.end(), key) != used.end(); }
 
-bool Ui::Core::take(Key key, bool repeats) {
+bool Ui::Core::take(Key key, bool repeats, KeyTaker taker) {
   if (is_used(key) || modifiers.control || modifiers.alt || !pressed(key, repeats)) return false;
+  if (!may_take(taker, scene(), key, modifiers)) return false;
   use(key);
   return true;
+}
+
+bool Ui::Core::is_field(const std::optional<WidgetId>& id) const {
+  const ItemRecord* item = id ? last(*id) : nullptr;
+  return id && (id == open.id || (item != nullptr && is_typing_kind(item->kind)));
+}
+
+KeyScene Ui::Core::scene() const {
+  if (told == KeyScene::Blank) return KeyScene::Blank;
+  if (is_field(focus)) return KeyScene::Field;
+  if (sheet_before) return KeyScene::Sheet;
+  return home_before ? KeyScene::BesideField : told;
+}
+
+bool Ui::Core::keeps_keyboard() const {
+  return home_before.has_value() || (open.id != WidgetId{} && focus == open.id && !open.entered);
+}
+
+void Ui::Core::press_on(std::optional<WidgetId> id, bool is_text) {
+  if (sheet_before || is_text || !keeps_keyboard()) {
+    if (id) {
+      focus_on(*id, false);
+    } else {
+      focus.reset();
+    }
+    return;
+  }
+  if (home_before) {
+    focus_on(home_before->id, false);
+  } else if (open.changed) {  // it is said as if it had been left, and can be typed on
+    closed = open;
+    open.given = open.text;
+    open.changed = false;
+  }
 }
 
 const ItemRecord* Ui::Core::last(WidgetId id) const {
   const auto found = std::find_if(items_before.begin(), items_before.end(),
                                   [id](const ItemRecord& item) { return is_widget(item.kind) && item.id == id; });
   return found == items_before.end() ? nullptr : &*found;
+}
+
+bool Ui::Core::is_drawn(WidgetId id) const {
+  return std::any_of(items.begin(), items.end(),
+                     [id](const ItemRecord& item) { return is_widget(item.kind) && item.id == id; });
 }
 
 void Ui::Core::focus_on(WidgetId id, bool by_keyboard) {
@@ -81,6 +122,32 @@ void Ui::Core::move_focus() {
   focus_on(stops_before[static_cast<std::size_t>(index)], true);
 }
 
+void Ui::Core::follow_typing() {
+  const auto has_character = [this](unsigned least) {
+    return std::any_of(typed.begin(), typed.end(), [least](unsigned one) { return one >= least && one != 0x7F; });
+  };
+  const bool is_chord = modifiers.control || modifiers.alt;
+  const bool erases = pressed(Key::Backspace) || pressed(Key::Delete);
+  if (is_chord || sheet_before || is_field(focus)) return;
+  if (home_before && (erases || has_character(' '))) {
+    focus_on(home_before->id, false);
+  } else if (told == KeyScene::Answered && (erases || has_character(' ' + 1))) {
+    focus.reset();  // what is typed too late must not press a button at its end
+  }
+}
+
+void Ui::Core::follow_offers() {
+  if (sheet) return;
+  const std::optional<Offer>& comes = home ? home : offered;
+  if (comes && comes != (home ? home_before : offered_before)) {
+    focus_on(comes->id, !home);
+    wants = true;
+  } else if (home && !focus) {
+    focus_on(home->id, false);
+    wants = true;
+  }
+}
+
 void Ui::Core::finish_focus() {
   if (sheet != sheet_before) {
     if (sheet) {
@@ -97,6 +164,7 @@ void Ui::Core::finish_focus() {
     });
     if (!there) focus.reset();
   }
+  follow_offers();
   stops_before = stops[sheet ? 1 : 0];
   sheet_before = sheet;
 }
@@ -116,7 +184,7 @@ Ui::Core::Behavior Ui::Core::behave(ItemRecord item, Stop stop) {
   if (b.hovered && pointer.went_down) {
     active = id;
     b.went_down = true;
-    if (stop != Stop::None) focus_on(id, false);
+    if (stop != Stop::None) press_on(id, is_typing_kind(item.kind));
   }
   b.held = active == id && pointer.down;
   b.released = active == id && pointer.released;
@@ -174,9 +242,12 @@ void Ui::begin(const Theme& theme, const Fonts& fonts) {
   c.layer = 0;
   c.tip.reset();
   c.items.clear();
+  c.home_before = std::exchange(c.home, std::nullopt);
+  c.offered_before = std::exchange(c.offered, std::nullopt);
   for (auto& stops : c.stops) stops.clear();
   c.read_input();
   c.move_focus();
+  c.follow_typing();
   window_ = c.window;
   c.below.emplace(*ImGui::GetBackgroundDrawList(), fonts);
   c.above.emplace(*ImGui::GetForegroundDrawList(), fonts);
@@ -186,9 +257,13 @@ void Ui::begin(const Theme& theme, const Fonts& fonts) {
 void Ui::end() {
   Core& c = *core_;
   ensure(c.layer == 0 && !c.scrolling && c.clips.empty(), "a sheet or a list was opened and not closed");
-  if (c.open.id != WidgetId{} && c.focus != c.open.id) close_field();
+  // What was said by a field that is gone has nobody to be told to.
+  if (c.closed && !c.is_drawn(c.closed->id)) c.closed.reset();
+  const bool is_kept = c.home && c.home->id == c.open.id;
+  if (c.open.id != WidgetId{} && c.focus != c.open.id && !is_kept) close_field();
   c.finish_focus();
   if (c.tip) draw_tip();
+  if (!c.tip) c.tip_before = {};
   c.items_before = std::exchange(c.items, {});
 }
 
@@ -206,24 +281,29 @@ void Ui::clear_focus() {
   core_->wants = true;
 }
 
+std::optional<double> Ui::wakes_in() const {
+  const double left = tip_shown_seconds - core_->tip_seconds;
+  return core_->tip_before.w > 0 && left > 0 ? std::optional(left) : std::nullopt;
+}
+
 bool Ui::wants_frame() const { return core_->wants || core_->closed.has_value(); }
 bool Ui::pointer_taken() const { return core_->hot.has_value() || core_->active.has_value() || core_->sheet_before; }
 const std::vector<ItemRecord>& Ui::items() const { return core_->items_before; }
 const ItemRecord* Ui::item(WidgetId id) const { return core_->last(id); }
 
-bool Ui::shortcut(Key key, Modifiers modifiers) {
+void Ui::keys_are(KeyScene scene) { core_->told = scene; }
+
+void Ui::offer_focus(WidgetId id, std::uint64_t of) { core_->offered = Core::Offer{id, of}; }
+
+bool Ui::shortcut(Key key, Modifiers modifiers, KeyTaker taker) {
   Core& c = *core_;
   const auto one_of = [key](std::initializer_list<Key> keys) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();
   };
-  const bool is_arrow = one_of({Key::Left, Key::Right, Key::Up, Key::Down});
-  const bool repeats = is_arrow || one_of({Key::Equal, Key::Minus, Key::PadAdd, Key::PadSubtract});
+  const bool repeats =
+      one_of({Key::Left, Key::Right, Key::Up, Key::Down, Key::Equal, Key::Minus, Key::PadAdd, Key::PadSubtract});
   if (c.modifiers != modifiers || c.is_used(key) || !c.pressed(key, repeats)) return false;
-  const bool is_character =
-      static_cast<int>(key) < static_cast<int>(Key::Escape) || one_of({Key::PadAdd, Key::PadSubtract});
-  const bool is_editing = is_arrow || one_of({Key::Home, Key::End, Key::Backspace, Key::Delete});
-  if (is_typing() && !modifiers.alt && ((is_character && !modifiers.control) || is_editing)) return false;
-  if (is_typing() && modifiers.control && one_of({Key::A, Key::C, Key::X, Key::V, Key::Z})) return false;
+  if (!may_take(taker, c.scene(), key, modifiers)) return false;
   c.use(key);
   return true;
 }

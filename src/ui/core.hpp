@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "ui/key_owner.hpp"
 #include "ui/ui.hpp"
 
 namespace fw::ui {
@@ -29,6 +30,8 @@ struct Ui::Core {
     std::size_t caret = 0, anchor = 0;  ///< bytes
     double shift = 0;                   ///< pixels that the text is moved to the left
     bool changed = false;
+    bool entered = false;  ///< by Enter, and nothing was typed since
+    std::uint64_t of = 0;  ///< what the text belongs to
   };
   struct Scroll {
     double offset = 0;
@@ -49,16 +52,33 @@ struct Ui::Core {
   };
   enum class Stop { Tab, Skip, None };  ///< reached by Tab; by a click or arrows only; never
 
+  /// Something that takes the focus when it comes to the screen, for what it stands there.
+  struct Offer {
+    WidgetId id{};
+    std::uint64_t of = 0;
+    friend bool operator==(const Offer&, const Offer&) = default;
+  };
+
   void read_input();
   void move_focus();
+  void follow_typing();
   void finish_focus();
+  void follow_offers();
+  /// What the screen does with keys, as of now.
+  [[nodiscard]] KeyScene scene() const;
+  [[nodiscard]] bool is_field(const std::optional<WidgetId>& id) const;
+  /// A click leaves the keyboard where it is: on the answer field, or on a field whose text was not entered.
+  [[nodiscard]] bool keeps_keyboard() const;
+  /// The focus goes to what was pressed, unless a field keeps the keyboard.
+  void press_on(std::optional<WidgetId> id, bool is_text);
   /// Records a widget and says what is done to it. `stop` tells whether Tab halts at it.
   Behavior behave(ItemRecord record, Stop stop);
   void record(ItemRecord record);
-  [[nodiscard]] const ItemRecord* last(WidgetId id) const;
+  [[nodiscard]] const ItemRecord* last(WidgetId id) const;  ///< of the last frame
+  [[nodiscard]] bool is_drawn(WidgetId id) const;           ///< so far in this one
   [[nodiscard]] bool pressed(Key key, bool repeats = false) const;
-  /// Pressed with no modifier and not used yet; from then on it is used.
-  bool take(Key key, bool repeats = false);
+  /// Pressed without Ctrl and Alt, not used yet, and this taker's; from then on it is used.
+  bool take(Key key, bool repeats = false, KeyTaker taker = KeyTaker::Focused);
   void use(Key key) { used.push_back(key); }
   [[nodiscard]] bool is_used(Key key) const;
   void focus_on(WidgetId id, bool by_keyboard);
@@ -80,8 +100,11 @@ struct Ui::Core {
   bool focus_by_keyboard = false, focus_moved = false;
   std::array<std::vector<WidgetId>, 2> stops;  ///< what Tab walks, in order, of the window and of the sheet
   std::vector<WidgetId> stops_before;
-  Open open;                   ///< the text field that has the focus
-  std::optional<Open> closed;  ///< the one that lost it with a change, until it has said so
+  Open open;                                     ///< the text field that has the focus
+  std::optional<Open> closed;                    ///< the one that lost it with a change, until it has said so
+  std::optional<Offer> home, home_before;        ///< the answer field of this frame and of the last
+  std::optional<Offer> offered, offered_before;  ///< the same for what else takes the focus when it comes
+  KeyScene told = KeyScene::Program;             ///< by the panels
   std::map<std::pair<std::string_view, std::uint32_t>, Scroll> scrolls;
   std::optional<ScrollArea> scrolling;
   int layer = 0;  ///< being drawn
@@ -89,6 +112,9 @@ struct Ui::Core {
   std::vector<Rect> clips;
   std::vector<ItemRecord> items, items_before;
   std::optional<Tip> tip;
+  Rect tip_before{};       ///< where it stood in the last frame; no size: there was none
+  double tip_seconds = 0;  ///< how long it has been there
+  double seconds = 0;      ///< since the last frame
   bool wants = false;
   std::optional<ImguiCanvas> below, above;  ///< the window's and the sheet's
 };

@@ -73,6 +73,7 @@ class Editor {
     open_.text = std::move(text);
     open_.caret = open_.anchor = caret;
     open_.changed = true;
+    open_.entered = false;
     touched = true;
   }
   bool touched = false;
@@ -86,16 +87,17 @@ void move_by_keys(Ui::Core& core, Editor& editor) {
   const Ui::Core::Open& open = core.open;
   const bool selecting = core.modifiers.shift;
   const auto [from, to] = editor.selection();
-  if (core.take(Key::Left, true)) {
+  const auto taken = [&core](Key key, bool repeats) { return core.take(key, repeats, KeyTaker::Field); };
+  if (taken(Key::Left, true)) {
     editor.move_to(from != to && !selecting ? from : before(open.text, open.caret), selecting);
   }
-  if (core.take(Key::Right, true)) {
+  if (taken(Key::Right, true)) {
     editor.move_to(from != to && !selecting ? to : after(open.text, open.caret), selecting);
   }
-  if (core.take(Key::Home)) editor.move_to(0, selecting);
-  if (core.take(Key::End)) editor.move_to(open.text.size(), selecting);
-  if (core.take(Key::Backspace, true)) editor.erase(false);
-  if (core.take(Key::Delete, true)) editor.erase(true);
+  if (taken(Key::Home, false)) editor.move_to(0, selecting);
+  if (taken(Key::End, false)) editor.move_to(open.text.size(), selecting);
+  if (taken(Key::Backspace, true)) editor.erase(false);
+  if (taken(Key::Delete, true)) editor.erase(true);
 }
 
 void use_clipboard(Ui::Core& core, Editor& editor) {
@@ -125,11 +127,24 @@ void use_clipboard(Ui::Core& core, Editor& editor) {
 }  // namespace
 
 void Ui::open_field(WidgetId id, std::string_view value) {
-  if (core_->open.id != WidgetId{}) close_field();
+  if (core_->open.id != WidgetId{} && core_->open.id != id) close_field();
   core_->open = {};
   core_->open.id = id;
   core_->open.text = core_->open.given = std::string(value);
   core_->open.caret = value.size();
+}
+
+void Ui::take_field(WidgetId id) {
+  Core::Open& open = core_->open;
+  if (open.id != id) return;
+  open.changed = false;
+  open.entered = true;
+  open.given = open.text;
+  core_->wants = true;
+}
+
+std::string_view Ui::field_text(WidgetId id) const {
+  return core_->open.id == id ? std::string_view(core_->open.text) : std::string_view();
 }
 
 void Ui::close_field() {
@@ -148,18 +163,21 @@ void Ui::edit_field(const FieldOptions& options, FieldEvent& event) {
   move_by_keys(c, editor);
   use_clipboard(c, editor);
   event.changed = editor.touched;
-  if (c.take(Key::Up, true)) event.stepped = 1;
-  if (c.take(Key::Down, true)) event.stepped = -1;
-  if (c.take(Key::Enter) || c.take(Key::PadEnter)) {
+  const auto taken = [&c](Key key, bool repeats) { return c.take(key, repeats, KeyTaker::Field); };
+  if (taken(Key::Up, true)) event.stepped = 1;
+  if (taken(Key::Down, true)) event.stepped = -1;
+  if (taken(Key::Enter, false) || taken(Key::PadEnter, false)) {
     event.entered = true;
-    c.open.changed = false;
-    c.open.given = c.open.text;
+    take_field(c.open.id);
   }
-  if (c.take(Key::Escape)) {
+  const bool has_more_to_cancel = !options.answers || c.open.changed;  // else Esc closes what is open
+  if (has_more_to_cancel && c.modifiers == no_modifiers && !c.is_used(Key::Escape) && c.pressed(Key::Escape)) {
+    c.use(Key::Escape);
     event.canceled = true;
     c.open.text = c.open.given;
+    c.open.caret = c.open.anchor = c.open.text.size();
     c.open.changed = false;
-    c.focus.reset();
+    if (!options.answers) c.focus.reset();
     c.wants = true;
   }
 }
@@ -198,8 +216,9 @@ FieldEvent Ui::field(WidgetId id, std::string_view text, std::string_view value,
   record.text = std::string(text);
   record.text_box = rect;
   record.enabled = options.enabled;
-  const bool had_focus = c.open.id == id;
+  const bool was_open = c.open.id == id;
   const Core::Behavior b = c.behave(std::move(record), Core::Stop::Tab);
+  if (options.answers && options.enabled) c.home = Core::Offer{id, options.of};
 
   FieldEvent event;
   if (c.closed && c.closed->id == id) {
@@ -207,27 +226,36 @@ FieldEvent Ui::field(WidgetId id, std::string_view text, std::string_view value,
     event.text = c.closed->text;
     c.closed.reset();
   }
-  if (b.focused && !had_focus) {
+  if (was_open && c.open.of != options.of) {
+    open_field(id, value);
+  } else if (b.focused && !was_open) {
     open_field(id, value);
     if (b.ring) c.open.anchor = 0;  // reached by a key: typing replaces it all
   }
-  const bool is_open = b.focused && c.open.id == id;
+  c.open.of = c.open.id == id ? options.of : c.open.of;
+  const bool is_open = c.open.id == id && (b.focused || options.answers);
   if (is_open) {
-    // The state may have put it in another form, or undone it.
-    if (!c.open.changed && c.open.given != value) open_field(id, value);
+    // The state may have put it in another form, or undone it. What it was just told it shows from the next frame on.
+    if (!event.left && !c.open.changed && c.open.given != value) {
+      const bool was_entered = c.open.entered;
+      open_field(id, value);
+      c.open.of = options.of;
+      c.open.entered = was_entered;
+    }
     const TextStyle drawn = style(options.size);
     point_in_field(rect.inset(em(options.size) * 0.35, 0), drawn, b.went_down, b.held);
-    edit_field(options, event);
-    event.text = c.open.text;
+    if (b.focused) edit_field(options, event);
+    if (!event.left) event.text = c.open.text;
   } else if (!event.left) {
     event.text = std::string(value);
   }
-  draw_field(rect, value, options, is_open && c.focus == id, b.hovered);
-  if (event.canceled) c.open = {};
+  draw_field(rect, value, options, is_open, b.focused && c.focus == id, b.hovered);
+  if (event.canceled && !options.answers) c.open = {};
   return event;
 }
 
-void Ui::draw_field(const Rect& rect, std::string_view value, const FieldOptions& options, bool focused, bool hovered) {
+void Ui::draw_field(const Rect& rect, std::string_view value, const FieldOptions& options, bool is_open, bool focused,
+                    bool hovered) {
   const Color ink = options.enabled ? theme_->ink : theme_->ink.with_opacity(0.4F);
   const Color rim = options.bad ? theme_->bad : ink;
   const double width = sizes().rim * (options.bad || hovered || focused ? 1.6 : 1.0);
@@ -238,11 +266,15 @@ void Ui::draw_field(const Rect& rect, std::string_view value, const FieldOptions
   drawn.color = ink;
   const Rect inside = rect.inset(em(options.size) * 0.35, 0);
   canvas_->push_clip(inside.inset(-2, 0));
-  if (!focused) {
-    const bool is_hint = value.empty();
-    if (is_hint) drawn.color = theme_->quiet_ink;
-    draw_text_line(is_hint ? options.hint : value, inside, drawn, options.h, VAlign::Middle);
-  } else {
+  const std::string_view stands = is_open ? std::string_view(core_->open.text) : value;
+  if (stands.empty()) {
+    TextStyle quiet = drawn;
+    quiet.color = theme_->quiet_ink;
+    draw_text_line(options.hint, inside, quiet, options.h, VAlign::Middle);
+  } else if (!focused) {
+    draw_text_line(stands, inside, drawn, options.h, VAlign::Middle);
+  }
+  if (focused) {
     Core::Open& open = core_->open;
     const auto x_of = [&](std::size_t at) {
       return canvas_->text_size(std::string_view(open.text).substr(0, at), drawn).x;

@@ -111,7 +111,8 @@ struct ButtonOptions {
   bool current = false;  ///< of a button that stays down: filled
   TextSize size = TextSize::Label;
   HAlign h = HAlign::Center;
-  bool wrap = false;  ///< a long text takes several lines, from the left
+  bool wrap = false;    ///< a long text takes several lines, from the left
+  bool locked = false;  ///< of one that is not enabled: its text is still to be read, and keeps its contrast
 };
 
 /// What the user did to an area: a row of the ledger, a picture on the shelf, the bench.
@@ -156,6 +157,8 @@ struct FieldOptions {
   TextSize size = TextSize::Label;
   std::size_t longest = 60;  ///< characters
   HAlign h = HAlign::Left;
+  bool answers = false;  ///< the screen's answer field: the keyboard is in it unless Tab leads elsewhere
+  std::uint64_t of = 0;  ///< what the text belongs to: what was typed for another is dropped
 };
 struct FieldEvent {
   bool changed = false;   ///< a character came or went

@@ -13,12 +13,19 @@
 #include "ui/fonts.hpp"
 #include "ui/imgui_canvas.hpp"
 #include "ui/items.hpp"
+#include "ui/key_owner.hpp"
 #include "ui/keys.hpp"
 
 namespace fw::ui {
 
 using theme::Sizes;
 using theme::Theme;
+
+/// How long the name of a button stands beside it while nothing is done.
+inline constexpr double tip_shown_seconds = 3;
+
+/// The color of a button's text, on a panel or on the fill that it has.
+[[nodiscard]] Color button_ink(const Theme& theme, const ButtonOptions& options);
 
 /// The widgets: the only place that asks the toolkit for input and draws what can be clicked.
 ///
@@ -115,16 +122,24 @@ class Ui {
   void end_sheet();
 
   // --- keyboard and focus -------------------------------------------------------------------------------
-  /// Whether this key was pressed with just these modifiers, and no widget has used it. Call it after the widgets.
-  /// Arrows, plus and minus repeat while they are held, other keys do not. While a text field has the focus, only keys
-  /// that it has no use for count.
-  [[nodiscard]] bool shortcut(Key key, Modifiers modifiers = no_modifiers);
+  /// What the panels of this frame do with keys, told before the widgets; see key_owner.hpp.
+  void keys_are(KeyScene scene);
+  /// Whether this key was pressed with just these modifiers, no widget has used it, and it is this taker's. Call it
+  /// after the widgets. Arrows, plus and minus repeat while they are held, other keys do not.
+  [[nodiscard]] bool shortcut(Key key, Modifiers modifiers = no_modifiers, KeyTaker taker = KeyTaker::Command);
   [[nodiscard]] bool is_typing() const;  ///< a text field has the focus
   [[nodiscard]] std::optional<WidgetId> focus() const;
   void set_focus(WidgetId id);  ///< from the next frame on
+  /// Told in each frame in which it holds: when it begins to, the widget takes the focus. `of`: for what it stands
+  /// there.
+  void offer_focus(WidgetId id, std::uint64_t of);
+  /// What stands in the field was taken otherwise than by Enter.
+  void take_field(WidgetId id);
   void clear_focus();
   /// Whether something changed in this frame that shows only in the next one.
   [[nodiscard]] bool wants_frame() const;
+  /// After how many seconds something will change though nothing is done: the name of a button goes away again.
+  [[nodiscard]] std::optional<double> wakes_in() const;
   /// Whether the pointer is over something that this frame's widgets use (so that the bench leaves it alone).
   [[nodiscard]] bool pointer_taken() const;
 
@@ -132,13 +147,16 @@ class Ui {
   /// Everything of the last finished frame, in the order drawn.
   [[nodiscard]] const std::vector<ItemRecord>& items() const;
   [[nodiscard]] const ItemRecord* item(WidgetId id) const;
+  /// What is being typed into the field; empty where it is not open.
+  [[nodiscard]] std::string_view field_text(WidgetId id) const;
 
  private:
   void close_field();
   void open_field(WidgetId id, std::string_view value);
   void edit_field(const FieldOptions& options, FieldEvent& event);
   void point_in_field(const Rect& inside, const TextStyle& style, bool went_down, bool held);
-  void draw_field(const Rect& rect, std::string_view value, const FieldOptions& options, bool focused, bool hovered);
+  void draw_field(const Rect& rect, std::string_view value, const FieldOptions& options, bool is_open, bool focused,
+                  bool hovered);
   [[nodiscard]] std::optional<double> slider_key(double value, const SliderRange& range);
   void draw_tip();
   void scroll_bar(WidgetId id, const Rect& track, double content_height, double& offset);

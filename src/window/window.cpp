@@ -10,6 +10,7 @@
 
 #include "platform/clock.hpp"
 #include "render/gl/frame.hpp"
+#include "ui/pace.hpp"
 #include "window/painter.hpp"
 
 namespace fw::window {
@@ -24,7 +25,6 @@ namespace {
 constexpr int least_width = 640;
 constexpr int least_height = 480;
 constexpr int least_drawn = 64;       // in a smaller one nothing could be seen, and the toolkit draws none of 16
-constexpr int settling_frames = 3;    // after an input: hover, focus and layout that follow one another
 constexpr double longest_tick = 0.1;  // a stall must not make a fold jump to its end
 constexpr double save_after = 2.0;    // seconds after a change
 
@@ -118,7 +118,7 @@ struct Window::Parts {
   std::optional<Painter> painter;
   std::optional<Ui> ui;
   std::size_t frames = 0;
-  int settle = settling_frames;
+  Pace pace;
   double last_time = 0;
   double changed_at = 0;
   bool unsaved = false;
@@ -137,7 +137,7 @@ struct Window::Parts {
       glfwSetWindowMonitor(window.get(), nullptr, windowed_x, windowed_y, std::max(windowed_width, least_width),
                            std::max(windowed_height, least_height), GLFW_DONT_CARE);
     }
-    settle = settling_frames;
+    pace.wake();
   }
 
   void save_if_due(bool now) {
@@ -208,7 +208,7 @@ bool Window::frame() {
   glfwGetWindowSize(parts.window.get(), &width, &height);
   glfwGetFramebufferSize(parts.window.get(), &width_px, &height_px);
   if (std::min({width, height, width_px, height_px}) < least_drawn) {
-    parts.settle = 0;  // minimized, or a sliver: it is drawn once it is larger
+    parts.pace.rest();  // minimized, or a sliver: it is drawn once it is larger
     return false;
   }
   const double now = platform::monotonic_seconds();
@@ -233,15 +233,15 @@ bool Window::frame() {
     parts.changed_at = now;
   }
   const bool keys_wait = parts.backend->after_frame(parts.window.get());
-  parts.settle = changed || keys_wait || parts.ui->wants_frame() ? settling_frames : parts.settle - 1;
-  return parts.settle > 0 || is_moving(parts.session.model().view);
+  parts.pace.drawn(changed, keys_wait, *parts.ui);
+  return parts.pace.wants_frame(is_moving(parts.session.model().view));
 }
 
 bool Window::wait(double seconds) {
   Parts& parts = *parts_;
   const double until = platform::monotonic_seconds() + seconds;
   while (glfwWindowShouldClose(parts.window.get()) == GLFW_FALSE) {
-    if (parts.settle > 0 || is_moving(parts.session.model().view)) {
+    if (parts.pace.wants_frame(is_moving(parts.session.model().view))) {
       glfwPollEvents();
       frame();
     } else {
@@ -250,13 +250,15 @@ bool Window::wait(double seconds) {
         return true;
       }
       const double before = platform::monotonic_seconds();
-      glfwWaitEventsTimeout(std::min(left, parts.unsaved ? save_after : left));
-      // The time-out wakes without an event; only an event is worth a frame.
-      const bool woken = platform::monotonic_seconds() - before < std::min(left, parts.unsaved ? save_after : left);
+      const double most = std::min(left, parts.unsaved ? save_after : left);
+      const double wait = Pace::wait(most, *parts.ui);
+      glfwWaitEventsTimeout(wait);
+      // The time-out to save wakes without an event; only an event, or what changes by itself, is worth a frame.
+      const bool woken = wait < most || platform::monotonic_seconds() - before < wait;
       parts.save_if_due(false);
       parts.last_time = platform::monotonic_seconds();
       if (woken) {
-        parts.settle = settling_frames;
+        parts.pace.wake();
       }
     }
   }
@@ -276,7 +278,7 @@ const Ui& Window::ui() const { return *parts_->ui; }
 
 void Window::resize(int width, int height) {
   glfwSetWindowSize(parts_->window.get(), width, height);
-  parts_->settle = settling_frames;
+  parts_->pace.wake();
 }
 
 void Window::ask_to_close() {

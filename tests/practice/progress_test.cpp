@@ -116,7 +116,7 @@ TEST(Progress, StaysWithinItsLimits) {
   EXPECT_EQ(progress.skills.size(), most_skills);
   EXPECT_EQ(progress.skills.at("s0").causes.size(), most_causes);
   EXPECT_TRUE(is_sound(progress));
-  progress.skills["s1"] = {most_answers, most_answers, {}, 4, today};
+  progress.skills["s1"] = {most_answers, most_answers, 0, {}, 4, today};
   progress = recorded(progress, wrong("s1", "A1"), today);
   EXPECT_EQ(progress.skills.at("s1").seen, most_answers);
   EXPECT_EQ(progress.skills.at("s1").box, 0) << "still it comes back";
@@ -210,6 +210,18 @@ std::vector<std::vector<std::string>> csv_rows(const std::string& text) {
   return rows;
 }
 
+// What was right with a hint is not yet known by heart.
+TEST(ProgressRecorded, RightAfterAHintGoesNoBoxUpAndComesBackTomorrow) {
+  const Attempt helped{"volume", "", true, true};
+  const Progress once = recorded({}, helped, today);
+  EXPECT_EQ(once.skills.at("volume").box, 0);
+  EXPECT_EQ(once.skills.at("volume").back, today + 1);
+  const Progress known = recorded(recorded({}, right("volume"), today), helped, today + 1);
+  EXPECT_EQ(known.skills.at("volume").box, 1);
+  EXPECT_EQ(known.skills.at("volume").back, today + 2);
+  EXPECT_EQ(recorded(once, wrong("volume", solution_read), today).skills.at("volume").back, today);
+}
+
 TEST(ProgressTable, HasARowForEachCause) {
   const Progress progress = after({{wrong("volume", "A2"), today},
                                    {wrong("volume", "A2"), today},
@@ -217,19 +229,19 @@ TEST(ProgressTable, HasARowForEachCause) {
                                    {right("volume"), today},
                                    {right("name"), today}});
   EXPECT_EQ(csv_text(progress, day_number),
-            "skill,seen,right,cause,count,comes back\r\n"
-            "name,1,1,,0,day 20783\r\n"
-            "volume,4,1,A2,2,day 20783\r\n"
-            "volume,4,1,F1,1,day 20783\r\n");
-  EXPECT_EQ(csv_text({}, day_number), "skill,seen,right,cause,count,comes back\r\n");
+            "skill,seen,right,with a hint,cause,count,comes back\r\n"
+            "name,1,1,0,,0,day 20783\r\n"
+            "volume,4,1,0,A2,2,day 20783\r\n"
+            "volume,4,1,0,F1,1,day 20783\r\n");
+  EXPECT_EQ(csv_text({}, day_number), "skill,seen,right,with a hint,cause,count,comes back\r\n");
 }
 
 TEST(ProgressTable, IsReadBackWhateverStandsInIt) {
   Progress progress;
-  progress.skills["a \"quoted\", long\r\nskill"] = {1, 0, {{"A,1", 1}}, 0, 0};
+  progress.skills["a \"quoted\", long\r\nskill"] = {1, 0, 0, {{"A,1", 1}}, 0, 0};
   const auto rows = csv_rows(csv_text(progress, [](int) { return std::string("1,5 \"days\""); }));
-  EXPECT_THAT(rows, ElementsAre(ElementsAre("skill", "seen", "right", "cause", "count", "comes back"),
-                                ElementsAre("a \"quoted\", long\r\nskill", "1", "0", "A,1", "1", "1,5 \"days\"")));
+  EXPECT_THAT(rows, ElementsAre(ElementsAre("skill", "seen", "right", "with a hint", "cause", "count", "comes back"),
+                                ElementsAre("a \"quoted\", long\r\nskill", "1", "0", "0", "A,1", "1", "1,5 \"days\"")));
 }
 
 TEST(ProgressSummary, SaysTheCommonestCauseWithItsMessage) {
@@ -240,9 +252,9 @@ TEST(ProgressSummary, SaysTheCommonestCauseWithItsMessage) {
                                    {right("surface-of-a-kite"), today}});
   const std::vector<SkillSummary> rows = summary(progress, today, tasks::type_names());
   ASSERT_EQ(rows.size(), 3U);
-  EXPECT_EQ(rows[0], (SkillSummary{"surface", "surface area", 3, 0, "B10", 2, rows[0].message, 0}));
+  EXPECT_EQ(rows[0], (SkillSummary{"surface", "surface area", 3, 0, 0, "B10", 2, rows[0].message, 0}));
   EXPECT_EQ(said(rows[0].message), "The number is the area of the triangles alone. Is the bottom part of the surface?");
-  EXPECT_EQ(rows[1], (SkillSummary{"volume", "volume", 1, 1, "", 0, {}, 1}));
+  EXPECT_EQ(rows[1], (SkillSummary{"volume", "volume", 1, 1, 0, "", 0, {}, 1}));
   EXPECT_EQ(rows[2].title, "surface of a kite") << "a type of a later version";
   EXPECT_EQ(summary(progress, today + 1, tasks::type_names())[1].days, 0);
 }

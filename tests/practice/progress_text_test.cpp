@@ -27,6 +27,7 @@ TEST(ProgressText, IsAsDocumented) {
       "causes": {
         "B10": 1
       },
+      "helped": 0,
       "right": 1,
       "seen": 2
     }
@@ -40,10 +41,24 @@ RC_GTEST_PROP(ProgressText, IsReadBackAsItWas, ()) {
   const int count = *rc::gen::inRange(0, 40);
   for (int i = 0; i < count; ++i) {
     const Attempt attempt{*rc::gen::element<std::string>("name", "surface", "edge-from-volume"),
-                          *rc::gen::element<std::string>("A1", "B", "M2", ""), *rc::gen::arbitrary<bool>()};
+                          *rc::gen::element<std::string>("A1", "B", "M2", ""), *rc::gen::arbitrary<bool>(),
+                          *rc::gen::arbitrary<bool>()};
     progress = recorded(std::move(progress), attempt, today + *rc::gen::inRange(-900, 900));
   }
   RC_ASSERT(read_progress(progress_text(progress)).value() == progress);
+}
+
+TEST(ProgressText, HelpIsKeptApartAndAFileWithoutItIsRead) {
+  const Progress progress = recorded({}, {"surface", "", true, true}, today);
+  EXPECT_EQ(progress.skills.at("surface").right, 1U);
+  EXPECT_EQ(progress.skills.at("surface").helped, 1U);
+  EXPECT_EQ(read_progress(progress_text(progress)).value(), progress);
+  const auto earlier = read_progress(
+      R"({"progress": 1, "skills": {"surface": {"seen": 2, "right": 1, "causes": {"A2": 1}, "box": 0, "back": 3}}})");
+  ASSERT_TRUE(earlier.has_value());
+  EXPECT_EQ(earlier->skills.at("surface").helped, 0U);
+  EXPECT_FALSE(read_progress(R"({"progress": 1, "skills": {"surface":
+      {"seen": 2, "right": 1, "helped": 2, "causes": {"A2": 1}, "box": 0, "back": 3}}})"));
 }
 
 TEST(ProgressText, FitsItsLimitsWhenAllAreReached) {

@@ -117,6 +117,18 @@ class UiDriver {
     ImGui::GetIO().AddInputCharactersUTF8(std::string(text).c_str());
     frames(2);
   }
+  /// The same as a keyboard does it: each character comes with the key that it lies on.
+  void strike(std::string_view text) {
+    for (const char c : text) {
+      use();
+      const char upper = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+      hold(static_cast<ui::Key>(upper), ui::no_modifiers, true);
+      ImGui::GetIO().AddInputCharacter(static_cast<unsigned char>(c));
+      frames();
+      hold(static_cast<ui::Key>(upper), ui::no_modifiers, false);
+      frames();
+    }
+  }
   /// Clicks into a field and replaces what stands in it.
   void type_into(ui::WidgetId id, std::string_view text) {
     click(id);

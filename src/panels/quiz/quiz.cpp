@@ -71,6 +71,24 @@ void text_page(Ui& ui, WidgetId id, const std::vector<PageText>& texts, const Re
   ui.end_scroll();
 }
 
+PageParts page_parts(const Rect& rect, double question, double between, double reply) {
+  constexpr double least_between = 0.3;  // shares of the page
+  constexpr double most_question = 0.4;
+  const double kept = between > 0 ? std::min(between, rect.h * least_between) : 0;
+  const double above = std::min(question, std::max(rect.h - kept - reply, rect.h * most_question));
+  const double below = std::min(reply, rect.h - kept - above);
+  Column column(rect);
+  PageParts parts;
+  parts.question = column.take(above);
+  parts.reply = column.take_bottom(below);
+  parts.between = column.rest();
+  return parts;
+}
+
+PageText question_text(const Ui& ui, const Shown& shown, bool is_large) {
+  return {shown.derived.prompt, is_large ? TextSize::Label : TextSize::Small, true, ui.theme().ink};
+}
+
 // --- a question with its options -----------------------------------------------------------------------------
 
 namespace {
@@ -125,7 +143,8 @@ OptionRow row_of(const Ui& ui, const Shown& shown, const OptionList& list, std::
               .current = right,
               .size = TextSize::Small,
               .h = HAlign::Left,
-              .wrap = true};
+              .wrap = true,
+              .locked = true};
   row.height = ui.button_height(row.text, width, row.look);
   return row;
 }
@@ -169,49 +188,68 @@ void draw_list(Ui& ui, const Shown& shown, const OptionList& list, const Rect& r
 std::vector<OptionList> lists_of(const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   const ItemWork& work = item(shown);
-  std::vector<OptionList> lists{{&about.choices, &work.tried, about.reasons.empty()}};
+  std::vector<OptionList> lists{{&about.choices, &work.tried, about.reasons.empty() && !work.asks_value}};
   if (!about.reasons.empty()) {
     lists.push_back({&about.reasons, &work.reasons, true});
   }
   return lists;
 }
 
-std::vector<PageText> asked_texts(Ui& ui, const Shown& shown, double width) {
-  std::vector<PageText> texts{{shown.derived.prompt, TextSize::Label, true, ui.theme().ink}};
+std::vector<PageText> hint_texts(Ui& ui, const Shown& shown, double width) {
+  std::vector<PageText> texts;
   for (const practice::Hint& hint : shown.derived.item->hints) {
     texts.push_back(hint_text(ui, hint, width));
   }
   return texts;
 }
 
-}  // namespace
-
-void choice_page(Ui& ui, const Shown& shown, const std::vector<PageText>& replies, const Rect& rect, Commands& out) {
+/// Hints and options, which scroll to a list that is new.
+void hints_and_options(Ui& ui, const Shown& shown, const Rect& rect, double height, Commands& out) {
   const double width = page_width(ui, rect);
-  const std::vector<PageText> question = asked_texts(ui, shown, width);
+  const std::vector<PageText> hints = hint_texts(ui, shown, width);
   const std::vector<PageText> why{{"Why not?", TextSize::Label, true, ui.theme().ink}};
   const std::vector<OptionList> lists = lists_of(shown);
-  double height = texts_height(ui, question, width) + texts_height(ui, replies, width);
-  for (const OptionList& list : lists) {
-    height += list_height(ui, shown, list, width) + (&list == &lists.front() ? 0 : texts_height(ui, why, width));
-  }
   std::optional<Span> last;
-  if (!replies.empty()) {
-    last = Span{height - texts_height(ui, replies, width), texts_height(ui, replies, width)};
-  } else if (lists.size() > 1) {
-    last = Span{height - list_height(ui, shown, lists.back(), width), list_height(ui, shown, lists.back(), width)};
+  if (lists.size() > 1) {
+    const double newest = list_height(ui, shown, lists.back(), width);
+    last = Span{height - newest, newest};
+  } else if (!hints.empty()) {
+    const double newest = texts_height(ui, {hints.back()}, width);
+    last = Span{texts_height(ui, hints, width) - newest, newest};
   }
-  const Rect content = ui.begin_scroll(ids::item_page.at(shown.state().quiz.number), rect, height, last);
+  const Rect content = ui.begin_scroll(ids::item_help.at(shown.state().quiz.number), rect, height, last);
   Column column({content.x, content.y, width, content.h});
-  draw_texts(ui, question, column.take(texts_height(ui, question, width)));
+  draw_texts(ui, hints, column.take(texts_height(ui, hints, width)));
   for (const OptionList& list : lists) {
     if (&list != &lists.front()) {
       draw_texts(ui, why, column.take(texts_height(ui, why, width)));
     }
     draw_list(ui, shown, list, column.take(list_height(ui, shown, list, width)), out);
   }
-  draw_texts(ui, replies, column.rest());
   ui.end_scroll();
+}
+
+double hints_and_options_height(Ui& ui, const Shown& shown, double width) {
+  const std::vector<PageText> why{{"Why not?", TextSize::Label, true, ui.theme().ink}};
+  double height = texts_height(ui, hint_texts(ui, shown, width), width);
+  for (const OptionList& list : lists_of(shown)) {
+    height += list_height(ui, shown, list, width);
+  }
+  return height + (lists_of(shown).size() > 1 ? texts_height(ui, why, width) : 0);
+}
+
+}  // namespace
+
+void choice_page(Ui& ui, const Shown& shown, const std::vector<PageText>& replies, const Rect& rect, Commands& out) {
+  const double width = page_width(ui, rect);
+  const double options = hints_and_options_height(ui, shown, width);
+  const double reply = texts_height(ui, replies, width);
+  const bool is_large = texts_height(ui, {question_text(ui, shown, true)}, width) + options + reply <= rect.h;
+  const std::vector<PageText> question{question_text(ui, shown, is_large)};
+  const PageParts parts = page_parts(rect, texts_height(ui, question, width), options, reply);
+  text_page(ui, ids::item_page.at(shown.state().quiz.number), question, parts.question);
+  hints_and_options(ui, shown, parts.between, options, out);
+  text_page(ui, ids::item_reply.at(shown.state().quiz.number), replies, parts.reply);
 }
 
 void item_head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -247,7 +285,9 @@ void item_head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 }
 
 void quiz(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
-  if (!shown.derived.item) {
+  if (shown.state().quiz.results) {
+    quiz_results(ui, shown, rect, out);
+  } else if (!shown.derived.item) {
     quiz_start(ui, shown, rect, out);
   } else if (shown.state().quiz.setup.audience == Audience::Class) {
     quiz_class(ui, shown, rect, out);

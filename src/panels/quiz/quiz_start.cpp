@@ -174,7 +174,6 @@ void quiz_start(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Column chosen(left, sizes.space);
   if (ui.button(ids::quiz_start, "Start", chosen.take_bottom(sizes.button), {.look = ButtonLook::Primary})) {
     out.push_back(StartQuiz{});
-    ui.set_focus(ids::answer_field);
   }
   choices(ui, shown, chosen, out);
   if (!low) {

@@ -38,8 +38,12 @@ void typed_answer(Ui& ui, const Shown& shown, const Rect& rect, const std::strin
   const Rect enter = row.take_right(ui.button_width("OK"));
   const std::string before = kept_answer(work);
   const FieldEvent typed =
-      ui.field(ids::answer_field, hint, before, row.rest(), {.bad = !before.empty(), .hint = hint});
+      ui.field(ids::answer_field, hint, before, row.rest(),
+               {.bad = !before.empty(), .hint = hint, .answers = true, .of = shown.state().quiz.number});
   const bool pressed = ui.button(ids::answer_enter, "OK", enter, {.look = ButtonLook::Primary});
+  if (pressed) {
+    ui.take_field(ids::answer_field);
+  }
   if (typed.entered || pressed) {
     out.push_back(AnswerTyped{typed.text});
   }
@@ -59,7 +63,8 @@ void option_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) 
                    .enabled = !work.done && !tried,
                    .current = right,
                    .size = TextSize::Small,
-                   .h = HAlign::Left})) {
+                   .h = HAlign::Left,
+                   .locked = true})) {
       out.push_back(AnswerOption{i});
     }
   }
@@ -91,7 +96,10 @@ void name_answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 }
 
 /// Nothing is left to be typed once the answer is out, but the names stand there with their marks.
-bool is_over(const Shown& shown) { return is_chosen(shown) || (item(shown).done && !chooses(shown)); }
+bool is_over(const Shown& shown) {
+  const bool is_typed_too = item(shown).asks_value && !item(shown).done;
+  return (is_chosen(shown) && !is_typed_too) || (item(shown).done && !chooses(shown));
+}
 
 double answer_height(const Ui& ui, const Shown& shown) {
   const Sizes& sizes = ui.sizes();
@@ -114,6 +122,8 @@ void answer(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       typed_answer(ui, shown, rect, asks_to_type(shown), out);
       break;
     case AnswerForm::Option:
+      typed_answer(ui, shown, rect, asks_to_type(shown), out);  // the right value, once the mistake is found
+      break;
     case AnswerForm::Cutout:
       break;  // its options stand on the page
   }
@@ -143,14 +153,12 @@ std::vector<PageText> reply_texts(const Ui& ui, const Shown& shown) {
   return texts;
 }
 
-std::vector<PageText> page_texts(Ui& ui, const Shown& shown, double width) {
+/// Hints, and a solution that is told in sentences.
+std::vector<PageText> help_texts(Ui& ui, const Shown& shown, double width) {
   const ItemShown& about = *shown.derived.item;
-  std::vector<PageText> texts{{shown.derived.prompt, TextSize::Label, true, ui.theme().ink}};
+  std::vector<PageText> texts;
   for (const practice::Hint& hint : about.hints) {
     texts.push_back(hint_text(ui, hint, width));
-  }
-  for (const PageText& reply : reply_texts(ui, shown)) {
-    texts.push_back(reply);
   }
   for (const std::string& sentence : about.solution) {
     texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
@@ -158,23 +166,55 @@ std::vector<PageText> page_texts(Ui& ui, const Shown& shown, double width) {
   return texts;
 }
 
+/// The question above, help between, and the reply just over the field.
+void typed_page(Ui& ui, const Shown& shown, const Rect& rect) {
+  const std::size_t number = shown.state().quiz.number;
+  const double width = page_width(ui, rect);
+  const std::vector<PageText> help = help_texts(ui, shown, width);
+  const std::vector<PageText> replies = shown.screen.side_below ? std::vector<PageText>{} : reply_texts(ui, shown);
+  const double between = texts_height(ui, help, width);
+  const double reply = texts_height(ui, replies, width);
+  const bool is_large = texts_height(ui, {question_text(ui, shown, true)}, width) + between + reply <= rect.h;
+  const std::vector<PageText> question{question_text(ui, shown, is_large)};
+  const PageParts parts = page_parts(rect, texts_height(ui, question, width), between, reply);
+  text_page(ui, ids::item_page.at(number), question, parts.question);
+  if (!help.empty()) {
+    text_page(ui, ids::item_help.at(number), help, parts.between);
+  }
+  text_page(ui, ids::item_reply.at(number), replies, parts.reply);
+}
+
+/// A student who did not find it alone can try the same kind with new numbers.
+bool may_retry(const Shown& shown) {
+  return item(shown).done && end_of(item(shown)) != ItemEnd::Right && tasks::has_similar(shown.state().quiz.item());
+}
+
 void student_buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const ItemWork& work = item(shown);
-  const double width = (rect.w - 2 * sizes.space) / 3;
+  const bool retries = may_retry(shown);
+  const bool is_last = shown.state().quiz.number + 1 == shown.state().quiz.set->size();
+  const std::string help = retries ? "try new numbers" : "hint";
+  const std::string on = is_last ? "end" : "next";
+  // Each as wide as its text needs; what is left over is shared.
+  const double spare =
+      (rect.w - 2 * sizes.space - ui.button_width(help) - ui.button_width("solution") - ui.button_width(on)) / 3;
   Row row(rect, sizes.space);
+  const auto width = [&](const std::string& text) { return ui.button_width(text) + std::min(spare, rect.w / 4); };
   const bool has_hint = !work.done && shown.derived.item->hints_left > 0;
-  if (ui.button(ids::hint, "hint", row.take(width), {.enabled = has_hint})) {
+  if (retries && ui.button(ids::try_again, help, row.take(width(help)))) {
+    out.push_back(TryNewNumbers{});
+    ui.clear_focus();
+  }
+  if (!retries && ui.button(ids::hint, help, row.take(width(help)), {.enabled = has_hint})) {
     out.push_back(ShowHint{});
   }
-  if (ui.button(ids::reveal, "solution", row.take(width), {.enabled = !work.solution_shown})) {
+  if (ui.button(ids::reveal, "solution", row.take(width("solution")), {.enabled = !work.solution_shown})) {
     out.push_back(RevealAnswer{});
   }
-  const bool is_last = shown.state().quiz.number + 1 == shown.state().quiz.set->size();
-  if (ui.button(ids::go_on, is_last ? "end" : "next", row.rest(),
-                {.look = work.done ? ButtonLook::Primary : ButtonLook::Outline})) {
+  if (ui.button(ids::go_on, on, row.rest(), {.look = work.done ? ButtonLook::Primary : ButtonLook::Outline})) {
     out.push_back(StepItem{1});
-    ui.set_focus(ids::answer_field);
+    ui.clear_focus();
   }
 }
 
@@ -209,19 +249,18 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     const double height = answer_height(ui, shown);
     answer(ui, shown, low ? does.take(height) : does.take_bottom(height), out);
   }
-  const std::optional<WidgetId> focus = ui.focus();
-  const bool is_in_answer = focus == ids::answer_field || focus == ids::answer_enter || focus == ids::reveal ||
-                            (focus && focus->name == ids::answer_option.name);
-  const bool is_by_letter = !focus && is_chosen(shown);
-  if (item(shown).done && (is_in_answer || is_by_letter)) {  // from here Enter goes on
-    ui.set_focus(ids::go_on);
+  if (item(shown).done) {  // from here Enter goes on
+    ui.offer_focus(ids::go_on, shown.state().quiz.number);
   }
   if (!shows_steps(shown) && is_chosen(shown)) {
     std::vector<PageText> texts = reply_texts(ui, shown);
     for (const std::string& sentence : shown.derived.item->solution) {
       texts.push_back({sentence, TextSize::Small, false, ui.theme().ink});
     }
-    choice_page(ui, shown, texts, low ? left : does.rest(), out);
+    choice_page(ui, shown, low ? std::vector<PageText>{} : texts, low ? left : does.rest(), out);
+    if (low) {
+      text_page(ui, ids::item_reply.at(shown.state().quiz.number), texts, does.rest());
+    }
     return;
   }
   if (!shows_steps(shown)) {
@@ -229,12 +268,20 @@ void quiz_student(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     if (low && chooses(shown)) {  // names need a whole column's width
       option_answer(ui, shown, reads.take_bottom(options_height(ui, shown)), out);
     }
-    const double width = page_width(ui, reads.rest());
-    text_page(ui, ids::item_page.at(shown.state().quiz.number), page_texts(ui, shown, width), reads.rest());
+    typed_page(ui, shown, reads.rest());
+    if (low) {
+      text_page(ui, ids::item_reply.at(shown.state().quiz.number), reply_texts(ui, shown), does.rest());
+    }
     return;
   }
   under_steps(ui, shown, does, out);
-  step_list(ui, shown, low ? left : does.rest(), out);
+  Column reads(low ? left : does.rest(), sizes.space);
+  constexpr double most_question = 0.3;
+  const std::vector<PageText> question{question_text(ui, shown, false)};
+  const double height = texts_height(ui, question, page_width(ui, reads.rest()));
+  text_page(ui, ids::item_page.at(shown.state().quiz.number), question,
+            reads.take(std::min(height, reads.rest().h * most_question)));
+  step_list(ui, shown, reads.rest(), out);
 }
 
 }  // namespace fw::panels

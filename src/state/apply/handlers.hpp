@@ -47,6 +47,8 @@ std::string on(Model& model, const ToggleQuizType& command);
 std::string on(Model& model, const NewNumbers& command);
 std::string on(Model& model, const StartQuiz& command);
 std::string on(Model& model, const EndQuiz& command);
+std::string on(Model& model, const AskMissedAgain& command);
+std::string on(Model& model, const CloseResults& command);
 
 std::string on(Model& model, const StepItem& command);
 std::string on(Model& model, const StepQuiz& command);
@@ -55,6 +57,7 @@ std::string on(Model& model, const AnswerTyped& command);
 std::string on(Model& model, const AnswerOption& command);
 std::string on(Model& model, const ShowHint& command);
 std::string on(Model& model, const RevealAnswer& command);
+std::string on(Model& model, const TryNewNumbers& command);
 std::string on(Model& model, const SetHands& command);
 std::string on(Model& model, const StepHands& command);
 
@@ -102,6 +105,8 @@ std::string on(Model& model, const Redo& command);
 [[nodiscard]] bool exists(const Desk& desk, FaceId face);
 /// What was done with the item in view, to be changed. Requires: one is in view.
 [[nodiscard]] ItemWork& item_work(Model& model);
+/// Lays the desk of the item in view, and looks at it from the front.
+void come_to_item(Model& model);
 /// The answer is out: card folds up.
 void finish_item(Model& model);
 /// Card that lies there folds up from the start, at once where motion is reduced; nothing where none does.

@@ -3,23 +3,25 @@
 #include "practice/read_answer.hpp"
 #include "state/apply/handlers.hpp"
 #include "state/worked.hpp"
+#include "tasks/generate/generate.hpp"
+#include "tasks/mistake.hpp"
 #include "tasks/nets/net_task.hpp"
 #include "tasks/quiz/quiz_help.hpp"
 
-// One student answers: what a typed or chosen answer shows, hints, the second try, the worked solution.
+// One student answers: what a typed or chosen answer shows, hints, further tries, the worked solution.
 namespace fw::state::handlers {
 namespace {
 
 using practice::AnswerVerdict;
 
-constexpr std::size_t tries_before_the_solution = 2;
+constexpr std::size_t tries_before_the_solution = 3;
 
 bool takes_answers(const State& state) { return state.is_asking() && state.quiz.setup.audience == Audience::Student; }
 
 /// A text in which no number can be read is no answer yet.
-std::optional<words::Message> not_readable(const QuizItem& item, const std::string& typed) {
+std::optional<words::Message> not_readable(const QuizItem& item, const std::string& typed, bool asks_value) {
   const AnswerForm form = answer_form(item);
-  if (is_name(form) || is_chosen(form)) {
+  if (is_name(form) || (is_chosen(form) && !asks_value)) {
     return std::nullopt;
   }
   const auto question = practice::question_of(item.problem);
@@ -27,11 +29,22 @@ std::optional<words::Message> not_readable(const QuizItem& item, const std::stri
   return read ? std::nullopt : std::optional(read.error());
 }
 
-Reply judged(const QuizItem& item, const std::string& typed, std::uint64_t seed) {
+/// A name is typed as a word: a single letter is none, and stands for no option that is not shown.
+bool is_letter_for_name(const QuizItem& item, const std::string& typed) {
+  const auto characters =
+      std::count_if(typed.begin(), typed.end(), [](char c) { return c != ' ' && c != '.' && c != ')'; });
+  return is_name(answer_form(item)) && characters < 2;
+}
+
+Reply judged(const QuizItem& item, const std::string& typed, std::uint64_t seed, bool asks_value) {
   Reply reply;
   reply.typed = typed;
-  if (const auto reason = not_readable(item, typed)) {
+  if (const auto reason = not_readable(item, typed, asks_value)) {
     reply.message = *reason;
+    return reply;
+  }
+  if (is_letter_for_name(item, typed)) {
+    reply.message = practice::name_feedback(item.problem.solid, typed).message;
     return reply;
   }
   const auto diagnosis = practice::diagnosed(item.problem, typed, "", seed);
@@ -47,9 +60,11 @@ Reply judged(const QuizItem& item, const std::string& typed, std::uint64_t seed)
     reply.faces = diagnosis->causes.front().faces;
     reply.cause = diagnosis->causes.front().id;
   }
-  const bool can_ask_back = is_name(answer_form(item)) || is_chosen(answer_form(item));
-  const bool asks_back = can_ask_back && reply.verdict == AnswerVerdict::Ask;
-  reply.is_try = reply.verdict != AnswerVerdict::Right && reply.verdict != AnswerVerdict::RightNumber && !asks_back;
+  // What is no name of a solid, or stands for no option, is asked for once more; a number is always an answer.
+  const bool is_in_words = is_name(answer_form(item)) || (is_chosen(answer_form(item)) && !asks_value);
+  const bool is_no_answer =
+      is_in_words && (reply.verdict == AnswerVerdict::Ask || reply.verdict == AnswerVerdict::Unrecognized);
+  reply.is_try = reply.verdict != AnswerVerdict::Right && reply.verdict != AnswerVerdict::RightNumber && !is_no_answer;
   return reply;
 }
 
@@ -58,12 +73,21 @@ std::size_t tries(const ItemWork& place) {
       std::count_if(place.replies.begin(), place.replies.end(), [](const Reply& reply) { return reply.is_try; }));
 }
 
-void take_reply(Model& model, Reply reply) {
+/// Of a problem its first answer counts: what came after it was told something already.
+void count_once(Model& model, const std::string& cause, bool is_right) {
   Quiz& quiz = model.state.quiz;
+  ItemWork& place = item_work(model);
+  if (!place.is_counted) {
+    quiz.attempts.push_back({quiz.item().skill, cause, is_right, place.hints > 0 || place.retries > 0});
+    place.is_counted = true;
+  }
+}
+
+void take_reply(Model& model, Reply reply) {
   ItemWork& place = item_work(model);
   const bool is_right = reply.verdict == AnswerVerdict::Right;
   if (is_right || reply.is_try || reply.verdict == AnswerVerdict::RightNumber) {
-    quiz.attempts.push_back({quiz.item().skill, reply.cause, is_right});
+    count_once(model, reply.cause, is_right);
   }
   const bool is_try = reply.is_try;
   place.replies.push_back(std::move(reply));
@@ -76,7 +100,8 @@ void take_reply(Model& model, Reply reply) {
 
 void take_answer(Model& model, const std::string& typed) {
   const Quiz& quiz = model.state.quiz;
-  take_reply(model, judged(quiz.item(), typed, tasks::choice_seed(quiz.setup.seed, quiz.number)));
+  const std::uint64_t seed = tasks::choice_seed(quiz.setup.seed, quiz.number);
+  take_reply(model, judged(quiz.item(), typed, seed, quiz.work().asks_value));
 }
 
 /// Puts the option among those that were chosen; false where it was among them.
@@ -101,6 +126,18 @@ Reply reply_to(const practice::Choice& choice) {
 /// "No net" was right: the answer counts with its reason.
 std::string ask_why(Model& model) {
   item_work(model).asks_why = true;
+  return "answer";
+}
+
+/// The mistake was found: what is right is typed next, and then it counts.
+std::string ask_value(Model& model, const practice::Choice& found) {
+  ItemWork& place = item_work(model);
+  place.asks_value = true;
+  Reply reply = reply_to(found);
+  reply.verdict = AnswerVerdict::Ask;
+  reply.typed.clear();  // it is marked among the options, and the field is empty
+  reply.cause.clear();
+  place.replies.push_back(std::move(reply));
   return "answer";
 }
 
@@ -137,11 +174,21 @@ std::string show_option(Model& model, std::size_t index) {
   return "talk about option " + practice::letter(index);
 }
 
+/// Of more than two options all wrong ones were chosen: the one that is left is no answer.
+bool is_decided(const std::vector<practice::Choice>& choices, const std::vector<std::size_t>& tried) {
+  const auto wrong = std::count_if(choices.begin(), choices.end(), [](const auto& one) { return !one.is_right; });
+  const auto met = std::count_if(tried.begin(), tried.end(), [&](std::size_t one) { return !choices[one].is_right; });
+  return choices.size() > 2 && met == wrong;
+}
+
 std::string choose_option(Model& model, std::size_t index) {
   const QuizItem& item = model.state.quiz.item();
   ItemWork& place = item_work(model);
   if (place.asks_why) {
     return choose_reason(model, index);
+  }
+  if (place.asks_value) {
+    return {};
   }
   const std::vector<practice::Choice> choices = choices_for(item, model.state.quiz.setup.seed, model.state.quiz.number);
   if (index >= choices.size() || !is_new(place.tried, index)) {
@@ -150,10 +197,16 @@ std::string choose_option(Model& model, std::size_t index) {
   if (choices[index].is_right && !reasons_for(item).empty()) {
     return ask_why(model);
   }
+  if (choices[index].is_right && tasks::asks_which_mistake(item.problem)) {
+    return ask_value(model, choices[index]);
+  }
   const tasks::NetTask* net = tasks::net_asked(item.problem);
   take_answer(model, net == nullptr         ? practice::letter(index)
                      : net->takes_several() ? places_so_far(choices, place.tried)
                                             : said(choices[index].text));
+  if (!item_work(model).done && is_decided(choices, item_work(model).tried)) {
+    show_solution(model);
+  }
   return "answer";
 }
 
@@ -262,8 +315,31 @@ std::string on(Model& model, const RevealAnswer&) {
   if (!model.state.in_item() || too_early || item_work(model).solution_shown) {
     return {};
   }
+  if (model.state.is_asking()) {
+    count_once(model, practice::solution_read, false);
+  }
   show_solution(model);
   return "show the solution";
+}
+
+std::string on(Model& model, const TryNewNumbers&) {
+  Quiz& quiz = model.state.quiz;
+  if (!model.state.in_item() || quiz.setup.audience != Audience::Student || !quiz.work().done) {
+    return {};
+  }
+  const std::size_t retries = quiz.work().retries + 1;
+  const std::uint64_t seed = tasks::choice_seed(quiz.setup.seed, quiz.number + retries * quiz.set->size());
+  std::optional<QuizItem> similar = tasks::similar_item(quiz.item(), quiz.setup.level, seed);
+  if (!similar) {
+    return {};
+  }
+  QuizSet set = *quiz.set;
+  set[quiz.number] = std::move(*similar);
+  quiz.set = std::make_shared<const QuizSet>(std::move(set));
+  item_work(model) = {};
+  item_work(model).retries = retries;
+  come_to_item(model);
+  return "try new numbers";
 }
 
 }  // namespace fw::state::handlers

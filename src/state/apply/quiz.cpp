@@ -10,18 +10,6 @@ namespace {
 
 constexpr int highest_level = 3;
 
-/// Another solid or net lies there: its desk is laid, and it is looked at from the front.
-void come_to_item(Model& model) {
-  ItemWork& place = item_work(model);
-  if (!place.desk) {
-    place.desk = fresh_desk(model.state.quiz.item().problem.solid);
-  }
-  model.view.notice.reset();
-  model.view.turn = 0;
-  model.view.tilt = 0;
-  model.view.nearness = 1;
-}
-
 /// The setup with its types filled in where progress says which come back today.
 QuizSetup full_setup(const Model& model) {
   QuizSetup setup = model.state.quiz.setup;
@@ -42,6 +30,9 @@ QuizSetup full_setup(const Model& model) {
 
 std::string go_forward(Model& model) {
   Quiz& quiz = model.state.quiz;
+  if (quiz.results) {
+    return on(model, CloseResults{});
+  }
   if (!quiz.set) {
     return on(model, StartQuiz{});
   }
@@ -63,7 +54,40 @@ std::string go_back(Model& model) {
   return quiz.setup.audience == Audience::Class ? step_class(model, -1) : on(model, StepItem{-1});
 }
 
+void begin_set(Model& model, QuizSet set) {
+  Quiz& quiz = model.state.quiz;
+  quiz.refusal = {};
+  quiz.results.reset();
+  quiz.set = std::make_shared<const QuizSet>(std::move(set));
+  quiz.number = 0;
+  quiz.items.assign(quiz.set->size(), ItemWork{});
+  come_to_item(model);
+}
+
+/// What one student sees at the end; nothing where no item was worked on.
+std::optional<FinishedSet> results_of(const Quiz& quiz) {
+  FinishedSet finished{quiz.set, {}};
+  for (const ItemWork& work : quiz.items) {
+    finished.ends.push_back(end_of(work));
+  }
+  const bool is_untouched =
+      std::all_of(finished.ends.begin(), finished.ends.end(), [](ItemEnd end) { return end == ItemEnd::Skipped; });
+  const bool has_page = quiz.setup.audience == Audience::Student && !is_untouched;
+  return has_page ? std::optional(std::move(finished)) : std::nullopt;
+}
+
 }  // namespace
+
+void come_to_item(Model& model) {
+  ItemWork& place = item_work(model);
+  if (!place.desk) {
+    place.desk = fresh_desk(model.state.quiz.item().problem.solid);
+  }
+  model.view.notice.reset();
+  model.view.turn = 0;
+  model.view.tilt = 0;
+  model.view.nearness = 1;
+}
 
 ItemWork& item_work(Model& model) { return model.state.quiz.items[model.state.quiz.number]; }
 
@@ -110,16 +134,36 @@ std::string on(Model& model, const StartQuiz&) {
   Quiz& quiz = model.state.quiz;
   auto set = quiz_set(full_setup(model), *model.state.lesson);
   quiz.finished = 0;
+  quiz.results.reset();
   if (!set) {
     quiz.refusal = set.error();
     return "start the quiz";
   }
-  quiz.refusal = {};
-  quiz.set = std::make_shared<const QuizSet>(std::move(set).value());
-  quiz.number = 0;
-  quiz.items.assign(quiz.set->size(), ItemWork{});
-  come_to_item(model);
+  begin_set(model, std::move(set).value());
   return "start the quiz";
+}
+
+std::string on(Model& model, const AskMissedAgain&) {
+  const Quiz& quiz = model.state.quiz;
+  QuizSet missed;
+  for (std::size_t i = 0; quiz.results && i < quiz.results->ends.size(); ++i) {
+    if (quiz.results->ends[i] == ItemEnd::Missed) {
+      missed.push_back((*quiz.results->set)[i]);
+    }
+  }
+  if (quiz.set || missed.empty()) {
+    return {};
+  }
+  begin_set(model, std::move(missed));
+  return "the missed ones again";
+}
+
+std::string on(Model& model, const CloseResults&) {
+  if (!model.state.quiz.results) {
+    return {};
+  }
+  model.state.quiz.results.reset();
+  return "close the results";
 }
 
 std::string on(Model& model, const EndQuiz&) {
@@ -127,6 +171,7 @@ std::string on(Model& model, const EndQuiz&) {
   if (!quiz.set) {
     return {};
   }
+  quiz.results = results_of(quiz);
   quiz.set.reset();
   quiz.items.clear();
   quiz.number = 0;
@@ -143,7 +188,7 @@ std::string on(Model& model, const StepItem& command) {
   const std::size_t count = quiz.set->size();
   if (command.by > 0 && quiz.number + 1 == count) {
     std::ignore = on(model, EndQuiz{});
-    quiz.finished = count;
+    quiz.finished = quiz.results ? 0 : count;
     return "end the quiz";
   }
   const bool at_first = command.by < 0 && quiz.number == 0;

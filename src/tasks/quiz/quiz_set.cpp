@@ -151,6 +151,36 @@ Result<QuizSet, words::Message> quiz_set(const QuizSetup& setup, const lessons::
   return made_up_set(setup);
 }
 
+bool has_similar(const QuizItem& item) {
+  const std::vector<practice::TypeName>& types = type_names();
+  return std::any_of(types.begin(), types.end(), [&](const practice::TypeName& one) { return one.key == item.skill; });
+}
+
+std::optional<QuizItem> similar_item(const QuizItem& item, int level, std::uint64_t seed) {
+  const std::vector<practice::TypeName>& types = type_names();
+  const auto type =
+      std::find_if(types.begin(), types.end(), [&](const practice::TypeName& one) { return one.key == item.skill; });
+  if (type == types.end()) {
+    return std::nullopt;
+  }
+  PracticeRequest request;
+  request.types = {item.skill};
+  request.level = std::max(level, type->level);
+  request.seed = seed;
+  request.count = 1;
+  const auto lessons = generated(request);
+  if (!lessons) {
+    return std::nullopt;
+  }
+  const Problem& problem = lessons->front().problems.front();
+  if (item.from_net) {
+    return net_item(problem);
+  }
+  QuizSet made;
+  add_items(made, problem);
+  return made.empty() ? std::nullopt : std::optional(std::move(made.front()));
+}
+
 practice::NetQuestion net_question_of(const QuizItem& item, std::uint64_t seed, std::size_t number) {
   return practice::net_question({item.problem.solid}, seed, number);
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -49,6 +50,12 @@ using practice::AnswerForm;
 ///   Due:    the same; the types are those that come back today
 /// Errors: a sentence that says what to choose instead.
 [[nodiscard]] Result<QuizSet, words::Message> quiz_set(const QuizSetup& setup, const lessons::Lesson& lesson);
+
+/// The same kind of question with new numbers; nothing where its kind cannot be made up. `level`: 1 to 3, raised where
+/// the kind is asked from a higher one on.
+[[nodiscard]] std::optional<QuizItem> similar_item(const QuizItem& item, int level, std::uint64_t seed);
+/// Whether there is one for its kind.
+[[nodiscard]] bool has_similar(const QuizItem& item);
 
 /// The net of an item and the names to choose from; the same for the same seed and number. Of a solid that stands
 /// there closed only the names are of use.

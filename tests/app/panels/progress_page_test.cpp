@@ -12,7 +12,7 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
 constexpr const char* data_path = "data/foldwright/progress.json";
-constexpr const char* table_path = "data/foldwright/progress.csv";
+constexpr const char* table_path = "home/Documents/foldwright-practice.csv";
 
 int day_of_test = 20782;
 int test_day() { return day_of_test; }
@@ -69,7 +69,7 @@ TEST(SessionProgress, IsExportedAndErasedByCommands) {
   Session session(files, demo(), "", test_day);
   session.record({{"surface", "B10", false}});
   session.dispatch({ShowProgress{true}, ExportProgress{}});
-  EXPECT_EQ(session.model().view.progress.message, "The table is in data/foldwright/progress.csv");
+  EXPECT_EQ(session.model().view.progress.message, "The table is in home/Documents/foldwright-practice.csv");
   EXPECT_TRUE(files.exists(table_path));
   session.dispatch({EraseProgress{true}});
   EXPECT_TRUE(files.exists(data_path)) << "nobody was asked";
@@ -151,7 +151,8 @@ std::vector<practice::Attempt> all_types() {
 }
 
 TEST(ProgressPage, HoldsItsLayout) {
-  const std::string path = "The table is in /home/pupil/a-folder/another-folder/.local/share/foldwright/progress.csv";
+  const std::string path =
+      "The table is in /home/pupil/a-folder/another-folder/and-another/Documents/foldwright-practice.csv";
   const std::vector<std::pair<const char*, std::vector<Command>>> scenes{
       {"empty", {ShowProgress{true}}},
       {"all types, asked", {kept(all_types()), ShowProgress{true}, EraseProgress{false}}},

@@ -122,7 +122,7 @@ TEST(WorkTask, TheTeacherPutsGapsIntoAllStepsAndShowsOne) {
   reach(program, step + 1);
   ASSERT_TRUE(is_blank(work(program), worked, step));
   program.user().frames(1);
-  EXPECT_EQ(program.user().item(ids::work_forward).text, "fill the gap");
+  EXPECT_EQ(program.user().item(ids::work_forward).text, "show what goes here");
   program.user().click(ids::work_forward);
   EXPECT_FALSE(is_blank(work(program), worked, step));
 }

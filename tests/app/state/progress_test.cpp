@@ -80,7 +80,8 @@ TEST(ProgressKeeper, SaysOnceThatWritingIsRefused) {
   EXPECT_THAT(messages[0], HasSubstr("\"data/foldwright/progress.json\" cannot be written: no space is left."));
   EXPECT_EQ(keeper.trouble(), messages[0]) << "stays as long as it is so";
   EXPECT_EQ(keeper.progress().skills.at("volume").seen, 2U);
-  EXPECT_EQ(keeper.export_table(), "The file \"data/foldwright/progress.csv\" cannot be written: no space is left.");
+  EXPECT_EQ(keeper.export_table(),
+            "The file \"home/Documents/foldwright-practice.csv\" cannot be written: no space is left.");
 }
 
 TEST(ProgressKeeper, ExportsAndErasesAll) {
@@ -88,10 +89,10 @@ TEST(ProgressKeeper, ExportsAndErasesAll) {
                                                                  {"config/foldwright/settings.json", "{}"}});
   ProgressKeeper keeper(files);
   keeper.record({{"volume", "A2", false}}, today);
-  EXPECT_EQ(keeper.export_table(), "The table is in data/foldwright/progress.csv");
+  EXPECT_EQ(keeper.export_table(), "The table is in home/Documents/foldwright-practice.csv");
   // Day 20,782 is 2026-11-25: GNU date prints it for "@1795564800" (20,782 days of 86,400 seconds) in UTC.
-  EXPECT_EQ(files.texts().at("data/foldwright/progress.csv"),
-            "skill,seen,right,cause,count,comes back\r\nvolume,1,0,A2,1,2026-11-25\r\n");
+  EXPECT_EQ(files.texts().at("home/Documents/foldwright-practice.csv"),
+            "skill,seen,right,with a hint,cause,count,comes back\r\nvolume,1,0,0,A2,1,2026-11-25\r\n");
   EXPECT_EQ(files.texts().size(), 4U);
   EXPECT_EQ(keeper.erase(), "Everything is erased.");
   EXPECT_EQ(files.texts().size(), 1U) << "only the settings are left";

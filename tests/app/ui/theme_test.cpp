@@ -5,6 +5,7 @@
 #include "figures/face_style.hpp"
 #include "platform/assets.hpp"
 #include "ui/fonts.hpp"
+#include "ui/ui.hpp"
 
 namespace fw::ui::theme_test {
 
@@ -102,6 +103,18 @@ TEST(Type, ShowsWhatLessonsWriteAndNothingElse) {
   EXPECT_TRUE(can_show("S = 4 · (6 × 9 ÷ 2) + 6² ≈ 144 cm³, ℓ ≥ √2, 7½ ft, 3π − 1, “so far …”"));
   EXPECT_FALSE(can_show("漢"));
   EXPECT_FALSE(can_show("\xE2\x82"));
+}
+
+// Contrast by WCAG 2.1, 1.4.6: 7 : 1 for text.
+TEST(Theme, TheTextOfALockedOptionCanStillBeRead) {
+  for (const theme::ThemeName name : theme::theme_names()) {
+    const Theme theme = Theme::make(name, 720);
+    for (const ButtonLook look : {ButtonLook::Outline, ButtonLook::Plain}) {
+      const auto ink = button_ink(theme, {.look = look, .enabled = false, .locked = true});
+      EXPECT_GE(contrast(ink, theme.panel), 7);
+      EXPECT_EQ(ink.a, 1);
+    }
+  }
 }
 
 }  // namespace

@@ -209,6 +209,28 @@ TEST(Field, TakesNothingThatItCannotShowNorMoreThanItMay) {
   EXPECT_EQ(shown, "abcde");
 }
 
+// A name that stays lies over what it names.
+TEST(IconButton, ItsNameGoesAwayAfterAWhileWithoutAFrameBetween) {
+  UiDriver driver(1280, 720, paper, [&](Ui& ui) {
+    std::ignore = ui.icon_button(first, Icon::Fit, "fit to the bench", {100, 100, 60, 60});
+  });
+  EXPECT_FALSE(driver.ui().wakes_in().has_value());
+  driver.hover(first);
+  driver.frames(3);
+  ASSERT_TRUE(driver.ui().wakes_in().has_value());
+  EXPECT_GT(*driver.ui().wakes_in(), 2.5);
+  EXPECT_FALSE(driver.ui().wants_frame());
+  ImGui::GetIO().DeltaTime = static_cast<float>(*driver.ui().wakes_in());
+  driver.frames(1);
+  ImGui::GetIO().DeltaTime = 1.0F / 60;
+  EXPECT_FALSE(driver.ui().wakes_in().has_value());
+  driver.frames(3);
+  EXPECT_FALSE(driver.ui().wakes_in().has_value()) << "it does not come again while the pointer stays";
+  driver.point_at({600, 600});
+  driver.hover(first);
+  EXPECT_TRUE(driver.ui().wakes_in().has_value());
+}
+
 TEST(Shortcut, IsLeftToTheFieldThatIsTypedIn) {
   int blanked = 0;
   int undone = 0;

@@ -52,14 +52,15 @@ TEST(Forms, AChoiceIsJudgedWithItsMistakeAndASecondTry) {
     EXPECT_EQ(last_attempt(missed).cause, choices[wrong].cause) << id;
     EXPECT_EQ(last_attempt(missed).skill, missed.state.quiz.item().skill) << id;
     const Model mended = after(missed, {AnswerOption{wrong}, AnswerOption{right}});
-    EXPECT_TRUE(item(mended).done) << id;
+    EXPECT_TRUE(item(mended).done || item(mended).asks_value) << id;
     EXPECT_THAT(item(mended).replies, SizeIs(2)) << id << ": the same option twice is one answer";
-    EXPECT_TRUE(last_attempt(mended).right) << id;
+    EXPECT_THAT(mended.state.quiz.attempts, SizeIs(1)) << id << ": a problem counts once";
   }
 }
 
-TEST(Forms, TwoWrongOptionsBringTheSolution) {
+TEST(Forms, WhereOnlyTheRightOptionIsLeftTheSolutionComes) {
   const Model start = at_market("quick-look");
+  ASSERT_THAT(derived(start).item->choices, SizeIs(3));
   Model model = start;
   for (std::size_t i = 0; i < derived(start).item->choices.size(); ++i) {
     model = derived(start).item->choices[i].is_right ? model : after(model, {AnswerOption{i}});
