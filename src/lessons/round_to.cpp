@@ -35,8 +35,11 @@ std::optional<int> read_round_to(const JsonNode& problem, const Context& context
 
 std::optional<int> round_to_in(std::string_view prompt) {
   for (const RoundTo& one : round_to) {
-    if (prompt.find("nearest " + std::string(one.place)) != std::string_view::npos) {
-      return one.places;
+    constexpr std::string_view before = "nearest ";
+    for (std::size_t at = prompt.find(before); at != std::string_view::npos; at = prompt.find(before, at + 1)) {
+      if (prompt.substr(at + before.size()).substr(0, one.place.size()) == one.place) {
+        return one.places;
+      }
     }
   }
   return std::nullopt;

@@ -100,7 +100,8 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:147: problem p: \"promt\" is not a key of a problem; did you mean \"prompt\"?"},
         Fault{"Note", lesson_with(R"(, "note": "x")"),
               "a.json:1:147: problem p: \"note\" is not a key of a problem; what can go here is \"id\", \"prompt\", "
-              "\"solid\", \"open\", \"known\", \"find\", \"supply\", \"net\", \"scale\", \"copy\", \"unit\", "
+              "\"solid\", \"open\", \"known\", \"find\", \"round_to\", \"supply\", \"net\", \"scale\", \"copy\", "
+              "\"unit\", "
               "\"claim\", \"face\", \"wrong\" or \"between\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},

@@ -23,7 +23,8 @@ TEST(AListThatIsAsked, IsTheOneOfItThatIsNotGiven) {
   for (const auto& [heights, name] : std::vector<std::pair<std::string, std::string>>{
            {R"(["15 cm", "?"])", "slant_heights.2"}, {R"(["?", "15 cm"])", "slant_heights.1"}}) {
     const auto lesson = read_lesson(lesson_with_solid(
-        R"({"kind": "pyramid", "base": {"shape": "rectangle", "length": "12 cm", "width": "18 cm"}, "slant_heights": )" +
+        R"({"kind": "pyramid", "base": {"shape": "rectangle", "length": "12 cm", "width": "18 cm"},
+            "slant_heights": )" +
             heights + "}",
         R"(, "find": ["slant_heights"])"));
     ASSERT_TRUE(lesson.has_value());

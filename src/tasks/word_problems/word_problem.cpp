@@ -138,7 +138,8 @@ ExplainedAt WordProblem::explained_at(const Problem& problem) const {
 
 Result<Explanation, words::Message> WordProblem::explained(const Problem& problem,
                                                            const SolutionOptions& options) const {
-  return reasoning::explained_amount(problem.solid, supply_.measure, worked(problem, options.line_places()), options.line_places());
+  return reasoning::explained_amount(problem.solid, supply_.measure, worked(problem, options.line_places()),
+                                     options.line_places());
 }
 
 Result<std::vector<Hint>, words::Message> WordProblem::hints(const Problem& problem) const {

@@ -148,7 +148,7 @@ TEST(QuizAnswer, NonsenseForANameIsNoTryAndALetterIsNoHiddenOption) {
     const Model model = after(start, {AnswerTyped{typed}, AnswerTyped{typed}, AnswerTyped{typed}, AnswerTyped{typed}});
     EXPECT_FALSE(item(model).done) << typed;
     EXPECT_TRUE(model.state.quiz.attempts.empty()) << typed;
-    EXPECT_THAT(said(item(model).replies.back().message), HasSubstr("not the name of a solid")) << typed;
+    EXPECT_THAT(said(item(model).replies.back().message), HasSubstr("isn't the name of a solid")) << typed;
   }
   EXPECT_TRUE(item(after(start, {AnswerTyped{"b"}, AnswerTyped{"square pyramid"}})).done);
 }
