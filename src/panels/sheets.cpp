@@ -29,9 +29,9 @@ void keys_sheet(Ui& ui, const Shown& shown, Commands& out) {
   }
   const Sizes& sizes = ui.sizes();
   const Rect window = ui.window();
-  const Rect sheet = window.middle(std::min(window.w * 0.92, 32 * sizes.small), window.h * 0.92);
+  const Rect sheet = window.middle(std::min(window.w * 0.92, 32 * sizes.small), window.h * 0.98);
   ui.begin_sheet(ids::keys_sheet, "keys", sheet);
-  Column column(sheet.inset(3 * sizes.space, 2 * sizes.space), sizes.space);
+  Column column(sheet.inset(3 * sizes.space, sizes.space), sizes.space);
   if (sheet_head(ui, column, ids::keys_close, "Keys")) {
     out.push_back(ShowKeys{false});
   }

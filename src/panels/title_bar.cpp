@@ -79,8 +79,10 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   const bool has_steps = shown.state().mode != Mode::Quiz;
   // The steps from problem to problem come before the title: without the rail they are the only way by mouse.
   const double room = row.rest().w - (has_steps ? problem_steps_width(ui, shown) + sizes.space : 0);
-  const double title_width = std::min(room, ui.text_width(title, TextSize::Label, true) + sizes.space);
-  if (title_width > 3 * sizes.label) {
+  const double wanted = ui.text_width(title, TextSize::Label, true) + sizes.space;
+  const double title_width = std::min(room, wanted);
+  const double readable = 12 * sizes.label;  // of a long title that is cut
+  if (title_width >= std::min(wanted, readable)) {
     ui.text(title, row.take(title_width), {.bold = true, .shrink = true});
   }
   if (has_steps) {
