@@ -27,7 +27,7 @@ constexpr KeyRow quiz_rows[] = {
     {"PgDn  →", "a hint, the solution, the next one"},
     {"PgUp  ←", "the one before; for a class, a stage back"},
     {"Home  End", "the one before, the next one"},
-    {"A … F", "choose an option, or count a hand"},
+    {"A … F", "choose an option; count a hand"},
 };
 constexpr KeyRow every_rows[] = {
     {"U  F  P", "unfold, fold a step; play or stop"},

@@ -83,8 +83,8 @@ void choices(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     out.push_back(SetAudience{static_cast<Audience>(*who)});
   }
   if (const auto from = choice(ui, ids::quiz_source, "From",
-                               low ? std::vector<std::string>{"lesson", "nets", "new problems", "due"}
-                                   : std::vector<std::string>{"this lesson", "its nets", "new problems", "due today"},
+                               low ? std::vector<std::string>{"lesson", "nets", "new ones", "due"}
+                                   : std::vector<std::string>{"this lesson", "its nets", "new ones", "due today"},
                                static_cast<std::size_t>(setup.source), column.take(sizes.field), low)) {
     out.push_back(SetQuizSource{static_cast<QuizSource>(*from)});
   }
