@@ -222,27 +222,39 @@ std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, co
   }
   const double x = value.to_double();
   const double unit = std::pow(10.0, std::floor(std::log10(x)) - 1);
+  constexpr double finest = 1e-3;
+  const int dimension = algebra::dimension_of(equation.left);
+  const auto shown = [&](double d, int of) { return sheet.amount(exact::rounded(Number::of_double(d), 2), of); };
   std::vector<Message> all;
-  for (const double tried : {std::floor(x / unit - 0.5) * unit, std::ceil(x / unit + 0.5) * unit}) {
-    rough.insert_or_assign(unknown.name, tried);
-    const double left = algebra::rough_value(equation.left, rough);
-    const double right = algebra::rough_value(equation.right, rough);
-    const int dimension = algebra::dimension_of(equation.left);
-    const auto shown = [&](double d, int of) { return sheet.amount(exact::rounded(Number::of_double(d), 2), of); };
-    all.push_back(message("When {letter} = {tried}, the left side is {left} and the right side is {right}.",
-                          {{"letter", unknown.letter},
-                           {"tried", shown(tried, unknown.dimension)},
-                           {"left", shown(left, dimension)},
-                           {"right", shown(right, dimension)}}));
+  for (const bool is_below : {true, false}) {
+    // A number too far away can make a side that is none, such as a negative one under a root: then a nearer one.
+    for (double step = unit; step >= unit * finest; step /= 10) {
+      const double tried = is_below ? std::floor(x / step - 0.5) * step : std::ceil(x / step + 0.5) * step;
+      rough.insert_or_assign(unknown.name, tried);
+      const double left = algebra::rough_value(equation.left, rough);
+      const double right = algebra::rough_value(equation.right, rough);
+      if (!std::isfinite(left) || !std::isfinite(right)) {
+        continue;
+      }
+      all.push_back(message("When {letter} = {tried}, the left side is {left} and the right side is {right}.",
+                            {{"letter", unknown.letter},
+                             {"tried", shown(tried, unknown.dimension)},
+                             {"left", shown(left, dimension)},
+                             {"right", shown(right, dimension)}}));
+      break;
+    }
   }
   return all;
 }
 
 void write_search(Worksheet& sheet, const Equation& equation, const Symbol& unknown, const Number& value) {
   const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
-  const Message reason = message(
-      "No formula from class gives {letter} here, so guess and check. {trials:then}",
-      {{"letter", unknown.letter}, {"trials", trials(sheet, equation, unknown, value, sheet.numerals().values())}});
+  std::vector<Message> sentences{
+      message("No formula from class gives {letter} here, so guess and check.", {{"letter", unknown.letter}})};
+  for (Message& trial : trials(sheet, equation, unknown, value, sheet.numerals().values())) {
+    sentences.push_back(std::move(trial));
+  }
+  const Message reason = words::one_after_another(sentences);
   sheet.write(StepKind::Numeric, reason, {unknown, numeral}, {Change::Kind::Search});
   sheet.set_numeral(unknown, numeral);
 }
