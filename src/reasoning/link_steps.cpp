@@ -222,13 +222,14 @@ std::vector<Message> trials(const Worksheet& sheet, const Equation& equation, co
   }
   const double x = value.to_double();
   const double unit = std::pow(10.0, std::floor(std::log10(x)) - 1);
-  constexpr double finest = 1e-3;
+  constexpr int steps_at_most = 4;
   const int dimension = algebra::dimension_of(equation.left);
   const auto shown = [&](double d, int of) { return sheet.amount(exact::rounded(Number::of_double(d), 2), of); };
   std::vector<Message> all;
   for (const bool is_below : {true, false}) {
     // A number too far away can make a side that is none, such as a negative one under a root: then a nearer one.
-    for (double step = unit; step >= unit * finest; step /= 10) {
+    double step = unit;
+    for (int i = 0; i < steps_at_most; ++i, step /= 10) {
       const double tried = is_below ? std::floor(x / step - 0.5) * step : std::ceil(x / step + 0.5) * step;
       rough.insert_or_assign(unknown.name, tried);
       const double left = algebra::rough_value(equation.left, rough);
