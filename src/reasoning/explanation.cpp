@@ -146,7 +146,8 @@ Explanation explained_with_measure(const solids::Solid& solid, const std::string
 
 Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs, int places) {
   const std::string amount = amount_text(packs.amount, places);
-  return with_count({measure, name_alone(solid, measure, packs.title), {}, {}, Message(amount), {}}, std::move(packs));
+  Explanation alone{measure, name_alone(solid, measure, packs.title), {}, {}, Message(amount), {}};
+  return with_count(std::move(alone), std::move(packs));
 }
 
 Explanation with_count(Explanation explanation, SupplyWork packs) {
