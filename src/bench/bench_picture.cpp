@@ -61,7 +61,7 @@ solids::Standing standing_there(const Model& model, const Derived& derived) {
 /// A net or card that is asked about.
 bool lies_on_table(const Derived& derived) { return derived.cutouts || (derived.item && is_flat(derived.item->form)); }
 
-/// Card that is no net never closes, and is read from above at any time.
+/// Card that does not fold into a solid stays open, so it is always seen from above.
 bool stays_open(const Derived& derived) {
   return derived.cutouts && derived.cutouts->lying.size() == 1 && !derived.cutouts->lying.front().test.is_net();
 }

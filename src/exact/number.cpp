@@ -233,7 +233,7 @@ Number Number::ratio(long long numerator, long long denominator) {
 }
 
 Number Number::of_double(double value) {
-  ensure(std::isfinite(value), "a double that is no number was taken for one");
+  ensure(std::isfinite(value), "a number was made from an infinity or from NaN");
   return make_exact(Rational(value));
 }
 

@@ -145,14 +145,6 @@ std::string digits_with_sign(const Number& rounded_value, int places) {
 
 }  // namespace
 
-std::string raised(int n) {
-  std::string text;
-  for (const char digit : std::to_string(n)) {
-    text += raised_digits[static_cast<std::size_t>(digit - '0')];
-  }
-  return text;
-}
-
 std::string exact_text(const Number& a) {
   if (!a.is_exact()) {
     return "";

@@ -312,7 +312,7 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
   return with(above, below);
 }
 
-// "1-1/2", as rulers and stores write it. It is no subtraction where it is all that stands there.
+// "1-1/2", as rulers and stores write it: a mixed number if nothing else is written, otherwise a subtraction.
 bool NumberReader::hyphenated_fraction_follows() const {
   const std::size_t above = digits_at(at_ + 1);
   const std::size_t bar = at_ + 1 + above;

@@ -13,8 +13,6 @@ using Kind = JsonNode::Kind;
 using words::Message;
 using words::message;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 // Walks the text once. The first break of the grammar ends the walk: what follows it would be guesses.
 class Scanner {
  public:
@@ -63,7 +61,7 @@ class Scanner {
       return message("the end of the file");
     }
     std::size_t end = at_;
-    const auto is_word = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || is_digit(c); };
+    const auto is_word = [](char c) { return is_ascii_letter(c) || is_ascii_digit(c); };
     while (end < text_.size() && is_word(text_[end])) {
       ++end;
     }
@@ -91,7 +89,7 @@ class Scanner {
     if (c == '"') {
       return string();
     }
-    if (is_digit(c) || c == '-') {
+    if (is_ascii_digit(c) || c == '-') {
       return number();
     }
     return word();
@@ -162,7 +160,7 @@ class Scanner {
 
   std::size_t digits() {
     const std::size_t start = at_;
-    while (at_ < text_.size() && is_digit(text_[at_])) {
+    while (at_ < text_.size() && is_ascii_digit(text_[at_])) {
       ++at_;
     }
     return at_ - start;

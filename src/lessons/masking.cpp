@@ -170,8 +170,8 @@ std::vector<words::Message> masking_hints(const Solid& solid, const std::vector<
   }
   if (holds(asked, s) && has_faces_equal_by_chance(solid)) {
     hints.push_back(
-        message("with these numbers, faces with different edges have the same area, so there is no telling which one "
-                "was left out: other numbers would show it"));
+        message("with these numbers, two faces of different shape have the same area, so you could not tell which one "
+                "was left out: choose other numbers"));
   }
   return hints;
 }

@@ -57,8 +57,7 @@ struct TaskReader {
 ///         Remarks are no errors: reading_of() gives them.
 [[nodiscard]] Result<Lesson, std::vector<Finding>> read_lesson(std::string_view text, const TaskReader& tasks);
 
-/// The lesson, where there is no error, and everything that can be said of the text: errors as above, and the remarks
-/// on figures that exist.
+/// What reading a lesson came to: the lesson if the text has no errors, and every finding, errors and remarks alike.
 struct Reading {
   std::optional<Lesson> lesson;
   std::vector<Finding> findings;

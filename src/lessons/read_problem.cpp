@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/utf8.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/open_faces.hpp"
 #include "lessons/read_description.hpp"
@@ -17,7 +18,7 @@ constexpr std::size_t longest_id = 64;
 
 bool is_id(std::string_view text) {
   return !text.empty() && text.size() <= longest_id && std::all_of(text.begin(), text.end(), [](char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+    return is_ascii_letter(c) || is_ascii_digit(c) || c == '-' || c == '_';
   });
 }
 

@@ -176,7 +176,7 @@ void work_digits(Ui& ui, const Model& model, Commands& out) {
   }
 }
 
-/// Options that stand there to be chosen, to be counted hands for or, once the answer is out, to be looked at.
+/// Options to choose from, to count hands for, or, once the answer is out, to look at.
 void option_letters(Ui& ui, Commands& out) {
   constexpr std::size_t most_options = 6;
   for (std::size_t i = 0; i < most_options; ++i) {

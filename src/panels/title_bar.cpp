@@ -23,7 +23,7 @@ double problem_steps_width(const Ui& ui, const Shown& shown) {
   return ui.text_width(place_in_lesson(shown), TextSize::Small) + 2 * sizes.icon + 4 * sizes.space;
 }
 
-/// Before and next beside the number of the problem. Where there is no room for all three the number stays away.
+/// Before and next beside the number of the problem. If all three do not fit, the number is left out.
 void problem_steps(Ui& ui, const Shown& shown, Row& row, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const std::size_t count = shown.state().lesson->problems.size();

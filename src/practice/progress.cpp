@@ -113,7 +113,7 @@ words::Message message_of(const std::string& cause) {
 bool is_key(std::string_view text) {
   return !text.empty() && text.size() <= longest_key && is_ascii_letter(text.front()) &&
          std::all_of(text.begin(), text.end(),
-                     [](char c) { return is_ascii_letter(c) || (c >= '0' && c <= '9') || c == '-' || c == '_'; });
+                     [](char c) { return is_ascii_letter(c) || is_ascii_digit(c) || c == '-' || c == '_'; });
 }
 
 bool is_sound(const Progress& progress) {

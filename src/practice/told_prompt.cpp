@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/utf8.hpp"
 #include "exact/print_number.hpp"
 #include "lessons/round_to.hpp"
 #include "practice/task_type.hpp"
@@ -12,15 +13,14 @@ namespace {
 
 using lessons::Problem;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 /// Whether a text holds a number, not as a part of a longer one.
 bool says(const std::string& text, const std::string& number) {
   for (std::size_t at = text.find(number); at != std::string::npos; at = text.find(number, at + 1)) {
     const std::size_t end = at + number.size();
-    const bool goes_on = end < text.size() && (is_digit(text[end]) ||
-                                               (text[end] == '.' && end + 1 < text.size() && is_digit(text[end + 1])));
-    if ((at == 0 || (!is_digit(text[at - 1]) && text[at - 1] != '.')) && !goes_on) {
+    const bool goes_on =
+        end < text.size() &&
+        (is_ascii_digit(text[end]) || (text[end] == '.' && end + 1 < text.size() && is_ascii_digit(text[end + 1])));
+    if ((at == 0 || (!is_ascii_digit(text[at - 1]) && text[at - 1] != '.')) && !goes_on) {
       return true;
     }
   }

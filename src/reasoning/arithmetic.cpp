@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/utf8.hpp"
 #include "exact/print_number.hpp"
 
 namespace fw::reasoning {
@@ -42,7 +43,7 @@ bool can_be_written_out(const Number& n) {
 std::size_t significant_digits(const Number& n) {
   std::string digits;
   for (const char c : exact::shown(n, longest_decimal).text) {
-    if (c >= '0' && c <= '9') {
+    if (is_ascii_digit(c)) {
       digits += c;
     }
   }

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "base/utf8.hpp"
 #include "exact/number_tree.hpp"
 #include "reasoning/step.hpp"
 #include "units/quantity.hpp"
@@ -15,12 +16,8 @@ using algebra::Expression;
 using algebra::Symbol;
 using exact::Number;
 
-bool is_digit_at(std::string_view text, std::size_t at) {
-  return at < text.size() && text[at] >= '0' && text[at] <= '9';
-}
-bool is_letter_at(std::string_view text, std::size_t at) {
-  return at < text.size() && ((text[at] >= 'a' && text[at] <= 'z') || (text[at] >= 'A' && text[at] <= 'Z'));
-}
+bool is_digit_at(std::string_view text, std::size_t at) { return at < text.size() && is_ascii_digit(text[at]); }
+bool is_letter_at(std::string_view text, std::size_t at) { return at < text.size() && is_ascii_letter(text[at]); }
 
 /// How a letter is typed where the keyboard lacks it.
 std::string typed_letter(std::string letter) {

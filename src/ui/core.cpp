@@ -257,7 +257,7 @@ void Ui::begin(const Theme& theme, const Fonts& fonts) {
 void Ui::end() {
   Core& c = *core_;
   ensure(c.layer == 0 && !c.scrolling && c.clips.empty(), "a sheet or a list was opened and not closed");
-  // What was said by a field that is gone has nobody to be told to.
+  // A field that is gone can't be told what it said.
   if (c.closed && !c.is_drawn(c.closed->id)) c.closed.reset();
   const bool is_kept = c.home && c.home->id == c.open.id;
   if (c.open.id != WidgetId{} && c.focus != c.open.id && !is_kept) close_field();

@@ -52,7 +52,7 @@ struct Ui::Core {
   };
   enum class Stop { Tab, Skip, None };  ///< reached by Tab; by a click or arrows only; never
 
-  /// Something that takes the focus when it comes to the screen, for what it stands there.
+  /// A widget that takes the focus when it appears, and the item it appeared for.
   struct Offer {
     WidgetId id{};
     std::uint64_t of = 0;

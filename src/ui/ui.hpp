@@ -21,10 +21,10 @@ namespace fw::ui {
 using theme::Sizes;
 using theme::Theme;
 
-/// How long the name of a button stands beside it while nothing is done.
+/// How long a button's name stays beside it with no input.
 inline constexpr double tip_shown_seconds = 3;
 
-/// The color of a button's text, on a panel or on the fill that it has.
+/// The color of a button's text, on the panel or on the button's own fill.
 [[nodiscard]] Color button_ink(const Theme& theme, const ButtonOptions& options);
 
 /// The widgets: the only place that asks the toolkit for input and draws what can be clicked.
@@ -147,7 +147,7 @@ class Ui {
   /// Everything of the last finished frame, in the order drawn.
   [[nodiscard]] const std::vector<ItemRecord>& items() const;
   [[nodiscard]] const ItemRecord* item(WidgetId id) const;
-  /// What is being typed into the field; empty where it is not open.
+  /// The text being typed into the field; empty if the field is not open.
   [[nodiscard]] std::string_view field_text(WidgetId id) const;
 
  private:

@@ -29,7 +29,7 @@ std::optional<words::Message> not_readable(const QuizItem& item, const std::stri
   return read ? std::nullopt : std::optional(read.error());
 }
 
-/// A name is typed as a word: a single letter is none, and stands for no option that is not shown.
+/// Names are typed as words. A single letter is not a name, and without options on screen it chooses nothing.
 bool is_letter_for_name(const QuizItem& item, const std::string& typed) {
   const auto characters =
       std::count_if(typed.begin(), typed.end(), [](char c) { return c != ' ' && c != '.' && c != ')'; });
@@ -60,7 +60,7 @@ Reply judged(const QuizItem& item, const std::string& typed, std::uint64_t seed,
     reply.faces = diagnosis->causes.front().faces;
     reply.cause = diagnosis->causes.front().id;
   }
-  // What is no name of a solid, or stands for no option, is asked for once more; a number is always an answer.
+  // Ask again for what names no solid and no option. A number always counts as an answer.
   const bool is_in_words = is_name(answer_form(item)) || (is_chosen(answer_form(item)) && !asks_value);
   const bool is_no_answer =
       is_in_words && (reply.verdict == AnswerVerdict::Ask || reply.verdict == AnswerVerdict::Unrecognized);
@@ -73,7 +73,7 @@ std::size_t tries(const ItemWork& place) {
       std::count_if(place.replies.begin(), place.replies.end(), [](const Reply& reply) { return reply.is_try; }));
 }
 
-/// Of a problem its first answer counts: what came after it was told something already.
+/// Only the first answer to a problem counts: later ones come after some help.
 void count_once(Model& model, const std::string& cause, bool is_right) {
   Quiz& quiz = model.state.quiz;
   ItemWork& place = item_work(model);
@@ -129,7 +129,7 @@ std::string ask_why(Model& model) {
   return "answer";
 }
 
-/// The mistake was found: what is right is typed next, and then it counts.
+/// The mistake was found. The right number is typed next, and that answer counts.
 std::string ask_value(Model& model, const practice::Choice& found) {
   ItemWork& place = item_work(model);
   place.asks_value = true;
@@ -174,7 +174,7 @@ std::string show_option(Model& model, std::size_t index) {
   return "talk about option " + practice::letter(index);
 }
 
-/// Of more than two options all wrong ones were chosen: the one that is left is no answer.
+/// All wrong options were tried (of more than two): picking the one that is left shows nothing.
 bool is_decided(const std::vector<practice::Choice>& choices, const std::vector<std::size_t>& tried) {
   const auto wrong = std::count_if(choices.begin(), choices.end(), [](const auto& one) { return !one.is_right; });
   const auto met = std::count_if(tried.begin(), tried.end(), [&](std::size_t one) { return !choices[one].is_right; });

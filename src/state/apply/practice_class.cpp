@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/utf8.hpp"
 #include "state/apply/handlers.hpp"
 #include "tasks/nets/net_task.hpp"
 #include "tasks/quiz/quiz_help.hpp"
@@ -26,8 +27,7 @@ void come_to_options(Model& model) {
 
 /// A whole number of hands; nothing where the text is none.
 std::optional<int> read_hands(const std::string& text) {
-  const bool is_number = !text.empty() && text.size() <= 3 &&
-                         std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+  const bool is_number = !text.empty() && text.size() <= 3 && std::all_of(text.begin(), text.end(), is_ascii_digit);
   return is_number ? std::optional(std::stoi(text)) : std::nullopt;
 }
 

@@ -64,7 +64,7 @@ void begin_set(Model& model, QuizSet set) {
   come_to_item(model);
 }
 
-/// What one student sees at the end; nothing where no item was worked on.
+/// What one student sees at the end; nothing if no item was worked on.
 std::optional<FinishedSet> results_of(const Quiz& quiz) {
   FinishedSet finished{quiz.set, {}};
   for (const ItemWork& work : quiz.items) {

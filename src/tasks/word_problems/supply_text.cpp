@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/utf8.hpp"
 #include "lessons/asked.hpp"
 #include "lessons/json_text.hpp"
 #include "lessons/read_description.hpp"
@@ -71,9 +72,7 @@ void read_rounding(const JsonNode& node, Supply& supply, const Context& context)
   supply.rounding = *word == "up" ? Rounding::Up : *word == "down" ? Rounding::Down : Rounding::None;
 }
 
-bool is_digits(std::string_view text) {
-  return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
-}
+bool is_digits(std::string_view text) { return !text.empty() && std::all_of(text.begin(), text.end(), is_ascii_digit); }
 
 // Whole, or with two decimals, and at most six digits before the point.
 bool is_money(std::string_view number) {
