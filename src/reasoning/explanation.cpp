@@ -18,13 +18,15 @@ Solution name_alone(const solids::Solid& solid, const std::string& asked, const 
 /// Parts one after another, those without steps left out.
 class Parts {
  public:
-  void add(Message title, std::vector<Step> steps, std::vector<Source> sources = {}, algebra::Bindings values = {}) {
+  void add(Message title, std::vector<Step> steps, std::vector<Source> sources = {}, algebra::Bindings values = {},
+           Board board = {}) {
     if (steps.empty()) {
       return;
     }
     const std::size_t first = count_;
     count_ += steps.size();
-    parts_.push_back({std::move(title), std::move(steps), std::move(sources), std::move(values), first, false});
+    parts_.push_back(
+        {std::move(title), std::move(steps), std::move(sources), std::move(values), std::move(board), first, false});
   }
 
   void add_solution(Message title, const Solution& solution) {
@@ -32,7 +34,7 @@ class Parts {
     for (Source& source : sources) {
       source.sentence = source.step ? worked_out_in(count_ + *source.step) : source.sentence;
     }
-    add(std::move(title), solution.steps, std::move(sources), solution.values);
+    add(std::move(title), solution.steps, std::move(sources), solution.values, solution.board);
   }
 
   /// Those of the steps from `begin` up to `end`; numbers from other steps come without their step.

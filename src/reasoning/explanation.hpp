@@ -37,6 +37,7 @@ struct WorkPart {
   std::vector<Step> steps;
   std::vector<Source> sources;  ///< of the numbers in its lines; Source::step is one of `steps`
   algebra::Bindings values;     ///< of the numbers in the equations of its steps
+  Board board = {};             ///< of its steps alone; none where they are not worked out of measures
   std::size_t first = 0;        ///< of its steps among those of all parts
   bool is_other_way = false;    ///< to a measure that the part before has led to
 };

@@ -89,7 +89,7 @@ FaceSum faces_added_up(const solids::Solid& solid, const Symbol& asked, const st
   return sum;
 }
 
-void write_faces(Worksheet& sheet, const FaceSum& of) {
+std::vector<WrittenFaces> write_faces(Worksheet& sheet, const FaceSum& of) {
   const solids::Solid& solid = sheet.solid();
   std::map<std::size_t, std::vector<FaceId>> groups;
   Number expected;
@@ -99,8 +99,11 @@ void write_faces(Worksheet& sheet, const FaceSum& of) {
   }
   std::vector<Expression> addends;
   std::vector<std::optional<std::size_t>> colors;
+  std::vector<WrittenFaces> written;
   for (const auto& [group, faces] : groups) {
+    const std::size_t first = sheet.steps().size();
     addends.emplace_back(write_group(sheet, faces, group));
+    written.push_back({faces, first, sheet.steps().size()});
     colors.emplace_back(group);
   }
   const Equation sum{of.asked, addends.size() == 1 ? addends.front() : algebra::sum_of(addends)};
@@ -112,6 +115,7 @@ void write_faces(Worksheet& sheet, const FaceSum& of) {
              {Change::Kind::Start})
       .faces = of.faces;
   sheet.set_numeral(of.asked, *write_isolation(sheet, of.asked, expected));
+  return written;
 }
 
 }  // namespace fw::reasoning

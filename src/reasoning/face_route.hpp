@@ -14,8 +14,15 @@ struct FaceSum {
 [[nodiscard]] FaceSum faces_added_up(const solids::Solid& solid, const algebra::Symbol& asked,
                                      const std::vector<FaceId>& open);
 
+/// The steps of congruent faces: the area of one, and of all of them.
+struct WrittenFaces {
+  std::vector<FaceId> faces;
+  std::size_t first = 0;
+  std::size_t end = 0;  ///< one past the last
+};
 /// Each face with its two lengths, alike ones once and times their number, then the sum, which is known on the sheet
 /// from then on. Requires: there are faces; the letters of their areas are known on the sheet.
-void write_faces(Worksheet& sheet, const FaceSum& sum);
+/// Returns the steps before those of the sum.
+std::vector<WrittenFaces> write_faces(Worksheet& sheet, const FaceSum& sum);
 
 }  // namespace fw::reasoning

@@ -4,6 +4,8 @@
 
 #include "exact/print_number.hpp"
 #include "reasoning/arithmetic.hpp"
+#include "reasoning/board/face_board.hpp"
+#include "reasoning/board/formula_board.hpp"
 #include "reasoning/chain.hpp"
 #include "reasoning/conversions.hpp"
 #include "reasoning/face_route.hpp"
@@ -129,6 +131,16 @@ Failure<Message> no_formula_for(const solids::Solid& solid, const Symbol& measur
       message("no formula leads from what is given to the {measure}", {{"measure", Noun{title_of(solid, measure)}}}));
 }
 
+std::vector<WrittenLink> write_links(Worksheet& sheet, const std::vector<Link>& links) {
+  std::vector<WrittenLink> written;
+  for (const Link& link : links) {
+    const std::size_t first = sheet.steps().size();
+    write_link(sheet, link);
+    written.push_back({&link, first, sheet.steps().size()});
+  }
+  return written;
+}
+
 Result<Solution, Message> by_formula(const solids::Solid& solid, const Symbol& asked, const std::string& name,
                                      const SolutionOptions& options) {
   const std::vector<Link> links = chain(solid.statement(), given_names(solid, asked), {asked});
@@ -138,12 +150,16 @@ Result<Solution, Message> by_formula(const solids::Solid& solid, const Symbol& a
   Worksheet sheet(solid);
   const std::vector<Symbol> used = givens_used(solid, links);
   begin(sheet, asked, used, options);
-  for (const Link& link : links) {
-    write_link(sheet, link);
-  }
+  const std::size_t head = sheet.steps().size();
+  const std::vector<WrittenLink> written = write_links(sheet, links);
+  const std::size_t worked = sheet.steps().size();
   Answer answer = end(sheet, asked, options, used);
   write_check(sheet, links.back());
-  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer));
+  BoardPage page(sheet, options.notation);
+  write_board_head(page, asked, used, head);
+  write_board_formula(page, written, asked);
+  write_board_end(page, worked);
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(page).finished());
 }
 
 void push_new(std::vector<Symbol>& all, const Symbol& one) {
@@ -197,12 +213,19 @@ Result<Solution, Message> face_by_face(const solids::Solid& solid, const Symbol&
   if (!(asked == named)) {
     sheet.say(StepKind::Name, open_sentence(solid, sum)).faces = sum.faces;
   }
-  for (const Link& link : links) {
-    write_link(sheet, link);
-  }
-  write_faces(sheet, sum);
+  const std::size_t head = sheet.steps().size();
+  const std::vector<WrittenLink> written = write_links(sheet, links);
+  const std::vector<WrittenFaces> faces = write_faces(sheet, sum);
+  const std::size_t worked = sheet.steps().size();
   Answer answer = end(sheet, asked, options, used);
-  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer));
+  BoardPage page(sheet, options.notation);
+  write_board_head(page, asked, used, head);
+  for (const WrittenLink& link : written) {
+    write_board_part(page, link);
+  }
+  write_board_faces(page, faces, worked);
+  write_board_end(page, worked);
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(page).finished());
 }
 
 }  // namespace

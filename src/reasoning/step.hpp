@@ -89,6 +89,9 @@ struct Step {
   std::vector<FaceId> faces;              ///< that the step speaks of
   std::vector<solids::MarkId> marks;      ///< lengths that it speaks of
   std::vector<exact::ColumnWork> asides;  ///< arithmetic that is more than the head can do, in order
+  /// Where it stands in the short way: on a line of its own, or on that of the step before, whose reason it may give.
+  enum class OnBoard { OwnLine, Joins, JoinsAndTells };
+  OnBoard on_board = OnBoard::OwnLine;
 };
 
 }  // namespace fw::reasoning

@@ -216,6 +216,7 @@ class Answering {
         StepKind::Count, rounding_reason(*supply_, work_->decision.purpose, floor, is_whole),
         algebra::leaf(algebra::Notation::Kind::Words, said(message("number of {item:s}", {{"item", item()}}))), true,
         {answer_.count, {}, {}, ""});
+    steps_.join(Step::OnBoard::JoinsAndTells);
   }
 
   void leave_over() {
@@ -239,8 +240,10 @@ class Answering {
                                               is_up ? message("Subtract what is needed. The rest is left over.")
                                                     : message("Subtract that. The rest is left over."),
                                               greater, "−", less, {left.amount, left.unit, {}, ""});
+    steps_.join(Step::OnBoard::JoinsAndTells);
     steps_.work_out(StepKind::Count, message("What part of one {item} is that?", {{"item", item()}}), rest, "÷", each_,
                     {left.share, {}, {}, ""});
+    steps_.join(Step::OnBoard::Joins);
     left.text = rest_text(steps_plain(rest), left.share);
     answer_.leftover = std::move(left);
   }

@@ -35,6 +35,8 @@ class SupplySteps {
                      SupplyNumber result);
   /// A step of words alone.
   Step& say(StepKind kind, const Message& reason);
+  /// The last step stands on the line of the one before it on the board.
+  void join(Step::OnBoard how) { work_->steps.back().on_board = how; }
   /// Beside the last step.
   void add_aside(std::optional<exact::ColumnWork> aside);
   [[nodiscard]] int places() const { return places_; }

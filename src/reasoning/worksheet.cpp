@@ -134,7 +134,7 @@ words::Value Worksheet::value(const Expression& expression) const {
 
 std::string Worksheet::text(const Expression& expression) const { return algebra::plain_text(notation(expression)); }
 
-Notation Worksheet::symbol_notation(const Symbol& symbol) const {
+Notation Worksheet::symbol_notation(const Symbol& symbol, bool with_unit) const {
   if (!numerals_.holds(symbol)) {
     return algebra::leaf(Notation::Kind::Letter, symbol.letter);
   }
@@ -146,7 +146,7 @@ Notation Worksheet::symbol_notation(const Symbol& symbol) const {
   if (source != source_of_.end()) {
     number.source = source->second;
   }
-  if (symbol.dimension < 1) {
+  if (symbol.dimension < 1 || !with_unit) {
     return number;
   }
   number.text = bracketed(number.text);
@@ -241,9 +241,9 @@ Step& Worksheet::write(StepKind kind, Message reason, Equation equation, Change 
   return step;
 }
 
-Solution Worksheet::finished(std::string asked, std::string title, Answer answer) && {
-  return {std::move(asked),    std::move(title),   std::move(steps_),
-          std::move(sources_), numerals_.values(), std::move(answer)};
+Solution Worksheet::finished(std::string asked, std::string title, Answer answer, Board board) && {
+  return {std::move(asked),   std::move(title),  std::move(steps_), std::move(sources_),
+          numerals_.values(), std::move(answer), std::move(board)};
 }
 
 // ---- what is spoken of ----

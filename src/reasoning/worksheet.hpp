@@ -21,6 +21,7 @@ class Worksheet {
   [[nodiscard]] const solids::Solid& solid() const { return *solid_; }
   [[nodiscard]] algebra::Numerals& numerals() { return numerals_; }
   [[nodiscard]] std::vector<Step>& steps() { return steps_; }
+  [[nodiscard]] const std::vector<Source>& sources() const { return sources_; }
 
   /// The number that stands for a measure from now on. Numbers of the lesson come with their source.
   /// Requires: the measure is given, or was set.
@@ -44,6 +45,8 @@ class Worksheet {
   [[nodiscard]] words::Amount amount(const exact::Number& value, int dimension) const;
   [[nodiscard]] words::Amount amount(const algebra::Symbol& numeral) const;
   [[nodiscard]] algebra::Notation notation(const algebra::Expression& expression) const;
+  /// A letter, or a number with its source, and with its unit where that is wanted.
+  [[nodiscard]] algebra::Notation symbol_notation(const algebra::Symbol& symbol, bool with_unit = true) const;
   /// A fraction with two numbers struck out and what remains of the upper one beside it.
   [[nodiscard]] algebra::Notation struck(const Canceled& cut) const;
   /// Which faces a sum's terms stand for, from now on: one entry a term of a sum, or one for the whole side.
@@ -55,12 +58,11 @@ class Worksheet {
   /// For each term of the right side, the group of alike faces whose area it is.
   [[nodiscard]] std::vector<std::optional<std::size_t>> groups_of(const algebra::Expression& side) const;
 
-  /// Ends the page.
-  [[nodiscard]] Solution finished(std::string asked, std::string title, Answer answer) &&;
+  /// Ends the page. `board`: the same in short.
+  [[nodiscard]] Solution finished(std::string asked, std::string title, Answer answer, Board board = {}) &&;
 
  private:
   [[nodiscard]] std::string unit_text(int dimension) const;
-  [[nodiscard]] algebra::Notation symbol_notation(const algebra::Symbol& symbol) const;
   [[nodiscard]] algebra::Notation side(const algebra::Expression& expression) const;
   [[nodiscard]] algebra::Expression with_unit(const algebra::Expression& left, const algebra::Expression& right);
   void note_new_numerals(const algebra::Equation& equation, std::size_t step);

@@ -187,7 +187,7 @@ WorkedProblem worked_net(const Problem& problem) {
   worked.askable = reasoning::askable_measures(problem.solid);
   worked.title = words::message("net");
   worked.solid = problem.solid;
-  worked.parts = {{{}, net_steps(problem), {}, {}, 0, false}};
+  worked.parts = {{{}, net_steps(problem), {}, {}, {}, 0, false}};
   worked.count = worked.parts.front().steps.size();
   return worked;
 }

@@ -41,6 +41,27 @@ TEST_F(ExplainVerb, WritesEachStepWithItsReason) {
   EXPECT_THAT(explained.out, EndsWith("  Answer: 144 cm²\n\n"));
 }
 
+TEST_F(ExplainVerb, WritesTheLinesOfTheBoard) {
+  const Outcome explained = run(shade, "--detail board");
+  EXPECT_EQ(explained.status, 0) << explained.error;
+  EXPECT_THAT(explained.out, HasSubstr("\n    S = B + ½Pℓ "));
+  EXPECT_THAT(explained.out, HasSubstr("\n    S = 6² + ½ · 24 · 9   Substitute. B = 6 · 6, P = 4 · 6.\n"));
+  EXPECT_THAT(explained.out, HasSubstr("\n    S = 36 + 108 "));
+  EXPECT_THAT(explained.out, EndsWith("  Answer: 144 cm²\n\n"));
+}
+
+// A line on the board names its steps; together they are all steps.
+TEST_F(ExplainVerb, JsonHasTheBoardBesideTheSteps) {
+  const Outcome explained = run(shade, "--json");
+  const json problem = json::parse(explained.out)["problems"][0];
+  EXPECT_EQ(problem["board"][1]["equations"][0]["text"], "S = B + ½Pℓ");
+  std::size_t steps = 0;
+  for (const json& line : problem["board"]) {
+    steps += line["steps"].size();
+  }
+  EXPECT_EQ(steps, problem["steps"].size());
+}
+
 TEST_F(ExplainVerb, PrintsJsonForPrograms) {
   const Outcome explained = run(shade + "," + tall, "--json");
   EXPECT_EQ(explained.status, 0) << explained.error;

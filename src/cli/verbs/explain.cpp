@@ -6,6 +6,7 @@
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "practice/told_prompt.hpp"
+#include "reasoning/board/explained_board.hpp"
 #include "tasks/nets/net_task.hpp"
 
 namespace fw::cli {
@@ -24,13 +25,20 @@ struct ExplainOptions {
   std::string route = "formula";
   std::optional<int> places;
   std::string unit;
+  std::string detail = "every";
   bool json = false;
 };
 
+reasoning::Board board_of(const Explanation& one) { return reasoning::board_of(reasoning::parts_of(one)); }
+
 // ---- text ----
 
-void print_text(const Explanation& one) {
-  std::cout << reasoning::steps_text(reasoning::all_steps(one));
+void print_text(const Explanation& one, bool as_on_board) {
+  if (as_on_board) {
+    std::cout << reasoning::board_text(board_of(one).lines);
+  } else {
+    std::cout << reasoning::steps_text(reasoning::all_steps(one));
+  }
   const bool tells_exactly = !one.task && !one.solution.answer.exact_text.empty();
   std::cout << "  Answer: " << said(one.answer)
             << (!tells_exactly ? "" : "  (exactly " + one.solution.answer.exact_text + ")") << '\n';
@@ -66,6 +74,23 @@ Json steps_json(const std::vector<Step>& steps) {
   return list;
 }
 
+// Steps are counted through all parts, from 1.
+Json board_json(const reasoning::Board& board) {
+  Json list = Json::array();
+  for (const reasoning::BoardLine& line : board.lines) {
+    Json equations = Json::array();
+    for (const algebra::NotationLine& equation : line.equations) {
+      equations.push_back({{"text", algebra::plain_text(equation)}, {"mathml", algebra::mathml(equation)}});
+    }
+    Json steps = Json::array();
+    for (const std::size_t step : line.steps) {
+      steps.push_back(step + 1);
+    }
+    list.push_back({{"equations", std::move(equations)}, {"reason", said(line.reason)}, {"steps", std::move(steps)}});
+  }
+  return list;
+}
+
 Json explanation_json(const std::string& id, const std::string& route, const Explanation& one) {
   Json json{{"id", id}, {"find", one.find}, {"route", route}};
   const reasoning::Answer& answer = one.solution.answer;
@@ -92,6 +117,7 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
                       {"answer", one.packs->answer ? Json(said(one.packs->answer->text)) : Json(nullptr)},
                       {"steps", steps_json(one.packs->steps)}};
   }
+  json["board"] = board_json(board_of(one));
   return json;
 }
 
@@ -169,7 +195,7 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
       continue;
     }
     print_heading(problem, options.route == "both" ? " (" + named.name + ")" : "");
-    print_text(one);
+    print_text(one, options.detail == "board");
     std::cout << '\n';
   }
   return !all->empty();
@@ -219,6 +245,9 @@ void add_explain(CLI::App& app, ExitStatus& status) {
       ->check([](const std::string& text) {
         return units::Unit::find(text) ? std::string() : "\"" + text + "\" is no unit; cm, ft^2 and L are some";
       });
+  verb->add_option("--detail", options->detail, "Every step, or the few lines that a class writes on the board")
+      ->check(CLI::IsMember({"board", "every"}))
+      ->capture_default_str();
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = explain(*options); });
 }
