@@ -155,11 +155,15 @@ Result<Solution, Message> by_formula(const solids::Solid& solid, const Symbol& a
   const std::size_t worked = sheet.steps().size();
   Answer answer = end(sheet, asked, options, used);
   write_check(sheet, links.back());
-  BoardPage page(sheet, options.notation);
-  write_board_head(page, asked, used, head);
-  write_board_formula(page, written, asked);
-  write_board_end(page, worked);
-  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(page).finished());
+  Board board;
+  if (options.notation) {
+    BoardPage page(sheet, *options.notation);
+    write_board_head(page, asked, used, head);
+    write_board_formula(page, written, asked);
+    write_board_end(page, worked);
+    board = std::move(page).finished();
+  }
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(board));
 }
 
 void push_new(std::vector<Symbol>& all, const Symbol& one) {
@@ -218,14 +222,18 @@ Result<Solution, Message> face_by_face(const solids::Solid& solid, const Symbol&
   const std::vector<WrittenFaces> faces = write_faces(sheet, sum);
   const std::size_t worked = sheet.steps().size();
   Answer answer = end(sheet, asked, options, used);
-  BoardPage page(sheet, options.notation);
-  write_board_head(page, asked, used, head);
-  for (const WrittenLink& link : written) {
-    write_board_part(page, link);
+  Board board;
+  if (options.notation) {
+    BoardPage page(sheet, *options.notation);
+    write_board_head(page, asked, used, head);
+    for (const WrittenLink& link : written) {
+      write_board_part(page, link);
+    }
+    write_board_faces(page, faces, worked);
+    write_board_end(page, worked);
+    board = std::move(page).finished();
   }
-  write_board_faces(page, faces, worked);
-  write_board_end(page, worked);
-  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(page).finished());
+  return std::move(sheet).finished(name, title_of(solid, asked), std::move(answer), std::move(board));
 }
 
 }  // namespace

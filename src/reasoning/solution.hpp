@@ -20,7 +20,7 @@ struct SolutionOptions {
   [[nodiscard]] int line_places() const { return places.value_or(2); }
   /// Faces of an open solid that do not count: an area asked for is then added up from the others, face by face.
   std::vector<FaceId> open = {};
-  ClassNotation notation = {};  ///< of the lines on the board
+  std::optional<ClassNotation> notation = {};  ///< of the lines on the board; none: no board is written
 };
 
 struct Answer {
@@ -40,7 +40,7 @@ struct Solution {
   std::vector<Source> sources;  ///< of the numbers: Notation::source is a row of it
   algebra::Bindings values;     ///< of the symbols that stand for numbers in Step::equation
   Answer answer;
-  Board board = {};  ///< the same steps in few lines; none where nothing is worked out
+  Board board = {};  ///< the same steps in few lines, if they were asked for and something is worked out
 };
 
 /// What is asked of the solid, from what its lesson gives, by the shortest and most usual chain of its relations.

@@ -112,7 +112,7 @@ std::string boards_agree_with_the_steps(const Solid& solid, test::Dice& dice) {
   const std::vector<ClassNotation> notations = all_notations();
   reasoning::SolutionOptions options;
   options.notation = notations[dice.below(notations.size())];
-  const bool has_units = options.notation.units == ClassNotation::Units::OnEveryLine;
+  const bool has_units = options.notation->units == ClassNotation::Units::OnEveryLine;
   for (const reasoning::Askable& one : reasoning::askable_measures(solid)) {
     const auto asked = reasoning::asked_for(solid, one.name);
     const Solid& figure = asked ? *asked : solid;
@@ -152,12 +152,14 @@ std::vector<lessons::Lesson> lessons_at_hand(std::size_t made_up) {
 /// The lines of each problem, by how many they are; a problem that is about nets has none.
 std::map<std::size_t, std::size_t> counted_lines(const std::vector<lessons::Lesson>& all) {
   std::map<std::size_t, std::size_t> counts;
+  reasoning::SolutionOptions options;
+  options.notation.emplace();
   for (const lessons::Lesson& lesson : all) {
     for (const lessons::Problem& problem : lesson.problems) {
       if (tasks::net_asked(problem) != nullptr) {
         continue;
       }
-      const auto explained = practice::explained(problem);
+      const auto explained = practice::explained(problem, options);
       EXPECT_TRUE(explained.has_value()) << problem.id;
       for (const reasoning::Explanation& one : *explained) {
         const auto parts = reasoning::parts_of(one);

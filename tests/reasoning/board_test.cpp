@@ -11,7 +11,8 @@ namespace {
 
 using N = ClassNotation;
 
-std::string lines_of(const std::string& text, const std::string& asked, const SolutionOptions& options = {}) {
+std::string lines_of(const std::string& text, const std::string& asked, SolutionOptions options = {}) {
+  options.notation = options.notation.value_or(ClassNotation());
   const solids::Solid solid = test::solid(text);
   const auto solution = worked_solution(solid, asked, options);
   EXPECT_TRUE(solution.has_value()) << (solution ? "" : said(solution.error()));
@@ -63,14 +64,14 @@ TEST(Board, EdgeOfACubeIsRoundedInTheAnswer) {
 TEST(Board, IsWrittenAsTheClassWrites) {
   const std::string pyramid = "pyramid | slant_height: 13 cm | base square | side: 10 cm";
   SolutionOptions options;
-  options.notation = {N::Parts::Division, N::Times::Cross, N::Units::OnEveryLine, N::BoxVolume::Edges};
+  options.notation = N{N::Parts::Division, N::Times::Cross, N::Units::OnEveryLine, N::BoxVolume::Edges};
   EXPECT_EQ(
       lines_of(pyramid, "lateral_area", options),
       "  Find the lateral area, L, of a square pyramid with s = 10 cm and ℓ = 13 cm.\n    L = P × ℓ ÷ 2           Each "
       "lateral face is a triangle: half the base edge times the slant height.\n    L = 40 cm × 13 cm ÷ 2   Substitute. "
       "P = 4 × 10 cm.\n    L = 260 cm²             Multiply and divide.\n    The lateral area is 260 cm².\n");
   const std::string box = "rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm";
-  options.notation = {N::Parts::Fraction, N::Times::Dot, N::Units::InAnswer, N::BoxVolume::BaseTimesHeight};
+  options.notation = N{N::Parts::Fraction, N::Times::Dot, N::Units::InAnswer, N::BoxVolume::BaseTimesHeight};
   EXPECT_EQ(lines_of(box, "volume", options),
             "  Find the volume, V, of a rectangular prism with l = 9 cm, w = 7 cm and h = 5 cm.\n"
             "    V = Bh       The volume of a box is the base area times the height.\n"

@@ -179,6 +179,9 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
   }
   SolutionOptions solution_options;
   solution_options.route = named.route;
+  if (options.json || options.detail == "board") {
+    solution_options.notation.emplace();
+  }
   solution_options.places = options.places;
   if (!options.unit.empty()) {
     solution_options.unit = units::Unit::find(options.unit);
