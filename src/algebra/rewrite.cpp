@@ -10,7 +10,7 @@ namespace fw::algebra {
 using exact::Number;
 
 Symbol Numerals::add(Number value, int dimension) {
-  const Symbol symbol{"#" + std::to_string(values_.size() + 1), "#", dimension};
+  Symbol symbol{"#" + std::to_string(values_.size() + 1), "#", dimension};
   values_.insert_or_assign(symbol.name, std::move(value));
   return symbol;
 }

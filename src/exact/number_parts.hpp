@@ -55,7 +55,7 @@ struct NumberParts {
 };
 
 /// Brings components into canonical form.
-[[nodiscard]] Number make_exact(std::vector<Component> components);
+[[nodiscard]] Number make_exact(std::vector<Component> given);
 [[nodiscard]] Number make_exact(const Rational& value);
 [[nodiscard]] Number make_inexact(const Real& value);
 /// The value, good to 60 digits or more.

@@ -20,7 +20,7 @@ Result<Written, NumberError> parse_number(std::string_view text) {
   if (!read) {
     return failure(read.error());
   }
-  return std::move(read->written);
+  return std::move(read).value().written;
 }
 
 Written written(const Number& value, int places) {

@@ -25,8 +25,8 @@ void add_parallels(const std::vector<Vec2>& polygon, Vec2 direction, double spac
   for (double at = (low + high - count * spacing) / 2; at < high; at += spacing) {
     along.clear();
     for (std::size_t i = 0; i < polygon.size(); ++i) {
-      const Vec2 a = polygon[i];
-      const Vec2 b = polygon[(i + 1) % polygon.size()];
+      const Vec2& a = polygon[i];
+      const Vec2& b = polygon[(i + 1) % polygon.size()];
       const double side_a = glm::dot(a, across) - at;
       const double side_b = glm::dot(b, across) - at;
       if ((side_a < 0) == (side_b < 0)) continue;
@@ -42,7 +42,7 @@ void add_parallels(const std::vector<Vec2>& polygon, Vec2 direction, double spac
 double distance_to_border(const std::vector<Vec2>& polygon, Vec2 point) {
   double least = std::numeric_limits<double>::max();
   for (std::size_t i = 0; i < polygon.size(); ++i) {
-    const Vec2 a = polygon[i];
+    const Vec2& a = polygon[i];
     const Vec2 ab = polygon[(i + 1) % polygon.size()] - a;
     const double length = glm::dot(ab, ab);
     const double t = length > 0 ? std::clamp(glm::dot(point - a, ab) / length, 0.0, 1.0) : 0.0;

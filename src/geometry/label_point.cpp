@@ -62,11 +62,11 @@ Vec2 label_point(const Polygon& polygon) {
     cell.depth = depth(polygon, cell.center);
     open.push(cell);
   };
-  const double columns = std::min(std::ceil(extent.x / side), most_along_a_side);
-  const double rows = std::min(std::ceil(extent.y / side), most_along_a_side);
+  const int columns = static_cast<int>(std::min(std::ceil(extent.x / side), most_along_a_side));
+  const int rows = static_cast<int>(std::min(std::ceil(extent.y / side), most_along_a_side));
   const Vec2 size{std::max(side, extent.x / columns), std::max(side, extent.y / rows)};
-  for (double column = 0; column < columns; ++column) {
-    for (double row = 0; row < rows; ++row) {
+  for (int column = 0; column < columns; ++column) {
+    for (int row = 0; row < rows; ++row) {
       add({box.lowest + Vec2{(column + 0.5) * size.x, (row + 0.5) * size.y}, size / 2.0});
     }
   }

@@ -67,9 +67,9 @@ bool is_simple(const Polygon& polygon) {
   const std::size_t count = polygon.size();
   const double reach = rounding * diagonal(polygon);
   for (std::size_t i = 0; i < count; ++i) {
-    const Vec2 a = polygon[i];
-    const Vec2 b = polygon[(i + 1) % count];
-    const Vec2 c = polygon[(i + 2) % count];
+    const Vec2& a = polygon[i];
+    const Vec2& b = polygon[(i + 1) % count];
+    const Vec2& c = polygon[(i + 2) % count];
     // Neighbors meet at their corner; they must not run back over each other.
     if (glm::length(b - a) <= reach || distance_to_segment(c, a, b) <= reach || distance_to_segment(a, b, c) <= reach) {
       return false;
@@ -87,8 +87,8 @@ bool contains(const Polygon& polygon, Vec2 point) {
   const double reach = tolerance * diagonal(polygon);
   bool inside = false;
   for (std::size_t i = 0; i < polygon.size(); ++i) {
-    const Vec2 a = polygon[i];
-    const Vec2 b = polygon[(i + 1) % polygon.size()];
+    const Vec2& a = polygon[i];
+    const Vec2& b = polygon[(i + 1) % polygon.size()];
     if (distance_to_segment(point, a, b) <= reach) {
       return true;
     }

@@ -157,7 +157,7 @@ struct SignedParts {
 };
 SignedParts cut_up(const std::vector<Vec3>& vertices, const std::vector<Loop>& faces) {
   SignedParts parts;
-  const Vec3 apex = vertices.front();
+  const Vec3& apex = vertices.front();
   for (const Loop& loop : faces) {
     const Vec3 first = vertices[loop.front().index()] - apex;
     for (std::size_t i = 2; i < loop.size(); ++i) {

@@ -99,7 +99,7 @@ struct Frame {
 Frame frame_at(const Polyhedron& polyhedron, FaceId face, std::size_t corner, bool mirrored) {
   const std::vector<Vec3> corners = polyhedron.corners(face);
   const std::size_t count = corners.size();
-  const Vec3 next = corners[(mirrored ? corner + count - 1 : corner + 1) % count];
+  const Vec3& next = corners[(mirrored ? corner + count - 1 : corner + 1) % count];
   const Vec3 normal = polyhedron.normal(face);
   const Vec3 right = glm::normalize(next - corners[corner]);
   return {corners[corner], right, mirrored ? glm::cross(right, normal) : glm::cross(normal, right), normal};

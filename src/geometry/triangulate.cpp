@@ -10,11 +10,11 @@ using Corners = std::vector<std::size_t>;
 /// Whether no other corner that is left lies in the triangle at position `at`, its border included.
 bool is_ear(const Polygon& polygon, const Corners& left, std::size_t at) {
   const std::size_t count = left.size();
-  const Vec2 a = polygon[left[(at + count - 1) % count]];
-  const Vec2 b = polygon[left[at]];
-  const Vec2 c = polygon[left[(at + 1) % count]];
+  const Vec2& a = polygon[left[(at + count - 1) % count]];
+  const Vec2& b = polygon[left[at]];
+  const Vec2& c = polygon[left[(at + 1) % count]];
   for (std::size_t k = 2; k + 1 < count; ++k) {
-    const Vec2 p = polygon[left[(at + k) % count]];
+    const Vec2& p = polygon[left[(at + k) % count]];
     if (cross(b - a, p - a) >= 0 && cross(c - b, p - b) >= 0 && cross(a - c, p - c) >= 0) {
       return false;
     }

@@ -148,6 +148,7 @@ void read_fields(const JsonNode& node, const std::vector<Field>& fields, solids:
 }
 
 std::vector<std::string> keys_of(const std::vector<Field>& fields, std::vector<std::string> keys) {
+  keys.reserve(keys.size() + fields.size());
   for (const Field& field : fields) {
     keys.push_back(field.key);
   }

@@ -14,7 +14,7 @@ inline constexpr const char* piece_example = R"({"face": 3, "on": 1, "edge": 2, 
 [[nodiscard]] solids::Field count_field(int least, std::size_t most);
 
 /// "on", "edge" and "by" of a piece or a place. Errors: told to the context; nothing is returned then.
-[[nodiscard]] std::optional<nets::Joint> read_joint(const JsonNode& node, const Context& context);
+[[nodiscard]] std::optional<nets::Joint> read_joint(const JsonNode& piece, const Context& context);
 
 /// A piece of a net of this solid; `hangs`: on another piece, as all but the first do.
 /// Errors: told to the context; nothing is returned then.

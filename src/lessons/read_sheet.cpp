@@ -15,6 +15,7 @@ using words::message;
 std::optional<Cutout> cutout_of(const std::vector<PieceEntry>& entries, const std::vector<JsonNode>& nodes,
                                 const solids::Solid& solid, const Context& context) {
   std::vector<nets::Piece> pieces;
+  pieces.reserve(entries.size());
   for (const PieceEntry& entry : entries) {
     pieces.push_back({shape_of(entry, solid), entry.face, entry.joint});
   }

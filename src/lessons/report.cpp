@@ -57,6 +57,7 @@ Message suggestion(std::string_view word, const std::vector<std::string>& known)
     }
   }
   std::vector<std::string> marked;
+  marked.reserve(known.size());
   for (const std::string& key : known) {
     marked.push_back("\"" + key + "\"");
   }

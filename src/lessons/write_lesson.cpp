@@ -21,6 +21,7 @@ std::string value_text(const solids::FieldValue& value) {
       Overload{[](const solids::LengthEntry& length) { return length_text(length); },
                [](const std::vector<solids::LengthEntry>& lengths) {
                  std::vector<std::string> items;
+                 items.reserve(lengths.size());
                  for (const solids::LengthEntry& length : lengths) {
                    items.push_back(length_text(length));
                  }
@@ -29,6 +30,7 @@ std::string value_text(const solids::FieldValue& value) {
                [](int count) { return std::to_string(count); },
                [](const std::vector<solids::PointEntry>& points) {
                  std::vector<std::string> items;
+                 items.reserve(points.size());
                  for (const solids::PointEntry& point : points) {
                    items.push_back(in_line({coordinate_text(point.x), coordinate_text(point.y)}, '[', ']'));
                  }

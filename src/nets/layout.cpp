@@ -32,7 +32,7 @@ FlatBox flat_box(const Polygon& polygon) {
 }  // namespace
 
 Polygon laid_on(const Polygon& polygon, std::size_t side, Vec2 from, Vec2 to) {
-  const Vec2 start = polygon[side];
+  const Vec2& start = polygon[side];
   const Vec2 along = polygon[(side + 1) % polygon.size()] - start;
   const Vec2 wanted = to - from;
   const Vec2 turn = glm::normalize(Vec2{glm::dot(along, wanted), along.x * wanted.y - along.y * wanted.x});
@@ -67,6 +67,7 @@ Layout unfolded(const Polyhedron& polyhedron, const HingeTree& tree) {
 
 std::vector<std::pair<std::size_t, std::size_t>> overlapping_pairs(const std::vector<Polygon>& polygons) {
   std::vector<FlatBox> boxes;
+  boxes.reserve(polygons.size());
   for (const Polygon& polygon : polygons) {
     boxes.push_back(flat_box(polygon));
   }

@@ -160,7 +160,7 @@ class Search {
       ++own;
     }
     const std::vector<Vec3> corners = polyhedron_->corners(landing->face);
-    const Vec3 from = corners[corner_of(*test_, piece, own, 3)];
+    const Vec3& from = corners[corner_of(*test_, piece, own, 3)];
     const Vec3 along = corners[corner_of(*test_, piece, (own + 1) % 3, 3)] - from;
     const Vec3 apex = corners[corner_of(*test_, piece, (own + 2) % 3, 3)] - from;
     const double length = glm::length(along);

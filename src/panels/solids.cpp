@@ -45,8 +45,10 @@ void solids(Ui& ui, const Shown&, const Rect& rect, Commands& out) {
   figures::Palette palette = ui.theme().panel_palette();
   palette.line_width = sizes.edge * 0.6;
   for (std::size_t i = 0; i < shelf.size(); ++i) {
-    const Rect cell{content.x + cell_width * static_cast<double>(i % columns),
-                    content.y + cell_height * static_cast<double>(i / columns), cell_width, cell_height};
+    const std::size_t across = i % columns;
+    const std::size_t down = i / columns;
+    const Rect cell{content.x + cell_width * static_cast<double>(across),
+                    content.y + cell_height * static_cast<double>(down), cell_width, cell_height};
     const Rect inside = cell.inset(sizes.space * 0.5, sizes.space * 0.5);
     const Interaction action = ui.region(ids::shelf_item.at(i), shelf[i].name(), inside);
     if (action.clicked) {

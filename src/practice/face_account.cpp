@@ -84,6 +84,7 @@ std::vector<FaceChange> face_account(const Figure& figure, const exact::Written&
 
 std::vector<words::Message> account_told(const std::vector<FaceChange>& changes) {
   std::vector<words::Message> told;
+  told.reserve(changes.size());
   for (const FaceChange& change : changes) {
     told.push_back(message("the face of {area} {counted}, not {right}",
                            {{"area", change.area},

@@ -97,7 +97,7 @@ struct Figure {
   [[nodiscard]] double base() const;                          ///< area of one base; 0 where there is none
   [[nodiscard]] const solids::Traits& traits() const { return problem->solid.traits(); }
   /// The area of a face worked with other numbers for some symbols; NaN where that leaves none.
-  [[nodiscard]] double area_with(const FigureFace& face, const Values& others) const;
+  [[nodiscard]] double area_with(const FigureFace& one, const Values& others) const;
   [[nodiscard]] const solids::Face& face(const FigureFace& face) const { return problem->solid.faces()[face.id]; }
 };
 /// Keeps pointers to both.

@@ -10,6 +10,7 @@ using words::message;
 
 words::Message listed(const std::vector<nets::PieceId>& pieces) {
   std::vector<std::size_t> numbers;
+  numbers.reserve(pieces.size());
   for (const nets::PieceId piece : pieces) {
     numbers.push_back(piece.index() + 1);
   }

@@ -22,9 +22,9 @@ struct Packing {
   std::array<long long, 3> rows{};     ///< how many fit along each edge
   long long count = 0;                 ///< all together
 };
-/// All ways round, the best first; of equal ones the one nearest to how the item is written. Two ways that turn equal
+/// All ways round, the best first; of equal ones the one nearest to how the box is written. Two ways that turn equal
 /// edges into each other are one. Requires: the solid has a length, a width and a height.
-[[nodiscard]] std::vector<Packing> packings(const solids::Solid& solid, const ItemBox& item);
+[[nodiscard]] std::vector<Packing> packings(const solids::Solid& solid, const ItemBox& box);
 
 [[nodiscard]] long long surface_of(const lessons::WholeBox& box);
 /// All boxes with whole edges, each in rising order, the one with the least surface area last. Requires: volume > 0.

@@ -108,6 +108,7 @@ bool is_right(const TypedAnswer& typed, const Question& question, const std::vec
   const Number factor = units::conversion(*question.unit, *typed.unit);
   converted.truth = *question.truth * factor;
   std::vector<Number> roots;
+  roots.reserve(from_roots.size());
   for (const Number& answer : from_roots) {
     roots.push_back(answer * factor);
   }

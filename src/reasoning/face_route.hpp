@@ -23,6 +23,6 @@ struct WrittenFaces {
 /// Each face with its two lengths, alike ones once and times their number, then the sum, which is known on the sheet
 /// from then on. Requires: there are faces; the letters of their areas are known on the sheet.
 /// Returns the steps before those of the sum.
-std::vector<WrittenFaces> write_faces(Worksheet& sheet, const FaceSum& sum);
+std::vector<WrittenFaces> write_faces(Worksheet& sheet, const FaceSum& of);
 
 }  // namespace fw::reasoning

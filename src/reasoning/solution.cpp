@@ -17,7 +17,6 @@ namespace fw::reasoning {
 namespace {
 
 using algebra::Equation;
-using algebra::Expression;
 using algebra::Symbol;
 using exact::Number;
 

@@ -117,7 +117,7 @@ SupplyNumber SupplySteps::work_out(StepKind kind, const Message& reason, const S
     return !number.text.empty() || shown_apart(number.value, places_).exact;
   };
   const bool exact = is_shown_exact(a) && is_shown_exact(b);
-  const SupplyNumber shown =
+  SupplyNumber shown =
       state(kind, reason, algebra::row({notation(a), leaf(Kind::Sign, sign), notation(b)}), exact, std::move(result));
   if (exact) {
     add_aside(aside_of(a.value, sign, b.value, places_));
@@ -182,7 +182,7 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   bracketed.kind = Kind::Brackets;
   bracketed.parts = {work};
   const bool exact = shown_apart(amount.value, steps.places()).exact && exact::shown(one.value, 4).exact;
-  const SupplyNumber result = steps.state(
+  SupplyNumber result = steps.state(
       StepKind::Convert, reason,
       algebra::row({steps.notation(amount), leaf(Kind::Sign, "="), bracketed, leaf(Kind::Unit, unit.text())}), exact,
       {amount.value * factor, unit, {}, ""});

@@ -28,8 +28,7 @@ SupplyNumber TaskSheet::multiply(const Message& reason, const std::vector<Supply
     parts.push_back(steps_.notation(factor));
     exact = exact && (!factor.text.empty() || shown_apart(factor.value, steps_.places()).exact);
   }
-  const SupplyNumber shown =
-      steps_.state(StepKind::Count, reason, algebra::row(std::move(parts)), exact, std::move(result));
+  SupplyNumber shown = steps_.state(StepKind::Count, reason, algebra::row(std::move(parts)), exact, std::move(result));
   if (factors.size() == 2 && exact) {
     steps_.add_aside(aside_of(factors[0].value, "×", factors[1].value, steps_.places()));
   }

@@ -81,6 +81,7 @@ bool makes_a_solid(const Parts& parts) { return Solid::make(parts.description, p
 
 std::vector<Message> titles_of(const std::vector<Askable>& all) {
   std::vector<Message> titles;
+  titles.reserve(all.size());
   for (const Askable& one : all) {
     titles.push_back(message("the {measure}", {{"measure", Noun{one.title}}}));
   }

@@ -32,7 +32,7 @@ std::string line_number(const Number& value) {
   if (exact::decimals_needed(value, line_places)) {
     return exact::shown(value, line_places).text;
   }
-  const std::string form = exact::exact_text(value);
+  std::string form = exact::exact_text(value);
   if (!form.empty() && form.size() <= longest_exact_form) {
     return form;
   }
@@ -70,8 +70,7 @@ Symbol Worksheet::numeral_of(const Symbol& measure) {
   if (found != numeral_of_measure_.end()) {
     return found->second;
   }
-  const Symbol numeral =
-      sourced_numeral(solid_->values().at(measure.name), measure.dimension, source_of_given(measure));
+  Symbol numeral = sourced_numeral(solid_->values().at(measure.name), measure.dimension, source_of_given(measure));
   const units::WrittenQuantity* written = solid_->written(measure);
   // "3 ft 6 in" is no one number to work with.
   const bool is_one_number = written != nullptr && (!written->has_unit || written->number.text != written->text);
@@ -87,7 +86,7 @@ void Worksheet::set_numeral(const Symbol& measure, const Symbol& numeral) {
 }
 
 Symbol Worksheet::sourced_numeral(const Number& value, int dimension, Source source) {
-  const Symbol numeral = numerals_.add(value, dimension);
+  Symbol numeral = numerals_.add(value, dimension);
   source_of_[numeral.name] = sources_.size();
   sources_.push_back(std::move(source));
   return numeral;

@@ -291,6 +291,7 @@ std::vector<std::vector<const Measure*>> completing_sets(const Relations& relati
 
 Message titles_of(const std::vector<const Measure*>& set) {
   std::vector<Message> titles;
+  titles.reserve(set.size());
   for (const Measure* measure : set) {
     titles.push_back(message("the {measure}", {{"measure", Noun{measure->title}}}));
   }
@@ -321,6 +322,7 @@ Fault missing_measures(const Relations& relations, const Worked& worked, const U
       continue;
     }
     std::vector<Message> words;
+    words.reserve(sets.size());
     for (const auto& set : sets) {
       words.push_back(titles_of(set));
     }

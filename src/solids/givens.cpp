@@ -47,6 +47,7 @@ std::vector<const WrittenQuantity*> written_in(const FieldValue& value) {
 /// A description's own fields in the order of its kind's table, so that "the first length written" is settled.
 std::vector<std::string> field_order(const std::vector<Field>& fields) {
   std::vector<std::string> keys;
+  keys.reserve(fields.size());
   for (const Field& field : fields) {
     keys.push_back(field.key);
   }
@@ -202,6 +203,7 @@ class FormCheck {
 template <class Table>
 Fault unknown_name(const std::string& measure, const std::string& what, const std::string& name, const Table& table) {
   std::vector<std::string> keys;
+  keys.reserve(table.size());
   for (const auto& row : table) {
     keys.push_back(row.key);
   }

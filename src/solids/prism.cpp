@@ -19,7 +19,7 @@ class Frame {
   Frame(const std::vector<Vec2>& outline, double height, bool lies) : height_(height), lies_(lies) {
     if (lies_) {
       floor_side_ = floor_side(outline);
-      const Vec2 start = outline[floor_side_];
+      const Vec2& start = outline[floor_side_];
       right_ = outline[(floor_side_ + 1) % outline.size()] - start;
       right_ = right_ / glm::length(right_);
       center_ = start;
@@ -43,7 +43,7 @@ class Frame {
   /// The first side that has the whole outline on one side of it, to stand on; side 0 if none has.
   static std::size_t floor_side(const std::vector<Vec2>& outline) {
     for (std::size_t i = 0; i < outline.size(); ++i) {
-      const Vec2 start = outline[i];
+      const Vec2& start = outline[i];
       const Vec2 along = outline[(i + 1) % outline.size()] - start;
       const bool above = std::all_of(outline.begin(), outline.end(), [&](Vec2 corner) {
         const Vec2 offset = corner - start;

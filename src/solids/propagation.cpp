@@ -128,7 +128,7 @@ Expression Relations::filled(const Expression& expression, const Filling& fillin
       Filling deeper = filling;
       deeper.relations.insert(definition.relation);
       deeper.kept.insert(name);
-      const Expression value = filled(definition.value, deeper);
+      Expression value = filled(definition.value, deeper);
       const bool is_circular = algebra::occurrences(value, expression.symbol()) > 0;
       if (!is_circular) {
         return value;

@@ -161,7 +161,7 @@ std::shared_ptr<FootMemo> foot_memo(const PyramidPlan& plan) {
 /// The distance of the apex's foot from side i, worked out from the corners where no formula of school gives it.
 Symbol add_foot_distance(SolidStatement& statement, const std::shared_ptr<FootMemo>& memo, std::size_t i) {
   const std::string number = std::to_string(i + 1);
-  const Symbol distance_symbol{"foot_distance." + number, "d" + subscript(i + 1), 1};
+  Symbol distance_symbol{"foot_distance." + number, "d" + subscript(i + 1), 1};
   Measure foot_distance = measure(distance_symbol, "distance of the foot of the height from a side", "", i);
   foot_distance.may_be_zero = true;
   statement.measures.push_back(foot_distance);

@@ -126,6 +126,7 @@ BodyStatement body_of(const Row& row, const Symbol& s, const algebra::Bindings& 
   body.classic_hinges = shape.hinges;
   for (const auto& loop : body.loops) {
     std::vector<geometry::Vec3> corners;
+    corners.reserve(loop.size());
     for (const std::size_t corner : loop) {
       corners.push_back(body.vertices[corner]);
     }

@@ -113,6 +113,7 @@ LengthEntry length_entry(std::string_view text) {
 
 std::vector<LengthEntry> length_entries(const std::vector<std::string>& texts) {
   std::vector<LengthEntry> entries;
+  entries.reserve(texts.size());
   for (const std::string& text : texts) {
     entries.push_back(length_entry(text));
   }

@@ -172,6 +172,7 @@ void tell_shapes(CountSheet& sheet) {
     ++shapes[face.shape];
   }
   std::vector<words::Message> parts;
+  parts.reserve(shapes.size());
   for (const auto& [shape, count] : shapes) {
     parts.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", Noun{shape}}}));
   }

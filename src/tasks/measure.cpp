@@ -10,7 +10,6 @@
 namespace fw::tasks {
 namespace {
 
-using exact::Number;
 using practice::Hint;
 
 Asked asked_by(const std::string& find) {

@@ -103,6 +103,7 @@ void check_open_faces(const TaskText& text, const std::vector<Task>& tasks) {
     return;
   }
   std::vector<std::string> measures;
+  measures.reserve(tasks.size());
   for (const Task& task : tasks) {
     measures.push_back(practice::stated(task).measure());
   }

@@ -72,8 +72,8 @@ struct Ui::Core {
   /// The focus goes to what was pressed, unless a field keeps the keyboard.
   void press_on(std::optional<WidgetId> id, bool is_text);
   /// Records a widget and says what is done to it. `stop` tells whether Tab halts at it.
-  Behavior behave(ItemRecord record, Stop stop);
-  void record(ItemRecord record);
+  Behavior behave(ItemRecord item, Stop stop);
+  void record(ItemRecord item);
   [[nodiscard]] const ItemRecord* last(WidgetId id) const;  ///< of the last frame
   [[nodiscard]] bool is_drawn(WidgetId id) const;           ///< so far in this one
   [[nodiscard]] bool pressed(Key key, bool repeats = false) const;

@@ -140,6 +140,7 @@ const Fonts::Built& Fonts::nearest(double em, bool bold) const {
     if (built.bold != bold) continue;
     if (best == nullptr || std::abs(built.em - em) < std::abs(best->em - em)) best = &built;
   }
+  ensure(best != nullptr, "the type was built without this weight");
   return *best;
 }
 

@@ -23,8 +23,8 @@ float width_of(const Stroke& stroke) { return static_cast<float>(stroke.width); 
 double turned_area(const std::vector<Vec2>& points) {
   double sum = 0;
   for (std::size_t i = 0; i < points.size(); ++i) {
-    const Vec2 a = points[i];
-    const Vec2 b = points[(i + 1) % points.size()];
+    const Vec2& a = points[i];
+    const Vec2& b = points[(i + 1) % points.size()];
     sum += a.x * b.y - b.x * a.y;
   }
   return sum;
@@ -37,8 +37,8 @@ void ImguiCanvas::line(Vec2 from, Vec2 to, const Stroke& stroke) { polyline({fro
 void ImguiCanvas::dashed(const std::vector<Vec2>& points, bool closed, const Stroke& stroke) {
   const std::size_t sides = closed ? points.size() : points.size() - 1;
   for (std::size_t i = 0; i < sides; ++i) {
-    const Vec2 a = points[i];
-    const Vec2 b = points[(i + 1) % points.size()];
+    const Vec2& a = points[i];
+    const Vec2& b = points[(i + 1) % points.size()];
     const double length = glm::distance(a, b);
     // Whole dashes, so that each side begins and ends with one.
     const double wished = stroke.dash * 1.8;
@@ -75,6 +75,7 @@ void ImguiCanvas::polygon(const std::vector<Vec2>& points, std::optional<Color> 
     if (turned_area(ordered) < 0) std::reverse(ordered.begin(), ordered.end());
     if (geometry::is_convex(ordered)) {
       std::vector<ImVec2> corners;
+      corners.reserve(ordered.size());
       for (const Vec2& p : ordered) corners.push_back(at(p));
       list_->AddConvexPolyFilled(corners.data(), static_cast<int>(corners.size()), packed(*fill));
     } else {

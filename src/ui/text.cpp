@@ -14,7 +14,7 @@ std::string cut_off(const figures::Canvas& canvas, std::string_view text, const 
     std::size_t end = text.size() - 1;
     while (end > 0 && !starts_character(text[end])) --end;
     text = text.substr(0, end);
-    const std::string shorter = std::string(text) + "…";
+    std::string shorter = std::string(text) + "…";
     if (figures::typeset_size(canvas, shorter, style).x <= width) return shorter;
   }
   return "…";

@@ -52,7 +52,7 @@ class Lexicon {
   [[nodiscard]] std::string joined(const Value& value, std::string_view form, const Lexicon& forms) const;
   [[nodiscard]] std::string with_article(const Noun& noun) const;
   [[nodiscard]] std::string in_number(const Noun& noun, std::size_t form) const;
-  [[nodiscard]] std::size_t plural_form(const Value& count) const;
+  [[nodiscard]] std::size_t plural_form(const Value& value) const;
 
   std::vector<PluralRule> plurals_;
   std::map<std::string, NounForms, std::less<>> nouns_;

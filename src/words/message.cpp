@@ -46,6 +46,7 @@ bool operator==(const Message& a, const Message& b) {
 
 std::vector<Noun> nouns(const std::vector<std::string>& names) {
   std::vector<Noun> all;
+  all.reserve(names.size());
   for (const std::string& name : names) {
     all.push_back({name});
   }

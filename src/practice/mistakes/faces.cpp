@@ -29,6 +29,7 @@ std::vector<const FigureFace*> counted(const Figure& figure, FaceRole role) {
 }
 std::vector<FaceId> ids_of(const std::vector<const FigureFace*>& faces) {
   std::vector<FaceId> ids;
+  ids.reserve(faces.size());
   for (const FigureFace* face : faces) {
     ids.push_back(face->id);
   }

@@ -87,6 +87,7 @@ std::array<float, 16> matrix_of(const Scene& scene, const Rectangle& viewport) {
 /// Describes one attribute of a struct of floats.
 void attribute(GLuint index, GLint floats, std::size_t stride, std::size_t offset) {
   glEnableVertexAttribArray(index);
+  // NOLINTNEXTLINE(performance-no-int-to-ptr): OpenGL takes the offset as a pointer
   glVertexAttribPointer(index, floats, GL_FLOAT, GL_FALSE, static_cast<GLsizei>(stride),
                         reinterpret_cast<const void*>(offset));
 }

@@ -68,12 +68,12 @@ Dialect HeadlessContext::dialect() const { return handles_->dialect; }
 
 Result<HeadlessContext, std::string> HeadlessContext::make(Dialect dialect) {
   const std::string version = dialect == Dialect::Es30 ? "OpenGL ES 3.0" : "OpenGL 3.3";
-  const EGLDisplay display = surfaceless_display();
+  EGLDisplay display = surfaceless_display();
   if (display == EGL_NO_DISPLAY) return failure(without_window("there is no EGL driver (Debian: libegl-mesa0)"));
   if (eglInitialize(display, nullptr, nullptr) != EGL_TRUE) {
     return failure(without_window("the EGL driver does not start (Debian: libegl-mesa0 and libgl1-mesa-dri)"));
   }
-  const EGLContext context = context_on(display, dialect);
+  EGLContext context = context_on(display, dialect);
   if (context == EGL_NO_CONTEXT) return failure(without_window("the driver does not offer " + version));
   auto handles = std::make_unique<Handles>(display, context, dialect);
   if (eglMakeCurrent(display, EGL_NO_SURFACE, EGL_NO_SURFACE, context) != EGL_TRUE) {

@@ -106,9 +106,9 @@ class Consistency {
   [[nodiscard]] std::optional<std::vector<double>> found_within_rounding(const Plan& plan) const;
   [[nodiscard]] Verdict told(const Plan& plan, const Outcome& outcome, Verdict::Answer answer) const;
   [[nodiscard]] std::vector<std::size_t> blame_order(std::optional<std::size_t> first) const;
-  [[nodiscard]] bool fits_with(std::size_t given, double value, int places) const;
-  [[nodiscard]] std::optional<Remedy> searched(std::size_t given) const;
-  [[nodiscard]] std::optional<Remedy> written(std::size_t given, double value) const;
+  [[nodiscard]] bool fits_with(std::size_t index, double value, int places) const;
+  [[nodiscard]] std::optional<Remedy> searched(std::size_t index) const;
+  [[nodiscard]] std::optional<Remedy> written(std::size_t index, double value) const;
 
   const Relations& relations_;
   const std::vector<Given>& givens_;

@@ -112,7 +112,7 @@ std::optional<Consistency::Remedy> Consistency::remedy(std::optional<std::size_t
     }
   }
   for (const std::size_t index : open) {
-    if (const auto remedy = searched(index)) {
+    if (auto remedy = searched(index)) {
       return remedy;
     }
   }

@@ -16,6 +16,7 @@ using solids::LengthEntry;
 LengthEntry whole(int number, const std::string& unit) { return entry(std::to_string(number), unit); }
 std::vector<LengthEntry> wholes(const std::vector<int>& numbers, const std::string& unit) {
   std::vector<LengthEntry> entries;
+  entries.reserve(numbers.size());
   for (const int number : numbers) {
     entries.push_back(whole(number, unit));
   }
@@ -176,7 +177,7 @@ Description Family::draw(Seed& seed, int at_level, Labels labels, const std::str
 }
 
 int drawn(Seed& seed, int least, int most) {
-  return least + static_cast<int>(seed.below(static_cast<std::size_t>(most - least + 1)));
+  return least + static_cast<int>(seed.below(static_cast<std::size_t>(most - least) + 1));
 }
 
 LengthEntry entry(const std::string& number, const std::string& unit) {

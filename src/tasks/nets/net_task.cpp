@@ -46,6 +46,7 @@ const NetTask* net_asked(const Problem& problem) { return practice::task_as<NetT
 
 std::vector<Choice> plain(std::vector<NetChoice> choices) {
   std::vector<Choice> all;
+  all.reserve(choices.size());
   for (NetChoice& one : choices) {
     all.push_back({std::move(one.text), one.is_right, std::move(one.cause), std::move(one.message), {}});
   }

@@ -75,6 +75,7 @@ std::vector<const Problem*> one_a_name(const lessons::Lesson& lesson) {
 QuizSet set_of_nets(const lessons::Lesson& lesson, std::uint64_t seed) {
   const std::vector<const Problem*> pool = one_a_name(lesson);
   std::vector<solids::Solid> solids;
+  solids.reserve(pool.size());
   for (const Problem* problem : pool) {
     solids.push_back(problem->solid);
   }
