@@ -29,10 +29,12 @@ using geometry::Vec3;
 constexpr Vec2 label_room{2.7, 1.5};
 constexpr Vec2 bare_room{0.8, 0.8};
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
-constexpr double open_pitch_rad = 0.95;    // a flat net is read from farther above; the slider leads the eye there
-constexpr int label_places = 2;            // of a length that was found
-constexpr double quiz_pitch_rad = 1.15;    // steep enough to read a net, flat enough to see it fold
-constexpr double least_facing = 0.4;       // cosine of the angle at which a face that is asked about is seen at most
+// A flat net is seen from straight above, so that it is true to shape; the slider leads the eye there.
+constexpr double open_pitch_rad = render::Camera::steepest_pitch_rad;
+constexpr double quarter_turn_rad = 1.5707963267948966;
+constexpr double worth_a_turn = 1.15;  // a net is turned if it comes out this much larger
+constexpr int label_places = 2;        // of a length that was found
+constexpr double least_facing = 0.4;   // cosine of the angle at which a face that is asked about is seen at most
 
 /// What stands on the bench in this mode.
 struct Stand {
@@ -66,15 +68,27 @@ bool stays_open(const Derived& derived) {
   return derived.cutouts && derived.cutouts->lying.size() == 1 && !derived.cutouts->lying.front().test.is_net();
 }
 
-/// `turn`: by how much the bench is turned and tilted.
-render::Camera turned_camera(const Model& model, const Derived& derived, Vec2 turn) {
+/// Which way round the flat net fills the bench: as it lies, or turned by a quarter.
+double flat_yaw(const Model& model, const Derived& derived, const render::Viewport& viewport) {
+  const Stand stand = stand_of(model, derived);
+  const solids::Standing flat = solids::standing(*stand.body, *stand.net, 1, model.view.order);
+  const geometry::Box box = geometry::bounding_box(points_of(flat.corners));
+  const Vec3 size = box.highest - box.lowest;
+  const auto scale = [&](double width, double height) {
+    return std::min(viewport.width_px / width, viewport.height_px / height);
+  };
+  return scale(size.y, size.x) > worth_a_turn * scale(size.x, size.y) ? quarter_turn_rad : 0;
+}
+
+/// The eye goes from the front of the closed solid to straight above the flat net, slowly at first: while it folds it
+/// is seen as a solid. `turn`: by how much the bench is turned and tilted.
+render::Camera turned_camera(const Model& model, const Derived& derived, const render::Viewport& viewport, Vec2 turn) {
   render::Camera camera;
   const double fold = stays_open(derived) ? 1 : model.view.fold;
-  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * fold;
-  if (lies_on_table(derived)) {  // folded up it is seen as any solid, not as the sliver that its net's view shows
-    camera.yaw_rad *= 1 - fold;
-    camera.pitch_rad = closed_pitch_rad + (quiz_pitch_rad - closed_pitch_rad) * fold;
-  }
+  const double way = fold * fold;
+  const double yaw = fold == 0 || lies_on_table(derived) ? 0 : flat_yaw(model, derived, viewport);
+  camera.yaw_rad += (yaw - camera.yaw_rad) * way;
+  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * way;
   return camera.orbited(turn.x, turn.y);
 }
 
@@ -288,8 +302,8 @@ render::Camera camera_for(const Model& model, const Derived& derived, const nets
     return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
   };
   const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
-  const render::Camera fitted =
-      turned_camera(model, derived, turn).fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
+  const render::Camera fitted = turned_camera(model, derived, viewport, turn)
+                                    .fitted(points_of(pose), room.x / room.y, 1 - room.y / viewport.height_px);
   return fitted.zoomed(model.view.nearness);
 }
 

@@ -40,8 +40,8 @@ inline constexpr WidgetId card_move{"card_move"};
 
 inline constexpr WidgetId ledger_rows{"ledger_rows"};
 inline constexpr WidgetId ledger_row{"ledger_row"};
-inline constexpr WidgetId count_next{"count_next"};
-inline constexpr WidgetId uncount{"uncount"};
+inline constexpr WidgetId lesson_on{"lesson_on"};
+inline constexpr WidgetId lesson_back{"lesson_back"};
 inline constexpr WidgetId clear_count{"clear_count"};
 inline constexpr WidgetId grouping{"grouping"};
 inline constexpr WidgetId show_total{"show_total"};

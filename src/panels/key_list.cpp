@@ -8,7 +8,7 @@ namespace {
 using state::Mode;
 
 constexpr KeyRow explore_rows[] = {
-    {"PgDn  →  Space", "count the next face"},     {"PgUp  ←", "take back the last face"},
+    {"PgDn  →  Space", "count, unfold, go on"},    {"PgUp  ←", "the same way back"},
     {"Home  End", "problem before, next problem"}, {"1 … 9", "lift out a face and count it"},
     {"T  V", "how many faces; the volume"},        {"N  Shift+N", "next net, net before"},
     {"H", "move the lifted face to another edge"},

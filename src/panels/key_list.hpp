@@ -6,7 +6,7 @@
 
 namespace fw::panels {
 
-/// A row of the page of keys: "PgDn  \u2192  Space", "count the next face".
+/// A row of the page of keys: "PgDn  \u2192  Space", "next step".
 struct KeyRow {
   const char* keys;  ///< with two spaces between keys
   const char* what;

@@ -4,6 +4,7 @@
 #include "figures/face_figure.hpp"
 #include "panels/ids.hpp"
 #include "panels/panels.hpp"
+#include "state/lesson_steps.hpp"
 #include "ui/layout.hpp"
 
 namespace fw::panels {
@@ -19,6 +20,12 @@ using reasoning::Ledger;
 using reasoning::LedgerRow;
 
 constexpr double row_pitch = 1.62;  // of the label's size: the chip and a little air
+
+/// What the class is asked before anything is counted.
+const char* opening_question(ClassGoal goal) {
+  return goal == ClassGoal::Volume ? "How much fits inside? Say the formula first, then show the volume."
+                                   : "How many faces does it have? Say a number, then count.";
+}
 
 std::string headline(const Ledger& ledger, bool total_shown) {
   const std::string counted = std::to_string(ledger.faces_counted);
@@ -50,8 +57,9 @@ std::string sum_title(const Ledger& ledger, bool is_open) {
   return is_open ? "A =" : "S =";
 }
 
-void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* number, double point_x, bool is_last,
-              const Rect& rect) {
+/// `work`: what is written beside the chip.
+void draw_row(Ui& ui, const LedgerRow& row, const std::string& work, const reasoning::ColumnNumber* number,
+              double point_x, bool is_last, const Rect& rect) {
   const Sizes& sizes = ui.sizes();
   const double side = std::min(rect.h * 0.88, 1.4 * sizes.label);
   Row parts(rect, 1.5 * sizes.space);
@@ -69,17 +77,19 @@ void draw_row(Ui& ui, const LedgerRow& row, const reasoning::ColumnNumber* numbe
   const bool twice = row.times_counted > row.faces.size();
   const Rect text = parts.rest();
   const double work_width = point_x - text.x - 2.2 * sizes.label;
-  ui.text(row.work, {text.x, text.y, work_width, text.h},
+  ui.text(work, {text.x, text.y, work_width, text.h},
           {.bold = twice, .color = twice ? ui.theme().bad : ui.theme().ink, .shrink = true});
   if (number == nullptr) {
     return;
   }
   ui.number_at_point((number->exact ? "" : "≈ ") + number->whole, number->fraction, point_x, text);
   const double plus = point_x - ui.text_width("≈ " + number->whole) - 0.7 * sizes.label;
-  if (is_last && text.x + ui.text_width(row.work) < plus) {
+  if (is_last && text.x + ui.text_width(work) < plus) {
     ui.text("+", {plus, text.y, sizes.label * 0.7, text.h}, {});
   }
 }
+
+std::string shape_of(const Desk& desk, const LedgerRow& row) { return desk.solid.faces()[row.faces.front()].shape; }
 
 /// The row of the face that was counted last.
 std::size_t newest_row(const Desk& desk, const std::vector<LedgerRow>& rows) {
@@ -94,8 +104,9 @@ std::size_t newest_row(const Desk& desk, const std::vector<LedgerRow>& rows) {
 void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Ledger& ledger = shown.derived.ledger;
   const Sizes& sizes = ui.sizes();
+  const ClassGoal goal = class_goal(shown.state().current());
   if (shown.desk().counted.empty() && !shown.desk().total_shown) {
-    ui.text("How many faces does it have? Say a number, then count.", rect,
+    ui.text(opening_question(goal), rect,
             {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = ui.theme().quiet_ink});
     return;
   }
@@ -134,17 +145,24 @@ void rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     if (action.clicked) {
       choose_face(shown.desk(), row.faces.front(), out);
     }
-    draw_row(ui, row, row.times_counted > 0 ? &column[i] : nullptr, point_x, i == last && last > 0, place);
+    const bool has_number = row.times_counted > 0 && goal != ClassGoal::Count;
+    draw_row(ui, row, goal == ClassGoal::Count ? shape_of(shown.desk(), row) : row.work,
+             has_number ? &column[i] : nullptr, point_x, i == last && last > 0, place);
   }
   ui.end_scroll();
 }
 
 void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
   const Ledger& ledger = shown.derived.ledger;
-  ui.rule_across(rect.x, rect.y, rect.w, true);
-  const std::string amount = amount_text(ledger.so_far.amount(), ledger.so_far.unit());
-  const std::string left = sum_title(ledger, !shown.derived.open.empty());
   const bool wrong = !ledger.counted_twice.empty() || !ledger.counted_open.empty();
+  const ClassGoal goal = class_goal(shown.state().current());
+  const bool adds = goal == ClassGoal::Areas || (goal == ClassGoal::Volume && !shown.desk().counted.empty());
+  if (!adds && !wrong) {
+    return;
+  }
+  ui.rule_across(rect.x, rect.y, rect.w, true);
+  const std::string amount = adds ? amount_text(ledger.so_far.amount(), ledger.so_far.unit()) : "";
+  const std::string left = sum_title(ledger, !shown.derived.open.empty());
   const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
   ui.text(left, inside, {.bold = true, .color = wrong ? ui.theme().bad : ui.theme().ink});
   const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
@@ -181,19 +199,6 @@ bool small_icon(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, b
                         {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
 }
 
-void count_button(Ui& ui, const Shown& shown, Column& column, Commands& out) {
-  const Ledger& ledger = shown.derived.ledger;
-  Row row(column.take_bottom(ui.sizes().button), ui.sizes().space);
-  if (small_icon(ui, row, ids::uncount, Icon::Undo, "take back the last face", !shown.desk().counted.empty(), false)) {
-    out.push_back(UncountLast{});
-  }
-  const bool all = ledger.faces_counted == ledger.faces_total;
-  if (ui.button(ids::count_next, all ? "all faces counted" : "count the next face", row.rest(),
-                {.look = ButtonLook::Primary, .enabled = !all})) {
-    out.push_back(CountNext{});
-  }
-}
-
 void head(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Desk& desk = shown.desk();
   Row row(column.take(ui.line(TextSize::Heading)), ui.sizes().space * 0.5);
@@ -227,7 +232,7 @@ void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   Column column(right, sizes.space * 0.5);
   head(ui, shown, column, out);
-  count_button(ui, shown, column, out);
+  lesson_buttons(ui, shown, column, out);
   volume(ui, shown, column, out);
   Column count(wide ? left : column.rest(), sizes.space * 0.5);
   sum_line(ui, shown, count.take_bottom(1.1 * ui.line(TextSize::Heading)));

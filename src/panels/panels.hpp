@@ -49,6 +49,8 @@ void face_card(Ui& ui, const Shown& shown, Commands& out);
 /// The panel at the side: its tabs and the one that is open.
 void side(Ui& ui, const Shown& shown, Commands& out);
 void ledger(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// What comes next in the lesson, and the way back, at the bottom of a column.
+void lesson_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out);
 void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void solids(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void display(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);

@@ -24,7 +24,7 @@ void go_on(const Model& model, Commands& out) {
   if (model.state.mode == Mode::Work) {
     out.push_back(StepWork{1});
   } else if (model.state.mode == Mode::Explore) {
-    out.push_back(CountNext{});
+    out.push_back(StepLesson{1});
   } else {
     out.push_back(StepQuiz{1});
   }
@@ -35,7 +35,7 @@ void go_back(const Model& model, Commands& out) {
   if (model.state.mode == Mode::Work) {
     out.push_back(StepWork{-1});
   } else if (model.state.mode == Mode::Explore) {
-    out.push_back(UncountLast{});
+    out.push_back(StepLesson{-1});
   } else {
     out.push_back(StepQuiz{-1});
   }

@@ -32,13 +32,14 @@ enum class Fit {
 struct Camera {
   /// Seen from the front (-y) at 0; grows toward the right-hand side (+x). The default shows front, right and top.
   double yaw_rad = 0.47;
-  double pitch_rad = 0.38;  ///< seen from above when positive; never beyond steepest_pitch_rad
+  double pitch_rad = 0.38;  ///< seen from above when positive; straight down at steepest_pitch_rad, never beyond
   double zoom = 1;          ///< enlarges the picture about its middle; the perspective stays as it is
   geometry::Vec3 target{};
   double distance = 10;  ///< from the eye to the target, in model units
 
   static constexpr double field_of_view_rad = 0.4363;  ///< of the picture's height, at zoom 1: 25 degrees
-  static constexpr double steepest_pitch_rad = 1.55;   ///< short of a right angle, where "up" would be lost
+  static constexpr double steepest_pitch_rad =
+      1.5707963267948966;  ///< a right angle; up() is then where the yaw points
   static constexpr double least_zoom = 0.25;
   static constexpr double greatest_zoom = 12;
 

@@ -24,6 +24,9 @@ struct StepProblem {
 struct SetMode {
   Mode mode;
 };
+struct StepLesson {
+  int by;
+};  ///< in Explore: what a class does next, or did last; see lesson_steps.hpp
 
 // Counting
 struct PickFace {
@@ -246,9 +249,9 @@ struct IntentList {};
 /// All that a command can be: a new intent is named here. A command of any other does not link, and the tests give
 /// every one of them.
 using Intents =
-    IntentList<OpenProblem, StepProblem, SetMode, PickFace, StepPicked, CountFace, CountNext, UncountLast, ClearCount,
-               SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet, MoveFace,
-               MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
+    IntentList<OpenProblem, StepProblem, SetMode, StepLesson, PickFace, StepPicked, CountFace, CountNext, UncountLast,
+               ClearCount, SetGrouping, ShowTotal, ShowVolume, SetFold, StepFold, PlayFold, SetFoldOrder, StepNet,
+               MoveFace, MovePicked, DragFace, SetMeasure, SetUnit, PutOnBench, ResetProblem, TakeRemedy, DismissNotice,
                SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, AskMissedAgain,
                CloseResults, StepItem, StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer,
                TryNewNumbers, SetHands, StepHands, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,

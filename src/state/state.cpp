@@ -52,6 +52,19 @@ std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& de
   return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
 }
 
+std::optional<FaceId> next_to_count(const State& state) {
+  const Desk& desk = state.desk();
+  const std::vector<FaceId> open = open_on_desk(state);
+  const auto is_among = [](const std::vector<FaceId>& faces, FaceId face) {
+    return std::find(faces.begin(), faces.end(), face) != faces.end();
+  };
+  const auto& faces = desk.solid.faces();
+  const auto next = std::find_if(faces.begin(), faces.end(), [&](const solids::Face& face) {
+    return !is_among(open, face.id) && !is_among(desk.counted, face.id);
+  });
+  return next == faces.end() ? std::nullopt : std::optional(next->id);
+}
+
 ItemEnd end_of(const ItemWork& work) {
   const bool is_found = !work.replies.empty() && work.replies.back().verdict == practice::AnswerVerdict::Right;
   if (!work.done && !work.is_counted) {
@@ -84,8 +97,12 @@ bool lies_flat(const State& state) {
   if (state.in_item()) {
     return begins_flat(state) && state.is_asking();
   }
+  if (shows_cutouts(state)) {
+    return true;
+  }
   const tasks::NetTask* net = tasks::net_asked(state.current());
-  return shows_cutouts(state) || (net != nullptr && !net->shows_solid());
+  const bool was_folded_up = state.desk().net_seen == NetSeen::FoldedUp;
+  return !was_folded_up && (net != nullptr && !net->shows_solid());
 }
 
 practice::NetQuestion question(const State& state) {

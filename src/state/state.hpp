@@ -29,6 +29,9 @@ using tasks::QuizSource;
 
 enum class Mode { Explore, Work, Quiz };
 
+/// How far a class has come with the net: not yet unfolded, laid flat, folded up again.
+enum class NetSeen { No, Flat, FoldedUp };
+
 /// What lies on the bench for one problem: the solid as it was changed, its net, and the count of its faces.
 struct Desk {
   solids::Solid solid;
@@ -37,6 +40,7 @@ struct Desk {
   reasoning::Grouping grouping = reasoning::Grouping::EachFace;
   bool total_shown = false;  ///< the class has said how many faces there are
   bool volume_shown = false;
+  NetSeen net_seen = NetSeen::No;
   std::optional<FaceId> picked;  ///< the face that is lifted out
   Work work = {};
   friend bool operator==(const Desk&, const Desk&) = default;
@@ -143,6 +147,8 @@ struct State {
 /// The faces that do not count in the problem, while its kind of solid stands on the desk.
 [[nodiscard]] std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk);
 [[nodiscard]] std::vector<FaceId> open_on_desk(const State& state);  ///< of the problem in view
+/// The first face in view that counts and is not counted yet.
+[[nodiscard]] std::optional<FaceId> next_to_count(const State& state);
 
 /// A net lies on the bench to be named. Requires for question(): an item is in view.
 [[nodiscard]] bool asks_from_net(const State& state);

@@ -7,10 +7,6 @@ namespace {
 
 std::string number_of(FaceId face) { return std::to_string(face.index() + 1); }
 
-bool is_counted(const Desk& desk, FaceId face) {
-  return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
-}
-
 bool is_among(const std::vector<FaceId>& faces, FaceId face) {
   return std::find(faces.begin(), faces.end(), face) != faces.end();
 }
@@ -66,13 +62,8 @@ std::string on(Model& model, const CountFace& command) {
 }
 
 std::string on(Model& model, const CountNext&) {
-  const std::vector<FaceId> open = open_on_desk(model.state);
-  for (const solids::Face& face : desk(model).solid.faces()) {
-    if (!is_among(open, face.id) && !is_counted(desk(model), face.id)) {
-      return on(model, CountFace{face.id});
-    }
-  }
-  return {};
+  const std::optional<FaceId> next = next_to_count(model.state);
+  return next ? on(model, CountFace{*next}) : std::string();
 }
 
 std::string on(Model& model, const UncountLast&) {
@@ -101,9 +92,14 @@ std::string on(Model& model, const SetGrouping& command) {
     return {};
   }
   place.grouping = command.grouping;
-  // A half-counted group cannot be a row of its own, so the count begins again.
-  place.counted.clear();
-  place.picked.reset();
+  // What is counted stays counted, each face once; a half-counted group, which cannot be a row of its own, gets whole.
+  const std::vector<FaceId> before = std::exchange(place.counted, {});
+  for (const FaceId face : before) {
+    if (!is_among(place.counted, face)) {
+      const std::vector<FaceId> faces = counted_with(model.state, face);
+      place.counted.insert(place.counted.end(), faces.begin(), faces.end());
+    }
+  }
   return command.grouping == reasoning::Grouping::AlikeTogether ? "count congruent faces together"
                                                                 : "count each face by itself";
 }

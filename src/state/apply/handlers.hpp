@@ -12,6 +12,7 @@ namespace fw::state::handlers {
 std::string on(Model& model, const OpenProblem& command);
 std::string on(Model& model, const StepProblem& command);
 std::string on(Model& model, const SetMode& command);
+std::string on(Model& model, const StepLesson& command);
 
 std::string on(Model& model, const PickFace& command);
 std::string on(Model& model, const StepPicked& command);

@@ -51,5 +51,55 @@ TEST(BenchLabels, StandAtTheirOwnEdgeWhileItIsSpokenOf) {
   EXPECT_LT(distance_from_own_edge(program.frame().picture, solid, height), 100);
 }
 
+// Seen from straight above, a flat net is true to shape: every edge has the same scale, at every window and theme.
+TEST(FlatNet, IsSeenTrueToShape) {
+  for (const char* problem : {"candle-box", "shade", "tent", "counter", "snow-ball", "paper-shade"}) {
+    for (const auto& [width, height] : {std::pair{1280.0, 720.0}, {1024.0, 768.0}, {700.0, 900.0}}) {
+      ProgramDriver program(demo_model(problem), width, height);
+      program.give(SetFold{1});
+      program.user().frames(2);
+      const BenchPicture& picture = program.frame().picture;
+      double least = 1e300;
+      double most = 0;
+      for (const auto& corners : picture.look.faces) {
+        for (std::size_t i = 0; i < corners.size(); ++i) {
+          const geometry::Vec3 a = corners[i];
+          const geometry::Vec3 b = corners[(i + 1) % corners.size()];
+          const double seen = glm::distance(picture.camera.project(a, picture.viewport).pixel,
+                                            picture.camera.project(b, picture.viewport).pixel);
+          least = std::min(least, seen / glm::distance(a, b));
+          most = std::max(most, seen / glm::distance(a, b));
+        }
+      }
+      EXPECT_NEAR(most / least, 1, 1e-6) << problem;
+    }
+  }
+}
+
+// A long net lies along the longer side of the bench.
+TEST(FlatNet, IsTurnedToFillTheBench) {
+  const auto extent = [](const char* problem, double width, double height) {
+    ProgramDriver program(demo_model(problem), width, height);
+    program.give(SetPresenting{true});
+    program.give(SetFold{1});
+    program.user().frames(2);
+    const BenchPicture& picture = program.frame().picture;
+    figures::Vec2 low{1e300, 1e300};
+    figures::Vec2 high{-1e300, -1e300};
+    for (const auto& corners : picture.look.faces) {
+      for (const geometry::Vec3& corner : corners) {
+        low = glm::min(low, picture.camera.project(corner, picture.viewport).pixel);
+        high = glm::max(high, picture.camera.project(corner, picture.viewport).pixel);
+      }
+    }
+    const bool is_wide_net = high.x - low.x > high.y - low.y;
+    return is_wide_net == (picture.viewport.width_px > picture.viewport.height_px);
+  };
+  EXPECT_TRUE(extent("tent", 1920, 1080));
+  EXPECT_TRUE(extent("tent", 700, 1400));
+  EXPECT_TRUE(extent("cookie-tin", 1920, 1080));
+  EXPECT_TRUE(extent("cookie-tin", 700, 1400));
+}
+
 }  // namespace
 }  // namespace fw::panels::bench_labels_test

@@ -15,7 +15,7 @@ std::string so_far(const ProgramDriver& program) {
 TEST(Task, CountAllFacesWithTheButton) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
   for (int i = 0; i < 5; ++i) {
-    program.user().click(ids::count_next);
+    program.user().click(ids::lesson_on);
   }
   EXPECT_EQ(so_far(program), "360 cm²");
   EXPECT_TRUE(program.user().shows_text("360 cm²"));
@@ -31,9 +31,42 @@ TEST(Task, CountAllFacesFromTheRemote) {
   EXPECT_EQ(so_far(program), "295 cm²");
 }
 
+// The whole of a problem with one button, which says what comes next.
+TEST(Task, GoThroughAProblemWithOneButton) {
+  ProgramDriver program(demo_model("shade"), 1280, 720);
+  program.give(SetReducedMotion{true});
+  std::vector<std::string> says;
+  for (int i = 0; i < 30 && program.state().current().id == "shade"; ++i) {
+    for (const char* text :
+         {"count the first face", "count the next face", "show how many there are", "unfold it", "fold it up"}) {
+      if (program.user().shows_text(text) && (says.empty() || says.back() != text)) {
+        says.emplace_back(text);
+      }
+    }
+    program.user().click(ids::lesson_on);
+  }
+  EXPECT_EQ(says, (std::vector<std::string>{"count the first face", "count the next face", "show how many there are",
+                                            "unfold it", "fold it up"}));
+  program.user().click(ids::lesson_back);
+  EXPECT_EQ(program.state().current().id, "shade");
+}
+
+// A problem about how many faces there are adds no areas up; one about the volume starts with the volume.
+TEST(Task, TheLedgerFollowsWhatIsAsked) {
+  ProgramDriver counting(demo_model("window-star"), 1280, 720);
+  counting.user().click(ids::lesson_on);
+  EXPECT_TRUE(counting.user().shows_text("equilateral triangle"));
+  EXPECT_FALSE(counting.user().shows_text("so far"));
+  ProgramDriver filling(demo_model("sand-box"), 1280, 720);
+  EXPECT_TRUE(filling.user().shows_text("show the volume"));
+  EXPECT_FALSE(filling.user().shows_text("How many faces does it have? Say a number, then count."));
+  filling.user().click(ids::lesson_on);
+  EXPECT_TRUE(filling.user().shows_text("next problem"));
+}
+
 TEST(Task, TheNumberOfFacesIsNotGivenAwayBeforeTheClassSaysIt) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
-  program.user().click(ids::count_next);
+  program.user().click(ids::lesson_on);
   EXPECT_TRUE(program.user().shows_text("1 of ? faces"));
   program.user().click(ids::show_total);
   EXPECT_TRUE(program.user().shows_text("1 of 5 faces"));
@@ -131,7 +164,7 @@ TEST(Task, EverythingIsReachedByTab) {
       reached.push_back(std::string(focus->name));
     }
   }
-  for (const WidgetId id : {ids::modes, ids::fold_slider, ids::count_next, ids::net_next, ids::side_tabs,
+  for (const WidgetId id : {ids::modes, ids::fold_slider, ids::lesson_on, ids::net_next, ids::side_tabs,
                             ids::show_total, ids::turn_left, ids::problem}) {
     EXPECT_NE(std::find(reached.begin(), reached.end(), std::string(id.name)), reached.end()) << id.name;
   }

@@ -73,7 +73,7 @@ class WindowDisplay : public testing::Test {
 };
 
 TEST_F(WindowDisplay, CountsToTheSurfaceAreaUnfoldsUndoesAndResizes) {
-  click(ids::count_next);
+  click(ids::lesson_on);
   EXPECT_EQ(state().desk().counted.size(), 1U);
   for (int i = 0; i < 4; ++i) {
     x("key Next");
