@@ -20,13 +20,15 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
     return result;
   }
   const figures::Rect window = ui.window();
-  const Screen rough = screen_for(window, model, theme.sizes, 0);
-  const Screen screen = screen_for(window, model, theme.sizes, prompt_height(ui, model, rough.prompt.w));
+  const Screen rough = screen_for(window, model, theme.sizes, {});
+  const Screen screen =
+      screen_for(window, model, theme.sizes, {prompt_height(ui, model, rough.prompt.w), file_news_height(ui, model)});
   const Shown shown{model, derived, screen};
 
   result.picture = bench_picture(model, derived, theme, screen.bench, label_measure(ui.canvas(), theme));
 
   title_bar(ui, shown, result.commands);
+  file_news(ui, shown, result.commands);
   prompt(ui, shown, result.commands);
   rail(ui, shown, result.commands);
   bench(ui, shown, result.picture, result.commands);

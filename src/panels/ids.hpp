@@ -15,6 +15,8 @@ inline constexpr WidgetId problem_next{"problem_next"};
 inline constexpr WidgetId rail{"rail"};
 inline constexpr WidgetId rail_toggle{"rail_toggle"};
 inline constexpr WidgetId present{"present"};
+inline constexpr WidgetId close_file_news{"close_file_news"};
+inline constexpr WidgetId more_file_news{"more_file_news"};
 inline constexpr WidgetId prompt_toggle{"prompt_toggle"};
 
 inline constexpr WidgetId bench{"bench"};

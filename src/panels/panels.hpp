@@ -39,6 +39,9 @@ struct Shown {
 };
 
 void title_bar(Ui& ui, const Shown& shown, Commands& out);
+/// Height that what has to be known of files takes under the title; 0 when there is nothing.
+[[nodiscard]] double file_news_height(const Ui& ui, const Model& model);
+void file_news(Ui& ui, const Shown& shown, Commands& out);
 /// Height that the prompt of the problem in view takes under the title; 0 when there is none to show.
 [[nodiscard]] double prompt_height(const Ui& ui, const Model& model, double width);
 void prompt(Ui& ui, const Shown& shown, Commands& out);

@@ -66,7 +66,7 @@ void place_tools_and_card(Screen& screen, const Model& model, const Sizes& sizes
 
 }  // namespace
 
-Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, double prompt_height) {
+Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, const TextHeights& heights) {
   Screen screen;
   screen.side_below = window.w < upright_shape * window.h;
   screen.tight = !screen.side_below && window.w < tight_shape * window.h;
@@ -74,10 +74,11 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, do
   const bool two_ways = mode == Mode::Work && model.state.desk().work.route == RouteChoice::Both;
   Column whole(window);
   screen.title = whole.take(sizes.button + 2 * sizes.space);
-  const auto take_prompt = [&screen, prompt_height](Column& column) {
+  screen.news = whole.take(heights.news);
+  const auto take_prompt = [&screen, &heights](Column& column) {
     screen.prompt = column.rest();
-    screen.prompt.h = prompt_height;
-    column.skip(prompt_height);
+    screen.prompt.h = heights.prompt;
+    column.skip(heights.prompt);
   };
   if (screen.tight) {  // in few lines across the window, since the bench is narrow
     take_prompt(whole);

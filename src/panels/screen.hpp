@@ -12,6 +12,7 @@ using theme::Sizes;
 /// The regions of the window. Those that are hidden have no size.
 struct Screen {
   figures::Rect title;    ///< title and modes
+  figures::Rect news;     ///< what has to be known of files, across the window
   figures::Rect rail;     ///< the numbered problems
   bool has_rail = false;  ///< whether it has a place, be it open or not
   figures::Rect prompt;   ///< the words of the problem; where it is not shown it has its width alone
@@ -33,7 +34,12 @@ struct Screen {
 inline constexpr double upright_shape = 1.2;
 inline constexpr double tight_shape = 1.5;  // 4 : 3 and 5 : 4
 
+/// Heights of texts that are wrapped.
+struct TextHeights {
+  double prompt = 0;
+  double news = 0;
+};
 [[nodiscard]] Screen screen_for(const figures::Rect& window, const Model& model, const Sizes& sizes,
-                                double prompt_height);
+                                const TextHeights& heights);
 
 }  // namespace fw::panels

@@ -240,6 +240,10 @@ struct TakeProgress {
   int today;
   std::string message;
 };  ///< from outside: what is kept now, and what became of an export or an erasing
+struct TakeFileNews {
+  FileNews news;
+};                        ///< from outside
+struct CloseFileNews {};  ///< what was set aside is read; what is not being saved stays
 
 struct Undo {};
 struct Redo {};
@@ -258,7 +262,7 @@ using Intents =
                ShowBlank, SetRoute, AskFor, Decide, ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom,
                FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail,
                SetBlank, ShowKeys, ShowPrompt, Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress,
-               Undo, Redo>;
+               TakeFileNews, CloseFileNews, Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

@@ -8,6 +8,10 @@ constexpr const char* settings_file = "/settings.json";
 constexpr const char* place_file = "/place.json";
 
 Session* speaks_last = nullptr;
+
+void add_sentence(std::string& text, const std::string& sentence) {
+  text += (text.empty() || sentence.empty() ? "" : " ") + sentence;
+}
 }  // namespace
 
 Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)())
@@ -15,7 +19,7 @@ Session::Session(platform::Files& files, lessons::Lesson lesson, std::string pat
   State fresh = opened(std::move(lesson), std::move(path));
   const auto folder = files_.config_folder();
   if (!folder) {
-    messages_.push_back(folder.error().message);
+    cannot_save(folder.error().message);
     model_.state = std::move(fresh);
   } else {
     folder_ = folder.value();
@@ -45,7 +49,7 @@ void Session::load(const std::string& folder, State fresh) {
     if (settings) {
       model_.view.settings = settings.value();
     } else {
-      messages_.push_back(set_aside(settings_path, text ? settings.error() : text.error().message));
+      set_aside(settings_path, text ? settings.error() : text.error().message);
     }
   }
   model_.state = fresh;
@@ -56,14 +60,28 @@ void Session::load(const std::string& folder, State fresh) {
     if (place) {
       model_.state = std::move(place).value();
     } else {
-      messages_.push_back(set_aside(place_path, text ? place.error() : text.error().message));
+      set_aside(place_path, text ? place.error() : text.error().message);
     }
   }
 }
 
-std::string Session::set_aside(const std::string& path, const std::string& reason) {
+void Session::set_aside(const std::string& path, const std::string& reason) {
   const auto moved = files_.move_aside(path);
-  return reason + (moved ? " It was set aside as " + moved.value() + "." : " " + moved.error().message);
+  messages_.push_back(reason + (moved ? " It was set aside as " + moved.value() + "." : " " + moved.error().message));
+  add_sentence(model_.view.file_news.set_aside, messages_.back());
+}
+
+void Session::cannot_save(const std::string& reason) {
+  messages_.push_back(reason);
+  unsaved_ = reason + " Your settings and your place in the lesson are not being saved.";
+}
+
+void Session::tell_file_news() {
+  FileNews news{progress_.trouble(), !progress_.trouble().empty(), model_.view.file_news.set_aside};
+  add_sentence(news.unsaved, unsaved_);
+  if (!(news == model_.view.file_news)) {
+    take(TakeFileNews{news});
+  }
 }
 
 bool Session::dispatch(const Commands& commands) {
@@ -128,15 +146,19 @@ void Session::record(const std::vector<practice::Attempt>& attempts) {
 
 void Session::show_progress(std::string message) {
   for (std::string& said : progress_.take_messages()) {
+    if (said != progress_.trouble()) {  // a damaged file that was set aside
+      add_sentence(model_.view.file_news.set_aside, said);
+    }
     messages_.push_back(std::move(said));
   }
   auto kept = std::make_shared<const practice::Progress>(progress_.progress());
   take(TakeProgress{std::move(kept), today_(), std::move(message)});
+  tell_file_news();
 }
 
 void Session::write(const std::string& name, const std::string& text) {
   if (const auto error = files_.write_atomically(folder_ + name, text)) {
-    messages_.push_back(error->message);
+    cannot_save(error->message);
     folder_.clear();  // said once; a full disk is not asked again at every click
   }
 }
@@ -150,6 +172,7 @@ void Session::save() {
     write(place_file, place_text(model_.state));
     place_changed_ = false;
   }
+  tell_file_news();
 }
 
 }  // namespace fw::state

@@ -35,7 +35,7 @@ class Session {
 
   [[nodiscard]] const Model& model() const { return model_; }
   [[nodiscard]] const Derived& derived() { return memo_.of(model_.state); }
-  /// What the user should know about files, in sentences; for standard error.
+  /// What the user should know about files, in sentences; for standard error. The window shows View::file_news.
   [[nodiscard]] const std::vector<std::string>& messages() const { return messages_; }
 
  private:
@@ -44,8 +44,10 @@ class Session {
   void carry_out(Effect effect);
   void record_from(std::size_t first);  ///< of the quiz's attempts
   void show_progress(std::string message);
+  void tell_file_news();
+  void cannot_save(const std::string& reason);
   void write(const std::string& name, const std::string& text);
-  [[nodiscard]] std::string set_aside(const std::string& path, const std::string& reason);
+  void set_aside(const std::string& path, const std::string& reason);
 
   platform::Files& files_;
   int (*today_)();
@@ -58,6 +60,7 @@ class Session {
   bool place_changed_ = false;
   std::function<void(bool)> full_screen_;
   std::vector<std::string> messages_;
+  std::string unsaved_;  ///< why the place and the settings are not saved; empty: they are
 };
 
 }  // namespace fw::state

@@ -57,6 +57,14 @@ struct ProgressPage {
   friend bool operator==(const ProgressPage&, const ProgressPage&) = default;
 };
 
+/// What a person has to know of the files of the program, in sentences.
+struct FileNews {
+  std::string unsaved;         ///< what is not being saved and what to do about it, as long as it is so
+  bool loses_answers = false;  ///< answers are among what is not being saved
+  std::string set_aside;       ///< damaged files that were put aside; stays until it is closed
+  friend bool operator==(const FileNews&, const FileNews&) = default;
+};
+
 /// How the state is looked at; undo leaves it alone.
 struct View {
   Settings settings;
@@ -77,6 +85,7 @@ struct View {
   bool prompt_shown = true;
   bool keys_shown = false;  ///< the page of keys
   ProgressPage progress;
+  FileNews file_news;
   std::optional<Notice> notice;
   friend bool operator==(const View&, const View&) = default;
 };

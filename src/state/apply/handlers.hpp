@@ -96,6 +96,8 @@ std::string on(Model& model, const ShowProgress& command);
 std::string on(Model& model, const ExportProgress& command);
 std::string on(Model& model, const EraseProgress& command);
 std::string on(Model& model, const TakeProgress& command);
+std::string on(Model& model, const TakeFileNews& command);
+std::string on(Model& model, const CloseFileNews& command);
 
 std::string on(Model& model, const Undo& command);
 std::string on(Model& model, const Redo& command);

@@ -34,4 +34,14 @@ std::string on(Model& model, const TakeProgress& command) {
   return {};
 }
 
+std::string on(Model& model, const TakeFileNews& command) {
+  model.view.file_news = command.news;
+  return {};
+}
+
+std::string on(Model& model, const CloseFileNews&) {
+  model.view.file_news.set_aside.clear();
+  return {};
+}
+
 }  // namespace fw::state::handlers

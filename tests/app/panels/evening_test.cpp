@@ -6,7 +6,7 @@
 #include "app/panels/frame_driver.hpp"
 #include "app/state/quiz/forms_support.hpp"
 #include "panels/ids.hpp"
-#include "panels/key_list.hpp"
+#include "panels/sheets/key_list.hpp"
 
 // What a student at home and a teacher at the projector must find where they look for it.
 namespace fw::panels::test::evening_test {

@@ -11,6 +11,17 @@ struct Size {
 constexpr Size sizes[] = {{1024, 768}, {1280, 1024}, {960, 1080},  {1280, 720}, {1280, 800},
                           {1366, 768}, {1920, 1080}, {1920, 1200}, {3840, 2160}};
 
+/// The longest that has to be said of files.
+FileNews not_saved() {
+  return {
+      "The file \"/home/classroom/shared documents/grade seven/.local/share/foldwright/progress.json\" cannot be "
+      "written: no space is left. Your answers stay in this window until the file can be written. Make room on the "
+      "disk or unlock the folder, and keep going.",
+      true,
+      "The saved place is damaged: an entry is missing or has the wrong type. It was set aside as "
+      "place.json.damaged."};
+}
+
 /// What stands on the screen.
 struct Scene {
   const char* name;
@@ -34,6 +45,8 @@ std::vector<Scene> scenes(const char* problem) {
       {"display", with({ShowPanel{SidePanel::Display}})},
       {"keys", with({ShowKeys{true}})},
       {"presenting", with({SetPresenting{true}, CountNext{}})},
+      {"answers not saved", with({TakeFileNews{not_saved()}, CountNext{}})},
+      {"answers not saved, progress", with({TakeFileNews{not_saved()}, ShowProgress{true}})},
   };
 }
 

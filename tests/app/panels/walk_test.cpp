@@ -115,7 +115,7 @@ std::string fault_of_view(const Model& model) {
   if (view.presenting) {
     for (const figures::Rect& window : {figures::Rect{0, 0, 1920, 1080}, figures::Rect{0, 0, 1024, 768}}) {
       const Theme theme = Theme::make(view.settings.theme, theme::reading_height(window.w, window.h));
-      const Screen screen = screen_for(window, model, theme.sizes, 0);
+      const Screen screen = screen_for(window, model, theme.sizes, {});
       fault += screen.has_rail || screen.rail.w > 0 ? "the rail is shown while presenting. " : "";
     }
   }

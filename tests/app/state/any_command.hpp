@@ -46,6 +46,9 @@ requires std::is_empty_v<Intent> Intent any(Of<Intent>, const Model&, Choices&) 
 
 // The lesson
 inline OpenProblem any(Of<OpenProblem>, const Model& model, Choices& c) { return {c.index(model.state.desks.size())}; }
+inline TakeFileNews any(Of<TakeFileNews>, const Model&, Choices& c) {
+  return {{c.yes() ? "Your answers are not saved." : "", c.yes(), c.yes() ? "A damaged file was set aside." : ""}};
+}
 inline StepLesson any(Of<StepLesson>, const Model&, Choices& c) { return {c.step()}; }
 inline StepProblem any(Of<StepProblem>, const Model&, Choices& c) { return {c.step()}; }
 inline SetMode any(Of<SetMode>, const Model&, Choices& c) { return {static_cast<Mode>(c.below(3))}; }

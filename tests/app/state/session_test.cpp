@@ -1,5 +1,7 @@
 #include "state/session.hpp"
 
+#include <gmock/gmock.h>
+
 #include <filesystem>
 #include <memory>
 
@@ -7,6 +9,8 @@
 
 namespace fw::state::test::session_test {
 namespace {
+
+using testing::HasSubstr;
 
 lessons::Lesson demo() { return tasks::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
 
@@ -97,6 +101,48 @@ TEST(Session, TellsWhetherAnythingChangedThatIsShown) {
   EXPECT_TRUE(session.dispatch({CountNext{}}));
   EXPECT_TRUE(session.dispatch({SetPresenting{true}}));
   EXPECT_FALSE(session.dispatch({SetPresenting{true}, Hover{std::nullopt}}));
+}
+
+// What is not saved is told in the window for as long as it is so.
+TEST(Session, TellsInTheWindowWhatIsNotSaved) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  EXPECT_EQ(session.model().view.file_news, FileNews{});
+  files.refuse_writing();
+  session.record({{"volume", "", true}});
+  const FileNews lost = session.model().view.file_news;
+  EXPECT_THAT(lost.unsaved, HasSubstr("Your answers stay in this window"));
+  EXPECT_TRUE(lost.loses_answers);
+  session.dispatch({CloseFileNews{}, CountNext{}});
+  EXPECT_EQ(session.model().view.file_news, lost) << "stays";
+  files.refuse_writing(false);
+  session.record({{"volume", "", true}});
+  EXPECT_EQ(session.model().view.file_news, FileNews{}) << "all is saved again";
+}
+
+TEST(Session, TellsInTheWindowThatThePlaceIsNotSaved) {
+  platform::MemoryFiles files;
+  Session session(files, demo(), "", day_that_counts_owners);
+  files.refuse_writing();
+  session.dispatch({StepProblem{1}});
+  session.save();
+  const FileNews lost = session.model().view.file_news;
+  EXPECT_THAT(lost.unsaved, HasSubstr("Your settings and your place in the lesson are not being saved."));
+  EXPECT_FALSE(lost.loses_answers);
+}
+
+TEST(Session, TellsInTheWindowWhatWasSetAside) {
+  platform::MemoryFiles files(std::map<std::string, std::string>{{"data/foldwright/progress.json", "{broken"},
+                                                                 {"config/foldwright/place.json", "{broken"},
+                                                                 {"config/foldwright/settings.json", "{broken"}});
+  Session session(files, demo(), "", day_that_counts_owners);
+  const std::string told = session.model().view.file_news.set_aside;
+  for (const char* name : {"progress.json", "place.json", "settings.json"}) {
+    EXPECT_THAT(told, HasSubstr(name));
+  }
+  EXPECT_EQ(session.model().view.file_news.unsaved, "");
+  session.dispatch({CloseFileNews{}});
+  EXPECT_EQ(session.model().view.file_news, FileNews{});
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "panels/key_list.hpp"
+#include "panels/sheets/key_list.hpp"
 
 #include <iterator>
 

@@ -1,6 +1,6 @@
 #include "panels/ids.hpp"
-#include "panels/key_list.hpp"
 #include "panels/panels.hpp"
+#include "panels/sheets/key_list.hpp"
 #include "ui/layout.hpp"
 
 namespace fw::panels {

@@ -158,10 +158,19 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const auto say = [&](const std::string& text, const Rect& rect, const Color& color) {
     ui.text(text, rect, {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = color});
   };
-  const std::string where =
-      "Kept on this machine only, without a name. Each problem counts once, by your first answer.";
+  const FileNews& news = shown.view().file_news;
+  const bool has_news = !news.unsaved.empty() || !news.set_aside.empty();
   const double width = column.rest().w;
-  say(where, column.take(ui.wrapped_height(where, width, TextSize::Small)), ui.theme().quiet_ink);
+  if (has_news) {
+    const std::string text =
+        news.unsaved + (news.unsaved.empty() || news.set_aside.empty() ? "" : " ") + news.set_aside;
+    say(text, column.take(ui.wrapped_height(text, width, TextSize::Small)), ui.theme().bad);
+  }
+  if (!news.loses_answers) {
+    const std::string where =
+        "Kept on this machine only, without a name. Each problem counts once, by your first answer.";
+    say(where, column.take(ui.wrapped_height(where, width, TextSize::Small)), ui.theme().quiet_ink);
+  }
   const std::vector<SkillSummary>& rows = page.rows;
   buttons(ui, page, rows.empty(), column.take_bottom(sizes.button), out);
   const std::string message = message_of(ui, page, width);

@@ -66,8 +66,9 @@ void figure_and_work(Ui& ui, const Shown& shown, const solids::Face& face, const
   const Rect beside = shown.screen.tight ? halves.take(rect.w * 0.44) : Rect{};  // no height for one over the other
   Column column(halves.rest(), sizes.space);
   const std::string& work = shown.derived.picked_work;
-  ui.text(work, column.take_bottom(ui.wrapped_height(work, column.rest().w, TextSize::Label, true)),
-          {.bold = true, .wrap = true});
+  const auto height_in = [&](TextSize size) { return ui.wrapped_height(work, column.rest().w, size, true); };
+  const TextSize size = height_in(TextSize::Label) <= column.rest().h ? TextSize::Label : TextSize::Small;
+  ui.text(work, column.take_bottom(height_in(size)), {.size = size, .bold = true, .wrap = true});
   const std::string origin = where_from(face);
   const double origin_height = origin.empty() ? 0 : ui.wrapped_height(origin, column.rest().w, TextSize::Small);
   const double figure_height = shown.screen.tight ? 0 : 5 * sizes.label;
