@@ -178,6 +178,26 @@ std::optional<Problem> made_claim(const Blueprint& drawn_blueprint, Seed& seed) 
   return problem;
 }
 
+/// Whether a value is the label, rounded at the label's own last place. A whole number is exact.
+bool rounds_to(const Number& value, const units::Unit& unit, const units::WrittenQuantity& label) {
+  const Number there = value * units::conversion(unit, label.unit);
+  return there == label.number.value ||
+         (label.number.places > 0 && label.number.lowest() <= there && there <= label.number.highest());
+}
+
+Message not_rounded_to(const Number& value, const units::Unit& unit, const units::WrittenQuantity& label) {
+  const Number there = value * units::conversion(unit, label.unit);
+  const words::Value claimed = practice::value_of(label);
+  if (label.number.places == 0) {
+    return message("a whole number is exact, and {fitting} is not {claimed}",
+                   {{"fitting", judged_amount(value, unit, 2)}, {"claimed", claimed}});
+  }
+  const words::Amount rounded{exact::fixed_text(there, label.number.places), label.unit.text()};
+  return message(
+      "{fitting} rounds to {rounded}, not to {claimed}",
+      {{"fitting", judged_amount(value, unit, label.number.places + 2)}, {"rounded", rounded}, {"claimed", claimed}});
+}
+
 }  // namespace
 
 void Claim::write(Members& members) const {
@@ -229,6 +249,11 @@ ClaimVerdict Claim::verdict(const Problem& problem) const {
     verdict.is_rounded = std::any_of(remarks.begin(), remarks.end(), [](const solids::Fault& remark) {
       return remark.severity == solids::Severity::Rounding;
     });
+    if (verdict.is_rounded && fitting && !rounds_to(*fitting, problem.solid.unit(), value_)) {
+      verdict.can_be = false;
+      verdict.is_rounded = false;
+      verdict.why = not_rounded_to(*fitting, problem.solid.unit(), value_);
+    }
   } else {
     verdict.why = figure.error().front().message;
   }

@@ -122,6 +122,34 @@ TEST(Tasks, AClaimIsPutToTheOtherLabels) {
   EXPECT_TRUE(verdict_of(problem_of(peak, R"("claim": {"slant_height": "130 mm"})")).can_be);
 }
 
+// A label is a number, rounded, only if the number rounds to it at the label's own last place; a whole number is exact.
+TEST(Tasks, AClaimAgreesOnlyAtItsOwnLastPlace) {
+  const auto can_be = [](const char* solid, const std::string& claim) {
+    const auto problem = problem_of(solid, R"("claim": {)" + claim + "}");
+    return practice::task_as<Claim>(problem)->verdict(problem).can_be;
+  };
+  constexpr const char* exact15 =
+      R"({"kind": "pyramid", "base": {"shape": "square", "side": "18 cm"}, "height": "12 cm"})";
+  constexpr const char* root202 =  // 14.2126...
+      R"({"kind": "pyramid", "base": {"shape": "square", "side": "18 cm"}, "height": "11 cm"})";
+  constexpr const char* three_four =
+      R"({"kind": "prism", "base": {"shape": "right triangle", "legs": ["3 ft", "4 ft"]}, "height": "7 ft"})";
+  for (const char* no : {"14.9 cm", "15.1 cm", "14 cm", "149 mm"}) {
+    EXPECT_FALSE(can_be(exact15, std::string(R"("slant_height": ")") + no + "\"")) << no;
+  }
+  for (const char* yes : {"15 cm", "15.0 cm", "150 mm"}) {
+    EXPECT_TRUE(can_be(exact15, std::string(R"("slant_height": ")") + yes + "\"")) << yes;
+  }
+  for (const char* no : {"14.3 cm", "14.1 cm", "14.22 cm", "14 cm", "142 mm"}) {
+    EXPECT_FALSE(can_be(root202, std::string(R"("slant_height": ")") + no + "\"")) << no;
+  }
+  for (const char* yes : {"14.2 cm", "14.21 cm", "14.213 cm", "142.1 mm"}) {
+    EXPECT_TRUE(can_be(root202, std::string(R"("slant_height": ")") + yes + "\"")) << yes;
+  }
+  EXPECT_FALSE(can_be(three_four, R"("base.hypotenuse": "5 ft 1 in")"));
+  EXPECT_TRUE(can_be(three_four, R"("base.hypotenuse": "60 in")"));
+}
+
 TEST(Tasks, AWrongAnswerIsHeldAgainstTheRightOne) {
   EXPECT_THAT(told(problem_of(peak, R"("find": ["surface_area"], "wrong": {"answer": "260 cm^2"})")),
               HasSubstr("A student got 260 cm². How far off is that?\n          360 cm² − 260 cm² = 100 cm²"));
