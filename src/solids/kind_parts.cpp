@@ -1,5 +1,7 @@
 #include "solids/kind_parts.hpp"
 
+#include <utility>
+
 #include "nets/layout.hpp"
 
 namespace fw::solids {
@@ -19,6 +21,10 @@ void name_after_base(SolidStatement& statement, const ShapeStatement& base, cons
   }
   statement.other_names.push_back(name_of({base.noun, family}));
   statement.other_names.push_back(name_of({base.noun, "based", family}));
+}
+
+void call_it(SolidStatement& statement, const std::string& name) {
+  statement.other_names.push_back(std::exchange(statement.name, name));
 }
 
 Traits upright_traits() {

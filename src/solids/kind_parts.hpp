@@ -12,6 +12,8 @@ using StatedSolid = Result<SolidStatement, std::vector<Fault>>;
 /// The names of a solid of a family ("prism", "pyramid") that stands on this base.
 void name_after_base(SolidStatement& statement, const ShapeStatement& base, const std::string& family,
                      const std::vector<std::string>& special_names);
+/// The special name of these measures: "cube". What it was called until now is right as well.
+void call_it(SolidStatement& statement, const std::string& name);
 
 /// Between two congruent bases, the lateral faces upright on them.
 [[nodiscard]] Traits upright_traits();

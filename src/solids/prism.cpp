@@ -252,13 +252,13 @@ void name(SolidStatement& statement, const ShapeStatement& base, const Descripti
   names.push_back(name_of({"right", base.adjective, "prism"}));
   if (base.is_regular) {
     names.push_back(name_of({"regular", base.adjective, "prism"}));
-    const auto side = written_length(description.base.front(), "side");
-    const auto height = written_length(description, "height");
-    if (base.sides.size() == 4 && side && height && *side == *height) {
-      names.push_back("cube");
-    }
   }
   name_after_base(statement, base, "prism", names);
+  const auto height = written_length(description, "height");
+  if (base.is_regular && base.sides.size() == 4 && height &&
+      written_length(description.base.front(), "side") == height) {
+    call_it(statement, "cube");
+  }
 }
 
 StatedSolid stated_prism(const Description& description, const ShapeStatement* base) {

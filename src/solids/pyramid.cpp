@@ -283,13 +283,19 @@ void add_areas(SolidStatement& statement, const PyramidPlan& plan) {
                                   message("the surface area must be more than twice the base area")});
 }
 
-void name(SolidStatement& statement, const PyramidPlan& plan) {
+void name(SolidStatement& statement, const PyramidPlan& plan, const Description& description) {
   std::vector<std::string> names = plan.base.pyramid_names;
   names.push_back(name_of({plan.apex_over ? "oblique" : "right", plan.base.adjective, "pyramid"}));
   if (plan.base.is_regular && !plan.apex_over) {
     names.push_back(name_of({"regular", plan.base.adjective, "pyramid"}));
   }
   name_after_base(statement, plan.base, "pyramid", names);
+  const auto edge = written_length(description, "lateral_edge");
+  const bool is_triangular = plan.base.is_regular && plan.base.sides.size() == 3;
+  if (is_triangular && edge && written_length(description.base.front(), "side") == edge) {
+    statement.other_names.emplace_back("tetrahedron");
+    call_it(statement, "regular tetrahedron");
+  }
 }
 
 StatedSolid stated_pyramid(const Description& description, const ShapeStatement* base) {
@@ -299,7 +305,7 @@ StatedSolid stated_pyramid(const Description& description, const ShapeStatement*
     return failure(faults);
   }
   SolidStatement statement;
-  name(statement, plan);
+  name(statement, plan, description);
   statement.relations = plan.base.relations;
   statement.conditions = plan.base.conditions;
   statement.assumptions = plan.base.assumptions;

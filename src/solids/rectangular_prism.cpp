@@ -24,7 +24,7 @@ void name(SolidStatement& statement, const Description& description) {
     statement.other_names.push_back("square prism");
   }
   if (equal(l, w) && equal(w, h)) {
-    statement.other_names.push_back("cube");
+    call_it(statement, "cube");
   }
 }
 

@@ -177,6 +177,11 @@ void tell_shapes(CountSheet& sheet) {
     parts.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", Noun{shape}}}));
   }
   sheet.steps().say(StepKind::Name, message("Its faces are {parts:and}.", {{"parts", parts}}));
+  const auto& faces = sheet.solid().faces();
+  if (std::all_of(faces.begin(), faces.end(),
+                  [&](const solids::Face& face) { return face.group == faces[FaceId::at(0)].group; })) {
+    return;  // the faces alone name it
+  }
   if (sheet.solid().traits().has_apex) {
     sheet.steps().say(
         StepKind::Name,

@@ -64,6 +64,29 @@ INSTANTIATE_TEST_SUITE_P(
                     Judged{"regular polyhedron | faces: 8 | edge: 4 cm", "icosahedron", NameVerdict::WrongFamily},
                     Judged{"regular polyhedron | faces: 4 | edge: 4 cm", "triangular pyramid", NameVerdict::Right}));
 
+// The most special name; the more general ones are right as well. Common practice, no source.
+TEST(SpecialNames, AreTheMostSpecialOnes) {
+  struct Named {
+    const char* solid;
+    const char* name;
+    const char* also;
+  };
+  for (const Named& one :
+       {Named{"rectangular prism | length: 6 cm | width: 6 cm | height: 6 cm", "cube", "rectangular prism"},
+        Named{"rectangular prism | length: 6 cm | width: 6 cm | height: 7 cm", "rectangular prism", "square prism"},
+        Named{"prism | height: 60 mm | base square | side: 6 cm", "cube", "square prism"},
+        Named{"prism | height: 9 cm | base square | side: 6 cm", "square prism", "rectangular prism"},
+        Named{"pyramid | lateral_edge: 6 cm | base equilateral triangle | side: 6 cm", "regular tetrahedron",
+              "triangular pyramid"},
+        Named{"pyramid | lateral_edge: 7 cm | base equilateral triangle | side: 6 cm", "triangular pyramid",
+              "tetrahedron"}}) {
+    const Solid solid = test::solid(one.solid);
+    EXPECT_EQ(solid.name(), one.name) << one.solid;
+    EXPECT_EQ(judge_name(solid, one.also), NameVerdict::Right) << one.solid;
+    EXPECT_EQ(judge_name(solid, one.name), NameVerdict::Right) << one.solid;
+  }
+}
+
 TEST(NamesByFaceCount, AreThoseOfRealSolids) {
   using testing::Contains;
   EXPECT_THAT(names_with_face_count(5), Contains("square pyramid"));
