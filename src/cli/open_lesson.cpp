@@ -35,24 +35,29 @@ std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& 
   if (!text) {
     return std::nullopt;
   }
-  Result<lessons::Lesson, std::vector<lessons::Finding>> lesson = tasks::read_lesson(*text);
-  if (!lesson) {
-    const std::vector<lessons::Finding>& findings = lesson.error();
-    for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
-      std::cerr << lessons::text(findings[i], path) << '\n';
-    }
-    const std::string more = more_findings(findings.size());
-    std::cerr << (more.empty() ? "" : path + ": " + more + "\n");
-    status = worse(status, ExitStatus::LessonAtFault);
-    return std::nullopt;
+  lessons::Reading reading = tasks::reading_of(*text);
+  if (reading.lesson) {
+    return std::move(reading.lesson);
   }
-  return *lesson;
+  std::vector<lessons::Finding>& findings = reading.findings;
+  findings.erase(std::remove_if(findings.begin(), findings.end(), [](const auto& one) { return one.is_remark; }),
+                 findings.end());
+  for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
+    std::cerr << lessons::text(findings[i], path) << '\n';
+  }
+  const std::string more = more_findings(findings.size());
+  std::cerr << (more.empty() ? "" : path + ": " + more + "\n");
+  status = worse(status, ExitStatus::LessonAtFault);
+  return std::move(reading.others);
 }
 
 std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, const std::string& path,
                                               const std::optional<std::string>& id, ExitStatus& status) {
   if (!id) {
     return lesson.problems;
+  }
+  if (std::find(lesson.left_out.begin(), lesson.left_out.end(), *id) != lesson.left_out.end()) {
+    return {};  // its mistakes were told
   }
   std::vector<std::string> ids;
   for (const lessons::Problem& problem : lesson.problems) {

@@ -17,8 +17,8 @@ inline constexpr std::size_t most_findings = 100;
 /// The text of a lesson file; "-" is standard input. Errors: told on standard error; the status is WrongUsage then.
 [[nodiscard]] std::optional<std::string> read_lesson_text(const std::string& path, ExitStatus& status);
 
-/// The lesson of a file. Errors: all told on standard error, with file, line and column; the status is WrongUsage for
-/// a file that cannot be read and LessonAtFault for a lesson that is wrong.
+/// The lesson of a file, without the problems that have a mistake. Errors: all told on standard error, with file, line
+/// and column; the status is WrongUsage for a file that cannot be read and LessonAtFault where anything is wrong.
 [[nodiscard]] std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status);
 
 /// "and 12 more" where there are more findings than are printed; else empty.

@@ -32,6 +32,7 @@ struct Problem {
 struct Lesson {
   std::string title;
   std::vector<Problem> problems;
+  std::vector<std::string> left_out = {};  ///< ids of problems that are missing here because they have a mistake
   friend bool operator==(const Lesson&, const Lesson&) = default;
 };
 

@@ -75,11 +75,30 @@ std::vector<Problem> read_problems(const JsonNode& lesson, const TaskReader& tas
   std::set<std::string> ids;
   std::size_t number = 0;
   for (const JsonNode& item : node->items) {
-    if (std::optional<Problem> problem = read_problem(item, ++number, tasks, ids, report)) {
+    const std::size_t errors = report.errors();
+    std::optional<Problem> problem = read_problem(item, ++number, tasks, ids, report);
+    if (problem && report.errors() == errors) {
       problems.push_back(std::move(*problem));
     }
   }
   return problems;
+}
+
+/// The problems without an error, where none is an error of the lesson itself.
+std::optional<Lesson> without_faulty(Lesson lesson, const std::vector<Finding>& findings) {
+  for (const Finding& finding : findings) {
+    if (finding.is_remark) {
+      continue;
+    }
+    if (finding.problem.empty()) {
+      return std::nullopt;
+    }
+    std::vector<std::string>& ids = lesson.left_out;
+    if (std::find(ids.begin(), ids.end(), finding.problem) == ids.end()) {
+      ids.push_back(finding.problem);
+    }
+  }
+  return lesson.problems.empty() ? std::nullopt : std::optional(std::move(lesson));
 }
 
 }  // namespace
@@ -90,29 +109,33 @@ Reading reading_of(std::string_view text, const TaskReader& tasks) {
   if (text.size() > limits::bytes) {
     context.fault(0, message("the file has {count} bytes; a lesson has at most {most}",
                              {{"count", text.size()}, {"most", limits::bytes}}));
-    return {std::nullopt, report.in_order(text)};
+    return {std::nullopt, std::nullopt, report.in_order(text)};
   }
   const Result<JsonNode, std::vector<JsonFault>> root = parse_located(text, limits::nesting);
   if (!root) {
     for (const JsonFault& fault : root.error()) {
       context.fault(fault.offset, fault.message);
     }
-    return {std::nullopt, report.in_order(text)};
+    return {std::nullopt, std::nullopt, report.in_order(text)};
   }
   if (!root->is(Kind::Object)) {
     context.fault(*root, message("a lesson is an object in {braces}; found {found}",
                                  {{"braces", "{ }"}, {"found", found_text(*root)}}));
-    return {std::nullopt, report.in_order(text)};
+    return {std::nullopt, std::nullopt, report.in_order(text)};
   }
   if (!is_readable_version(*root, context)) {
-    return {std::nullopt, report.in_order(text)};
+    return {std::nullopt, std::nullopt, report.in_order(text)};
   }
   check_keys(*root, {"lesson", "title", "problems"}, message("a lesson"), context);
   Lesson lesson;
   lesson.title = read_title(*root, context);
   lesson.problems = read_problems(*root, tasks, context, report);
-  const bool is_sound = report.errors() == 0;
-  return {is_sound ? std::optional(std::move(lesson)) : std::nullopt, report.in_order(text)};
+  std::vector<Finding> findings = report.in_order(text);
+  if (report.errors() == 0) {
+    return {std::move(lesson), std::nullopt, std::move(findings)};
+  }
+  std::optional<Lesson> others = without_faulty(std::move(lesson), findings);
+  return {std::nullopt, std::move(others), std::move(findings)};
 }
 
 std::string text(const Finding& finding, std::string_view file) {

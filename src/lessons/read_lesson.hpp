@@ -60,6 +60,8 @@ struct TaskReader {
 /// What reading a lesson came to: the lesson if the text has no errors, and every finding, errors and remarks alike.
 struct Reading {
   std::optional<Lesson> lesson;
+  /// Where every error is in some problem: the others, and Lesson::left_out. Nothing if there are none, or no errors.
+  std::optional<Lesson> others;
   std::vector<Finding> findings;
 };
 [[nodiscard]] Reading reading_of(std::string_view text, const TaskReader& tasks);

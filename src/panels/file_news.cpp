@@ -10,20 +10,20 @@ using namespace ui;
 namespace {
 
 /// In a few words; the page of practice has all of them. What is being lost comes first.
-const char* headline_of(const FileNews& news) {
+std::string headline_of(const FileNews& news) {
   if (news.loses_answers) {
     return "Your answers are not being saved.";
   }
   if (!news.unsaved.empty()) {
     return "Your place in the lesson is not being saved.";
   }
-  return news.set_aside.empty() ? "" : "A damaged file was set aside.";
+  return news.note;
 }
 
 }  // namespace
 
 double file_news_height(const Ui& ui, const Model& model) {
-  return *headline_of(model.view.file_news) == '\0' ? 0 : ui.sizes().icon + ui.sizes().space;
+  return headline_of(model.view.file_news).empty() ? 0 : ui.sizes().icon + ui.sizes().space;
 }
 
 void file_news(Ui& ui, const Shown& shown, Commands& out) {
@@ -40,7 +40,7 @@ void file_news(Ui& ui, const Shown& shown, Commands& out) {
       out.push_back(CloseFileNews{});
     }
   }
-  const char* more = "what to do";
+  const char* more = "read it all";
   if (ui.button(ids::more_file_news, more, row.take_right(ui.button_width(more, {.size = TextSize::Small})),
                 {.size = TextSize::Small})) {
     out.push_back(ShowProgress{true});

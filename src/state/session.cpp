@@ -26,6 +26,14 @@ Session::Session(platform::Files& files, lessons::Lesson lesson, std::string pat
     load(folder_, std::move(fresh));
   }
   model_.view.fold = lies_flat(model_.state) ? 1 : 0;
+  if (const std::vector<std::string>& left_out = model_.state.lesson->left_out; !left_out.empty()) {
+    const words::Message text = words::message(
+        "{count:Problem|Problems} {ids:and} {count:has a mistake and is|have mistakes and are} left out. Run "
+        "foldwright "
+        "check to see what would be right.",
+        {{"count", left_out.size()}, {"ids", left_out}});
+    add_sentence(model_.view.file_news.note, said(text));
+  }
   show_progress("");
 }
 
@@ -68,7 +76,7 @@ void Session::load(const std::string& folder, State fresh) {
 void Session::set_aside(const std::string& path, const std::string& reason) {
   const auto moved = files_.move_aside(path);
   messages_.push_back(reason + (moved ? " It was set aside as " + moved.value() + "." : " " + moved.error().message));
-  add_sentence(model_.view.file_news.set_aside, messages_.back());
+  add_sentence(model_.view.file_news.note, messages_.back());
 }
 
 void Session::cannot_save(const std::string& reason) {
@@ -77,7 +85,7 @@ void Session::cannot_save(const std::string& reason) {
 }
 
 void Session::tell_file_news() {
-  FileNews news{progress_.trouble(), !progress_.trouble().empty(), model_.view.file_news.set_aside};
+  FileNews news{progress_.trouble(), !progress_.trouble().empty(), model_.view.file_news.note};
   add_sentence(news.unsaved, unsaved_);
   if (!(news == model_.view.file_news)) {
     take(TakeFileNews{news});
@@ -147,7 +155,7 @@ void Session::record(const std::vector<practice::Attempt>& attempts) {
 void Session::show_progress(std::string message) {
   for (std::string& said : progress_.take_messages()) {
     if (said != progress_.trouble()) {  // a damaged file that was set aside
-      add_sentence(model_.view.file_news.set_aside, said);
+      add_sentence(model_.view.file_news.note, said);
     }
     messages_.push_back(std::move(said));
   }

@@ -61,7 +61,7 @@ struct ProgressPage {
 struct FileNews {
   std::string unsaved;         ///< what is not being saved and what to do about it, as long as it is so
   bool loses_answers = false;  ///< answers are among what is not being saved
-  std::string set_aside;       ///< damaged files that were put aside; stays until it is closed
+  std::string note;            ///< of files set aside, or problems left out; stays until it is closed
   friend bool operator==(const FileNews&, const FileNews&) = default;
 };
 

@@ -108,6 +108,27 @@ TEST_F(ExplainVerb, RoundsAndConvertsAsAsked) {
   EXPECT_EQ(json::parse(run(shade, "--unit mm^2 --json").out)["problems"][0]["answer"]["text"], "14400 mm²");
 }
 
+// A problem that asks nothing is fine to look at, for check and for explain alike.
+TEST_F(ExplainVerb, AProblemThatAsksNothingIsNoMistake) {
+  const Outcome outcome = run(R"({"id": "look", "solid": {"kind": "cube", "edge": "4 cm"}})", "");
+  EXPECT_EQ(outcome.status, 0);
+  EXPECT_THAT(outcome.error, HasSubstr("problem look: asks nothing, so there is nothing to work out"));
+}
+
+// One mistake does not lock the file: it is told, and the other problems work.
+TEST_F(ExplainVerb, AMistakeInOneProblemLeavesTheOthers) {
+  const std::string bad = R"({"id": "bad", "solid": {"kind": "cube", "edge": "-4 cm"}, "find": ["volume"]})";
+  const Outcome all = run(shade + "," + bad, "");
+  EXPECT_EQ(all.status, 1);
+  EXPECT_THAT(all.error, HasSubstr("problem bad, edge: "));
+  EXPECT_THAT(all.out, HasSubstr("shade: square pyramid"));
+  EXPECT_THAT(run(shade + "," + bad, "--problem shade").out, HasSubstr("shade: square pyramid"));
+  const Outcome faulty = run(shade + "," + bad, "--problem bad");
+  EXPECT_EQ(faulty.status, 1);
+  EXPECT_EQ(faulty.out, "");
+  EXPECT_THAT(faulty.error, testing::Not(HasSubstr("has no problem")));
+}
+
 TEST_F(ExplainVerb, SaysWhatCannotBeWorkedOut) {
   const Outcome no_area = run(tall, "--route faces");
   EXPECT_EQ(no_area.status, 1);

@@ -216,6 +216,10 @@ ExitStatus explain(const ExplainOptions& options) {
       explain_net(problem, options.json, list);
       continue;
     }
+    if (problem.tasks.empty()) {  // it is there to be looked at, and no mistake
+      tell(options, problem, "asks nothing, so there is nothing to work out; \"find\": [\"volume\"] would ask");
+      continue;
+    }
     bool told = false;
     for (const NamedRoute& named : routes_of(options.route)) {
       told = explain_by(named, problem, options, list, status) || told;

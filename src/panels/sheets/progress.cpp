@@ -159,11 +159,11 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
     ui.text(text, rect, {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = color});
   };
   const FileNews& news = shown.view().file_news;
-  const bool has_news = !news.unsaved.empty() || !news.set_aside.empty();
+  const bool has_news = !news.unsaved.empty() || !news.note.empty();
   const double width = column.rest().w;
   if (has_news) {
     const std::string text =
-        news.unsaved + (news.unsaved.empty() || news.set_aside.empty() ? "" : " ") + news.set_aside;
+        news.unsaved + (news.unsaved.empty() || news.note.empty() ? "" : " ") + news.note;
     say(text, column.take(ui.wrapped_height(text, width, TextSize::Small)), ui.theme().bad);
   }
   if (!news.loses_answers) {

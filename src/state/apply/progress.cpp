@@ -40,7 +40,7 @@ std::string on(Model& model, const TakeFileNews& command) {
 }
 
 std::string on(Model& model, const CloseFileNews&) {
-  model.view.file_news.set_aside.clear();
+  model.view.file_news.note.clear();
   return {};
 }
 

@@ -136,13 +136,26 @@ TEST(Session, TellsInTheWindowWhatWasSetAside) {
                                                                  {"config/foldwright/place.json", "{broken"},
                                                                  {"config/foldwright/settings.json", "{broken"}});
   Session session(files, demo(), "", day_that_counts_owners);
-  const std::string told = session.model().view.file_news.set_aside;
+  const std::string told = session.model().view.file_news.note;
   for (const char* name : {"progress.json", "place.json", "settings.json"}) {
     EXPECT_THAT(told, HasSubstr(name));
   }
   EXPECT_EQ(session.model().view.file_news.unsaved, "");
   session.dispatch({CloseFileNews{}});
   EXPECT_EQ(session.model().view.file_news, FileNews{});
+}
+
+TEST(Session, TellsInTheWindowWhichProblemsAreLeftOut) {
+  platform::MemoryFiles files;
+  const lessons::Reading reading = tasks::reading_of(R"({"lesson": 1, "title": "Two", "problems": [
+    {"id": "good", "solid": {"kind": "cube", "edge": "4 cm"}, "find": ["volume"]},
+    {"id": "bad", "solid": {"kind": "cube", "edge": "four"}, "find": ["volume"]}]})");
+  ASSERT_TRUE(!reading.lesson && reading.others);
+  EXPECT_EQ(reading.others->problems.size(), 1U);
+  EXPECT_EQ(reading.others->left_out, std::vector<std::string>{"bad"});
+  Session session(files, *reading.others, "two.json", day_that_counts_owners);
+  EXPECT_EQ(session.model().view.file_news.note,
+            "Problem bad has a mistake and is left out. Run foldwright check to see what would be right.");
 }
 
 }  // namespace
