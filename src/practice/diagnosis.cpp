@@ -27,16 +27,29 @@ std::optional<exact::Written> in_unit_of(const Question& question, const TypedAn
 
 std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) {
   std::vector<Cause> causes;
+  std::vector<Cause> rare;  // told only if nothing likelier fits
   const std::optional<exact::Written> converted = in_unit_of(*figure.question, typed);
   for (const WrongNumber& wrong : wrong_numbers(figure)) {
     const bool fits = stands_for(typed.number, wrong.value) || (converted && stands_for(*converted, wrong.value));
+    std::vector<Cause>& list = wrong.signature->is_rare ? rare : causes;
     const bool is_told =
-        std::any_of(causes.begin(), causes.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
+        std::any_of(list.begin(), list.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
     if (fits && !is_told) {
-      causes.push_back({wrong.signature->id, wrong.signature->saying.about(typed.number.text), wrong.faces, false});
+      list.push_back({wrong.signature->id, wrong.signature->saying.about(typed.number.text), wrong.faces, false});
     }
   }
-  return causes;
+  return causes.empty() ? rare : causes;
+}
+
+// Faces that are missing, that are counted too often, or both.
+words::Message question_about(const std::vector<FaceChange>& changes) {
+  const auto is_missing = [](const FaceChange& change) { return change.counted < change.right; };
+  if (std::all_of(changes.begin(), changes.end(), is_missing)) {
+    return message("Which faces are missing?");
+  }
+  return std::none_of(changes.begin(), changes.end(), is_missing)
+             ? message("Which face did you count twice?")
+             : message("Check off each face as you count it. Which ones did you miss, and which did you count twice?");
 }
 
 std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figure) {
@@ -57,9 +70,8 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
   const std::vector<words::Message> account = account_told(changes);
   const words::Value number = typed.number.text;
   cause.message = words::one_after_another(
-      {is_offered ? message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}})
-                  : message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}}),
-       message("Which face did you count twice?")});
+      {message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}}),
+       question_about(changes)});
   for (const FaceChange& change : changes) {
     cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
   }

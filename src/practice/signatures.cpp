@@ -15,9 +15,9 @@ bool is_same_number(double a, double b) { return std::abs(a - b) <= 1e-9 * std::
 const std::vector<Signature>& signatures() {
   static const std::vector<Signature> table = [] {
     std::vector<Signature> all;
-    for (const auto& part :
-         {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(), base_area_signatures(),
-          unknown_signatures(), supply_signatures(), packing_signatures(), scaling_signatures(), unit_signatures()}) {
+    for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
+                             base_area_signatures(), unknown_signatures(), supply_signatures(), packing_signatures(),
+                             scaling_signatures(), unit_signatures(), far_signatures()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;

@@ -38,6 +38,7 @@ struct Signature {
   std::vector<Asked> asked;  ///< for which questions it is a mistake
   void (*way)(const Figure& figure, Finds& finds);
   Saying saying;
+  bool is_rare = false;  ///< told only where no other row leads to the number
 };
 
 /// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
@@ -74,5 +75,6 @@ struct WrongNumber {
 [[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed, and of boxes
 [[nodiscard]] std::vector<Signature> scaling_signatures();    ///< H
 [[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels and of the unit asked
+[[nodiscard]] std::vector<Signature> far_signatures();        ///< rarer ways of A, B, E and L
 
 }  // namespace fw::practice

@@ -134,7 +134,8 @@ INSTANTIATE_TEST_SUITE_P(Counts, Answers,
                                          Case{peak, R"("find": ["edges"])", "4", "recognized", "B17"},
                                          Case{peak, R"("find": ["vertices"])", "4", "recognized", "B17"},
                                          Case{peak, R"("find": ["vertices"])", "5 vertices", "right", ""},
-                                         Case{box, R"("find": ["vertices"])", "7", "unrecognized", ""}));
+                                         Case{box, R"("find": ["vertices"])", "7", "recognized", "B18"},
+                                         Case{box, R"("find": ["vertices"])", "5", "unrecognized", ""}));
 
 // Source: half a base edge of 5, a height of 12 and a slant height of 13; 12 + 5, √(144 + 100), √(144 − 25), 169.
 const std::string slant = R"("find": ["slant_height"])";

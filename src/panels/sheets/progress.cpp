@@ -162,8 +162,7 @@ void progress_sheet(Ui& ui, const Shown& shown, Commands& out) {
   const bool has_news = !news.unsaved.empty() || !news.note.empty();
   const double width = column.rest().w;
   if (has_news) {
-    const std::string text =
-        news.unsaved + (news.unsaved.empty() || news.note.empty() ? "" : " ") + news.note;
+    const std::string text = news.unsaved + (news.unsaved.empty() || news.note.empty() ? "" : " ") + news.note;
     say(text, column.take(ui.wrapped_height(text, width, TextSize::Small)), ui.theme().bad);
   }
   if (!news.loses_answers) {

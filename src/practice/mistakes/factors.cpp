@@ -106,7 +106,13 @@ void slopes_not_halved(const Figure& figure, Finds& finds) {
     finds.push_back({figure.truth + slopes.area, slopes.faces});
   }
 }
-void total_halved(const Figure& figure, Finds& finds) { finds.push_back({figure.truth / 2, {}}); }
+// Where a class speaks of a half at all: some face is a triangle.
+void total_halved(const Figure& figure, Finds& finds) {
+  if (std::any_of(figure.faces.begin(), figure.faces.end(),
+                  [](const FigureFace& face) { return face.counts && face.is_halved; })) {
+    finds.push_back({figure.truth / 2, {}});
+  }
+}
 
 void trapezoid(const Figure& figure, Finds& finds) {
   if (!averages(figure)) {

@@ -80,18 +80,31 @@ void open_faces_counted(const Figure& figure, Finds& finds) {
     }
   }
 }
-void rounded_another_way(const Figure& figure, Finds& finds) {
+void rounded_down(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
   if (!packs) {
     return;
   }
-  if (packs->rounding != Rounding::Down) {
+  if (packs->rounding == Rounding::Up) {
     finds.push_back({std::floor(packs->quotient + 1e-9), {}});
   }
-  if (packs->rounding != Rounding::Up) {
+}
+void rounded_up_to_a_part(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->rounding == Rounding::Down) {
     finds.push_back({std::ceil(packs->quotient - 1e-9), {}});
   }
-  if (packs->rounding != Rounding::None) {
+}
+void rounded_for_nothing(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->rounding == Rounding::None) {
+    finds.push_back({std::floor(packs->quotient + 1e-9), {}});
+    finds.push_back({std::ceil(packs->quotient - 1e-9), {}});
+  }
+}
+void not_rounded(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->rounding != Rounding::None) {
     finds.push_back({packs->quotient, {}});
   }
 }
@@ -131,9 +144,13 @@ std::vector<Signature> supply_signatures() {
        {Asked::Surface, Asked::Lateral, Asked::Count},
        open_faces_counted,
        Saying("{n} is what you get if you cover every face.", "Picture the real thing. Which faces get covered?")},
-      {"L3", count, rounded_another_way,
-       Saying("{n} is what you get from the division alone.",
-              "Can you buy part of one? Is {n} enough to finish the job?")},
+      {"L3", count, rounded_down, Saying("{n} is the quotient, rounded down.", "Is {n} enough to finish the job?")},
+      {"L3", count, rounded_up_to_a_part,
+       Saying("{n} is the quotient, rounded up.", "Is there enough for the last one to be full?")},
+      {"L3", count, rounded_for_nothing,
+       Saying("{n} is the quotient, rounded.", "Can you use part of one here? Then don't round.")},
+      {"L3", count, not_rounded,
+       Saying("{n} is what you get from the division alone.", "Can there be part of one here?")},
       {"L4", count, exact_amount_paid,
        Saying("{n} is what you pay if you could buy part of a pack.", "How many whole packs do you have to buy?")},
       {"L5", count, multiplied_by_each,
