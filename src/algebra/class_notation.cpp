@@ -1,6 +1,7 @@
 #include "algebra/class_notation.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "algebra/number_notation.hpp"
 #include "algebra/print.hpp"
@@ -183,7 +184,55 @@ Notation changed(Notation part, const ClassNotation& style, bool drops_units) {
   return part;
 }
 
+struct NotationWord {
+  const char* word;
+  void (*say)(ClassNotation&);
+};
+using N = ClassNotation;
+// The usual one of each two comes first.
+constexpr std::array<NotationWord, 8> notation_table = {
+    {{"fraction", [](N& style) { style.parts = N::Parts::Fraction; }},
+     {"division", [](N& style) { style.parts = N::Parts::Division; }},
+     {"dot", [](N& style) { style.times = N::Times::Dot; }},
+     {"cross", [](N& style) { style.times = N::Times::Cross; }},
+     {"unit-in-answer", [](N& style) { style.units = N::Units::InAnswer; }},
+     {"unit-on-every-line", [](N& style) { style.units = N::Units::OnEveryLine; }},
+     {"lwh", [](N& style) { style.box_volume = N::BoxVolume::Edges; }},
+     {"Bh", [](N& style) { style.box_volume = N::BoxVolume::BaseTimesHeight; }}}};
+
 }  // namespace
+
+std::vector<std::string> notation_words() {
+  std::vector<std::string> words;
+  for (const NotationWord& row : notation_table) {
+    words.emplace_back(row.word);
+  }
+  return words;
+}
+
+std::optional<ClassNotation> with_word(ClassNotation style, std::string_view word) {
+  const auto found = std::find_if(notation_table.begin(), notation_table.end(),
+                                  [&](const NotationWord& row) { return word == row.word; });
+  if (found == notation_table.end()) {
+    return std::nullopt;
+  }
+  found->say(style);
+  return style;
+}
+
+std::vector<std::string> words_for(const ClassNotation& style) {
+  std::vector<std::string> words;
+  for (const NotationWord& row : notation_table) {
+    ClassNotation said;
+    row.say(said);
+    ClassNotation same = style;
+    row.say(same);
+    if (!(said == ClassNotation()) && same == style) {
+      words.emplace_back(row.word);
+    }
+  }
+  return words;
+}
 
 Notation class_notation(const Expression& expression, const SymbolNotation& symbol, const ClassNotation& style) {
   return Writer(symbol, style).written(expression);

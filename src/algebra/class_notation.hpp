@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string_view>
+
 #include "algebra/notation.hpp"
 
 // How a class writes its lines, which every class settles for itself.
@@ -16,6 +18,14 @@ struct ClassNotation {
   BoxVolume box_volume = BoxVolume::Edges;
   friend bool operator==(const ClassNotation&, const ClassNotation&) = default;
 };
+
+/// The words of lessons and of the command line for it: "fraction", "division"; "dot", "cross"; "unit-in-answer",
+/// "unit-on-every-line"; "lwh", "Bh".
+[[nodiscard]] std::vector<std::string> notation_words();
+/// With what the word says. Nothing for another word.
+[[nodiscard]] std::optional<ClassNotation> with_word(ClassNotation style, std::string_view word);
+/// The words for what is not the usual.
+[[nodiscard]] std::vector<std::string> words_for(const ClassNotation& style);
 
 /// The expression in the way of the class: "2lw + 2lh", "½ · 32 · ℓ", "16ℓ"; "P · ℓ ÷ 2" where it divides. `symbol`
 /// says whether a number has its unit.

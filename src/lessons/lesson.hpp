@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "algebra/class_notation.hpp"
 #include "lessons/task.hpp"
 #include "solids/solid.hpp"
 
@@ -33,6 +34,7 @@ struct Lesson {
   std::string title;
   std::vector<Problem> problems;
   std::vector<std::string> left_out = {};  ///< ids of problems that are missing here because they have a mistake
+  algebra::ClassNotation notation = {};  ///< of the lines on the board
   friend bool operator==(const Lesson&, const Lesson&) = default;
 };
 

@@ -101,6 +101,33 @@ std::optional<Lesson> without_faulty(Lesson lesson, const std::vector<Finding>& 
   return lesson.problems.empty() ? std::nullopt : std::optional(std::move(lesson));
 }
 
+// How the class writes: "notation": ["division", "cross"].
+algebra::ClassNotation read_notation(const JsonNode& lesson, const Context& context) {
+  algebra::ClassNotation notation;
+  const JsonNode* node = lesson.find("notation");
+  if (node == nullptr) {
+    return notation;
+  }
+  if (!node->is(Kind::List)) {
+    context.fault(*node, message("\"notation\" is a list of words, such as [\"division\", \"cross\"]; found {found}",
+                                 {{"found", found_text(*node)}}));
+    return notation;
+  }
+  for (const JsonNode& item : node->items) {
+    const std::string* word = text_at(item, message("a word for the notation, such as \"division\""), context);
+    if (word == nullptr) {
+      continue;
+    }
+    if (const auto said = algebra::with_word(notation, *word)) {
+      notation = *said;
+    } else {
+      context.fault(item, message("\"{word}\" can't go into \"notation\"{suggestion}",
+                                  {{"word", *word}, {"suggestion", suggestion(*word, algebra::notation_words())}}));
+    }
+  }
+  return notation;
+}
+
 }  // namespace
 
 Reading reading_of(std::string_view text, const TaskReader& tasks) {
@@ -126,9 +153,10 @@ Reading reading_of(std::string_view text, const TaskReader& tasks) {
   if (!is_readable_version(*root, context)) {
     return {std::nullopt, std::nullopt, report.in_order(text)};
   }
-  check_keys(*root, {"lesson", "title", "problems"}, message("a lesson"), context);
+  check_keys(*root, {"lesson", "title", "notation", "problems"}, message("a lesson"), context);
   Lesson lesson;
   lesson.title = read_title(*root, context);
+  lesson.notation = read_notation(*root, context);
   lesson.problems = read_problems(*root, tasks, context, report);
   std::vector<Finding> findings = report.in_order(text);
   if (report.errors() == 0) {

@@ -132,7 +132,16 @@ std::string write_lesson(const Lesson& lesson) {
   for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
     problems += "    " + problem_text(lesson.problems[i]) + (i + 1 == lesson.problems.size() ? "\n" : ",\n");
   }
-  return object_in_lines({{"lesson", "1"}, {"title", quote(lesson.title)}, {"problems", problems + "  ]"}}, 0) + "\n";
+  Members members{{"lesson", "1"}, {"title", quote(lesson.title)}};
+  std::vector<std::string> notation;
+  for (const std::string& word : algebra::words_for(lesson.notation)) {
+    notation.push_back(quote(word));
+  }
+  if (!notation.empty()) {
+    members.emplace_back("notation", in_line(notation, '[', ']'));
+  }
+  members.emplace_back("problems", problems + "  ]");
+  return object_in_lines(members, 0) + "\n";
 }
 
 }  // namespace fw::lessons

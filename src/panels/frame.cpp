@@ -15,7 +15,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
     result.shows_bench = false;
     const Screen screen;
     blank_sheet(ui, {model, derived, screen}, result.commands);
-    shortcuts(ui, model, result.commands);
+    shortcuts(ui, model, derived, result.commands);
     ui.end();
     return result;
   }
@@ -37,7 +37,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   side(ui, shown, result.commands);
   keys_sheet(ui, shown, result.commands);
   progress_sheet(ui, shown, result.commands);
-  shortcuts(ui, model, result.commands);
+  shortcuts(ui, model, derived, result.commands);
   ui.end();
   return result;
 }

@@ -17,6 +17,6 @@ struct FrameResult {
 /// What the screen does with keys while no text field has the focus.
 [[nodiscard]] ui::KeyScene key_scene(const Model& model, const Derived& derived);
 /// The commands of the keys that no widget has used.
-void shortcuts(Ui& ui, const Model& model, Commands& out);
+void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out);
 
 }  // namespace fw::panels

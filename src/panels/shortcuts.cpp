@@ -129,7 +129,7 @@ void letters(Ui& ui, const Model& model, Commands& out) {
   }
 }
 
-void work_letters(Ui& ui, const Model& model, Commands& out) {
+void work_letters(Ui& ui, const Model& model, const Derived& derived, Commands& out) {
   const Work& work = model.state.desk().work;
   const auto shown_here = [&](Key key, Modifiers modifiers = no_modifiers) {
     const bool pressed = ui.shortcut(key, modifiers);
@@ -143,6 +143,12 @@ void work_letters(Ui& ui, const Model& model, Commands& out) {
   }
   if (shown_here(Key::W, with_shift)) {
     out.push_back(StepNumber{-1});
+  }
+  if (derived.worked && shown_here(Key::D)) {
+    out.push_back(SetDetail{shows_board(model, *derived.worked) ? Detail::EveryStep : Detail::Board});
+  }
+  if (derived.worked && shown_here(Key::O)) {
+    out.push_back(OpenLine{progressed(model, *derived.worked).present});
   }
   if (shown_here(Key::G)) {
     const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
@@ -241,7 +247,7 @@ KeyScene key_scene(const Model& model, const Derived& derived) {
   return has_options ? KeyScene::Choosing : KeyScene::Answered;
 }
 
-void shortcuts(Ui& ui, const Model& model, Commands& out) {
+void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out) {
   if (model.view.blank) {
     // Whatever key the remote sends brings the picture back, and does nothing else.
     for (const Key key : {Key::B, Key::Period, Key::Escape, Key::Space, Key::Enter, Key::PageUp, Key::PageDown,
@@ -286,7 +292,7 @@ void shortcuts(Ui& ui, const Model& model, Commands& out) {
     if (model.state.mode == Mode::Explore) {
       digits(ui, model, out);
     } else if (works) {
-      work_letters(ui, model, out);
+      work_letters(ui, model, derived, out);
       work_digits(ui, model, out);
     }
   }

@@ -101,7 +101,8 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
   const reasoning::Step& step = worked.step(index);
   StepCard card;
   card.step = index;
-  card.is_present = index == work.present;
+  const bool in_lines = shows_board(shown.model, worked);
+  card.is_present = index == work.present && !in_lines;
   card.number = std::to_string(index + 1);
   card.reason = said(whole.shown.reason);
   const double left = margin(ui);
@@ -128,7 +129,7 @@ StepCard laid_out(const Ui& ui, const figures::Canvas& canvas, const Shown& show
     card.height = card.line_at.y + made.layout.size().y;
     card.line = std::move(made.layout);
   }
-  if (card.is_present && !whole.shown.has_blank) {
+  if ((card.is_present || in_lines) && !whole.shown.has_blank) {
     place_asides(ui, canvas, step, left, inside, card);
   }
   card.height += gap(ui);
@@ -142,10 +143,11 @@ void draw_numbers(Ui& ui, const Shown& shown, const StepCard& card, Vec2 corner,
   for (std::size_t i = 0; i < numbers.size() && i < numbers_a_step; ++i) {
     const Rect& drawn = numbers[i].rect;
     const Rect place = drawn.middle(std::max(drawn.w, sizes.target), std::max(drawn.h, sizes.target));
-    const NumberPlace here{card.step, i};
+    const NumberPlace here{card.board_line.value_or(card.step), i, card.board_line.has_value()};
+    const WidgetId id = here.on_board ? ids::work_line_number : ids::work_number;
     const bool is_pointed = shown.view().pointed == here;
-    const Interaction action = ui.region(ids::work_number.at(card.step * numbers_a_step + i),
-                                         "where does this number come from?", place, Ui::RegionFocus::None);
+    const Interaction action = ui.region(id.at(here.step * numbers_a_step + i), "where does this number come from?",
+                                         place, Ui::RegionFocus::None);
     if (is_pointed || action.hovered) {
       const double width = is_pointed ? sizes.edge : sizes.rim;
       ui.canvas().rounded(drawn.inset(-sizes.space * 0.3, 0), sizes.radius * 0.5, std::nullopt,
@@ -175,12 +177,83 @@ std::vector<StepCard> step_cards(const Ui& ui, figures::Canvas& canvas, const Sh
   return cards;
 }
 
-void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const Rect& rect, Commands& out) {
+namespace {
+
+// The equations of a board are large, so that they are read from the back row; the reasons above them are small.
+WholeStep whole_line(const Ui& ui, const figures::Canvas& canvas, const reasoning::BoardLine& line) {
+  WholeStep whole;
+  whole.shown.reason = line.reason;
+  if (!line.equations.empty()) {
+    whole.shown.line = reasoning::in_one_line(line);
+    whole.layout.emplace(canvas, *whole.shown.line, ui.em(TextSize::Label));
+  }
+  return whole;
+}
+
+StepCard laid_out_line(const Ui& ui, const figures::Canvas& canvas, const WholeStep& whole, bool is_present,
+                       double sign, double width) {
+  StepCard card;
+  card.is_present = is_present;
+  card.reason = said(whole.shown.reason);
+  const double left = margin(ui);
+  const double inside = width - left;
+  card.height = gap(ui);
+  if (!card.reason.empty()) {
+    card.reason_height = ui.wrapped_height(card.reason, inside, TextSize::Small);
+    card.height += card.reason_height;
+  }
+  if (whole.layout) {
+    card.line_text = algebra::plain_text(*whole.shown.line);
+    FittedLine made = fitted(canvas, whole, sign, inside, {ui.em(TextSize::Label), ui.em(TextSize::Small)});
+    card.line_at = {left + made.shift, card.height + gap(ui) * 0.5};
+    card.height = card.line_at.y + made.layout.size().y;
+    card.line = std::move(made.layout);
+  }
+  card.height += gap(ui);
+  return card;
+}
+
+}  // namespace
+
+std::vector<StepCard> board_cards(const Ui& ui, figures::Canvas& canvas, const Shown& shown, double width) {
+  const WorkedProblem& worked = shown.worked();
+  const std::vector<std::size_t>& opened = shown.desk().work.opened;
+  const Progressed at = progressed(shown.model, worked);
+  const Lit told = lit(shown.model, worked);
+  std::vector<WholeStep> lines;
+  for (std::size_t i = 0; i < at.shown; ++i) {
+    lines.push_back(whole_line(ui, canvas, worked.board.lines[i]));
+  }
+  const double sign = common_sign(lines, width - margin(ui));
+  std::vector<StepCard> cards;
+  for (std::size_t i = 0; i < at.shown; ++i) {
+    const bool is_open = std::find(opened.begin(), opened.end(), i) != opened.end();
+    cards.push_back(laid_out_line(ui, canvas, lines[i], i == at.present, sign, width));
+    cards.back().board_line = i;
+    cards.back().number = is_open ? "−" : "+";
+    cards.back().is_origin = told.line == i;
+    if (!is_open) {
+      continue;
+    }
+    const double indent = margin(ui);
+    for (const std::size_t step : worked.board.lines[i].steps) {
+      for (StepCard& card : step_cards(ui, canvas, shown, step, step + 1, width - indent)) {
+        card.indent = indent;
+        cards.push_back(std::move(card));
+      }
+    }
+  }
+  return cards;
+}
+
+void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const Rect& whole, Commands& out) {
+  const Rect rect{whole.x + card.indent, whole.y, whole.w - card.indent, whole.h};
   const Sizes& sizes = ui.sizes();
   const std::string about = card.line_text.empty() ? card.reason : card.line_text;
-  const Interaction action = ui.region(ids::work_step.at(card.step), about, rect, Ui::RegionFocus::None);
+  const WidgetId id = card.board_line ? ids::work_line.at(*card.board_line) : ids::work_step.at(card.step);
+  const Interaction action = ui.region(id, about, rect, Ui::RegionFocus::None);
   if (action.clicked) {
-    out.push_back(SelectStep{card.step});
+    out.push_back(card.board_line ? Command(OpenLine{*card.board_line}) : Command(SelectStep{card.step}));
   }
   const double bar = card.is_present ? sizes.edge * 1.5 : sizes.rule;
   if (card.is_present || action.hovered) {  // a stroke at the margin, as one marks a line in a book
@@ -192,7 +265,7 @@ void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const Rect& rec
                         figures::Stroke{ui.theme().ink, sizes.edge, 0});
   }
   const double left = margin(ui);
-  const TextSize size = card.is_present ? TextSize::Label : TextSize::Small;
+  const TextSize size = card.is_present && !card.board_line ? TextSize::Label : TextSize::Small;
   const double top = rect.y + gap(ui) + card.remark_height;
   if (card.remark_height > 0) {
     ui.text(card.remark, {rect.x + left, rect.y + gap(ui), rect.w - left, card.remark_height},

@@ -14,6 +14,8 @@ namespace fw::panels {
 
 struct StepCard {
   std::size_t step = 0;
+  std::optional<std::size_t> board_line;  ///< a line of the board, and no step
+  double indent = 0;                      ///< of a step that a line of the board is opened into
   bool is_present = false;
   bool is_origin = false;  ///< the pointed number was worked out here
   std::string number;      ///< of the step, in the margin
@@ -35,6 +37,9 @@ struct StepCard {
 /// The cards of the steps `from` up to `to`, their signs under each other. The present step is large, the others small.
 [[nodiscard]] std::vector<StepCard> step_cards(const Ui& ui, figures::Canvas& canvas, const Shown& shown,
                                                std::size_t from, std::size_t to, double width);
+/// The lines of the board that are shown, each with its steps under it where it is opened. Equations are large.
+[[nodiscard]] std::vector<StepCard> board_cards(const Ui& ui, figures::Canvas& canvas, const Shown& shown,
+                                                double width);
 void draw_card(Ui& ui, const Shown& shown, const StepCard& card, const figures::Rect& rect, Commands& out);
 
 }  // namespace fw::panels

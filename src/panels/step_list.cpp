@@ -54,6 +54,13 @@ class Blocks {
     }
   }
 
+  void add_board() {
+    for (StepCard& card : board_cards(*ui_, *canvas_, *shown_, width_)) {
+      const double height = card.height;
+      blocks_.push_back({std::move(card), {}, {}, height});
+    }
+  }
+
   [[nodiscard]] double height() const {
     double sum = 0;
     for (const Block& block : blocks_) {
@@ -62,15 +69,21 @@ class Blocks {
     return sum;
   }
 
-  /// The present step, together with the one that the pointed number comes from where both have room.
+  /// The present step, or the present line with the steps that it is opened into, together with the one that the
+  /// pointed number comes from where both have room.
   [[nodiscard]] std::optional<Span> in_view(double room) const {
     std::optional<Span> present;
     std::optional<Span> origin;
     double top = 0;
+    bool is_open = false;
     for (const Block& block : blocks_) {
-      if (block.card && block.card->is_present) {
+      const bool is_present = block.card && block.card->is_present;
+      if (is_present) {
         present = Span{top, block.height};
+      } else if (is_open && block.card && block.card->indent > 0 && present->height + block.height <= room) {
+        present->height += block.height;
       }
+      is_open = is_present || (is_open && block.card && block.card->indent > 0);
       if (block.card && block.card->is_origin) {
         origin = Span{top, block.height};
       }
@@ -148,6 +161,14 @@ double text_width_in(const Ui& ui, double width) { return width - ui.sizes().scr
 
 void step_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const WorkedProblem& worked = shown.worked();
+  if (shows_board(shown.model, worked)) {
+    Blocks blocks(ui, ui.canvas(), shown, text_width_in(ui, rect.w));
+    add_problem(blocks, shown);
+    blocks.add_board();
+    add_end(blocks, shown);
+    blocks.draw(ui, ids::work_list, rect, out);
+    return;
+  }
   const double space = 2 * ui.sizes().space;
   const double half = (rect.w - 2 * space) / 2;
   const bool in_columns = !worked.comparison.empty() && text_width_in(ui, half) >= least_column * ui.sizes().label;

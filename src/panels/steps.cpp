@@ -24,13 +24,19 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
   if (decides(shown)) {
     return {"show what it is", "show"};
   }
-  if (work.reached == 0) {
-    return {"first step", "begin"};
+  const Progressed at = progressed(shown.model, worked);
+  const bool in_lines = shows_board(shown.model, worked);
+  if (at.shown == 0) {
+    return {in_lines ? "first line" : "first step", "begin"};
   }
   if (is_blank(work, worked, work.present)) {
     return {"show what goes here", "show"};
   }
-  const bool goes_on = work.present + 1 < work.reached || work.reached < worked.count;
+  const bool goes_on = at.present + 1 < at.shown || at.shown < at.count;
+  if (in_lines) {
+    return goes_on ? std::array<const char*, 2>{"next line", "next"}
+                   : std::array<const char*, 2>{"all lines shown", "end"};
+  }
   return goes_on ? std::array<const char*, 2>{"next step", "next"}
                  : std::array<const char*, 2>{"all steps shown", "end"};
 }
@@ -39,7 +45,8 @@ bool can_go_on(const Shown& shown) {
   const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
   const bool has_gap = work.reached > 0 && is_blank(work, worked, work.present);
-  return decides(shown) || has_gap || work.reached < worked.count || work.present + 1 < work.reached;
+  const Progressed at = progressed(shown.model, worked);
+  return decides(shown) || has_gap || at.shown < at.count || at.present + 1 < at.shown;
 }
 
 bool tool(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, bool enabled, bool current = false) {
@@ -48,28 +55,29 @@ bool tool(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, bool en
                         {.look = ButtonLook::Plain, .enabled = enabled, .current = current});
 }
 
-bool has_numbers(const Shown& shown) {
-  const Work& work = shown.desk().work;
-  const bool has_line =
-      work.present < std::min(work.reached, shown.worked().count) && shown.worked().step(work.present).line.has_value();
-  return has_line && !sources_in(*shown_step(work, shown.worked(), work.present).line).empty();
-}
+bool has_numbers(const Shown& shown) { return numbers_of_present(shown.model, shown.worked()) > 0; }
 
 void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Work& work = shown.desk().work;
-  const bool begun = work.reached > 0;
+  const Progressed at = progressed(shown.model, shown.worked());
+  const bool in_lines = shows_board(shown.model, shown.worked());
+  const bool begun = at.shown > 0;
   Row row(rect, sizes.space * 0.5);
   const Rect back = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
-  const bool at_first = work.present == 0 && work.reached > 1;
-  if (ui.icon_button(ids::work_back, Icon::Previous, "step before", back,
+  const bool at_first = at.present == 0 && at.shown > 1;
+  if (ui.icon_button(ids::work_back, Icon::Previous, in_lines ? "line before" : "step before", back,
                      {.look = ButtonLook::Plain, .enabled = begun && !at_first})) {
     out.push_back(StepWork{-1});
   }
-  const bool all = begun && work.reached == shown.worked().count;
+  const bool all = begun && at.shown == at.count;
   if (tool(ui, row, ids::work_all, all ? Icon::EyeClosed : Icon::Eye, all ? "hide all steps" : "show all steps",
            shown.worked().count > 0)) {
     out.push_back(ShowSteps{!all});
+  }
+  if (tool(ui, row, ids::work_detail, Icon::Board, in_lines ? "every step" : "as on the board",
+           !shown.worked().board.lines.empty() && work.fade == Fade::None, in_lines)) {
+    out.push_back(SetDetail{in_lines ? Detail::EveryStep : Detail::Board});
   }
   const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
   if (tool(ui, row, ids::work_gap, Icon::Gap, gap_here ? "no blank in this step" : "a blank in this step",
@@ -93,7 +101,7 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 std::string heading(const Shown& shown) {
   const WorkedProblem& worked = shown.worked();
   const Work& work = shown.desk().work;
-  if (work.reached == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
+  if (progressed(shown.model, worked).shown == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
     return "The problem";
   }
   return said(worked.title) + (worked.letter.empty() ? "" : " " + worked.letter);
@@ -103,10 +111,10 @@ std::string heading(const Shown& shown) {
 void head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const WorkedProblem& worked = shown.worked();
-  const Work& work = shown.desk().work;
   Row row(rect, sizes.space);
   if (worked.count > 0) {
-    const std::string count = std::to_string(work.reached) + " of " + std::to_string(worked.count);
+    const Progressed at = progressed(shown.model, worked);
+    const std::string count = std::to_string(at.shown) + " of " + std::to_string(at.count);
     ui.text(count, row.take_right(ui.text_width(count, TextSize::Small) + sizes.space),
             {.size = TextSize::Small, .h = HAlign::Right, .color = ui.theme().quiet_ink});
   }
@@ -132,7 +140,7 @@ void head(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
 void page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   if (!shown.worked().missing.empty()) {
     missing(ui, shown, {rect.x, rect.y, rect.w, std::min(rect.h, missing_height(ui, shown, rect.w))}, out);
-  } else if (shown.desk().work.reached == 0) {
+  } else if (progressed(shown.model, shown.worked()).shown == 0) {
     problem_page(ui, shown, rect, out);
   } else {
     step_list(ui, shown, rect, out);
@@ -152,7 +160,8 @@ void steps(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     right = halves.rest();
   }
   Column about(right, sizes.space);
-  const bool chooses = low && shown.worked().supply && shown.worked().missing.empty() && shown.desk().work.reached == 0;
+  const bool chooses = low && shown.worked().supply && shown.worked().missing.empty() &&
+                       progressed(shown.model, shown.worked()).shown == 0;
   if (!chooses) {
     head(ui, shown, about.take(std::max(ui.line(TextSize::Heading), 2 * ui.line(TextSize::Small))), out);
   }

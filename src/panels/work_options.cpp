@@ -38,6 +38,36 @@ void gaps(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   }
 }
 
+/// How the lines on the board are written.
+void notation(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+  using algebra::ClassNotation;
+  const Sizes& sizes = ui.sizes();
+  ui.text("On the board", column.take(ui.line(TextSize::Label)), {.bold = true, .shrink = true});
+  const ClassNotation now = class_notation(shown.state());
+  const auto toggled = [&](std::size_t row, const char* text, bool is_on, auto change) {
+    if (ui.toggle(ids::work_notation.at(row), text, is_on, column.take(sizes.field))) {
+      ClassNotation next = now;
+      change(next);
+      out.push_back(SetNotation{next});
+    }
+  };
+  const bool divides = now.parts == ClassNotation::Parts::Division;
+  toggled(0, "P · ℓ ÷ 2 for ½Pℓ", divides, [&](ClassNotation& next) {
+    next.parts = divides ? ClassNotation::Parts::Fraction : ClassNotation::Parts::Division;
+  });
+  const bool crosses = now.times == ClassNotation::Times::Cross;
+  toggled(1, "× for times", crosses,
+          [&](ClassNotation& next) { next.times = crosses ? ClassNotation::Times::Dot : ClassNotation::Times::Cross; });
+  const bool has_units = now.units == ClassNotation::Units::OnEveryLine;
+  toggled(2, "units on every line", has_units, [&](ClassNotation& next) {
+    next.units = has_units ? ClassNotation::Units::InAnswer : ClassNotation::Units::OnEveryLine;
+  });
+  const bool has_base = now.box_volume == ClassNotation::BoxVolume::BaseTimesHeight;
+  toggled(3, "V = Bh for a box", has_base, [&](ClassNotation& next) {
+    next.box_volume = has_base ? ClassNotation::BoxVolume::Edges : ClassNotation::BoxVolume::BaseTimesHeight;
+  });
+}
+
 }  // namespace
 
 void work_options(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -48,12 +78,18 @@ void work_options(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     Column right(halves.rest(), sizes.space * 0.5);
     way(ui, shown, left, out);
     gaps(ui, shown, right, out);
+    notation(ui, shown, right, out);
     return;
   }
-  Column column(rect, sizes.space * 0.5);
+  const double whole = 13 * (sizes.field + sizes.space) + 3 * ui.line(TextSize::Label);
+  const Rect content = ui.begin_scroll(ids::work_option_rows, rect, whole);
+  Column column(content, sizes.space * 0.5);
   way(ui, shown, column, out);
   column.skip(2 * sizes.space);
   gaps(ui, shown, column, out);
+  column.skip(2 * sizes.space);
+  notation(ui, shown, column, out);
+  ui.end_scroll();
 }
 
 }  // namespace fw::panels

@@ -71,7 +71,8 @@ Result<Diagnosis, words::Message> NumberTask::judged(const Problem& problem, con
 
 // ---- by an option ----
 
-Result<std::vector<Hint>, words::Message> OptionTask::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> OptionTask::hints(const Problem& problem,
+                                                            const reasoning::ClassNotation&) const {
   return hints_to_look(*work(problem, 2));
 }
 

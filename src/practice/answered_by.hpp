@@ -22,7 +22,8 @@ class NumberTask : public TaskType {
 class OptionTask : public TaskType {
  public:
   [[nodiscard]] AnswerForm form() const override { return AnswerForm::Option; }
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const lessons::Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] Result<words::Message, words::Message> answer(const lessons::Problem& problem,
                                                               const Question& question) const override;
   [[nodiscard]] Result<Diagnosis, words::Message> judged(const lessons::Problem& problem, const Question& question,

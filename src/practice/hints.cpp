@@ -1,12 +1,14 @@
 #include "practice/hints.hpp"
 
 #include <algorithm>
+#include <initializer_list>
 
 #include "reasoning/unknown.hpp"
 
 namespace fw::practice {
 namespace {
 
+using reasoning::BoardLine;
 using reasoning::Explanation;
 using reasoning::Step;
 using reasoning::StepKind;
@@ -35,9 +37,10 @@ const Step* relation_of(const std::vector<Step>& steps, const std::string& asked
 }
 
 // "For it you need: base area B and height h."
-words::Message needed(const Step& relation, const solids::Solid& solid, const std::string& asked) {
+words::Message needed(const std::vector<algebra::Symbol>& letters, const solids::Solid& solid,
+                      const std::string& asked) {
   std::vector<words::Message> parts;
-  for (const algebra::Symbol& letter : algebra::symbols_of(relation.equation->left - relation.equation->right)) {
+  for (const algebra::Symbol& letter : letters) {
     for (const reasoning::Askable& one : reasoning::askable_measures(solid)) {
       if (letter.letter == one.letter && letter.name != asked) {
         const words::Message part =
@@ -70,12 +73,58 @@ bool push_by_formula(const std::vector<Step>& steps, const solids::Solid& solid,
   if (relation == nullptr || numbers == nullptr) {
     return false;
   }
-  const words::Message made_of = needed(*relation, solid, asked);
+  const words::Message made_of =
+      needed(algebra::symbols_of(relation->equation->left - relation->equation->right), solid, asked);
   if (!made_of.empty()) {
     hints.push_back({made_of, std::nullopt, relation->faces, relation->marks});
   }
   hints.push_back(hint_of(*relation));
   hints.push_back(hint_of(*numbers));
+  return true;
+}
+
+const BoardLine* first_of(const reasoning::Board& board, std::initializer_list<BoardLine::Kind> kinds) {
+  const auto found = std::find_if(board.lines.begin(), board.lines.end(), [&](const BoardLine& line) {
+    return std::find(kinds.begin(), kinds.end(), line.kind) != kinds.end();
+  });
+  return found == board.lines.end() || found->equations.empty() ? nullptr : &*found;
+}
+
+// A line of the board, with the faces and lengths that its steps speak of.
+Hint board_hint(const BoardLine& line, const std::vector<Step>& steps) {
+  Hint hint{line.reason, reasoning::in_one_line(line), {}, {}};
+  for (const std::size_t index : line.steps) {
+    for (const geometry::FaceId face : steps[index].faces) {
+      if (std::find(hint.faces.begin(), hint.faces.end(), face) == hint.faces.end()) {
+        hint.faces.push_back(face);
+      }
+    }
+    for (const solids::MarkId mark : steps[index].marks) {
+      if (std::find(hint.marks.begin(), hint.marks.end(), mark) == hint.marks.end()) {
+        hint.marks.push_back(mark);
+      }
+    }
+  }
+  return hint;
+}
+
+// As on the board: what its formula needs, the formula, and the first numbers, which are those of a part where the
+// formula needs one before.
+bool push_by_board(const reasoning::Solution& solution, const solids::Solid& solid, const std::string& find,
+                   std::vector<Hint>& hints) {
+  const BoardLine* formula = first_of(solution.board, {BoardLine::Kind::Formula});
+  const BoardLine* numbers = first_of(solution.board, {BoardLine::Kind::Part, BoardLine::Kind::Substitute});
+  if (formula == nullptr || numbers == nullptr || formula->equal.empty() || formula->equal.front().size() < 2) {
+    return false;
+  }
+  const std::vector<algebra::Expression>& sides = formula->equal.front();
+  const words::Message made_of = needed(algebra::symbols_of(sides[0] - sides[1]), solid, symbol_named(solid, find));
+  Hint written = board_hint(*formula, solution.steps);
+  if (!made_of.empty()) {
+    hints.push_back({made_of, std::nullopt, written.faces, written.marks});
+  }
+  hints.push_back(std::move(written));
+  hints.push_back(board_hint(*numbers, solution.steps));
   return true;
 }
 
@@ -146,7 +195,8 @@ std::vector<Hint> hints_to_measure(const Explanation& explanation, const solids:
   if (explanation.packs && explanation.packs->amount_step && explanation.solution.values.empty()) {
     hints.push_back(without_line(*explanation.packs->amount_step));
     hints.push_back(hint_of(*explanation.packs->amount_step));
-  } else if (!push_by_formula(explanation.solution.steps, solid, measure, hints)) {
+  } else if (!push_by_board(explanation.solution, solid, measure, hints) &&
+             !push_by_formula(explanation.solution.steps, solid, measure, hints)) {
     push_by_faces(explanation.solution.steps, hints);
   }
   return hints;

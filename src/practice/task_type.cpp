@@ -141,9 +141,10 @@ std::vector<words::Message> masking_hints(const Problem& problem) {
   return hints;
 }
 
-Result<std::vector<Hint>, words::Message> hints_of(const Problem& problem, const std::string& find) {
+Result<std::vector<Hint>, words::Message> hints_of(const Problem& problem, const std::string& find,
+                                                   const reasoning::ClassNotation& notation) {
   const auto question = question_of(problem, find);
-  return question ? task_asked(problem, find)->hints(problem) : failure(question.error());
+  return question ? task_asked(problem, find)->hints(problem, notation) : failure(question.error());
 }
 
 Result<std::vector<Choice>, words::Message> choices_of(const Problem& problem, std::uint64_t seed,

@@ -73,7 +73,9 @@ class TaskType : public lessons::Asking {
   [[nodiscard]] virtual ExplainedAt explained_at(const lessons::Problem& problem) const;
   /// The steps from a measure on, where it asks for something else than a measure.
   [[nodiscard]] virtual std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const;
-  [[nodiscard]] virtual Result<std::vector<Hint>, words::Message> hints(const lessons::Problem& problem) const = 0;
+  /// `notation`: how the class writes the lines that they show.
+  [[nodiscard]] virtual Result<std::vector<Hint>, words::Message> hints(
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const = 0;
 
   // ---- answered ----
 

@@ -56,6 +56,28 @@ class Parts {
   std::size_t count_ = 0;
 };
 
+// The edges of a solid that no label gives, worked out where a formula leads to them.
+std::vector<Solution> edges_to_find(const solids::Solid& solid, SolutionOptions options) {
+  options.route = Route::Formula;
+  options.unit.reset();
+  std::vector<std::string> names;
+  std::vector<Solution> all;
+  for (const solids::Face& face : solid.faces()) {
+    for (const solids::FaceLength& length : face.lengths) {
+      const std::string& name = length.symbol.name;
+      if (length.is_height || solid.is_given(length.symbol) ||
+          std::find(names.begin(), names.end(), name) != names.end()) {
+        continue;
+      }
+      names.push_back(name);
+      if (auto solution = worked_solution(solid, name, options)) {
+        all.push_back(std::move(solution).value());
+      }
+    }
+  }
+  return all;
+}
+
 std::string indented(const std::string& text, std::size_t by) {
   std::string result;
   std::size_t begin = 0;
@@ -82,7 +104,12 @@ std::vector<WorkPart> parts_of(const Explanation& explanation) {
   if (task) {
     parts.add_some({}, task->steps, 0, task->lead, task->sources);
   }
-  parts.add_solution(explanation.by_faces ? message("by formula") : Message(), explanation.solution);
+  for (const Solution& edge : explanation.edges) {
+    parts.add_solution(Message(edge.title), edge);
+  }
+  if (explanation.edges.empty()) {
+    parts.add_solution(explanation.by_faces ? message("by formula") : Message(), explanation.solution);
+  }
   if (explanation.by_faces) {
     parts.add_solution(message("face by face"), *explanation.by_faces);
     parts.last().is_other_way = true;
@@ -146,9 +173,13 @@ Explanation explained_with_measure(const solids::Solid& solid, const std::string
           {}};
 }
 
-Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs, int places) {
-  const std::string amount = amount_text(packs.amount, places);
+Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs,
+                             const SolutionOptions& options) {
+  const std::string amount = amount_text(packs.amount, options.line_places());
   Explanation alone{measure, name_alone(solid, measure, packs.title), {}, {}, Message(amount), {}};
+  if (measure == "edges") {
+    alone.edges = edges_to_find(solid, options);
+  }
   return with_count(std::move(alone), std::move(packs));
 }
 

@@ -18,6 +18,7 @@ struct Explanation {
   std::optional<TaskWork> task;      ///< what is asked in another way: from the measure on
   Message answer;                    ///< all in one: "144 cm²", "square pyramid", "5 faces", "4 rolls"
   std::optional<Solution> by_faces;  ///< the second way to the same measure, where both are gone
+  std::vector<Solution> edges = {};  ///< lengths that are added up and not given, each worked out
 };
 /// Of what is told by looking at the solid.
 [[nodiscard]] Explanation explained_alone(const solids::Solid& solid, TaskWork task);
@@ -25,9 +26,10 @@ struct Explanation {
 /// tells its value.
 [[nodiscard]] Explanation explained_with_measure(const solids::Solid& solid, const std::string& find, TaskWork task,
                                                  const SolutionOptions& options);
-/// Of a word problem by itself: its amount, told from the name of the solid on, and its count.
+/// Of a word problem by itself: its amount, told from the name of the solid on, and its count. Edges that are added up
+/// and not given are worked out first.
 [[nodiscard]] Explanation explained_amount(const solids::Solid& solid, const std::string& measure, SupplyWork packs,
-                                           int places);
+                                           const SolutionOptions& options);
 /// With the count of a word problem after it.
 [[nodiscard]] Explanation with_count(Explanation explanation, SupplyWork packs);
 

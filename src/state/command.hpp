@@ -171,6 +171,15 @@ struct Decide {
   reasoning::Purpose purpose;
 };
 struct ShowDecision {};
+struct SetDetail {
+  Detail detail;
+};
+struct SetNotation {
+  algebra::ClassNotation notation;
+};
+struct OpenLine {
+  std::size_t line;
+};  ///< of the board, into its steps; closes one that is open
 struct PointNumber {
   std::optional<NumberPlace> place;
 };
@@ -259,10 +268,10 @@ using Intents =
                SetAudience, SetQuizSource, SetQuizLevel, ToggleQuizType, NewNumbers, StartQuiz, EndQuiz, AskMissedAgain,
                CloseResults, StepItem, StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer,
                TryNewNumbers, SetHands, StepHands, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
-               ShowBlank, SetRoute, AskFor, Decide, ShowDecision, PointNumber, StepNumber, ShowWorkPanel, Orbit, Zoom,
-               FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys, SetFullScreen, SetPresenting, SetRail,
-               SetBlank, ShowKeys, ShowPrompt, Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress,
-               TakeFileNews, CloseFileNews, Undo, Redo>;
+               ShowBlank, SetRoute, AskFor, Decide, ShowDecision, SetDetail, SetNotation, OpenLine, PointNumber,
+               StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys,
+               SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick, ShowProgress,
+               ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews, Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

@@ -55,7 +55,7 @@ ItemShown item_shown(const State& state) {
     if (work.asks_why) {
       shown.reasons = reasons_for(quiz.item());
     }
-    shown.hints = hints_for(quiz.item());
+    shown.hints = hints_for(quiz.item(), class_notation(state));
     const std::size_t count = std::min(work.hints, shown.hints.size());
     shown.hints_left = shown.hints.size() - count;
     shown.hints.resize(count);

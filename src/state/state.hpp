@@ -123,6 +123,7 @@ struct State {
   std::vector<std::optional<Desk>> desks;  ///< one a problem, laid when it is first opened
   Mode mode = Mode::Explore;
   Quiz quiz;
+  std::optional<algebra::ClassNotation> notation = {};  ///< of the lines on the board; none: as the lesson says
   friend bool operator==(const State&, const State&) = default;
 
   /// An item of the quiz is in view.

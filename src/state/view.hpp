@@ -28,8 +28,9 @@ struct Notice {
 
 /// A number that can be pointed at: the how-manieth with a source in the line of a step.
 struct NumberPlace {
-  std::size_t step = 0;
+  std::size_t step = 0;  ///< or a line, on the board
   std::size_t number = 0;
+  bool on_board = false;
   friend bool operator==(const NumberPlace&, const NumberPlace&) = default;
 };
 
@@ -78,6 +79,7 @@ struct View {
   std::optional<FaceId> dragged;  ///< a face on its way to another hinge
   SidePanel panel = SidePanel::Faces;
   WorkPanel work_panel = WorkPanel::Steps;
+  std::optional<Detail> detail;        ///< none: the board for a class that is presented to, every step else
   std::optional<NumberPlace> pointed;  ///< where does this number come from?
   bool rail_open = true;
   bool presenting = false;  ///< rail and editors hidden

@@ -14,6 +14,9 @@ enum class Fade { None, ThisStep, All };
 
 using tasks::RouteChoice;
 
+/// How much of a solution is shown: each step, or the lines on the board, which open into their steps.
+enum class Detail { EveryStep, Board };
+
 /// What was typed into the gap of a step, or that its number was shown.
 struct FilledBlank {
   std::size_t step = 0;  ///< of all steps
@@ -33,6 +36,11 @@ struct Work {
   std::size_t present = 0;  ///< the step that is spoken of; less than `reached`, or 0
   Fade fade = Fade::None;
   std::size_t faded = 0;  ///< the step of Fade::ThisStep
+  /// Lines of the board that are shown while `reached` is `lines_at`; else they follow from `reached`.
+  std::size_t lines = 0;
+  std::size_t lines_at = 0;
+  std::size_t line = 0;             ///< that is spoken of
+  std::vector<std::size_t> opened;  ///< lines that show their steps
   std::vector<FilledBlank> blanks;
   std::optional<reasoning::Purpose> decision;  ///< cover, fill or edge, as the class said last
   bool decided = false;                        ///< rightly said, or shown

@@ -47,7 +47,18 @@ void collect_sources(const algebra::Notation& notation, std::vector<std::size_t>
   }
 }
 
+template <class Id>
+void push_new(std::vector<Id>& all, const std::vector<Id>& more) {
+  for (const Id id : more) {
+    if (std::find(all.begin(), all.end(), id) == all.end()) {
+      all.push_back(id);
+    }
+  }
+}
+
 }  // namespace
+
+algebra::ClassNotation class_notation(const State& state) { return state.notation.value_or(state.lesson->notation); }
 
 WorkedProblem worked_for(const State& state) {
   if (shows_cutouts(state)) {
@@ -55,7 +66,7 @@ WorkedProblem worked_for(const State& state) {
   }
   const lessons::Problem problem = problem_on_desk(state);
   const Work& work = state.desk().work;
-  return tasks::worked_problem(problem, {work.asked, work.instead, work.route});
+  return tasks::worked_problem(problem, {work.asked, work.instead, work.route, class_notation(state)});
 }
 
 const WorkedProblem& WorkedMemo::of(const State& state) {
@@ -68,12 +79,44 @@ const WorkedProblem& WorkedMemo::of(const State& state) {
           state.desk().solid,
           work.asked,
           work.instead,
-          work.route};
+          work.route,
+          class_notation(state)};
   if (!key_ || !(*key_ == key)) {
     worked_ = worked_for(state);
     key_ = std::move(key);
   }
   return worked_;
+}
+
+bool shows_board(const Model& model, const WorkedProblem& worked) {
+  const bool is_class = model.state.in_item() && model.state.quiz.setup.audience == Audience::Class;
+  const bool compares = model.state.in_item() && model.state.quiz.work().failing;  // a step with a student's own
+  const Detail usual = (model.view.presenting || is_class) && !compares ? Detail::Board : Detail::EveryStep;
+  return !worked.board.lines.empty() && model.state.desk().work.fade == Fade::None &&
+         model.view.detail.value_or(usual) == Detail::Board;
+}
+
+std::size_t lines_shown(const Work& work, const WorkedProblem& worked) {
+  const std::vector<reasoning::BoardLine>& lines = worked.board.lines;
+  if (work.reached >= worked.count) {
+    return lines.size();
+  }
+  if (work.reached == work.lines_at) {
+    return std::min(work.lines, lines.size());
+  }
+  const auto hidden = std::find_if(lines.begin(), lines.end(), [&](const reasoning::BoardLine& line) {
+    return line.steps.empty() || line.steps.front() >= work.reached;
+  });
+  return static_cast<std::size_t>(hidden - lines.begin());
+}
+
+Progressed progressed(const Model& model, const WorkedProblem& worked) {
+  const Work& work = model.state.desk().work;
+  if (!shows_board(model, worked)) {
+    return {work.reached, worked.count, work.present};
+  }
+  const std::size_t shown = lines_shown(work, worked);
+  return {shown, worked.board.lines.size(), shown == 0 ? 0 : std::min(work.line, shown - 1)};
 }
 
 const FilledBlank* filled(const Work& work, std::size_t step) {
@@ -121,9 +164,29 @@ std::vector<std::size_t> sources_in(const algebra::NotationLine& line) {
   return sources;
 }
 
+std::size_t numbers_of_present(const Model& model, const WorkedProblem& worked) {
+  const Progressed at = progressed(model, worked);
+  if (at.present >= std::min(at.shown, at.count)) {
+    return 0;
+  }
+  if (shows_board(model, worked)) {
+    const reasoning::BoardLine& line = worked.board.lines[at.present];
+    return line.equations.empty() ? 0 : sources_in(reasoning::in_one_line(line)).size();
+  }
+  const std::optional<algebra::NotationLine> line = shown_step(model.state.desk().work, worked, at.present).line;
+  return line ? sources_in(*line).size() : 0;
+}
+
 const reasoning::Source* pointed_source(const Model& model, const WorkedProblem& worked) {
   const std::optional<NumberPlace>& place = model.view.pointed;
   const Work& work = model.state.desk().work;
+  if (place && place->on_board) {
+    const bool is_there = shows_board(model, worked) && place->step < lines_shown(work, worked) &&
+                          !worked.board.lines[place->step].equations.empty();
+    const std::vector<std::size_t> rows =
+        is_there ? sources_in(reasoning::in_one_line(worked.board.lines[place->step])) : std::vector<std::size_t>{};
+    return place->number < rows.size() ? &worked.board.sources[rows[place->number]] : nullptr;
+  }
   if (!place || place->step >= std::min(worked.count, work.reached) || !worked.step(place->step).line) {
     return nullptr;
   }
@@ -145,8 +208,19 @@ Lit lit(const Model& model, const WorkedProblem& worked) {
     if (source->mark) {
       lit.marks = {*source->mark};
     }
-    if (source->step) {
+    if (source->step && model.view.pointed->on_board) {
+      lit.line = source->step;
+    } else if (source->step) {
       lit.step = worked.part_of(model.view.pointed->step).first + *source->step;
+    }
+    return lit;
+  }
+  if (shows_board(model, worked)) {
+    const Progressed at = progressed(model, worked);
+    for (const std::size_t index : worked.board.lines[at.present].steps) {
+      const Step& step = worked.step(index);
+      push_new(lit.faces, step.faces);
+      push_new(lit.marks, step.marks);
     }
     return lit;
   }

@@ -13,8 +13,23 @@ namespace fw::state {
 using reasoning::WorkPart;
 using tasks::WorkedProblem;
 
+/// How lines on the board are written: as the class has chosen, else as the lesson.
+[[nodiscard]] algebra::ClassNotation class_notation(const State& state);
 /// The problem in view worked out, with the solid that stands on its desk now.
 [[nodiscard]] WorkedProblem worked_for(const State& state);
+
+/// Whether the lines of the board are shown in place of every step: as chosen, else on the projector and for a class in
+/// the quiz. Blanks, and the step that a student compares with theirs, are in steps.
+[[nodiscard]] bool shows_board(const Model& model, const WorkedProblem& worked);
+/// Lines of the board that are shown; as many as steps of the other form lead to, where these were shown last.
+[[nodiscard]] std::size_t lines_shown(const Work& work, const WorkedProblem& worked);
+/// What is shown of a solution, in lines or in steps.
+struct Progressed {
+  std::size_t shown = 0;
+  std::size_t count = 0;
+  std::size_t present = 0;
+};
+[[nodiscard]] Progressed progressed(const Model& model, const WorkedProblem& worked);
 
 /// Keeps the last one until another thing is asked, or another solid stands there.
 class WorkedMemo {
@@ -31,6 +46,7 @@ class WorkedMemo {
     std::string asked;
     std::optional<std::string> instead;
     RouteChoice route = RouteChoice::Formula;
+    algebra::ClassNotation notation;
     friend bool operator==(const Key&, const Key&) = default;
   };
   std::optional<Key> key_;
@@ -51,6 +67,8 @@ struct ShownStep {
 [[nodiscard]] ShownStep shown_step(const Work& work, const WorkedProblem& worked, std::size_t step);
 /// The sources of the numbers in a line, from left to right: rows of the part's sources.
 [[nodiscard]] std::vector<std::size_t> sources_in(const algebra::NotationLine& line);
+/// How many numbers of the line that is spoken of have a source.
+[[nodiscard]] std::size_t numbers_of_present(const Model& model, const WorkedProblem& worked);
 /// What a pointed number comes from.
 [[nodiscard]] const reasoning::Source* pointed_source(const Model& model, const WorkedProblem& worked);
 
@@ -60,6 +78,7 @@ struct Lit {
   std::vector<solids::MarkId> marks;
   std::vector<FaceId> open;         ///< drawn as outlines
   std::optional<std::size_t> step;  ///< that the pointed number was worked out in
+  std::optional<std::size_t> line;  ///< of the board, in the same way
 };
 [[nodiscard]] Lit lit(const Model& model, const WorkedProblem& worked);
 

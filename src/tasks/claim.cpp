@@ -288,8 +288,9 @@ Result<Explanation, words::Message> Claim::explained(const Problem& problem, con
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
-Result<std::vector<Hint>, words::Message> Claim::hints(const Problem& problem) const {
-  return Measure(label_).hints(problem);
+Result<std::vector<Hint>, words::Message> Claim::hints(const Problem& problem,
+                                                       const reasoning::ClassNotation& notation) const {
+  return Measure(label_).hints(problem, notation);
 }
 
 Result<std::vector<Choice>, words::Message> Claim::choices(const Problem& problem, const Question& question,

@@ -48,7 +48,8 @@ class Copy : public practice::NumberTask {
     return reasoning::explained_with_measure(problem.solid, find_, *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem,
+                                                                const reasoning::ClassNotation&) const override {
     return practice::hints_to_task(*work(problem, 2));
   }
   [[nodiscard]] std::string given_number() const override { return text_; }

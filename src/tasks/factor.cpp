@@ -54,7 +54,8 @@ class Factor : public practice::NumberTask {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem,
+                                                                const reasoning::ClassNotation&) const override {
     return practice::hints_to_task(*work(problem, 2));
   }
   [[nodiscard]] words::Message asks_to_type() const override { return message("how many times"); }

@@ -41,7 +41,8 @@ class LeastSurface : public practice::NumberTask {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(
+      const Problem& problem, const reasoning::ClassNotation& notation) const override;
 };
 
 Message edges_text(const WholeBox& box, const units::Unit& unit) {
@@ -98,7 +99,8 @@ Result<Question, words::Message> LeastSurface::question(const Problem& problem) 
   return question;
 }
 
-Result<std::vector<Hint>, words::Message> LeastSurface::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> LeastSurface::hints(const Problem& problem,
+                                                              const reasoning::ClassNotation&) const {
   const TaskWork worked = *work(problem, 0);
   std::vector<Hint> hints = practice::hints_to_task(worked);
   hints.push_back(practice::hint_of(worked.steps[2]));  // the first box of the list, which takes the most

@@ -99,7 +99,7 @@ Result<Explanation, words::Message> Look::explained(const Problem& problem, cons
   return reasoning::explained_alone(problem.solid, looking_work(problem.solid, find_));
 }
 
-Result<std::vector<Hint>, words::Message> Look::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Look::hints(const Problem& problem, const reasoning::ClassNotation&) const {
   return practice::hints_to_look(looking_work(problem.solid, find_));
 }
 

@@ -23,7 +23,7 @@ class Look : public practice::NumberTask {
   [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
-      const lessons::Problem& problem) const override;
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] practice::AnswerForm form() const override;
   [[nodiscard]] words::Message asks_to_type() const override {
     return is_name() ? words::message("name of the solid") : words::message("how many");

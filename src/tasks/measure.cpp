@@ -108,11 +108,13 @@ Result<Explanation, words::Message> Measure::explained(const Problem& problem, c
                    : std::move(explanation);
 }
 
-Result<std::vector<Hint>, words::Message> Measure::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Measure::hints(const Problem& problem,
+                                                         const reasoning::ClassNotation& notation) const {
   Problem alone = problem;
   alone.tasks.clear();
   SolutionOptions options;
   options.open = lessons::open_faces(problem);
+  options.notation = notation;
   const auto one = explained(alone, options);
   return one ? Result<std::vector<Hint>, words::Message>(practice::hints_to_measure(*one, problem.solid, find_))
              : failure(one.error());

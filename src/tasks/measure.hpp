@@ -22,7 +22,7 @@ class Measure : public practice::NumberTask {
   [[nodiscard]] Result<reasoning::Explanation, words::Message> explained(
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
-      const lessons::Problem& problem) const override;
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   /// In which the answer is asked; nothing: the solid's own.
   [[nodiscard]] virtual std::optional<units::Unit> unit_asked() const { return std::nullopt; }
 

@@ -61,8 +61,9 @@ class Mistake : public practice::OptionTask {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
-    return Measure(find_).hints(problem);
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(
+      const Problem& problem, const reasoning::ClassNotation& notation) const override {
+    return Measure(find_).hints(problem, notation);
   }
   [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
                                                                     Seed& seed) const override;

@@ -4,6 +4,7 @@
 
 #include "base/ensure.hpp"
 #include "lessons/open_faces.hpp"
+#include "reasoning/board/explained_board.hpp"
 #include "reasoning/routes.hpp"
 #include "tasks/catalog.hpp"
 #include "tasks/look.hpp"
@@ -115,8 +116,10 @@ void take_over(WorkedProblem& worked, Explanation explanation) {
   worked.notes = std::move(explanation.solution.answer.notes);
 }
 
-void work_out(WorkedProblem& worked, const Chosen& chosen, RouteChoice route) {
+void work_out(WorkedProblem& worked, const Chosen& chosen, const WorkChoice& choice) {
+  const RouteChoice route = choice.route;
   SolutionOptions options;
+  options.notation = choice.notation;
   options.route = route == RouteChoice::Faces && worked.has_two_routes ? Route::FaceByFace : Route::Formula;
   auto made = practice::explained_task(chosen.problem, chosen.task, options);
   if (!made) {
@@ -136,6 +139,7 @@ void work_out(WorkedProblem& worked, const Chosen& chosen, RouteChoice route) {
   }
   worked.parts = reasoning::parts_of(explanation);
   worked.count = worked.parts.back().first + worked.parts.back().steps.size();
+  worked.board = reasoning::board_of(worked.parts, choice.notation);
   take_over(worked, std::move(explanation));
 }
 
@@ -177,7 +181,7 @@ WorkedProblem worked_problem(const Problem& problem, const WorkChoice& choice) {
   worked.solid = asked.problem.solid;
   if (worked.missing.empty()) {
     worked.has_two_routes = worked.open.empty() && leads_face_by_face(*worked.solid, measure);
-    work_out(worked, asked, choice.route);
+    work_out(worked, asked, choice);
   }
   return worked;
 }

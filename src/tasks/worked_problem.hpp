@@ -18,6 +18,7 @@ struct WorkChoice {
   std::string asked;                   ///< a measure; empty: what the problem asks for first
   std::optional<std::string> instead;  ///< the measure that is given in its place
   RouteChoice route = RouteChoice::Formula;
+  algebra::ClassNotation notation = {};  ///< of the lines on the board
 };
 
 /// A problem worked out for going through it step by step.
@@ -28,6 +29,7 @@ struct WorkedProblem {
   std::optional<solids::Solid> solid;  ///< with the measure as its unknown; none: nothing was asked
   std::vector<reasoning::WorkPart> parts;
   std::size_t count = 0;                      ///< of all steps
+  reasoning::Board board;                     ///< the same in few lines; none for a question about nets
   words::Message comparison;                  ///< of two ways; empty for one
   std::vector<words::Message> notes;          ///< to the answer
   words::Message missing;                     ///< why there are no steps; empty: there are

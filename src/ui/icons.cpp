@@ -204,6 +204,12 @@ void draw_writing(Pen& pen, Icon icon) {
       pen.loop({{2, 8}, {22, 8}, {22, 16}, {2, 16}});
       for (const double at : {6.0, 10.0, 14.0, 18.0}) pen.path({{at, 8}, {at, 12}});
       break;
+    case Icon::Board:  // two lines of work on it
+      pen.loop({{2, 3}, {22, 3}, {22, 19}, {2, 19}});
+      pen.path({{6, 8}, {14, 8}});
+      pen.path({{6, 13.5}, {18, 13.5}});
+      pen.path({{8, 22}, {16, 22}});
+      break;
     default:
       break;
   }

@@ -96,6 +96,7 @@ enum class Icon {
   OneByOne,
   Together,
   Gap,
+  Board,
   Origin
 };
 

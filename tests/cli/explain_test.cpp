@@ -50,6 +50,18 @@ TEST_F(ExplainVerb, WritesTheLinesOfTheBoard) {
   EXPECT_THAT(explained.out, EndsWith("  Answer: 144 cm²\n\n"));
 }
 
+// The command line has the last word on the notation, then the lesson.
+TEST_F(ExplainVerb, WritesTheBoardAsTheClassDoes) {
+  EXPECT_THAT(run(shade, "--detail board --notation division,cross").out, HasSubstr("\n    S = B + P × ℓ ÷ 2 "));
+  EXPECT_THAT(run(shade, "--detail board --notation unit-on-every-line").out, HasSubstr("\n    S = 36 cm² + 108 cm² "));
+  const std::string lesson = folder_.file(
+      "class.json", R"({"lesson": 1, "title": "T", "notation": ["division"], "problems": [)" + shade + "]}");
+  EXPECT_THAT(run_program("explain '" + lesson + "' --detail board").out, HasSubstr("\n    S = B + P · ℓ ÷ 2 "));
+  EXPECT_THAT(run_program("explain '" + lesson + "' --detail board --notation fraction").out,
+              HasSubstr("\n    S = B + ½Pℓ "));
+  EXPECT_EQ(run(shade, "--notation fractions").status, 2);
+}
+
 // A line on the board names its steps; together they are all steps.
 TEST_F(ExplainVerb, JsonHasTheBoardBesideTheSteps) {
   const Outcome explained = run(shade, "--json");

@@ -49,6 +49,30 @@ TEST(Practice, WritesEachVersionToAFileOfItsOwn) {
   }
 }
 
+// The key with every problem worked out: as on the board, or every step.
+TEST(Practice, WorksTheKeyOut) {
+  const Folder folder;
+  const std::string path = folder.path("set.json");
+  const std::string call = "practice --types volume,is-net --level 2 --count 4 --force -o '" + path + "' ";
+  EXPECT_THAT(run_program(call).out, testing::Not(HasSubstr("Answer: ")));
+  const std::string board = run_program(call + "--worked").out;
+  EXPECT_THAT(board, HasSubstr("\n  Answer: "));
+  const std::string steps = run_program(call + "--worked --detail every").out;
+  EXPECT_THAT(steps, HasSubstr("\n   2. "));
+  EXPECT_LT(board.size(), steps.size());
+  const std::string explained = run_program("explain '" + path + "' --detail board").out;
+  EXPECT_THAT(board, HasSubstr(explained)) << "the key is what explain says";
+}
+
+// The class's notation goes into the lesson, so that the screen and the key follow.
+TEST(Practice, WritesTheNotationIntoTheLesson) {
+  const Folder folder;
+  const std::string path = folder.path("set.json");
+  ASSERT_EQ(run_program("practice --count 2 --notation cross,division -o '" + path + "'").status, 0);
+  EXPECT_THAT(contents(path), HasSubstr("\"notation\": [\"division\", \"cross\"]"));
+  EXPECT_EQ(run_program("check '" + path + "'").status, 0);
+}
+
 TEST(Practice, RefusesWhatItDoesNotKnow) {
   const Folder folder;
   const Outcome outcome = run_program("practice --types poems -o '" + folder.path("x.json") + "'");

@@ -1,17 +1,14 @@
 // The short way and every step are one solution: over the shelf, made-up solids, lessons and made-up problems.
 #include <algorithm>
-#include <fstream>
 #include <map>
-#include <sstream>
 
+#include "lessons_at_hand.hpp"
 #include "made_up.hpp"
 #include "practice/task_type.hpp"
 #include "reasoning/board/explained_board.hpp"
 #include "reasoning/routes.hpp"
 #include "reasoning/unknown.hpp"
 #include "support/pocket_calculator.hpp"
-#include "tasks/catalog.hpp"
-#include "tasks/generate/generate.hpp"
 #include "tasks/nets/net_task.hpp"
 
 namespace fw::laws {
@@ -127,27 +124,6 @@ std::string boards_agree_with_the_steps(const Solid& solid, test::Dice& dice) {
 }
 
 TEST(BoardLaws, BoardsAgreeWithTheSteps) { expect_law("boards agree with the steps", boards_agree_with_the_steps); }
-
-std::vector<lessons::Lesson> lessons_at_hand(std::size_t made_up) {
-  std::vector<lessons::Lesson> all;
-  for (const char* name : {"lantern_fair", "candle_boxes", "lantern_market"}) {
-    std::ifstream file(std::string(FOLDWRIGHT_SOURCE_DIR) + "/demo_scenes/" + name + ".json");
-    std::stringstream text;
-    text << file.rdbuf();
-    const auto lesson = tasks::read_lesson(text.str());
-    EXPECT_TRUE(lesson.has_value()) << name;
-    all.push_back(*lesson);
-  }
-  for (const int level : {1, 2, 3}) {
-    tasks::PracticeRequest request;
-    request.level = level;
-    request.count = made_up;
-    const auto made = tasks::generated(request);
-    EXPECT_TRUE(made.has_value());
-    all.insert(all.end(), made->begin(), made->end());
-  }
-  return all;
-}
 
 /// The lines of each problem, by how many they are; a problem that is about nets has none.
 std::map<std::size_t, std::size_t> counted_lines(const std::vector<lessons::Lesson>& all) {

@@ -94,6 +94,15 @@ INSTANTIATE_TEST_SUITE_P(
               R"({"lesson": 1, "title": "T", "problems": [{"id": "p", "solid": {"kind": "cube", "edge": "7 cm"}}, )"
               R"({"id": "p", "solid": {"kind": "cube", "edge": "8 cm"}}]})",
               "a.json:1:105: problem p: an earlier problem already has the id \"p\": give each problem its own"},
+        Fault{
+            "NotationText",
+            R"({"lesson": 1, "title": "T", "notation": "cross", "problems": [{"id": "p", "solid": {"kind": "cube", "edge": "7 cm"}}]})",
+            "a.json:1:41: \"notation\" is a list of words, such as [\"division\", \"cross\"]; found the text "
+            "\"cross\""},
+        Fault{
+            "NotationWord",
+            R"({"lesson": 1, "title": "T", "notation": ["divison"], "problems": [{"id": "p", "solid": {"kind": "cube", "edge": "7 cm"}}]})",
+            "a.json:1:42: \"divison\" can't go into \"notation\"; did you mean \"division\"?"},
         Fault{"NoSolid", R"({"lesson": 1, "title": "T", "problems": [{"id": "p"}]})",
               "a.json:1:42: problem p: the key \"solid\" is missing: it says which solid the problem is about"},
         Fault{"MisspeltKey", lesson_with(R"(, "promt": "How much?")"),

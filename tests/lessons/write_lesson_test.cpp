@@ -47,6 +47,28 @@ TEST(WriteLesson, WritesInAStableOrderWithNumbersAsWritten) {
 )");
 }
 
+// The class writes as the lesson says; what is usual goes without saying.
+TEST(WriteLesson, WritesTheNotationOfTheClass) {
+  const auto lesson_saying = [](const std::string& words) {
+    std::string text = lesson_with("");
+    text.insert(text.find("\"problems\""), "\"notation\": " + words + ", ");
+    const auto lesson = read_lesson(text);
+    EXPECT_TRUE(lesson.has_value()) << told(lesson.error()).front();
+    return *lesson;
+  };
+  const Lesson said = lesson_saying(R"(["Bh", "division", "dot"])");
+  EXPECT_EQ(said.notation.parts, algebra::ClassNotation::Parts::Division);
+  EXPECT_EQ(said.notation.box_volume, algebra::ClassNotation::BoxVolume::BaseTimesHeight);
+  EXPECT_THAT(write_lesson(said), testing::HasSubstr("\n  \"notation\": [\"division\", \"Bh\"],\n"));
+  for (const std::string& word : algebra::notation_words()) {
+    const Lesson one = lesson_saying("[\"" + word + "\"]");
+    const auto again = read_lesson(write_lesson(one));
+    ASSERT_TRUE(again.has_value()) << word;
+    EXPECT_EQ(*again, one) << word;
+  }
+  EXPECT_THAT(write_lesson(lesson_saying(R"(["fraction", "dot"])")), testing::Not(testing::HasSubstr("notation")));
+}
+
 TEST(WriteLesson, WritesWhatACountNeedsAndLeavesOutWhatGoesWithoutSaying) {
   const auto lesson = read_lesson(lesson_with(R"(, "supply": {"coats": 2, "price": "$4.50", "round": "none",
     "item": "roll", "each": "40 cm^2", "cover": "surface_area"}, "open": ["top", 3])"));

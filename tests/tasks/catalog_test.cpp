@@ -94,7 +94,7 @@ TEST_P(EveryRow, EndsItsWorkWithItsAnswer) {
       EXPECT_EQ(work->steps.back().kind, reasoning::StepKind::Answer) << words::said(work->steps.back().reason);
       EXPECT_EQ(said(all->answer), said(work->answer));
     }
-    EXPECT_TRUE(task.hints(problem).has_value());
+    EXPECT_TRUE(task.hints(problem, {}).has_value());
   });
 }
 

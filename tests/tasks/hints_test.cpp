@@ -27,18 +27,43 @@ std::vector<std::string> told(const lessons::Problem& problem, const std::string
 }
 
 TEST(Hints, ClimbFromTheQuantityToTheFirstNumbers) {
-  EXPECT_THAT(
-      told(test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area")),
-      ElementsAre(
-          "Find the surface area, S. It covers a surface, so the unit is square centimeters (cm²).",
-          "You need the length l, width w and height h.",
-          "The six faces are three pairs of congruent rectangles. | S = 2 · l · w + 2 · l · h + 2 · w · h",
-          "Substitute: l = 9 cm, w = 7 cm, h = 5 cm. | S = 2 × 9 cm × 7 cm + 2 × 9 cm × 5 cm + 2 × 7 cm × 5 cm"));
+  EXPECT_THAT(told(test::problem_of("rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm", "surface_area")),
+              ElementsAre("Find the surface area, S. It covers a surface, so the unit is square centimeters (cm²).",
+                          "You need the length l, width w and height h.",
+                          "The six faces are three pairs of congruent rectangles. | S = 2lw + 2lh + 2wh",
+                          "Substitute. | S = 2 · 9 · 7 + 2 · 9 · 5 + 2 · 7 · 5"));
   EXPECT_THAT(
       told(test::problem_of("pyramid | slant_height: ? | base square | side: 10 cm | known surface_area: 360 cm^2",
                             "slant_height"))
           .at(0),
       "Find the slant height, ℓ. It is a length, so the unit is centimeters (cm).");
+}
+
+// The lines are those of the board, written as the class writes.
+TEST(Hints, AreWrittenAsOnTheBoard) {
+  const lessons::Problem tent = test::problem_of(
+      "pyramid | slant_height: ? | base square | side: 8 cm | known surface_area: 224 cm^2", "slant_height");
+  EXPECT_THAT(told(tent), ElementsAre("Find the slant height, ℓ. It is a length, so the unit is centimeters (cm).",
+                                      "You need the surface area S, base area B and perimeter of the base P.",
+                                      "The base and the 4 triangles make up the surface. | S = B + ½Pℓ",
+                                      "Substitute. B = 8 · 8, P = 4 · 8. | 224 = 8² + ½ · 32 · ℓ"));
+  algebra::ClassNotation notation;
+  notation.parts = algebra::ClassNotation::Parts::Division;
+  notation.times = algebra::ClassNotation::Times::Cross;
+  const auto hints = hints_of(tent, "", notation);
+  ASSERT_TRUE(hints.has_value());
+  EXPECT_EQ(algebra::plain_text(*hints->at(2).line), "S = B + P × ℓ ÷ 2");
+  EXPECT_FALSE(hints->at(3).marks.empty()) << "it shows where its numbers stand";
+}
+
+// Where the formula needs a part first, its line comes before the substitution, whose numbers would come from nowhere.
+TEST(Hints, BeginWithThePartThatTheFormulaNeeds) {
+  const lessons::Problem ramp =
+      test::problem_of("prism | height: 11 cm | base right triangle | legs: 15 cm, 8 cm", "surface_area");
+  const std::vector<std::string> lines = told(ramp);
+  ASSERT_EQ(lines.size(), 4U);
+  EXPECT_EQ(lines[2], "The two bases and the 3 rectangles make up the surface. | S = 2B + Ph");
+  EXPECT_EQ(lines[3], "The legs of a right triangle are its base and its height. | B = ½ · 15 · 8 = 60");
 }
 
 TEST(Hints, OfAnOpenBoxBeginWithTheFacesThatCount) {
@@ -82,7 +107,12 @@ TEST(Hints, OfGeneratedProblemsAreFourAndKeepTheAnswerBackSlow) {
         continue;
       }
       EXPECT_EQ(lines.size(), 4U) << problem.prompt;
-      const std::string answer = " " + exact::shown(*question->truth, 2).text + " " + question->unit->text();
+      const std::string number = exact::shown(*question->truth, 2).text;
+      const auto hints = hints_of(problem);
+      for (const Hint& hint : *hints) {
+        EXPECT_NE(hint.line ? algebra::plain_text(hint.line->right) : "", number) << problem.prompt;
+      }
+      const std::string answer = " " + number + " " + question->unit->text();
       for (const std::string& line : lines) {
         EXPECT_EQ(line.find(answer), std::string::npos) << line;
       }

@@ -1,12 +1,12 @@
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <iostream>
 #include <memory>
 
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
+#include "cli/told_solution.hpp"
 #include "cli/verbs/verbs.hpp"
-#include "practice/told_prompt.hpp"
-#include "reasoning/board/explained_board.hpp"
 #include "tasks/nets/net_task.hpp"
 
 namespace fw::cli {
@@ -25,24 +25,10 @@ struct ExplainOptions {
   std::string route = "formula";
   std::optional<int> places;
   std::string unit;
-  std::string detail = "every";
+  SolutionStyle style{"every", {}};
+  algebra::ClassNotation notation;  ///< of the lines on the board
   bool json = false;
 };
-
-reasoning::Board board_of(const Explanation& one) { return reasoning::board_of(reasoning::parts_of(one)); }
-
-// ---- text ----
-
-void print_text(const Explanation& one, bool as_on_board) {
-  if (as_on_board) {
-    std::cout << reasoning::board_text(board_of(one).lines);
-  } else {
-    std::cout << reasoning::steps_text(reasoning::all_steps(one));
-  }
-  const bool tells_exactly = !one.task && !one.solution.answer.exact_text.empty();
-  std::cout << "  Answer: " << said(one.answer)
-            << (!tells_exactly ? "" : "  (exactly " + one.solution.answer.exact_text + ")") << '\n';
-}
 
 // ---- JSON ----
 
@@ -91,13 +77,20 @@ Json board_json(const reasoning::Board& board) {
   return list;
 }
 
-Json explanation_json(const std::string& id, const std::string& route, const Explanation& one) {
-  Json json{{"id", id}, {"find", one.find}, {"route", route}};
+// A word problem's amount is worked out on the way to its count; it is the answer where the problem asks for it too.
+bool asks_for_count_alone(const lessons::Problem& problem, const Explanation& one) {
+  const std::vector<std::string> asked = lessons::find_of(problem);
+  return one.packs && std::find(asked.begin(), asked.end(), one.find) == asked.end();
+}
+
+Json explanation_json(const lessons::Problem& problem, const std::string& route, const Explanation& one,
+                      const algebra::ClassNotation& notation) {
+  Json json{{"id", problem.id}, {"find", one.find}, {"route", route}};
   const reasoning::Answer& answer = one.solution.answer;
   if (one.task && one.task->outcome && one.task->outcome->unit) {
     json["answer"] = quantity_json(one.task->outcome->amount, *one.task->outcome->unit);
     json["answer"]["text"] = said(one.answer);
-  } else if (answer.text.empty() || one.task) {
+  } else if (answer.text.empty() || one.task || asks_for_count_alone(problem, one)) {
     json["answer"] = {{"text", said(one.answer)}};
   } else {
     json["answer"] = quantity_json(answer.amount, answer.unit);
@@ -107,7 +100,11 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
       json["answer"]["notes"].push_back(said(note));
     }
   }
-  json["steps"] = steps_json(one.solution.steps);
+  std::vector<Step> steps;
+  for (const reasoning::Solution& edge : one.edges) {
+    steps.insert(steps.end(), edge.steps.begin(), edge.steps.end());
+  }
+  json["steps"] = steps_json(one.edges.empty() ? one.solution.steps : steps);
   if (one.task) {
     json["task"] = {{"name", one.task->task}, {"steps", steps_json(one.task->steps)}};
   }
@@ -117,7 +114,7 @@ Json explanation_json(const std::string& id, const std::string& route, const Exp
                       {"answer", one.packs->answer ? Json(said(one.packs->answer->text)) : Json(nullptr)},
                       {"steps", steps_json(one.packs->steps)}};
   }
-  json["board"] = board_json(board_of(one));
+  json["board"] = board_json(board_of(one, notation));
   return json;
 }
 
@@ -150,21 +147,16 @@ void tell(const ExplainOptions& options, const lessons::Problem& problem, const 
   std::cerr << "foldwright: " << options.lesson << ": problem " << problem.id << ": " << message << '\n';
 }
 
-void print_heading(const lessons::Problem& problem, const std::string& route) {
-  std::cout << problem.id << ": " << (problem.prompt.empty() ? problem.solid.name() : practice::told_prompt(problem))
-            << route << '\n';
-}
-
 // A question about nets has one way to its answer: folding.
 void explain_net(const lessons::Problem& problem, bool as_json, Json& list) {
-  const std::vector<Step> steps = tasks::net_steps(problem);
-  const std::string answer = said(tasks::net_answer(problem));
-  if (as_json) {
-    list.push_back({{"id", problem.id}, {"find", "net"}, {"answer", {{"text", answer}}}, {"steps", steps_json(steps)}});
+  if (!as_json) {
+    std::cout << told_heading(problem) << '\n' << told_net(problem) << '\n';
     return;
   }
-  print_heading(problem, "");
-  std::cout << reasoning::steps_text(steps) << "  Answer: " << answer << "\n\n";
+  list.push_back({{"id", problem.id},
+                  {"find", "net"},
+                  {"answer", {{"text", said(tasks::net_answer(problem))}}},
+                  {"steps", steps_json(tasks::net_steps(problem))}});
 }
 
 // One way through a problem. Returns whether anything was said: there may be no area to add up face by face.
@@ -179,8 +171,8 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
   }
   SolutionOptions solution_options;
   solution_options.route = named.route;
-  if (options.json || options.detail == "board") {
-    solution_options.notation.emplace();
+  if (options.json || options.style.is_board()) {
+    solution_options.notation = options.notation;
   }
   solution_options.places = options.places;
   if (!options.unit.empty()) {
@@ -194,22 +186,22 @@ bool explain_by(const NamedRoute& named, lessons::Problem problem, const Explain
   }
   for (const Explanation& one : *all) {
     if (options.json) {
-      list.push_back(explanation_json(problem.id, named.name, one));
+      list.push_back(explanation_json(problem, named.name, one, options.notation));
       continue;
     }
-    print_heading(problem, options.route == "both" ? " (" + named.name + ")" : "");
-    print_text(one, options.detail == "board");
-    std::cout << '\n';
+    std::cout << told_heading(problem) << (options.route == "both" ? " (" + named.name + ")" : "") << '\n'
+              << told_solution(one, options.style.is_board(), options.notation) << '\n';
   }
   return !all->empty();
 }
 
-ExitStatus explain(const ExplainOptions& options) {
+ExitStatus explain(ExplainOptions options) {
   ExitStatus status = ExitStatus::Done;
   const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
     return status;
   }
+  options.notation = options.style.notation(*lesson);
   Json list = Json::array();
   for (const lessons::Problem& problem : chosen_problems(*lesson, options.lesson, options.problem, status)) {
     if (tasks::net_asked(problem) != nullptr) {
@@ -252,9 +244,7 @@ void add_explain(CLI::App& app, ExitStatus& status) {
       ->check([](const std::string& text) {
         return units::Unit::find(text) ? std::string() : "\"" + text + "\" is no unit; cm, ft^2 and L are some";
       });
-  verb->add_option("--detail", options->detail, "Every step, or the few lines that a class writes on the board")
-      ->check(CLI::IsMember({"board", "every"}))
-      ->capture_default_str();
+  add_style_options(*verb, options->style);
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = explain(*options); });
 }

@@ -2,14 +2,17 @@
 #include <iostream>
 #include <memory>
 
+#include "base/ensure.hpp"
 #include "cli/arguments.hpp"
 #include "cli/output_file.hpp"
 #include "cli/text_table.hpp"
+#include "cli/told_solution.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "lessons/write_lesson.hpp"
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "tasks/generate/generate.hpp"
+#include "tasks/nets/net_task.hpp"
 
 namespace fw::cli {
 namespace {
@@ -22,6 +25,8 @@ constexpr std::size_t most_versions = 12;
 struct PracticeOptions {
   PracticeRequest request;
   OutputOptions output;
+  bool works_key = false;
+  SolutionStyle style{"board", {}};
 };
 
 // "set.json" for one version; "set-1.json", "set-2.json" for several.
@@ -60,6 +65,26 @@ void print_key(const std::vector<lessons::Lesson>& versions, std::ostream& out) 
   out << text_table(rows, aligns, 0);
 }
 
+// Each problem of a version worked out.
+void print_worked(const lessons::Lesson& lesson, const SolutionStyle& style, std::ostream& out) {
+  reasoning::SolutionOptions options;
+  if (style.is_board()) {
+    options.notation = lesson.notation;
+  }
+  for (const lessons::Problem& problem : lesson.problems) {
+    out << told_heading(problem) << '\n';
+    if (tasks::net_asked(problem) != nullptr) {
+      out << told_net(problem) << '\n';
+      continue;
+    }
+    const auto all = practice::explained(problem, options);
+    ensure(all.has_value(), "a new problem cannot be worked out");
+    for (const reasoning::Explanation& one : *all) {
+      out << told_solution(one, style.is_board(), lesson.notation) << '\n';
+    }
+  }
+}
+
 ExitStatus practice_verb(const PracticeOptions& options) {
   const bool to_output = options.output.path == "-";
   const std::size_t versions = options.request.versions;
@@ -75,20 +100,26 @@ ExitStatus practice_verb(const PracticeOptions& options) {
     std::cerr << "foldwright: Standard output holds one version. Give -o a file name to write several.\n";
     return ExitStatus::WrongUsage;
   }
-  const auto lessons = tasks::generated(options.request);
-  if (!lessons) {
-    std::cerr << "foldwright: " << said(lessons.error()) << '\n';
+  auto made = tasks::generated(options.request);
+  if (!made) {
+    std::cerr << "foldwright: " << said(made.error()) << '\n';
     return ExitStatus::WrongUsage;
   }
+  std::vector<lessons::Lesson> lessons = std::move(made).value();
   std::ostream& words = to_output ? std::cerr : std::cout;  // a lesson that goes on to a program stands alone
-  for (std::size_t v = 0; v < lessons->size(); ++v) {
-    if (const auto fault = write_output(places[v], lessons::write_lesson((*lessons)[v]))) {
+  for (std::size_t v = 0; v < versions; ++v) {
+    lessons[v].notation = options.style.notation(lessons[v]);
+    if (const auto fault = write_output(places[v], lessons::write_lesson(lessons[v]))) {
       std::cerr << "foldwright: " << *fault << '\n';
       return ExitStatus::WrongUsage;
     }
-    words << places[v].path << ": " << (*lessons)[v].problems.size() << " problems\n";
+    words << places[v].path << ": " << lessons[v].problems.size() << " problems\n";
   }
-  print_key(*lessons, words);
+  print_key(lessons, words);
+  for (std::size_t v = 0; options.works_key && v < versions; ++v) {
+    words << '\n' << places[v].path << ":\n\n";
+    print_worked(lessons[v], options.style, words);
+  }
   return ExitStatus::Done;
 }
 
@@ -120,6 +151,8 @@ void add_practice(CLI::App& app, ExitStatus& status) {
       ->check(CLI::Range(std::size_t{1}, most_versions))
       ->capture_default_str();
   verb->add_option("--title", options->request.title, "The lesson's title")->capture_default_str();
+  verb->add_flag("--worked", options->works_key, "Print the key with every problem worked out");
+  add_style_options(*verb, options->style);
   add_output_options(*verb, options->output, lesson_file());
   verb->callback([options, &status] { status = practice_verb(*options); });
 }

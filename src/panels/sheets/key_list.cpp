@@ -19,6 +19,7 @@ constexpr KeyRow work_rows[] = {
     {"Home  End", "first step; all steps"},
     {"1 … 9", "cover, fill, edge; then point to a face"},
     {"W  Shift+W", "where does this number come from?"},
+    {"D  O", "board or every step; open or close a line"},
     {"G", "a blank in this step"},
     {"A  Shift+A", "show all steps, hide all steps"},
     {"N  Shift+N", "next net, net before"},

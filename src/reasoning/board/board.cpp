@@ -14,6 +14,24 @@ std::string equation_text(const BoardLine& line) {
   return text;
 }
 
+algebra::NotationLine in_one_line(const BoardLine& line) {
+  using algebra::Notation;
+  algebra::NotationLine whole = line.equations.front();
+  if (line.equations.size() == 1) {
+    return whole;
+  }
+  std::vector<Notation> parts{std::move(whole.right)};
+  for (std::size_t i = 1; i < line.equations.size(); ++i) {
+    const algebra::NotationLine& next = line.equations[i];
+    for (Notation part : {algebra::leaf(Notation::Kind::Words, ","), next.left,
+                          algebra::leaf(Notation::Kind::Sign, next.sign), next.right}) {
+      parts.push_back(std::move(part));
+    }
+  }
+  whole.right = algebra::row(std::move(parts));
+  return whole;
+}
+
 std::string board_text(const std::vector<BoardLine>& lines) {
   constexpr std::size_t indent = 4;
   constexpr std::size_t gap = 3;

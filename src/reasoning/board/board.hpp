@@ -40,6 +40,8 @@ struct Board {
 
 /// "224 = 64 + 16ℓ"; equations side by side with a comma between them; empty for words alone.
 [[nodiscard]] std::string equation_text(const BoardLine& line);
+/// A line as one: its equations with a comma between them. Requires: it has some.
+[[nodiscard]] algebra::NotationLine in_one_line(const BoardLine& line);
 /// For a terminal: each line with its reason beside it.
 [[nodiscard]] std::string board_text(const std::vector<BoardLine>& lines);
 

@@ -260,6 +260,7 @@ void show_solution(Model& model) {
       place.failing = tasks::failing_step(worked, faces_of_answers(place));
     }
     work.present = place.failing.value_or(worked.count - 1);
+    work.line = worked.board.lines.empty() ? 0 : worked.board.lines.size() - 1;
   }
 }
 
@@ -303,7 +304,8 @@ std::string on(Model& model, const AnswerOption& command) {
 }
 
 std::string on(Model& model, const ShowHint&) {
-  if (!takes_answers(model.state) || item_work(model).hints >= hints_for(model.state.quiz.item()).size()) {
+  if (!takes_answers(model.state) ||
+      item_work(model).hints >= hints_for(model.state.quiz.item(), class_notation(model.state)).size()) {
     return {};
   }
   ++item_work(model).hints;

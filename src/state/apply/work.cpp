@@ -32,6 +32,7 @@ void show_blank(Work& place, std::size_t step) {
 void begin_again(Work& place) {
   place.reached = 0;
   place.present = 0;
+  place.opened.clear();
   place.blanks.clear();
   if (place.fade == Fade::ThisStep) {
     place.fade = Fade::None;
@@ -77,21 +78,60 @@ std::string step_back(Work& place) {
   return "hide step " + std::to_string(hidden + 1);
 }
 
+/// As many lines of the board as this, and the steps up to those that they stand for.
+void show_lines(Work& place, const WorkedProblem& worked, std::size_t count) {
+  const std::vector<reasoning::BoardLine>& lines = worked.board.lines;
+  std::size_t reached = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    reached = std::max(reached, lines[i].steps.back() + 1);
+  }
+  place.reached = count == lines.size() ? worked.count : std::min(reached, worked.count - 1);
+  place.present = place.reached == 0 ? 0 : place.reached - 1;
+  place.lines = count;
+  place.lines_at = place.reached;
+  place.opened.erase(
+      std::remove_if(place.opened.begin(), place.opened.end(), [count](std::size_t line) { return line >= count; }),
+      place.opened.end());
+}
+
+std::string step_lines(Work& place, const WorkedProblem& worked, const Progressed& at, int by) {
+  const std::size_t last = at.shown == 0 ? 0 : at.shown - 1;
+  if (at.shown > 0 && at.present < last && (by > 0 || at.present > 0)) {
+    place.line = by > 0 ? at.present + 1 : at.present - 1;
+    return "go to line " + std::to_string(place.line + 1);
+  }
+  if (by > 0 ? at.shown == at.count : at.shown == 0 || at.present < last) {
+    return {};
+  }
+  show_lines(place, worked, by > 0 ? at.shown + 1 : at.shown - 1);
+  place.line = by > 0 ? at.shown : std::max<std::size_t>(at.shown, 2) - 2;
+  return by > 0 ? "show line " + std::to_string(at.shown + 1) : "hide line " + std::to_string(at.shown);
+}
+
 }  // namespace
 
 std::string on(Model& model, const StepWork& command) {
-  if (command.by < 0) {
-    return step_back(work(model));
-  }
   const WorkedProblem worked = worked_for(model.state);
+  const bool in_lines = shows_board(model, worked);
+  if (command.by < 0) {
+    return in_lines ? step_lines(work(model), worked, progressed(model, worked), -1) : step_back(work(model));
+  }
   if (worked.supply && !work(model).decided) {
     return on(model, ShowDecision{});
   }
-  return step_forward(work(model), worked);
+  return in_lines ? step_lines(work(model), worked, progressed(model, worked), 1) : step_forward(work(model), worked);
 }
 
 std::string on(Model& model, const SelectStep& command) {
   Work& place = work(model);
+  if (const WorkedProblem worked = worked_for(model.state); shows_board(model, worked)) {
+    const Progressed at = progressed(model, worked);
+    if (command.step != 0 || at.present == 0) {
+      return {};
+    }
+    place.line = 0;
+    return "go to line 1";
+  }
   if (command.step >= place.reached || command.step == place.present) {
     return {};
   }
@@ -119,6 +159,8 @@ std::string on(Model& model, const LastStep&) {
   std::ignore = on(model, ShowSteps{true});
   Work& place = work(model);
   place.present = place.reached == 0 ? 0 : place.reached - 1;
+  const std::size_t lines = worked_for(model.state).board.lines.size();
+  place.line = lines == 0 ? 0 : lines - 1;
   return "go to the last step";
 }
 
@@ -189,6 +231,36 @@ std::string on(Model& model, const SetRoute& command) {
   return {};
 }
 
+std::string on(Model& model, const SetDetail& command) {
+  model.view.detail = command.detail;
+  model.view.pointed.reset();
+  return {};
+}
+
+std::string on(Model& model, const SetNotation& command) {
+  if (class_notation(model.state) == command.notation) {
+    return {};
+  }
+  model.state.notation = command.notation;
+  return "write as the class writes";
+}
+
+std::string on(Model& model, const OpenLine& command) {
+  Work& place = work(model);
+  const WorkedProblem worked = worked_for(model.state);
+  if (!shows_board(model, worked) || command.line >= lines_shown(place, worked)) {
+    return {};
+  }
+  place.line = command.line;
+  const auto open = std::find(place.opened.begin(), place.opened.end(), command.line);
+  if (open != place.opened.end()) {
+    place.opened.erase(open);
+    return "close the line";
+  }
+  place.opened.push_back(command.line);
+  return "open the line";
+}
+
 std::string on(Model& model, const AskFor& command) {
   Work& place = work(model);
   if (place.asked == command.measure && place.instead == command.instead) {
@@ -230,17 +302,17 @@ std::string on(Model& model, const PointNumber& command) {
 }
 
 std::string on(Model& model, const StepNumber& command) {
-  const Work& place = work(model);
   const WorkedProblem worked = worked_for(model.state);
   std::optional<NumberPlace>& pointed = model.view.pointed;
-  const bool has_line = place.present < std::min(place.reached, worked.count) && worked.step(place.present).line;
-  const std::size_t count = has_line ? sources_in(*shown_step(place, worked, place.present).line).size() : 0;
+  const std::size_t count = numbers_of_present(model, worked);
+  const std::size_t present = progressed(model, worked).present;
+  const bool on_board = shows_board(model, worked);
   if (count == 0) {
     pointed.reset();
     return {};
   }
-  if (!pointed || pointed->step != place.present) {
-    pointed = NumberPlace{place.present, command.by > 0 ? 0 : count - 1};
+  if (!pointed || pointed->step != present || pointed->on_board != on_board) {
+    pointed = NumberPlace{present, command.by > 0 ? 0 : count - 1, on_board};
     return {};
   }
   const bool is_past = command.by > 0 ? pointed->number + 1 >= count : pointed->number == 0;

@@ -39,7 +39,8 @@ class NetName : public NetTask {
     return words::message("Which solid folds from this net?");
   }
   [[nodiscard]] std::string type(const Problem&) const override { return "net-name"; }
-  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<Hint>, words::Message> hints(const Problem& problem,
+                                                                const reasoning::ClassNotation&) const override {
     return practice::hints_to_look(looking_work(problem.solid, "name"));
   }
   [[nodiscard]] practice::AnswerForm form() const override { return practice::AnswerForm::CutoutName; }

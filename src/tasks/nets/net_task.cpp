@@ -194,7 +194,8 @@ Result<Explanation, words::Message> NetTask::explained(const Problem& problem, c
 
 practice::ExplainedAt NetTask::explained_at(const Problem&) const { return practice::ExplainedAt::Elsewhere; }
 
-Result<std::vector<Hint>, words::Message> NetTask::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> NetTask::hints(const Problem& problem,
+                                                         const reasoning::ClassNotation&) const {
   const std::size_t faces = problem.solid.faces().size();
   return std::vector<Hint>{
       {message("Count the pieces. The solid has {count} faces.", {{"count", faces}}), std::nullopt, {}, {}},

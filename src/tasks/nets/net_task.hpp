@@ -68,7 +68,8 @@ class NetTask : public practice::TaskType {
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override;
   [[nodiscard]] practice::ExplainedAt explained_at(const Problem& problem) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(const Problem& problem) const override;
+  [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
+      const Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] practice::AnswerForm form() const override { return practice::AnswerForm::Cutout; }
   [[nodiscard]] Result<std::vector<Choice>, words::Message> choices(const Problem& problem, const Question& question,
                                                                     practice::Seed& seed) const override;

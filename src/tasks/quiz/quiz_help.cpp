@@ -46,8 +46,8 @@ std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t se
   return choices ? std::move(choices).value() : std::vector<practice::Choice>{};
 }
 
-std::vector<practice::Hint> hints_for(const QuizItem& item) {
-  auto hints = practice::hints_of(item.problem);
+std::vector<practice::Hint> hints_for(const QuizItem& item, const reasoning::ClassNotation& notation) {
+  auto hints = practice::hints_of(item.problem, "", notation);
   return hints ? std::move(hints).value() : std::vector<practice::Hint>{};
 }
 

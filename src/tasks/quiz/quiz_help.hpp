@@ -16,8 +16,8 @@ namespace fw::tasks {
 /// The options of an item, A first, in an order drawn from the seed; none where it cannot be chosen.
 [[nodiscard]] std::vector<practice::Choice> choices_for(const QuizItem& item, std::uint64_t seed, std::size_t number);
 
-/// The ladder of hints to an item. May be empty.
-[[nodiscard]] std::vector<practice::Hint> hints_for(const QuizItem& item);
+/// The ladder of hints to an item, written as the class writes. May be empty.
+[[nodiscard]] std::vector<practice::Hint> hints_for(const QuizItem& item, const reasoning::ClassNotation& notation);
 
 /// Why the item's cut-out is no net, to choose from; none where it is one, or something else is asked.
 [[nodiscard]] std::vector<practice::Choice> reasons_for(const QuizItem& item);

@@ -266,7 +266,8 @@ Result<Explanation, words::Message> Packing::explained(const Problem& problem, c
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
-Result<std::vector<Hint>, words::Message> Packing::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> Packing::hints(const Problem& problem,
+                                                         const reasoning::ClassNotation&) const {
   return practice::hints_to_task(*work(problem, 2));
 }
 

@@ -118,7 +118,7 @@ Result<Explanation, words::Message> AskedPurpose::explained(const Problem& probl
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
-Result<std::vector<Hint>, words::Message> AskedPurpose::hints(const Problem&) const {
+Result<std::vector<Hint>, words::Message> AskedPurpose::hints(const Problem&, const reasoning::ClassNotation&) const {
   return std::vector<Hint>{
       {message("Decide what kind of quantity it is. You don't have to calculate anything."), std::nullopt, {}, {}},
       {message("Think of the real thing. Does it cover faces, go inside, or run along a line?"), std::nullopt, {}, {}},

@@ -30,7 +30,7 @@ class AskedPurpose : public practice::OptionTask {
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
-      const lessons::Problem& problem) const override;
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] Result<std::vector<practice::Choice>, words::Message> choices(const lessons::Problem& problem,
                                                                               const practice::Question& question,
                                                                               practice::Seed& seed) const override;

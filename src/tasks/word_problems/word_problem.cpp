@@ -138,17 +138,25 @@ ExplainedAt WordProblem::explained_at(const Problem& problem) const {
 
 Result<Explanation, words::Message> WordProblem::explained(const Problem& problem,
                                                            const SolutionOptions& options) const {
-  return reasoning::explained_amount(problem.solid, supply_.measure, worked(problem, options.line_places()),
-                                     options.line_places());
+  if (supply_.measure != "edges") {
+    auto amount = Measure(supply_.measure).explained(problem, options);
+    if (amount) {
+      return reasoning::with_count(std::move(amount).value(), worked(problem, options.line_places()));
+    }
+  }
+  return reasoning::explained_amount(problem.solid, supply_.measure, worked(problem, options.line_places()), options);
 }
 
-Result<std::vector<Hint>, words::Message> WordProblem::hints(const Problem& problem) const {
+Result<std::vector<Hint>, words::Message> WordProblem::hints(const Problem& problem,
+                                                             const reasoning::ClassNotation& notation) const {
   Problem with_amount = problem;
   with_amount.tasks = {*this};
   if (supply_.measure != "edges") {
     with_amount.tasks.emplace_back(Measure(supply_.measure));
   }
-  const auto all = practice::explained(with_amount);
+  SolutionOptions options;
+  options.notation = notation;
+  const auto all = practice::explained(with_amount, options);
   if (!all) {
     return failure(all.error());
   }

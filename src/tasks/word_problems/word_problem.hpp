@@ -34,7 +34,7 @@ class WordProblem : public practice::NumberTask {
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] practice::ExplainedAt explained_at(const lessons::Problem& problem) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
-      const lessons::Problem& problem) const override;
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] words::Message asks_to_type() const override { return words::message("how many"); }
   [[nodiscard]] std::vector<words::Message> masking(const lessons::Problem& problem) const override;
 

@@ -64,6 +64,7 @@ std::vector<Scene> work_scenes(const char* problem) {
       {"gaps in all", with({SetFade{Fade::All}, LastStep{}, FillBlank{count - 1, "7"}})},
       {"both ways, begun", with({SetRoute{RouteChoice::Both}, ShowSteps{true}})},
       {"both ways, at the end", with({SetRoute{RouteChoice::Both}, LastStep{}})},
+      {"board, all lines open", with({SetDetail{Detail::Board}, LastStep{}, OpenLine{1}, OpenLine{3}, OpenLine{4}})},
       {"face by face", with({SetRoute{RouteChoice::Faces}, LastStep{}})},
       {"ask for", with({ShowWorkPanel{WorkPanel::Ask}})},
       {"missing", with({ShowWorkPanel{WorkPanel::Ask}, AskFor{"slant_height", std::nullopt}})},

@@ -48,6 +48,23 @@ TEST(WorkTask, OpenTheModeAndGoThroughTheStepsFromTheRemote) {
   EXPECT_EQ(work(program).reached, count - 1);
 }
 
+// The short way: its lines open by a click and by a key, and the switch goes back to every step.
+TEST(WorkTask, ReadTheBoardAndOpenALine) {
+  ProgramDriver program(working("shade"), 1280, 720);
+  program.user().click(ids::work_detail);
+  program.user().click(ids::work_all);
+  EXPECT_TRUE(program.user().shows_text("The base and the 4 triangles make up the surface."));
+  const WorkedProblem worked = worked_for(program.state());
+  const std::string step = said(worked.step(worked.board.lines[1].steps.front()).reason);
+  EXPECT_FALSE(program.user().shows_text(step));
+  program.user().click(ids::work_line.at(1));
+  EXPECT_TRUE(program.user().shows_text(step));
+  program.user().press(Key::O);
+  EXPECT_FALSE(program.user().shows_text(step)) << "the key closes the line that is spoken of";
+  program.user().press(Key::D);
+  EXPECT_TRUE(program.user().shows_text(said(worked.step(0).reason)));
+}
+
 TEST(WorkTask, GoForwardAndBackWithTheButtons) {
   ProgramDriver program(working("crate"), 1280, 720);
   program.user().click(ids::work_forward);

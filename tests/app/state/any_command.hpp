@@ -140,8 +140,17 @@ inline AskFor any(Of<AskFor>, const Model& model, Choices& c) {
   return {c.one_of(names), c.yes() ? std::optional(c.one_of(names)) : std::nullopt};
 }
 inline Decide any(Of<Decide>, const Model&, Choices& c) { return {static_cast<reasoning::Purpose>(c.below(3))}; }
+inline SetDetail any(Of<SetDetail>, const Model&, Choices& c) { return {static_cast<Detail>(c.below(2))}; }
+inline SetNotation any(Of<SetNotation>, const Model&, Choices& c) {
+  algebra::ClassNotation notation;
+  for (int i = 0; i < 4; ++i) {
+    notation = *algebra::with_word(notation, c.one_of(algebra::notation_words()));
+  }
+  return {notation};
+}
+inline OpenLine any(Of<OpenLine>, const Model&, Choices& c) { return {c.below(9)}; }
 inline PointNumber any(Of<PointNumber>, const Model&, Choices& c) {
-  return {c.yes() ? std::optional(NumberPlace{c.below(12), c.below(6)}) : std::nullopt};
+  return {c.yes() ? std::optional(NumberPlace{c.below(12), c.below(6), c.yes()}) : std::nullopt};
 }
 inline StepNumber any(Of<StepNumber>, const Model&, Choices& c) { return {c.step()}; }
 inline ShowWorkPanel any(Of<ShowWorkPanel>, const Model&, Choices& c) { return {static_cast<WorkPanel>(c.below(3))}; }

@@ -256,7 +256,7 @@ TEST(QuizAnswer, AClosedSolidStaysClosedUntilTheAnswer) {
 TEST(QuizHints, ComeOneByOneAndNeverTheAnswer) {
   for (const char* id : {"shade", "crate", "tea-tin", "window-star", "tea-bag", "dice-lamp"}) {
     Model model = at_item(id);
-    const std::vector<practice::Hint> hints = hints_for(model.state.quiz.item());
+    const std::vector<practice::Hint> hints = hints_for(model.state.quiz.item(), {});
     ASSERT_FALSE(hints.empty()) << id;
     for (std::size_t i = 1; i <= hints.size() + 1; ++i) {
       model = after(model, {ShowHint{}});
@@ -272,7 +272,7 @@ TEST(QuizHints, ComeOneByOneAndNeverTheAnswer) {
 TEST(QuizRemote, GoesFromHintsToTheSolutionToTheNextItem) {
   Model model = at_item("shade");
   const std::size_t number = model.state.quiz.number;
-  for (std::size_t i = 0; i < hints_for(model.state.quiz.item()).size(); ++i) {
+  for (std::size_t i = 0; i < hints_for(model.state.quiz.item(), {}).size(); ++i) {
     model = after(model, {StepQuiz{1}});
     EXPECT_FALSE(item(model).done);
   }
