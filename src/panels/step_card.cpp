@@ -190,6 +190,16 @@ WholeStep whole_line(const Ui& ui, const figures::Canvas& canvas, const reasonin
   return whole;
 }
 
+/// How far the places to click on numbers reach above their line.
+double reach_above(const Ui& ui, const FormulaLayout& line) {
+  double reach = 0;
+  for (const auto& number : line.numbers({0, 0})) {
+    const Rect& drawn = number.rect;
+    reach = std::max(reach, (std::max(drawn.h, ui.sizes().target) - drawn.h) / 2 - drawn.y);
+  }
+  return reach;
+}
+
 StepCard laid_out_line(const Ui& ui, const figures::Canvas& canvas, const WholeStep& whole, bool is_present,
                        double sign, double width) {
   StepCard card;
@@ -205,7 +215,7 @@ StepCard laid_out_line(const Ui& ui, const figures::Canvas& canvas, const WholeS
   if (whole.layout) {
     card.line_text = algebra::plain_text(*whole.shown.line);
     FittedLine made = fitted(canvas, whole, sign, inside, {ui.em(TextSize::Label), ui.em(TextSize::Small)});
-    card.line_at = {left + made.shift, card.height + gap(ui) * 0.5};
+    card.line_at = {left + made.shift, card.height + std::max(gap(ui) * 0.5, reach_above(ui, made.layout))};
     card.height = card.line_at.y + made.layout.size().y;
     card.line = std::move(made.layout);
   }

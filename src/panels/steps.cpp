@@ -75,8 +75,10 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
            shown.worked().count > 0)) {
     out.push_back(ShowSteps{!all});
   }
-  if (tool(ui, row, ids::work_detail, Icon::Board, in_lines ? "every step" : "as on the board",
-           !shown.worked().board.lines.empty() && work.fade == Fade::None, in_lines)) {
+  // Blanks are in steps, and their button needs the room.
+  if (work.fade == Fade::None &&
+      tool(ui, row, ids::work_detail, Icon::Board, in_lines ? "every step" : "as on the board",
+           !shown.worked().board.lines.empty(), in_lines)) {
     out.push_back(SetDetail{in_lines ? Detail::EveryStep : Detail::Board});
   }
   const bool gap_here = work.fade == Fade::ThisStep && work.faded == work.present;
