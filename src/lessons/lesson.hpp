@@ -34,7 +34,7 @@ struct Lesson {
   std::string title;
   std::vector<Problem> problems;
   std::vector<std::string> left_out = {};  ///< ids of problems that are missing here because they have a mistake
-  algebra::ClassNotation notation = {};  ///< of the lines on the board
+  algebra::ClassNotation notation = {};    ///< of the lines on the board
   friend bool operator==(const Lesson&, const Lesson&) = default;
 };
 
