@@ -214,7 +214,8 @@ void head(Ui& ui, const Shown& shown, Column& column, Commands& out) {
                  desk.total_shown ? "hide how many faces there are" : "show how many faces there are", true, false)) {
     out.push_back(ShowTotal{!desk.total_shown});
   }
-  ui.text(headline(shown.derived.ledger, desk.total_shown), row.rest(),
+  const bool is_about_volume = class_goal(shown.state().current()) == ClassGoal::Volume && desk.counted.empty();
+  ui.text(is_about_volume ? "Volume" : headline(shown.derived.ledger, desk.total_shown), row.rest(),
           {.size = TextSize::Heading, .bold = true, .shrink = true});
 }
 

@@ -59,6 +59,7 @@ TEST(Task, TheLedgerFollowsWhatIsAsked) {
   EXPECT_FALSE(counting.user().shows_text("so far"));
   ProgramDriver filling(demo_model("sand-box"), 1280, 720);
   EXPECT_TRUE(filling.user().shows_text("show the volume"));
+  EXPECT_TRUE(filling.user().shows_text("Volume"));
   EXPECT_FALSE(filling.user().shows_text("How many faces does it have? Say a number, then count."));
   filling.user().click(ids::lesson_on);
   EXPECT_TRUE(filling.user().shows_text("next problem"));
