@@ -76,7 +76,7 @@ class Picking {
  public:
   explicit Picking(const Question& question) : question_(&question) {
     Choice right;
-    right.text = answer_text(question, written_down(question.truth->to_double()));
+    right.text = answer_text(question, written(question.truth->to_double()));
     right.is_right = true;
     right.message = message("Right.");
     choices_.push_back(std::move(right));
@@ -86,7 +86,7 @@ class Picking {
   [[nodiscard]] bool is_full() const { return choices_.size() == wrong_options + 1; }
 
   void take(const Candidate& one) {
-    const Number number = written_down(one.value);
+    const Number number = written(one.value);
     const double value = number.to_double();
     const bool is_new =
         std::none_of(values_.begin(), values_.end(), [&](double other) { return is_too_near(other, value); });
@@ -112,6 +112,13 @@ class Picking {
   [[nodiscard]] std::vector<Choice> taken() && { return std::move(choices_); }
 
  private:
+  // A converted number keeps its digits where it ends: 4.004 L is not 4 L.
+  [[nodiscard]] Number written(double value) const {
+    constexpr long long millionths = 1'000'000;
+    const Number kept = Number::ratio(std::llround(value * static_cast<double>(millionths)), millionths);
+    const bool ends = std::abs(kept.to_double() - value) <= 1e-9 * std::abs(value);
+    return question_->is_converted && ends ? kept : written_down(value);
+  }
   [[nodiscard]] bool is_said(const Saying& saying) const {
     return std::find(said_.begin(), said_.end(), saying) != said_.end();
   }
@@ -153,6 +160,12 @@ words::Message answer_text(const Question& question, const exact::Number& number
   }
   if (question.asked == Asked::Scale) {
     return message("{count} times", {{"count", shown.text}});
+  }
+  if (question.packs && question.packs->cost) {
+    const exact::Number cents = exact::rounded(number, 2);
+    const bool is_plain = cents.is_whole();
+    return message("{cost}", {{"cost", question.supply->price->sign +
+                                           (is_plain ? exact::shown(cents, 0).text : exact::fixed_text(cents, 2))}});
   }
   const std::string item = counts_parts(question.asked) ? part_counted(question.asked) : question.item;
   return item.empty() ? message("{count}", {{"count", shown.text}})

@@ -91,8 +91,10 @@ bool is_right(const TypedAnswer& typed, const Question& question, const std::vec
     }
   }
   if (!question.unit) {
-    const bool is_cost = question.packs && question.packs->cost && typed.number.value == *question.packs->cost;
-    return is_cost || (!typed.unit && has_right_number(typed, question, from_roots));
+    if (question.packs && question.packs->cost) {  // the count alone is a step on the way
+      return !typed.unit && typed.number.value == *question.packs->cost;
+    }
+    return !typed.unit && has_right_number(typed, question, from_roots);
   }
   const bool has_no_unit = *question.unit == Unit::none().to_the(question.unit->dimension());
   if (!typed.unit) {

@@ -184,7 +184,10 @@ Explanation explained_amount(const solids::Solid& solid, const std::string& meas
 }
 
 Explanation with_count(Explanation explanation, SupplyWork packs) {
-  explanation.answer = packs.answer ? packs.answer->text : explanation.answer;
+  if (packs.answer) {  // with a price the cost is the answer
+    explanation.answer =
+        packs.answer->cost ? message("{cost}", {{"cost", packs.answer->cost_text}}) : packs.answer->text;
+  }
   explanation.packs = std::move(packs);
   return explanation;
 }

@@ -1,3 +1,5 @@
+#include <array>
+
 #include "solids/kind_table.hpp"
 
 namespace fw::solids::kind {
@@ -25,11 +27,12 @@ StatedSolid stated_cube(const Description&, const ShapeStatement*) {
 }  // namespace
 
 Kind cube() {
+  const algebra::Symbol edge{"edge", "s", 1};
   return {"cube",
           {length_field("edge", "edge", "edge")},
           false,
           &stated_cube,
-          {.is_all_alike = true},
+          {.is_all_alike = true, .box_edges = std::array{edge, edge, edge}},
           example("cube", {{"edge", length_entry("8 cm")}}),
           {},
           {Use::Block}};

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "exact/print_number.hpp"
+#include "lessons/asked.hpp"
 #include "lessons/asked_value.hpp"
 #include "lessons/json_text.hpp"
 #include "lessons/read_description.hpp"
@@ -77,7 +78,10 @@ std::vector<Task> read_claim(const TaskText& text) {
   }
   const std::string& key = node.keys.front();
   const std::vector<std::string> names = claimable_labels(problem);
-  if (std::find(names.begin(), names.end(), key) == names.end()) {
+  // A measure of the whole as well: "S = 360 cm²".
+  const std::optional<int> whole = lessons::dimension_of_whole(key);
+  const bool is_whole = whole && problem.known.count(key) == 0 && lessons::asked_value(problem, problem.solid, key);
+  if (!is_whole && std::find(names.begin(), names.end(), key) == names.end()) {
     const bool is_written = problem.solid.written({key, "", 1}) != nullptr;
     const Message advice = names.empty() ? message(", whose labels are all given: take the one out that is in question")
                                          : lessons::suggestion(key, names);
@@ -89,8 +93,9 @@ std::vector<Task> read_claim(const TaskText& text) {
                              {{"label", in_quotes(key)}, {"solid", Noun{problem.solid.name()}}, {"advice", advice}}));
     return {};
   }
-  if (const auto value = lessons::read_quantity(node.items.front(), 1, context.at(key))) {
-    if (!value->unit.converts_to(problem.solid.unit())) {
+  const int dimension = is_whole ? *whole : 1;
+  if (const auto value = lessons::read_quantity(node.items.front(), dimension, context.at(key))) {
+    if (!value->unit.converts_to(problem.solid.unit().to_the(dimension))) {
       context.at(key).fault(node.items.front(), not_comparable(*value, problem.solid));
     }
     return {Claim(key, *value)};
@@ -100,7 +105,7 @@ std::vector<Task> read_claim(const TaskText& text) {
 
 // ---- made up ----
 
-bool has_spare_labels(const Family& family) { return family.has_spare_labels; }
+bool has_spare_labels(const Subject& subject) { return subject.family->has_spare_labels; }
 
 struct SpareLabel {
   std::string name;
@@ -145,16 +150,12 @@ std::string label_title(const solids::Solid& solid, const std::string& name) {
 
 std::optional<Problem> made_claim(const Blueprint& drawn_blueprint, Seed& seed) {
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  const std::vector<SpareLabel> spare =
-      spare_labels(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit));
+  const std::vector<SpareLabel> spare = spare_labels(blueprint.draw(seed, Labels::All));
   if (spare.empty()) {
     return std::nullopt;
   }
-  const SpareLabel& label = spare[blueprint.thing % spare.size()];
-  auto problem =
-      made_problem(label.without, told({"Somebody adds a label to {a thing}: {label}. Can this figure be?",
-                                        "On the plan of {a thing} stands one more label: {label}. Can it be true?"},
-                                       blueprint));
+  const SpareLabel& label = spare[blueprint.pick % spare.size()];
+  auto problem = made_problem(label.without, "");
   const auto value = problem ? lessons::asked_value(*problem, problem->solid, label.name) : std::nullopt;
   if (!value || !value->is_whole()) {
     return std::nullopt;
@@ -174,7 +175,11 @@ std::optional<Problem> made_claim(const Blueprint& drawn_blueprint, Seed& seed) 
   if (verdict.can_be != is_true || verdict.is_rounded) {
     return std::nullopt;
   }
-  fill_in(problem->prompt, "{label}", label_title(problem->solid, label.name) + " " + claim.value().text);
+  problem->prompt =
+      told({"{Who} adds a label to a plan of {a thing}: {label}. Can it be true?",
+            "A plan of {a thing} has one more label: {label}. Can this figure exist?",
+            "A student measures {a thing} and writes one more label: {label}. Can it be right?"},
+           drawn_blueprint, {{"label", label_title(problem->solid, label.name) + " " + said_quantity(claim.value())}});
   return problem;
 }
 
@@ -199,6 +204,8 @@ Message not_rounded_to(const Number& value, const units::Unit& unit, const units
 }
 
 }  // namespace
+
+bool Claim::is_whole() const { return lessons::dimension_of_whole(label_).has_value(); }
 
 void Claim::write(Members& members) const {
   members.emplace_back("claim", lessons::object_in_line({{label_, lessons::quote(value_.text)}}));
@@ -229,6 +236,9 @@ std::vector<Fact> Claim::facts(const Problem& problem) const {
 solids::Description Claim::described_with(const Problem& problem, const units::WrittenQuantity& value) const {
   solids::Description description = problem.description;
   const std::string in_base = "base.";
+  if (is_whole()) {
+    return description;
+  }
   const solids::LengthEntry entry{value};
   if (label_.rfind(in_base, 0) == 0 && !description.base.empty()) {
     description.base.front().fields[label_.substr(in_base.size())] = entry;
@@ -242,6 +252,13 @@ ClaimVerdict Claim::verdict(const Problem& problem) const {
   ClaimVerdict verdict;
   const auto fitting = lessons::asked_value(problem, problem.solid, label_);
   verdict.fitting = fitting ? *fitting : Number{};
+  if (is_whole()) {
+    const units::Unit own = problem.solid.unit().to_the(*lessons::dimension_of_whole(label_));
+    const Number in_claimed = verdict.fitting * units::conversion(own, value_.unit);
+    verdict.can_be = practice::stands_for(value_.number, in_claimed);
+    verdict.is_rounded = verdict.can_be && !(value_.number.value == in_claimed);
+    return verdict;
+  }
   const auto figure = solids::Solid::make(described_with(problem, value_), problem.known);
   verdict.can_be = figure.has_value();
   if (figure) {
@@ -263,7 +280,8 @@ ClaimVerdict Claim::verdict(const Problem& problem) const {
 std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
   const ClaimVerdict judged = verdict(problem);
   const Noun title{reasoning::title_named(problem.solid, label_)};
-  const Message fitting = judged_amount(judged.fitting, problem.solid.unit(), places);
+  const units::Unit unit = problem.solid.unit().to_the(lessons::dimension_of_whole(label_).value_or(1));
+  const Message fitting = judged_amount(judged.fitting, unit, places);
   const words::Value claimed = practice::value_of(value_);
   TaskSheet sheet(places);
   sheet.steps().say(StepKind::Check,
@@ -275,7 +293,7 @@ std::optional<TaskWork> Claim::work(const Problem& problem, int places) const {
     sentence = judged.is_rounded
                    ? message("Yes, this figure is possible. {claimed} is that number, rounded.", {{"claimed", claimed}})
                    : message("Yes, this figure is possible.");
-  } else {
+  } else if (!judged.why.empty()) {
     sheet.steps().say(StepKind::Check, said(judged.why).back() == '.' ? message("{why:up}", {{"why", judged.why}})
                                                                       : message("{why:up}.", {{"why", judged.why}}));
   }
@@ -341,6 +359,8 @@ Row claim() {
          "claim": {"slant_height": "9 cm"})",
       R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},
          "claim": {"slant_height": "13 cm"}, "find": ["volume"])",
+      R"("solid": {"kind": "cube", "edge": "7 cm"}, "claim": {"volume": "343 cm^3"})",
+      R"("solid": {"kind": "cube", "edge": "7 cm"}, "claim": {"surface_area": "343 cm^2"})",
   };
   return row;
 }

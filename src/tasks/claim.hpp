@@ -17,13 +17,16 @@ struct ClaimVerdict {
 /// A label that somebody would put to the figure, beside those that the solid has: "Can it be true?"
 class Claim : public practice::OptionTask {
  public:
-  /// `label`: the name of a length that the solid does not give: "slant_height", "base.leg".
+  /// `label`: the name of a length that the solid does not give, "slant_height" or "base.leg", or of a measure of its
+  /// whole: "volume".
   Claim(std::string label, units::WrittenQuantity value) : label_(std::move(label)), value_(std::move(value)) {}
 
   [[nodiscard]] const std::string& label() const { return label_; }
   [[nodiscard]] const units::WrittenQuantity& value() const { return value_; }
   [[nodiscard]] ClaimVerdict verdict(const lessons::Problem& problem) const;
-  /// The description of the problem's solid with a label of this name beside the others.
+  /// Whether a measure of the whole is claimed.
+  [[nodiscard]] bool is_whole() const;
+  /// The description of the problem's solid with a label of this name beside the others; of the whole it has none.
   [[nodiscard]] solids::Description described_with(const lessons::Problem& problem,
                                                    const units::WrittenQuantity& value) const;
 

@@ -10,6 +10,7 @@
 #include "practice/choice_parts.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/task_sheet.hpp"
+#include "tasks/generate/scale_models.hpp"
 #include "tasks/measure.hpp"
 
 // What becomes of the areas and the volume of a copy.
@@ -36,12 +37,12 @@ class Copy : public practice::NumberTask {
   [[nodiscard]] std::string find() const override { return find_; }
   void write(Members& members) const override { members.emplace_back("scale", lessons::quote(text_)); }
   [[nodiscard]] words::Message sentence(const Problem& problem) const override {
-    return message("What is the {measure} of the scale model?", {{"measure", asked_noun(problem, find_)}});
+    return message("What is the {measure} of the scaled copy?", {{"measure", asked_noun(problem, find_)}});
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "copy"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem&) const override {
-    return {{text_, message("The edges of the scale model are {factor} times as long.", {{"factor", text_}})}};
+    return {{text_, message("The edges of the scaled copy are {factor} times as long.", {{"factor", text_}})}};
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
                                                               const SolutionOptions& options) const override {
@@ -140,22 +141,33 @@ std::vector<Task> read_copies(const TaskText& text) {
 
 // ---- made up ----
 
-std::string as_long(const std::string& factor) { return factor == "1/2" ? "half as long" : factor + " times as long"; }
-
+const CopyStories& copy_stories() {
+  static const CopyStories stories{
+      {"{Who} makes this scale model of {a thing}. The real edges are {k}. What is the {measure} of the real {thing}?",
+       "The solid shown is a scale model of {a thing}. On the real {thing} every edge is {k}. What is its {measure}?",
+       "This model of {a thing} is made to scale. The edges of the real {thing} are {k}. Find its {measure}."},
+      {"{Who} builds a giant copy of {a thing} for the entrance. Its edges are {k}. What is the {measure} of the copy?",
+       "For the stage, {who} makes a larger copy of {a thing}. Every edge is {k}. Find the {measure} of the copy.",
+       "A copy of {a thing} has edges that are {k}. What is the {measure} of the copy?"},
+      {"{Who} makes a scale model of {a thing}. Its edges are {k}. What is the {measure} of the model?",
+       "The edges of a scale model of {a thing} are {k}. Find the {measure} of the model.",
+       "{Who} builds a model of {a thing}. Every edge of the model is {k}. What is its {measure}?"}};
+  return stories;
+}
 std::optional<Problem> made_copy(const Blueprint& drawn_blueprint, Seed& seed) {
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  auto problem = plain_problem(blueprint, seed,
-                               {"A large copy of {a thing} has edges that are {k}. How much paper covers the copy?",
-                                "The edges of a copy of {a thing} are {k}. How much sand fills the copy?",
-                                "{A thing} is built again with edges that are {k}. Find the surface area of the copy.",
-                                "{A thing} is cast again with edges that are {k}. How much wax does the copy take?"});
-  if (!problem) {
+  const std::vector<CopyPlan> plans = copy_plans(blueprint);
+  if (plans.empty()) {
     return std::nullopt;
   }
-  const std::string factor = factor_at(blueprint.level, seed);
-  fill_in(problem->prompt, "large copy", factor == "1/2" ? "small copy" : "large copy");
-  fill_in(problem->prompt, "{k}", as_long(factor));
-  problem->tasks = {Copy(plain_of(blueprint).find, factor, exact::parse_number(factor)->value)};
+  const CopyPlan& plan = plans[blueprint.trap % plans.size()];
+  const Plain plain = plain_of(blueprint);
+  auto problem = made_problem(blueprint.family().draw(seed, blueprint.level, plain.labels, plan.form), "");
+  if (problem) {
+    problem->prompt = told(copy_stories().of(plan.sort), drawn_blueprint,
+                           {{"k", as_long(plan.factor)}, {"measure", plain.is_volume() ? "volume" : "surface area"}});
+    problem->tasks = {Copy(plain.find, plan.factor, exact::parse_number(plan.factor)->value)};
+  }
   return problem;
 }
 
@@ -171,12 +183,6 @@ Number of_original(const Problem& problem, const std::string& find) {
   return value ? *value : Number{};
 }
 
-std::string factor_at(int level, Seed& seed) {
-  static const std::vector<std::string> whole{"4", "5", "10"};
-  static const std::vector<std::string> all{"4", "5", "10", "1.5", "2.5", "1/2"};
-  return one_of(level < 3 ? whole : all, seed);
-}
-
 Result<Question, words::Message> Copy::question(const Problem& problem) const {
   auto of_solid = Measure(find_).question(problem);
   if (!of_solid) {
@@ -186,7 +192,7 @@ Result<Question, words::Message> Copy::question(const Problem& problem) const {
   question.asked = dimension() == 3 ? Asked::CopyVolume : Asked::CopyArea;
   question.truth = *question.truth * exact::power(factor_, dimension());
   question.factor = factor_;
-  question.first_step = message("Start with one edge of the scale model. How long is it?");
+  question.first_step = message("Start with one edge of the scaled copy. How long is it?");
   return question;
 }
 
@@ -206,12 +212,12 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
   const Noun title{reasoning::title_named(problem.solid, find_)};
   TaskSheet sheet(places);
   sheet.steps()
-      .say(StepKind::Ask, message("Find the {measure} of the scale model, in {unit}.",
+      .say(StepKind::Ask, message("Find the {measure} of the scaled copy, in {unit}.",
                                   {{"measure", title}, {"unit", reasoning::unit_in_words(unit)}}))
       .unit = unit;
   sheet.steps()
       .say(StepKind::Name,
-           message("Every edge of the scale model is {factor} times as long.", {{"factor", plain_factor(factor_)}}))
+           message("Every edge of the scaled copy is {factor} times as long.", {{"factor", plain_factor(factor_)}}))
       .outcome = Outcome{factor_, std::nullopt};
   const SupplyNumber k = sheet.number(factor_, std::nullopt, Source::Kind::Known,
                                       message("how many times as long the edges are"), plain_factor(factor_));
@@ -223,7 +229,7 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
   const SupplyNumber amount = sheet.number(original, unit, Source::Kind::EarlierStep,
                                            message("the {measure} of the solid, found before", {{"measure", title}}));
   const Number result = power * original;
-  std::ignore = sheet.multiply(message("So the {measure} of the scale model is {factor} times that of the solid.",
+  std::ignore = sheet.multiply(message("So the {measure} of the scaled copy is {factor} times that of the solid.",
                                        {{"measure", title}, {"factor", plain_factor(power)}}),
                                {times, amount}, {result, unit, {}, ""});
   const exact::Shown shown = reasoning::shown_apart(result, places);
@@ -237,7 +243,7 @@ std::optional<TaskWork> Copy::work(const Problem& problem, int places) const {
                 0,
                 practice::amount_shown(shown, unit)};
   return std::move(sheet).finished(std::move(task),
-                                   message("The {measure} of the scale model is {amount}.",
+                                   message("The {measure} of the scaled copy is {amount}.",
                                            {{"measure", title}, {"amount", reasoning::about(shown, unit.text())}}));
 }
 

@@ -20,8 +20,6 @@ struct KnownOfCopy {
 [[nodiscard]] std::string plain_factor(const exact::Number& number);
 /// The measure of the solid itself. Requires: it has one.
 [[nodiscard]] exact::Number of_original(const Problem& problem, const std::string& find);
-/// With 2 and 3, taking the exponent for a factor gives the right number.
-[[nodiscard]] std::string factor_at(int level, Seed& seed);
 /// The task of a copy whose factor is asked for; `copy` is the node of what is known of it.
 /// Errors: told to the context; none then.
 [[nodiscard]] std::vector<Task> read_factor_asked(const JsonNode& copy, const TaskText& text);

@@ -146,10 +146,7 @@ std::vector<Task> read_face_lengths(const TaskText& text) {
 // ---- made up ----
 
 std::optional<Problem> made_face_lengths(const Blueprint& blueprint, Seed& seed) {
-  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit),
-                              told({"Before anything is multiplied: which two lengths belong to one face of {a thing}?",
-                                    "One face of {a thing} gets paper. Which two lengths tell how much?"},
-                                   blueprint));
+  auto problem = made_problem(blueprint.draw(seed, Labels::All), "");
   if (!problem) {
     return std::nullopt;
   }
@@ -164,7 +161,11 @@ std::optional<Problem> made_face_lengths(const Blueprint& blueprint, Seed& seed)
   }
   const FaceLengths task(faces[static_cast<std::size_t>(drawn(seed, 0, static_cast<int>(faces.size()) - 1))]);
   problem->tasks = {task};
-  problem->prompt += " Face " + std::to_string(task.face().index() + 1) + " is meant.";
+  problem->prompt =
+      told({"{Who} cuts out face {number} for a model of {a thing}. Which two lengths give its area?",
+            "Which two lengths do you multiply for the area of face {number} of {a thing}?",
+            "{Who} paints face {number} of a model of {a thing}. Which two lengths do they need to measure?"},
+           blueprint, {{"number", std::to_string(task.face().index() + 1)}});
   constexpr std::size_t least_choices = 3;
   Seed order{0};
   return task.choices(*problem, {}, order)->size() < least_choices ? std::nullopt : problem;

@@ -11,6 +11,7 @@
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/copy.hpp"
+#include "tasks/generate/scale_models.hpp"
 #include "units/write_quantity.hpp"
 
 // How many times as long the edges of a copy are.
@@ -39,14 +40,14 @@ class Factor : public practice::NumberTask {
   }
   [[nodiscard]] std::string measure() const override { return {}; }
   [[nodiscard]] words::Message sentence(const Problem&) const override {
-    return message("How many times as long are the edges of the scale model?");
+    return message("How many times as long are the edges of the scaled copy?");
   }
   [[nodiscard]] Result<Question, words::Message> question(const Problem& problem) const override;
   [[nodiscard]] std::string type(const Problem&) const override { return "factor"; }
   [[nodiscard]] std::vector<Fact> facts(const Problem& problem) const override {
     const Noun measure{reasoning::title_named(problem.solid, known_.measure)};
     return {
-        {known_.quantity.number.text, message("The {measure} of the scale model is {value}.",
+        {known_.quantity.number.text, message("The {measure} of the scaled copy is {value}.",
                                               {{"measure", measure}, {"value", practice::value_of(known_.quantity)}})}};
   }
   [[nodiscard]] Result<Explanation, words::Message> explained(const Problem& problem,
@@ -129,24 +130,43 @@ std::optional<Number> factor_from(const Problem& problem, const KnownOfCopy& cop
 // ---- made up ----
 
 std::optional<Problem> made_factor(const Blueprint& drawn_blueprint, Seed& seed) {
+  static const CopyStories stories{
+      {"The solid shown is a scale model of {a thing}. The real {thing} has a {measure} of {amount}. How many times as "
+       "long "
+       "are its edges?",
+       "{Who} makes this scale model of {a thing}. The real {measure} is {amount}. How many times as long are the real "
+       "edges?",
+       "This is a model of {a thing}, and the {measure} of the real {thing} is {amount}. How many times as long are "
+       "its "
+       "edges?"},
+      {"{Who} makes a larger copy of {a thing}, with a {measure} of {amount}. How many times as long are its edges?",
+       "A giant copy of {a thing} has a {measure} of {amount}. How many times as long are the edges of the copy?",
+       "The {measure} of a larger copy of {a thing} is {amount}. How many times as long is each edge of the copy?"},
+      {"{Who} makes a scale model of {a thing} with a {measure} of {amount}. How many times as long are its edges?",
+       "A scale model of {a thing} has a {measure} of {amount}. How many times as long are the edges of the model?",
+       "The {measure} of a scale model of {a thing} is {amount}. How many times as long is each edge of the model?"}};
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  auto problem =
-      plain_problem(blueprint, seed,
-                    {"A copy of {a thing} has a surface area of {amount}. How many times as long are its edges?",
-                     "A copy of {a thing} has a volume of {amount}. How many times as long are its edges?"});
+  const std::vector<CopyPlan> plans = copy_plans(blueprint);
+  if (plans.empty()) {
+    return std::nullopt;
+  }
+  const CopyPlan& plan = plans[blueprint.trap % plans.size()];
+  const Plain plain = plain_of(blueprint);
+  auto problem = made_problem(blueprint.family().draw(seed, blueprint.level, plain.labels, plan.form), "");
   if (!problem) {
     return std::nullopt;
   }
-  const std::string find = plain_of(blueprint).find;
-  const int dimension = find == "volume" ? 3 : 2;
-  const Number factor = exact::parse_number(factor_at(blueprint.level, seed))->value;
-  const Number amount = *lessons::asked_value(*problem, problem->solid, find) * exact::power(factor, dimension);
+  const int dimension = plain.is_volume() ? 3 : 2;
+  const Number factor = exact::parse_number(plan.factor)->value;
+  const Number amount = *lessons::asked_value(*problem, problem->solid, plain.find) * exact::power(factor, dimension);
   if (!exact::decimals_needed(amount, 1)) {
     return std::nullopt;
   }
   const auto written = units::written_as_shown(amount, problem->solid.unit().to_the(dimension), 1);
-  fill_in(problem->prompt, "{amount}", written.number.text + " " + written.unit.text());
-  problem->tasks = {Factor({find, written}, factor)};
+  problem->prompt =
+      told(stories.of(plan.sort), drawn_blueprint,
+           {{"amount", said_quantity(written)}, {"measure", plain.is_volume() ? "volume" : "surface area"}});
+  problem->tasks = {Factor({plain.find, written}, factor)};
   return problem;
 }
 
@@ -177,17 +197,17 @@ std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
   TaskSheet sheet(places);
   sheet.steps().say(
       StepKind::Ask,
-      message("Find the scale factor: how many times as long the edges of the scale model are. It has no unit."));
+      message("Find the scale factor: how many times as long the edges of the scaled copy are. It has no unit."));
   const SupplyNumber written =
       sheet.number(known_.quantity.number.value, known_.quantity.unit, Source::Kind::Known,
-                   message("the {measure} of the scale model", {{"measure", title}}), known_.quantity.number.text);
+                   message("the {measure} of the scaled copy", {{"measure", title}}), known_.quantity.number.text);
   const SupplyNumber copy = reasoning::converted(sheet.steps(), written, unit);
   const Number original = of_original(problem, known_.measure);
   const SupplyNumber solid = sheet.number(original, unit, Source::Kind::EarlierStep,
                                           message("the {measure} of the solid, found before", {{"measure", title}}));
   const Number ratio = copy.value / original;
   SupplyNumber times = sheet.steps().work_out(
-      StepKind::Count, message("How many times as large is the {measure} of the scale model?", {{"measure", title}}),
+      StepKind::Count, message("How many times as large is the {measure} of the scaled copy?", {{"measure", title}}),
       copy, "÷", solid, {ratio, {}, {}, ratio.is_rational() ? plain_factor(ratio) : ""});
   const Number factor = dimension() == 2 ? exact::square_root(ratio) : exact::cube_root(ratio);
   algebra::Notation root;
@@ -203,7 +223,7 @@ std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
                            : message("≈ {factor} times", {{"factor", exact::shown(factor, places).text}});
   TaskWork task{key(), known_.measure, message("then the factor"), {}, {}, {}, Outcome{factor, std::nullopt}, 0, text};
   return std::move(sheet).finished(std::move(task),
-                                   message("The edges of the scale model are {times} as long.", {{"times", text}}));
+                                   message("The edges of the scaled copy are {times} as long.", {{"times", text}}));
 }
 
 namespace row {

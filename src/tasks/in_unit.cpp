@@ -79,28 +79,61 @@ std::vector<Task> read_in_unit(const TaskText& text) {
 // ---- made up ----
 
 struct Change {
-  std::string of_solid, of_area, of_volume;
+  std::string of_solid, other;
+  int least = 0, most = 0;  ///< how long the greatest length of the thing's form may be
 };
+// From and to units that are used for things of this size. Source: common practice, no source.
+const std::vector<Change>& changes(bool of_volume) {
+  static const std::vector<Change> of_areas{{"cm", "m^2", 40, 1000},
+                                            {"cm", "mm^2", 0, 36},
+                                            {"in", "ft^2", 12, 1000},
+                                            {"ft", "yd^2", 6, 1000},
+                                            {"ft", "in^2", 0, 12}};
+  static const std::vector<Change> of_volumes{{"cm", "L", 15, 1000}, {"in", "ft^3", 18, 1000}, {"ft", "yd^3", 6, 1000}};
+  return of_volume ? of_volumes : of_areas;
+}
 std::optional<Problem> made_in_unit(const Blueprint& drawn_blueprint, Seed& seed) {
-  const Blueprint blueprint = by_turn(drawn_blueprint);
-  static const std::vector<Change> metric{{"cm", "m^2", "L"}, {"m", "cm^2", "L"}, {"cm", "dm^2", "m^3"}};
-  static const std::vector<Change> customary{{"ft", "yd^2", "yd^3"}, {"yd", "ft^2", "ft^3"}, {"in", "ft^2", "ft^3"}};
-  Blueprint changed = blueprint;
-  const std::vector<Change>& all = blueprint.unit == "cm" ? metric : customary;
-  const Change& change = all[(blueprint.story / 2) % all.size()];
-  changed.unit = change.of_solid;
-  auto problem = plain_problem(changed, seed,
-                               {"How much foil covers {a thing} on every face? Give it in {unit}.",
-                                "How much does {a thing} hold? Give it in {unit}.",
-                                "Every face of {a thing} is painted. How large is that area in {unit}?",
-                                "{A thing} is filled with water. How much is that in {unit}?"});
+  static const WayStories area{{"{Who} covers every face of {a thing} with {stuff}. How many {units} is that?",
+                                "How many {units} of {stuff} cover every face of {a thing}?",
+                                "{A thing} is covered with {stuff} on all its faces. What is that area in {units}?"},
+                               {"{Who} puts {stuff} on every face of {a thing}. How many {units} is that?",
+                                "What area, in {units}, gets {stuff} on {a thing} if every face is covered?",
+                                "{A thing} needs one coat of {stuff} on every face. What is that area in {units}?"},
+                               {"{Who} makes every face of {a thing} from {stuff}. How many {units} is that?",
+                                "How many {units} of {stuff} does it take to make every face of {a thing}?",
+                                "All the faces of {a thing} are {stuff}. What is their area in {units}?"}};
+  static const SpaceStories volume{
+      {"{Who} fills {a thing} with {stuff}. How many {units} is that?", "How many {units} of {stuff} fill {a thing}?",
+       "{A thing} is full of {stuff}. How much is that in {units}?"},
+      {"How many {units} of {stuff} are in {a thing} of this size?",
+       "What is the volume of {a thing} of this size in {units}?",
+       "{Who} sets out {a thing} at the fair. How much space does it take up in {units}?"},
+      {"How many {units} of space does {a thing} of this size take up?",
+       "What is the volume of {a thing} of this size in {units}?",
+       "{Who} stores {a thing} after the fair. How much space does it take up in {units}?"}};
+  const Plain plain = plain_of(by_turn(drawn_blueprint));
+  std::vector<Change> fitting;
+  const int greatest = drawn_blueprint.form().greatest();
+  const units::Unit own = units::Unit::find(drawn_blueprint.unit())->to_the(plain.is_volume() ? 3 : 2);
+  const bool to_smaller = drawn_blueprint.turn % 4 == 2;  // every second area
+  for (const Change& change : changes(plain.is_volume())) {
+    const bool is_of_size =
+        change.of_solid == drawn_blueprint.unit() && greatest >= change.least && greatest <= change.most;
+    if (is_of_size &&
+        (units::conversion(own, *units::Unit::find(change.other)) < exact::Number::whole(1)) != to_smaller) {
+      fitting.push_back(change);
+    }
+  }
+  auto problem = fitting.empty() ? std::nullopt : made_problem(drawn_blueprint.draw(seed, plain.labels), "");
   if (!problem) {
     return std::nullopt;
   }
-  const std::string find = plain_of(changed).find;
-  const units::Unit unit = *units::Unit::find(find == "volume" ? change.of_volume : change.of_area);
-  problem->tasks = {InUnit(find, unit)};
-  fill_in(problem->prompt, "{unit}", unit.text());
+  const Change& change = fitting[drawn_blueprint.trap % fitting.size()];
+  const units::Unit unit = *units::Unit::find(change.other);
+  const Places places{{"units", plural_of(unit.name())}};
+  problem->tasks = {InUnit(plain.find, unit)};
+  problem->prompt = plain.is_volume() ? told(volume, drawn_blueprint, places)
+                                      : told(area, drawn_blueprint.thing().covers, drawn_blueprint, places);
   return problem;
 }
 
@@ -126,7 +159,7 @@ Row in_unit() {
   Row row{"unit", {"unit"}, true};
   row.read = read_in_unit;
   row.made = {{25, "asked-unit", "answer in another unit", practice::Heading::CopiesAndUnits, 2, "convert the answer",
-               any, made_in_unit}};
+               is_covered, made_in_unit}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "70 cm"}, "find": ["volume"], "unit": "L")"};
   return row;
 }

@@ -210,7 +210,7 @@ std::vector<long long> bounds_around(double truth, std::size_t ladder, std::size
       std::find_if(all.begin(), all.end(), [&](long long one) { return static_cast<double>(one) > truth; });
   const auto index = static_cast<std::size_t>(above - all.begin());
   constexpr std::size_t bounds = 4;
-  constexpr double margin = 1.08;  // nearer to a bound, it would take an exact number to decide
+  constexpr double margin = 1.1;  // nearer to a bound, it would take an exact number to decide
   const bool is_clear = index > 0 && index < all.size() && static_cast<double>(all[index - 1]) * margin < truth &&
                         truth * margin < static_cast<double>(all[index]);
   const std::size_t first = index - 1 - std::min(index - 1, place % (bounds - 1));
@@ -223,22 +223,24 @@ std::vector<long long> bounds_around(double truth, std::size_t ladder, std::size
 
 std::optional<Problem> made_interval(const Blueprint& drawn_blueprint, Seed& seed) {
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  auto problem = plain_problem(blueprint, seed,
-                               {"Estimate: between which two numbers does the surface area of {a thing} lie?",
-                                "Estimate: between which two numbers does the volume of {a thing} lie?"});
+  auto problem = plain_problem(blueprint, seed);
   if (!problem) {
     return std::nullopt;
   }
   const std::string find = plain_of(blueprint).find;
   const Number truth = *lessons::asked_value(*problem, problem->solid, find);
   std::vector<units::WrittenQuantity> between;
-  for (const long long bound : bounds_around(truth.to_double(), blueprint.story / 2, blueprint.thing)) {
+  for (const long long bound : bounds_around(truth.to_double(), blueprint.story / 2, blueprint.pick)) {
     between.push_back(units::written_whole(bound, problem->solid.unit().to_the(find == "volume" ? 3 : 2)));
   }
   if (between.size() < 4) {
     return std::nullopt;
   }
   problem->tasks = {Interval(find, std::move(between))};
+  problem->prompt = told({"Estimate the {measure} of {a thing} of this size. Between which two numbers is it?",
+                          "{Who} estimates the {measure} of {a thing}. Between which two numbers is it?",
+                          "Round the lengths of {a thing}, then estimate. Between which two numbers is its {measure}?"},
+                         drawn_blueprint, {{"measure", find == "volume" ? "volume" : "surface area"}});
   return problem;
 }
 

@@ -68,22 +68,34 @@ Notation surface_work(const WholeBox& box) {
 
 // ---- made up ----
 
+bool is_plain_box(const Subject& subject) { return subject.form->shape == Shape::Box; }
 std::optional<Problem> made_least_surface(const Blueprint& blueprint, Seed& seed) {
+  static const Stories stories{
+      "{A thing} holds {volume} one-{unit} cubes. What is the least surface area of a box with whole edges that holds "
+      "as "
+      "many?",
+      "{Who} needs a box that holds as much as this {thing}. With whole edges, what is the least surface area it can "
+      "have?",
+      "{Who} wants a box with the same volume as {a thing} and whole edges. What is the least surface area possible?"};
   // Volumes with many divisors, whose best box is no cube.
-  static const std::vector<long long> pool{24, 30, 36, 40, 42, 48,  54,  56,  60,  70,
-                                           72, 80, 84, 90, 96, 100, 105, 108, 112, 120};
+  static const std::vector<long long> pool{24,  30,  36,  40,  42,  48,  54,  56,  60,  70,  72,  80,  84,
+                                           90,  96,  100, 105, 108, 112, 120, 126, 132, 140, 144, 150, 160,
+                                           162, 168, 180, 192, 196, 198, 200, 210, 220, 224, 240};
   const std::vector<WholeBox> boxes = boxes_with_volume(one_of(pool, seed));
-  // Not the best one, and not a stick of one by one.
-  const WholeBox& shown = boxes[1 + seed.below(boxes.size() - 2)];
-  const std::string volume = std::to_string(shown[0] * shown[1] * shown[2]);
+  std::vector<WholeBox> shown;
+  for (std::size_t i = 0; i + 1 < boxes.size(); ++i) {  // not the best one
+    for (const WholeBox& turned : turned_to_fit(blueprint.form(), boxes[i])) {
+      shown.push_back(turned);
+    }
+  }
+  if (shown.empty()) {
+    return std::nullopt;
+  }
+  const WholeBox& box = one_of(shown, seed);
+  const std::string unit = blueprint.unit() == "cm" ? "centimeter" : blueprint.unit() == "in" ? "inch" : "foot";
   return box_with_edges(
-      blueprint, shown, seed, LeastSurface(),
-      told({"{A thing} holds " + volume +
-                " cubes with edges of 1 {unit}. Which box with whole edges holds as many and "
-                "takes the least card? Give its surface area.",
-            "{A thing} is to be made of as little board as can be, with whole edges and the same volume. How "
-            "large is its surface area then?"},
-           blueprint));
+      blueprint, box, LeastSurface(),
+      told(stories, blueprint, {{"volume", std::to_string(box[0] * box[1] * box[2])}, {"unit", unit}}));
 }
 
 }  // namespace
@@ -149,8 +161,8 @@ Row least_surface() {
                ? Message()
                : message("goes with a box whose length, width and height are whole numbers up to 1000");
   };
-  row.made = {{35, "least-surface", "box that takes the least card", practice::Heading::DecideAndCheck, 3,
-               "list and compare", is_box, made_least_surface}};
+  row.made = {{35, "least-surface", "box with the least surface area", practice::Heading::DecideAndCheck, 3,
+               "list and compare", is_plain_box, made_least_surface}};
   row.examples = {R"("solid": {"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "1 in"},
          "find": ["least_surface"])"};
   return row;

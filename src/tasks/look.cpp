@@ -6,6 +6,9 @@
 #include "tasks/row.hpp"
 
 namespace fw::tasks {
+
+std::vector<MadeUp> made_by_looking();  // generate/look_made.cpp
+
 namespace {
 
 using practice::AnswerForm;
@@ -26,42 +29,6 @@ std::vector<Choice> name_choices(const Problem& problem, Seed& seed) {
     }
   }
   return choices;
-}
-
-// ---- made up ----
-
-solids::Description drawn_to_look(const Blueprint& blueprint, Seed& seed) {
-  return blueprint.family->draw(seed, blueprint.level, labels_at(blueprint, Labels::ForArea), blueprint.unit);
-}
-
-std::optional<Problem> made_name(const Blueprint& blueprint, Seed& seed) {
-  return made_problem(drawn_to_look(blueprint, seed),
-                      told({"{A thing} for the fair has this shape. What is the solid called?",
-                            "Fold the net of {a thing}. Which solid does it make?"},
-                           blueprint),
-                      Look("name"));
-}
-std::optional<Problem> made_faces(const Blueprint& blueprint, Seed& seed) {
-  return made_problem(drawn_to_look(blueprint, seed),
-                      told({"Each face of {a thing} gets one sticker. How many stickers are needed?",
-                            "How many faces does {a thing} have?"},
-                           blueprint),
-                      Look("faces"));
-}
-std::optional<Problem> made_edges(const Blueprint& blueprint, Seed& seed) {
-  return made_problem(drawn_to_look(blueprint, seed),
-                      told({"A frame of thin rods has the shape of {a thing}, one rod for each edge. How many rods is "
-                            "that?",
-                            "How many edges does {a thing} have?"},
-                           blueprint),
-                      Look("edges"));
-}
-std::optional<Problem> made_vertices(const Blueprint& blueprint, Seed& seed) {
-  return made_problem(drawn_to_look(blueprint, seed),
-                      told({"Each corner of {a thing} gets a bead. How many beads are needed?",
-                            "How many vertices does {a thing} have?"},
-                           blueprint),
-                      Look("vertices"));
 }
 
 }  // namespace
@@ -127,17 +94,11 @@ Result<Diagnosis, words::Message> Look::judged(const Problem& problem, const Que
 
 namespace row {
 Row look() {
-  using practice::Heading;
   Row row{"look"};
   row.named = [](const std::string& find) {
     return is_looked_at(find) ? std::optional<Task>(Look(find)) : std::nullopt;
   };
-  row.made = {
-      {1, "name", "name of the solid", Heading::NameAndCount, 1, "name", any, made_name},
-      {2, "faces", "number of faces", Heading::NameAndCount, 1, "count", any, made_faces},
-      {3, "edges", "number of edges", Heading::NameAndCount, 1, "count", any, made_edges},
-      {4, "vertices", "number of vertices", Heading::NameAndCount, 1, "count", any, made_vertices},
-  };
+  row.made = made_by_looking();
   row.examples = {
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["name"])",
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["faces", "edges", "vertices"])",

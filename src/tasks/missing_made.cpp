@@ -7,11 +7,11 @@
 namespace fw::tasks {
 namespace {
 
-bool has_from_volume(const Family& family) { return !family.from_volume.empty(); }
-bool has_from_surface(const Family& family) { return !family.from_surface.empty(); }
-bool has_slant(const Family& family) { return family.from_surface == "slant_height"; }
+bool has_from_volume(const Subject& subject) { return !subject.family->from_volume.empty(); }
+bool has_from_surface(const Subject& subject) { return is_covered(subject) && !subject.family->from_surface.empty(); }
+bool has_slant(const Subject& subject) { return subject.family->from_surface == "slant_height"; }
 // Both ways lead on: the length follows from the surface, and the volume from the length.
-bool has_chain(const Family& family) { return has_from_surface(family); }
+bool has_chain(const Subject& subject) { return has_from_surface(subject); }
 
 // The same solid with `asked` unknown and the whole of this name known.
 struct Hidden {
@@ -33,56 +33,91 @@ std::optional<Hidden> hidden(const solids::Description& description, const std::
   return Hidden{without(description, asked), {{known, units::written_as_shown(amount, unit, 1)}}};
 }
 
-std::optional<Problem> asked_back(const Blueprint& blueprint, Seed& seed, const std::string& asked,
-                                  const std::string& known, const std::string& find,
-                                  const std::vector<std::string>& stories) {
+// The problem with its text left out, and the amount that it tells.
+struct Back {
+  Problem problem;
+  std::string amount;
+};
+std::optional<Back> asked_back(const Blueprint& blueprint, Seed& seed, const std::string& asked,
+                               const std::string& known, const std::string& find) {
   const Labels labels = known == "volume" ? Labels::ForVolume : Labels::ForArea;
-  const auto parts = hidden(blueprint.family->draw(seed, blueprint.level, labels, blueprint.unit), asked, known);
-  if (!parts) {
-    return std::nullopt;
+  const auto parts = hidden(blueprint.draw(seed, labels), asked, known);
+  const auto problem =
+      parts ? made_problem(parts->description, "", Measure(find), parts->known) : std::optional<Problem>{};
+  return problem ? std::optional<Back>({*problem, said_quantity(parts->known.at(known))}) : std::nullopt;
+}
+
+// "What is the height of the prism?": that of a tent which lies is not how high it stands.
+std::string question_for(const Blueprint& blueprint, const std::string& asked) {
+  if (asked == "edge") {
+    return "How long is each edge?";
   }
-  auto problem = made_problem(parts->description, "", Measure(find), parts->known);
-  if (problem) {
-    const units::WrittenQuantity& whole = parts->known.at(known);
-    std::string prompt = told(stories, blueprint);
-    const std::string amount = whole.number.text + " " + whole.unit.text();
-    const std::size_t at = prompt.find("{amount}");
-    prompt.replace(at, std::string("{amount}").size(), amount);
-    problem->prompt = prompt;
-  }
-  return problem;
+  const bool has_two = blueprint.family().traits().has_second_base && !is_box(blueprint.subject);
+  return asked == "slant_height" ? "What is its slant height?"
+         : has_two               ? "What is the height of the prism?"
+                                 : "What is its height?";
 }
 
 std::optional<Problem> made_from_volume(const Blueprint& blueprint, Seed& seed) {
-  const std::string& asked = blueprint.family->from_volume;
-  const std::string title = asked == "edge" ? "How long is one edge?" : "How long is its height?";
-  return asked_back(blueprint, seed, asked, "volume", asked,
-                    {"{A thing} holds {amount}. " + title, "It takes {amount} of sand to fill {a thing}. " + title});
+  static const SpaceStories stories{
+      {"{A thing} holds {amount} of {stuff}. {ask}", "It takes {amount} of {stuff} to fill {a thing}. {ask}",
+       "{Who} fills {a thing} with {amount} of {stuff}. {ask}"},
+      {"There are {amount} of {stuff} in {a thing}. {ask}", "{A thing} has a volume of {amount}. {ask}",
+       "{Who} sets out {a thing} with a volume of {amount}. {ask}"},
+      {"{A thing} has a volume of {amount}. {ask}", "{A thing} takes up {amount} of space. {ask}",
+       "{Who} needs {a thing} with a volume of {amount}. {ask}"}};
+  const std::string& asked = blueprint.family().from_volume;
+  auto back = asked_back(blueprint, seed, asked, "volume", asked);
+  if (!back) {
+    return std::nullopt;
+  }
+  back->problem.prompt = told(stories, blueprint, {{"amount", back->amount}, {"ask", question_for(blueprint, asked)}});
+  return back->problem;
+}
+
+// "It takes 294 cm² of paper to cover it", by the way in which that comes onto it.
+const WayStories& surface_told() {
+  static const WayStories stories{{"It takes {amount} of {stuff} to cover every face of {a thing}. {ask}",
+                                   "{Who} covers all the faces of {a thing} with {amount} of {stuff}. {ask}",
+                                   "{A thing} has a surface area of {amount}. {ask}"},
+                                  {"{Who} covers every face of {a thing} with {stuff}, {amount} in all. {ask}",
+                                   "A coat of {stuff} on every face of {a thing} covers {amount}. {ask}",
+                                   "{A thing} has a surface area of {amount}. {ask}"},
+                                  {"{Who} makes all the faces of {a thing} from {amount} of {stuff}. {ask}",
+                                   "It takes {amount} of {stuff} to make every face of {a thing}. {ask}",
+                                   "{A thing} has a surface area of {amount}. {ask}"}};
+  return stories;
+}
+std::optional<Problem> made_from_surface_as(const Blueprint& blueprint, Seed& seed, const std::string& find,
+                                            const std::string& ask) {
+  auto back = asked_back(blueprint, seed, blueprint.family().from_surface, "surface_area", find);
+  if (!back) {
+    return std::nullopt;
+  }
+  back->problem.prompt =
+      told(surface_told(), blueprint.thing().covers, blueprint, {{"amount", back->amount}, {"ask", ask}});
+  return back->problem;
 }
 std::optional<Problem> made_from_surface(const Blueprint& blueprint, Seed& seed) {
-  const std::string& asked = blueprint.family->from_surface;
-  const std::string title = asked == "edge"           ? "How long is one edge?"
-                            : asked == "slant_height" ? "How long is its slant height?"
-                                                      : "How long is its height?";
-  return asked_back(blueprint, seed, asked, "surface_area", asked,
-                    {"It takes {amount} of paper to cover {a thing} on every face. " + title,
-                     "{A thing} has a surface area of {amount}. " + title});
+  const std::string& asked = blueprint.family().from_surface;
+  return made_from_surface_as(blueprint, seed, asked, question_for(blueprint, asked));
 }
 std::optional<Problem> made_chain(const Blueprint& blueprint, Seed& seed) {
-  return asked_back(blueprint, seed, blueprint.family->from_surface, "surface_area", "volume",
-                    {"{A thing} has a surface area of {amount}. What is its volume?",
-                     "It takes {amount} of paper to cover {a thing} on every face. How much does it hold?"});
+  return made_from_surface_as(blueprint, seed, "volume", "What is its volume?");
 }
 
 // Height, slant height and the way from the foot of the one to the foot of the other.
 std::optional<Problem> made_by_right_triangle(const Blueprint& blueprint, Seed& seed) {
-  const bool asks_slant = blueprint.story % 2 == 0;
-  return made_problem(
-      blueprint.family->draw(seed, blueprint.level, asks_slant ? Labels::ForVolume : Labels::ForArea, blueprint.unit),
-      told({"Cloth is cut for one side of {a thing}. How long is the slant height?",
-            "{A thing} stands on the table. How high is it?"},
-           blueprint),
-      Measure(asks_slant ? "slant_height" : "height"));
+  static const Stories slant{"How long is the slant height of {a thing} of this size?",
+                             "{Who} cuts one triangular face of {a thing} to size. What is its slant height?",
+                             "{Who} tapes a ribbon straight up the middle of one face of {a thing}. How long is it?"};
+  static const Stories height{
+      "How tall is {a thing} of this size?", "{Who} knows the slant height of {a thing}. How tall is it?",
+      "A pole runs straight up from the center of the base of {a thing} to the top. How long is "
+      "it?"};
+  const bool asks_slant = blueprint.pick % 2 == 0;
+  return made_problem(blueprint.draw(seed, asks_slant ? Labels::ForVolume : Labels::ForArea),
+                      told(asks_slant ? slant : height, blueprint), Measure(asks_slant ? "slant_height" : "height"));
 }
 
 }  // namespace

@@ -125,10 +125,7 @@ std::vector<Task> read_mistake(const TaskText& text) {
 
 std::optional<Problem> made_mistake(const Blueprint& drawn_blueprint, Seed& seed) {
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  auto problem = plain_problem(
-      blueprint, seed,
-      {"For the surface area of {a thing} somebody got {amount}. Which mistake was it, and what is right?",
-       "For the volume of {a thing} somebody got {amount}. Which mistake was it, and what is right?"});
+  auto problem = plain_problem(blueprint, seed);
   if (!problem) {
     return std::nullopt;
   }
@@ -149,7 +146,12 @@ std::optional<Problem> made_mistake(const Blueprint& drawn_blueprint, Seed& seed
     if (mistake.behind(*problem, *question)) {
       Problem with_wrong = *problem;
       with_wrong.tasks = {mistake};
-      fill_in(with_wrong.prompt, "{amount}", written.number.text + " " + written.unit.text());
+      with_wrong.prompt = told(
+          {"A student says the {measure} of {a thing} is {amount}. Which mistake did the student make?",
+           "For the {measure} of {a thing}, a student got {amount}. Which mistake was it?",
+           "{Who} needs the {measure} of {a thing}, and a helper got {amount}. Which mistake did the helper make?"},
+          drawn_blueprint,
+          {{"measure", find == "volume" ? "volume" : "surface area"}, {"amount", said_quantity(written)}});
       return with_wrong;
     }
   }

@@ -34,7 +34,7 @@ TEST_F(TaskVerbs, ExplainTellsTheTaskAfterItsMeasure) {
   EXPECT_THAT(
       explained.out,
       StartsWith(
-          "p: rectangular prism\n   1. Find the surface area of the scale model, in square centimeters (cm²).\n"));
+          "p: rectangular prism\n   1. Find the surface area of the scaled copy, in square centimeters (cm²).\n"));
   EXPECT_THAT(explained.out, EndsWith("  Answer: 4576 cm²\n\n"));
   const json problem = json::parse(run("explain", copy, "--json").out)["problems"][0];
   EXPECT_EQ(problem["find"], "surface_area");

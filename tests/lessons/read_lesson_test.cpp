@@ -107,7 +107,7 @@ INSTANTIATE_TEST_SUITE_P(
               "a.json:1:147: problem p: \"note\" is not a key of a problem; what can go here is \"id\", \"prompt\", "
               "\"solid\", \"open\", \"known\", \"find\", \"round_to\", \"supply\", \"net\", \"scale\", \"copy\", "
               "\"unit\", "
-              "\"claim\", \"face\", \"wrong\" or \"between\""},
+              "\"claim\", \"face\", \"wrong\", \"between\" or \"compare\""},
         Fault{"PromptList", lesson_with(R"(, "prompt": ["How much?"])"),
               "a.json:1:157: problem p: a prompt is text in quotation marks; found a list"},
         Fault{"EmptyFind", lesson_with(R"(, "find": [])"),

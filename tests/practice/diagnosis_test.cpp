@@ -220,9 +220,13 @@ TEST(Diagnosis, KnowsOpenFacesAndCounts) {
   lessons::Supply supply{lessons::Purpose::Cover, "surface_area", *units::parse_quantity("90 cm^2"), "roll"};
   supply.price = lessons::Price{"$5", "$", exact::Number::whole(5)};
   rolls.tasks.insert(rolls.tasks.begin(), tasks::WordProblem(supply));
-  for (const char* typed : {"4", "4 rolls", "$20"}) {
+  for (const char* typed : {"20", "$20", "$20.00"}) {
     EXPECT_EQ(diagnosed(rolls, typed)->verdict, AnswerVerdict::Right) << typed;
   }
+  for (const char* typed : {"4", "4 rolls"}) {  // a step on the way to the cost
+    EXPECT_EQ(diagnosed(rolls, typed)->causes.front().id, "L16") << typed;
+  }
+  EXPECT_EQ(diagnosed(rolls, "$15")->causes.front().id, "L3");
   EXPECT_EQ(diagnosed(rolls, "3")->causes.front().id, "L3");
   EXPECT_EQ(diagnosed(rolls, "3.18")->causes.front().id, "L3");
   EXPECT_EQ(diagnosed(rolls, "286")->causes.front().id, "L9");
@@ -249,7 +253,7 @@ TEST(Diagnosis, FollowsAWrongAmountThroughAWordProblem) {
   lessons::Problem scoops = problem_of(tent, "volume");
   const lessons::Supply supply{lessons::Purpose::Fill, "volume", *units::parse_quantity("50 cm^3"), "scoop"};
   scoops.tasks.insert(scoops.tasks.begin(), tasks::WordProblem(supply));
-  EXPECT_EQ(first_cause(scoops, "17 scoops").substr(0, 4), "L16 ");
+  EXPECT_EQ(first_cause(scoops, "17 scoops").substr(0, 4), "L19 ");
 }
 
 // How a quotient was rounded is told as it was.

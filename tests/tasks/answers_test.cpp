@@ -39,12 +39,15 @@ TEST_P(Answers, AreJudged) {
 // Source: a box of 10 by 8 by 7 with cubes of 3: 3 · 2 · 2 = 12; volumes 560 ÷ 27 = 20.7.
 const std::string cubes = R"("supply": {"pack": "volume", "item": "candle",
   "box": {"length": "3 cm", "width": "3 cm", "height": "3 cm"}})";
+// And a cube of 10: 3 · 3 · 3 = 27; 1000 ÷ 27 = 37.04.
+const std::string cube_crate = R"({"kind": "cube", "edge": "10 cm"})";
 INSTANTIATE_TEST_SUITE_P(
     Packing, Answers,
     testing::Values(Case{crate, cubes, "12", "right", ""}, Case{crate, cubes, "12 candles", "right", ""},
                     Case{crate, cubes, "20", "recognized", "L7"}, Case{crate, cubes, "21", "recognized", "L7"},
                     Case{crate, cubes, "3", "recognized", "L8"}, Case{crate, cubes, "36", "recognized", "L3"},
-                    Case{crate, cubes, "7", "recognized", "L11"}));
+                    Case{crate, cubes, "7", "recognized", "L11"}, Case{cube_crate, cubes, "27", "right", ""},
+                    Case{cube_crate, cubes, "37", "recognized", "L7"}));
 
 // Source: the box of 9, 7 and 5 four times as long: 1144, 1260, 5040, 18304, 2288, 3780, 718 and 1287 are what H1 to
 // H5 lead to, 4576 and 20160 are right.
@@ -99,7 +102,11 @@ INSTANTIATE_TEST_SUITE_P(
                     Case{peak, slant_9, "B", "right", ""}, Case{peak, slant_9, "yes", "recognized", "P1"},
                     Case{peak, slant_9, "perhaps", "unrecognized", ""}, Case{peak, slant_13, "yes", "right", ""},
                     Case{peak, slant_13, "it can be", "right", ""}, Case{peak, slant_13, "no", "recognized", "P2"},
-                    Case{peak, R"("claim": {"lateral_edge": "13.9 cm"})", "yes", "right", ""}));
+                    Case{peak, R"("claim": {"lateral_edge": "13.9 cm"})", "yes", "right", ""},
+                    Case{peak, R"("claim": {"volume": "400 cm^3"})", "yes", "right", ""},
+                    Case{peak, R"("claim": {"surface_area": "400 cm^2"})", "no", "right", ""},
+                    Case{peak, R"("claim": {"surface_area": "400 cm^2"})", "no, 360 cm^2", "right", ""},
+                    Case{peak, R"("claim": {"surface_area": "400 cm^2"})", "yes", "recognized", "P1"}));
 
 const std::string bounds = R"("find": ["surface_area"], "between": ["100 cm^2", "200 cm^2", "300 cm^2", "500 cm^2"])";
 INSTANTIATE_TEST_SUITE_P(
@@ -159,6 +166,17 @@ INSTANTIATE_TEST_SUITE_P(Comparing, Answers,
                                          Case{flat, least, "68 sq in", "recognized", "L12"},
                                          Case{flat, least, "56 in²", "recognized", "L14"},
                                          Case{flat, least, "49.92 in²", "recognized", "L13"}));
+
+// 1 cm³ is 1 mL, 1000 cm³ are 1 L, and squares are no cubes.
+std::string compared(const std::string& with) { return R"("find": ["volume"], "compare": ")" + with + "\""; }
+INSTANTIATE_TEST_SUITE_P(Amounts, Answers,
+                         testing::Values(Case{six, compared("216 mL"), "yes", "right", ""},
+                                         Case{six, compared("216 mL"), "no", "recognized", "G2"},
+                                         Case{six, compared("0.216 L"), "yes", "right", ""},
+                                         Case{six, compared("2.16 L"), "no", "right", ""},
+                                         Case{six, compared("2.16 L"), "yes", "recognized", "G2"},
+                                         Case{six, compared("216 cm^2"), "no", "right", ""},
+                                         Case{six, compared("216 cm^2"), "yes", "recognized", "G1"}));
 
 // Source: face 3 of the box is the front, 9 by 5.
 const std::string face_3 = R"("face": 3)";

@@ -131,7 +131,7 @@ TEST(NetTasks, EveryReasonHasACodeAndOneShortThingToDo) {
   std::set<std::string> codes;
   for (const std::string& type : types) {
     for (int level = type == "complete-net" ? 2 : 1; level <= 3; ++level) {
-      for (const Problem& problem : problems_of(type, level, 8)) {
+      for (const Problem& problem : problems_of(type, level, 40)) {
         for (const NetChoice& choice : net_choices(problem)) {
           EXPECT_EQ(choice.is_right, choice.cause.empty());
           EXPECT_FALSE(choice.message.empty());

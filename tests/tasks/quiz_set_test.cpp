@@ -57,6 +57,23 @@ TEST(QuizSetOf, AProblemThatAsksForTwoThingsIsTwoItems) {
   EXPECT_EQ(set->back().skill, "volume");
 }
 
+// A claim is asked for itself, and beside it each measure: nothing of a problem is left unasked.
+TEST(QuizSetOf, AClaimAndTheMeasuresBesideItAreItemsEach) {
+  for (const auto& [find, items] : {std::pair(R"("volume")", 2U), std::pair(R"("volume", "surface_area")", 3U)}) {
+    const auto lesson = tasks::read_lesson(
+        R"({"lesson": 1, "title": "T", "problems": [{"id": "p", "prompt": "A roof.", "solid": {"kind": "pyramid",
+        "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"}, "claim": {"slant_height": "9 cm"},
+        "find": [)" +
+        std::string(find) + "]}]}");
+    ASSERT_TRUE(lesson.has_value());
+    const auto set = quiz_set({}, *lesson);
+    ASSERT_TRUE(set.has_value());
+    ASSERT_THAT(*set, SizeIs(items));
+    EXPECT_EQ(set->front().skill, "can-it-be");
+    EXPECT_EQ((*set)[1].skill, "volume");
+  }
+}
+
 TEST(QuizSetOf, ALessonThatAsksForNothingSaysWhatToChoose) {
   lessons::Lesson lesson{"none", {shade()}};
   lesson.problems.front().tasks.clear();
@@ -157,7 +174,8 @@ TEST(QuizSetOf, EachWrongOptionIsOneMistakeAndOneIsRight) {
         const auto diagnosis = diagnosed((*set)[i].problem, said(one.text), "", choice_seed(seed, i));
         ASSERT_TRUE(diagnosis.has_value());
         const bool is_part = diagnosis->verdict == AnswerVerdict::Ask;  // of several places
-        EXPECT_EQ(diagnosis->verdict == AnswerVerdict::Right || is_part, one.is_right) << said(one.text);
+        EXPECT_EQ(diagnosis->verdict == AnswerVerdict::Right || is_part, one.is_right)
+            << said(one.text) << " of " << (*set)[i].problem.prompt;
       }
       EXPECT_EQ(texts.size(), choices.size());
       const auto right = std::count_if(choices.begin(), choices.end(), [](const Choice& one) { return one.is_right; });

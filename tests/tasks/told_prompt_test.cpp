@@ -28,7 +28,7 @@ TEST(ToldPrompt, SaysWhatTheTextLeavesOut) {
       "box": {"length": "6 in", "width": "4 in", "height": "4 in"}})"),
             "How many fit? One box of candles is 6 in long, 4 in wide and 4 in high.");
   EXPECT_EQ(told("How much?", R"("find": ["volume"], "scale": "2.5")"),
-            "How much? The edges of the scale model are 2.5 times as long.");
+            "How much? The edges of the scaled copy are 2.5 times as long.");
   EXPECT_EQ(told("Which mistake?", R"("find": ["volume"], "wrong": {"answer": "1172 in^3"})"),
             "Which mistake? A student got 1172 in³.");
   EXPECT_EQ(told("", R"("find": ["height"], "known": {"volume": "2520 in^3"})"), "The volume is 2520 in³.");

@@ -68,19 +68,19 @@ TEST(Tasks, PackingTellsTheOtherWaysRound) {
 // Source: 16 · 286 = 4576 and 64 · 315 = 20160.
 TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
   EXPECT_EQ(steps_of(problem_of(box, R"("scale": "4", "find": ["surface_area"])")),
-            "   1. Find the surface area of the scale model, in square centimeters (cm²).\n   2. Every edge of the "
-            "scale model is 4 times as long.\n   3. Area has two dimensions, so multiply by the scale factor twice.\n  "
-            "        4 × 4 = 16\n   4. So the surface area of the scale model is 16 times that of the solid.\n         "
+            "   1. Find the surface area of the scaled copy, in square centimeters (cm²).\n   2. Every edge of the "
+            "scaled copy is 4 times as long.\n   3. Area has two dimensions, so multiply by the scale factor twice.\n  "
+            "        4 × 4 = 16\n   4. So the surface area of the scaled copy is 16 times that of the solid.\n         "
             " 16 × 286 cm² = 4576 cm²\n                 286\n              ×   16\n              ------\n              "
             "  1716\n              + 2860\n              ------\n                4576\n   5. The surface area of the "
-            "scale model is 4576 cm².\nAnswer: 4576 cm²");
+            "scaled copy is 4576 cm².\nAnswer: 4576 cm²");
   EXPECT_EQ(steps_of(problem_of(box, R"("scale": "4", "find": ["volume"])")),
-            "   1. Find the volume of the scale model, in cubic centimeters (cm³).\n   2. Every edge of the scale "
-            "model is 4 times as long.\n   3. Volume has three dimensions, so multiply by the scale factor three "
-            "times.\n          4 × 4 × 4 = 64\n   4. So the volume of the scale model is 64 times that of the solid.\n "
+            "   1. Find the volume of the scaled copy, in cubic centimeters (cm³).\n   2. Every edge of the scaled "
+            "copy is 4 times as long.\n   3. Volume has three dimensions, so multiply by the scale factor three "
+            "times.\n          4 × 4 × 4 = 64\n   4. So the volume of the scaled copy is 64 times that of the solid.\n "
             "         64 × 315 cm³ = 20160 cm³\n                  315\n              ×    64\n              -------\n  "
             "               1260\n              + 18900\n              -------\n                20160\n   5. The "
-            "volume of the scale model is 20160 cm³.\nAnswer: 20160 cm³");
+            "volume of the scaled copy is 20160 cm³.\nAnswer: 20160 cm³");
   EXPECT_THAT(told(problem_of(box, R"("scale": "4", "find": ["surface_area", "volume"])")),
               testing::AllOf(HasSubstr("Answer: 4576 cm²"), HasSubstr("Answer: 20160 cm³")));
   EXPECT_THAT(told(problem_of(box, R"("scale": "1/2", "find": ["surface_area"])")), HasSubstr("Answer: 71.5 cm²"));
@@ -88,13 +88,13 @@ TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
 TEST(Tasks, TheFactorIsARoot) {
   EXPECT_EQ(
       steps_of(problem_of(box, R"("scale": "?", "copy": {"volume": "20.16 L"}, "find": ["scale"])")),
-      "   1. Find the scale factor: how many times as long the edges of the scale model are. It has no unit.\n   2. 1 "
+      "   1. Find the scale factor: how many times as long the edges of the scaled copy are. It has no unit.\n   2. 1 "
       "L is 1000 cm³.\n          1 L = 1000 cm³\n   3. 1 cm³ is smaller, so you need more. Multiply.\n          20.16 "
-      "L = (20.16 × 1000) cm³ = 20160 cm³\n   4. How many times as large is the volume of the scale model?\n          "
+      "L = (20.16 × 1000) cm³ = 20160 cm³\n   4. How many times as large is the volume of the scaled copy?\n          "
       "20160 cm³ ÷ 315 cm³ = 64\n                      64\n                   -----\n              315) 20160\n        "
       "          −1890\n                   ----\n                    1260\n                   −1260\n                  "
       "  ----\n                       0\n   5. Volume grows by the scale factor cubed. Take the cube root.\n          "
-      "∛64 = 4\n   6. The edges of the scale model are 4 times as long.\nAnswer: 4 times");
+      "∛64 = 4\n   6. The edges of the scaled copy are 4 times as long.\nAnswer: 4 times");
 }
 
 TEST(Tasks, UnitsAreConvertedAtTheEnd) {

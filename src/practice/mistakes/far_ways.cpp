@@ -173,12 +173,12 @@ std::vector<Signature> far_signatures() {
        {Asked::Vertices},
        corners_of_one_base,
        Saying("{n} counts the corners of one base.", "Are there more corners at the top?")},
-      {"L15", count, edges_too_few,
+      {"L18", count, edges_too_few,
        Saying("{n} comes from a different number of edges.", "How many edges of each length are there?")},
-      {"L16", count, part_of_the_amount,
+      {"L19", count, part_of_the_amount,
        Saying("{n} comes from a different amount.",
               "Check the area or the volume. Is every part of the formula there?")},
-      {"L17", count, amount_converted_as_lengths,
+      {"L20", count, amount_converted_as_lengths,
        Saying("{n} is what you get if you convert too few times.", "How many dimensions are you converting?")},
   };
   for (Signature& row : rows) {

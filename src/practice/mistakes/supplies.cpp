@@ -13,6 +13,7 @@ using lessons::Rounding;
 
 struct Packs {
   double quotient = 0;  ///< before it is rounded
+  bool is_cut = false;  ///< from pieces that cannot be joined
   double count = 0;
   double needed = 0;  ///< what is to be covered or filled, in the unit of one item, all coats
   double each = 0;
@@ -31,6 +32,8 @@ std::optional<Packs> packs_of(const Figure& figure) {
   packs.count = answer->count.to_double();
   packs.each = supply->each->number.value.to_double();
   packs.needed = packs.quotient * packs.each;
+  // More than their length takes: leftover pieces cannot be joined.
+  packs.is_cut = supply->purpose == Purpose::Edge && packs.count > std::ceil(packs.quotient - 1e-9);
   packs.coats = supply->coats;
   packs.rounding = supply->rounding;
   if (supply->price) {
@@ -38,10 +41,12 @@ std::optional<Packs> packs_of(const Figure& figure) {
   }
   return packs;
 }
+// What a count leads to: the count, or its cost.
+double paid(const Packs& packs, double count) { return packs.price ? count * *packs.price : count; }
 double rounded_as_asked(const Packs& packs, double quotient) {
-  return packs.rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
-         : packs.rounding == Rounding::Down ? std::floor(quotient + 1e-9)
-                                            : quotient;
+  return paid(packs, packs.rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
+                     : packs.rounding == Rounding::Down ? std::floor(quotient + 1e-9)
+                                                        : quotient);
 }
 
 void other_purpose(const Figure& figure, Finds& finds) {
@@ -82,7 +87,7 @@ void open_faces_counted(const Figure& figure, Finds& finds) {
 }
 void rounded_down(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (!packs) {
+  if (!packs || packs->is_cut) {
     return;
   }
   if (packs->rounding == Rounding::Up) {
@@ -91,26 +96,56 @@ void rounded_down(const Figure& figure, Finds& finds) {
 }
 void rounded_up_to_a_part(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (packs && packs->rounding == Rounding::Down) {
+  if (packs && !packs->is_cut && packs->rounding == Rounding::Down) {
     finds.push_back({std::ceil(packs->quotient - 1e-9), {}});
   }
 }
 void rounded_for_nothing(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (packs && packs->rounding == Rounding::None) {
+  if (packs && !packs->is_cut && packs->rounding == Rounding::None) {
     finds.push_back({std::floor(packs->quotient + 1e-9), {}});
     finds.push_back({std::ceil(packs->quotient - 1e-9), {}});
   }
 }
 void not_rounded(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (packs && packs->rounding != Rounding::None) {
+  if (packs && !packs->is_cut && packs->rounding != Rounding::None) {
     finds.push_back({packs->quotient, {}});
+  }
+}
+void count_alone(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->price) {
+    finds.push_back({packs->count, {}});
+  }
+}
+void cut_as_if_joined(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->is_cut) {
+    const double joined = packs->needed / packs->each;
+    finds.push_back({paid(*packs, std::ceil(joined - 1e-9)), {}});
+    finds.push_back({paid(*packs, joined), {}});
+    finds.push_back({paid(*packs, std::floor(joined + 1e-9)), {}});
+  }
+}
+void one_for_each_edge(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  const auto edges = static_cast<double>(figure.problem->solid.body().edge_count());
+  if (packs && packs->is_cut && packs->count < edges) {
+    finds.push_back({paid(*packs, edges), {}});
+  }
+}
+// The cost of one too few, or of one too many.
+void paid_for_another_count(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->price && !packs->is_cut) {
+    finds.push_back({*packs->price * std::floor(packs->quotient + 1e-9), {}});
+    finds.push_back({*packs->price * std::ceil(packs->quotient - 1e-9), {}});
   }
 }
 void exact_amount_paid(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (packs && packs->price && std::abs(packs->quotient - packs->count) > 1e-9) {
+  if (packs && packs->price && !packs->is_cut && std::abs(packs->quotient - packs->count) > 1e-9) {
     finds.push_back({packs->quotient * *packs->price, {}});
   }
 }
@@ -151,12 +186,20 @@ std::vector<Signature> supply_signatures() {
        Saying("{n} is the quotient, rounded.", "Can you use part of one here? Then don't round.")},
       {"L3", count, not_rounded,
        Saying("{n} is what you get from the division alone.", "Can there be part of one here?")},
+      {"L3", count, paid_for_another_count,
+       Saying("{n} pays for a different number of them.", "Did you round the right way for this problem?")},
       {"L4", count, exact_amount_paid,
        Saying("{n} is what you pay if you could buy part of a pack.", "How many whole packs do you have to buy?")},
       {"L5", count, multiplied_by_each,
        Saying("{n} is what you get if you multiply.", "Should the number of packs be more than the amount, or less?")},
       {"L6", count, one_coat,
        Saying("{n} is right for a different number of coats.", "How many coats does the problem ask for?")},
+      {"L15", count, cut_as_if_joined,
+       Saying("{n} is right if you could join the leftover pieces.",
+              "You can't. How many whole edges can you cut from one?")},
+      {"L16", count, count_alone,
+       Saying("{n} is how many you need, and that's a good step.", "How much do they cost altogether?")},
+      {"L17", count, one_for_each_edge, Saying("{n} is one for each edge.", "Can you cut more than one edge from it?")},
       {"L9", count, stopped_at_amount,
        Saying("{n} is the amount, and that's a good first step.",
               "Read the question again. How many does it ask for?")},

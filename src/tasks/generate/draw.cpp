@@ -5,6 +5,7 @@
 
 #include "base/ensure.hpp"
 #include "solids/catalog.hpp"
+#include "tasks/generate/clean_numbers.hpp"
 
 namespace fw::tasks {
 namespace {
@@ -28,120 +29,101 @@ void put_on(Description& description, const std::string& shape, std::map<std::st
   base.fields = std::move(fields);
   description.base = {std::move(base)};
 }
-void lay(Description& description, Seed& seed) {
-  if (seed.below(2) == 0) {
+// How long a prism is, and how it lies.
+void stretch(Description& description, Seed& seed, int level, const Form& form) {
+  description.fields["height"] = whole(one_of(numbers_in(form.sizes[2], level == 1), seed), form.unit);
+  if (form.lies) {
     description.fields["lies"] = std::string("side");
   }
 }
+std::size_t count_in(const Range& range) { return numbers_in(range, false).size(); }
 
-void box(Description& description, Seed& seed, int level, Labels, const std::string& unit) {
-  const int most = level == 1 ? 12 : 18;
+void measure_box(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  // Edges of three lengths, where the form has them: with easy numbers only, or shrunk to a model, it may not.
+  constexpr int most_easy_tries = 12;
+  constexpr int most_tries = 60;
   std::array<int, 3> edges{};
-  do {
-    for (int& edge : edges) {
-      edge = drawn(seed, 4, most);
+  const auto has_equal = [&] { return edges[0] == edges[1] || edges[1] == edges[2] || edges[0] == edges[2]; };
+  for (int tries = 0; tries < most_tries && has_equal(); ++tries) {
+    for (std::size_t i = 0; i < edges.size(); ++i) {
+      edges[i] = one_of(numbers_in(form.sizes[i], level == 1 && tries < most_easy_tries), seed);
     }
-  } while (edges[0] == edges[1] || edges[1] == edges[2] || edges[0] == edges[2]);
-  const bool has_half = level == 3 && edges[0] % 2 == 0 && edges[1] % 2 == 0;
-  description.fields = {{"length", whole(edges[0], unit)},
-                        {"width", whole(edges[1], unit)},
-                        {"height", entry(std::to_string(edges[2]) + (has_half ? ".5" : ""), unit)}};
+  }
+  const bool has_half = level == 3 && edges[0] % 2 == 0 && edges[1] % 2 == 0 && edges[2] < form.sizes[2].most;
+  description.fields = {{"length", whole(edges[0], form.unit)},
+                        {"width", whole(edges[1], form.unit)},
+                        {"height", entry(std::to_string(edges[2]) + (has_half ? ".5" : ""), form.unit)}};
 }
 
-void block(Description& description, Seed& seed, int level, Labels, const std::string& unit) {
-  // Up to 6 some number of faces is the volume.
-  description.fields["edge"] = whole(drawn(seed, 7, level == 1 ? 12 : 19), unit);
+void measure_block(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  description.fields["edge"] = whole(one_of(numbers_in(form.sizes[0], level == 1), seed), form.unit);
 }
 
-// Triangles with whole sides and heights: base, height, the other sides. Source: the rational right triangles that
-// schools use (3-4-5, 5-12-13, 8-15-17, 7-24-25, 20-21-29) and pairs of them; common practice, no source. The areas and
-// lengths for which a usual mistake gives the right answer are refused afterward.
-struct Triangle {
-  int base, height, second, third;
-};
-void tent(Description& description, Seed& seed, int, Labels, const std::string& unit) {
-  static const std::vector<Triangle> pool{{8, 3, 5, 5},     {10, 12, 13, 13}, {12, 8, 10, 10}, {16, 15, 17, 17},
-                                          {18, 12, 15, 15}, {14, 24, 25, 25}, {30, 8, 17, 17}, {24, 5, 13, 13}};
-  const Triangle& t = one_of(pool, seed);
+void on_isosceles(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  const CleanTriangle t = one_of(isosceles_triangles(form), seed);
   put_on(description, "isosceles triangle",
-         {{"base", whole(t.base, unit)}, {"height", whole(t.height, unit)}, {"leg", whole(t.second, unit)}});
-  description.fields["height"] = whole(drawn(seed, 5, 20), unit);
-  lay(description, seed);
+         {{"base", whole(t.base, form.unit)},
+          {"height", whole(t.height, form.unit)},
+          {"leg", whole(t.second, form.unit)}});
+  stretch(description, seed, level, form);
 }
-void ramp(Description& description, Seed& seed, int, Labels, const std::string& unit) {
-  static const std::vector<Triangle> pool{{8, 15, 17, 0}, {15, 8, 17, 0},  {20, 21, 29, 0}, {24, 7, 25, 0},
-                                          {12, 9, 15, 0}, {16, 12, 20, 0}, {21, 20, 29, 0}};
-  const Triangle& t = one_of(pool, seed);
+void on_right_triangle(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  const CleanTriangle t = one_of(right_triangles(form), seed);
   put_on(description, "right triangle",
-         {{"legs", wholes({t.base, t.height}, unit)}, {"hypotenuse", whole(t.second, unit)}});
-  description.fields["height"] = whole(drawn(seed, 5, 20), unit);
-  lay(description, seed);
+         {{"legs", wholes({t.base, t.height}, form.unit)}, {"hypotenuse", whole(t.second, form.unit)}});
+  stretch(description, seed, level, form);
 }
-void flag_box(Description& description, Seed& seed, int, Labels, const std::string& unit) {
-  static const std::vector<Triangle> pool{{21, 8, 17, 10},  {4, 12, 13, 15},  {14, 12, 13, 15},
-                                          {25, 12, 15, 20}, {28, 15, 17, 25}, {11, 12, 13, 20}};
-  const Triangle& t = one_of(pool, seed);
+void on_triangle(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  const CleanTriangle t = one_of(scalene_triangles(form), seed);
   put_on(description, "triangle",
-         {{"sides", wholes({t.base, t.second, t.third}, unit)}, {"height", whole(t.height, unit)}});
-  description.fields["height"] = whole(drawn(seed, 5, 20), unit);
+         {{"sides", wholes({t.base, t.second, t.third}, form.unit)}, {"height", whole(t.height, form.unit)}});
+  stretch(description, seed, level, form);
 }
-void trough(Description& description, Seed& seed, int, Labels, const std::string& unit) {
-  struct Trapezoid {
-    int longer, shorter, height, leg;
-  };
-  static const std::vector<Trapezoid> pool{{16, 10, 4, 5}, {12, 6, 4, 5},   {14, 4, 12, 13}, {16, 4, 8, 10},
-                                           {20, 14, 4, 5}, {22, 10, 8, 10}, {25, 9, 15, 17}, {18, 8, 12, 13}};
-  const Trapezoid& t = one_of(pool, seed);
+void on_trapezoid(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  const CleanTrapezoid t = one_of(trapezoids(form), seed);
   put_on(description, "trapezoid",
-         {{"bases", wholes({t.longer, t.shorter}, unit)},
-          {"height", whole(t.height, unit)},
-          {"legs", wholes({t.leg, t.leg}, unit)}});
-  description.fields["height"] = whole(drawn(seed, 7, 25), unit);
-  lay(description, seed);
+         {{"bases", wholes({t.longer, t.shorter}, form.unit)},
+          {"height", whole(t.height, form.unit)},
+          {"legs", wholes({t.leg, t.leg}, form.unit)}});
+  stretch(description, seed, level, form);
 }
-void kite_box(Description& description, Seed& seed, int, Labels, const std::string& unit) {
-  struct Rhombus {
-    int longer, shorter, side;
-  };
-  static const std::vector<Rhombus> pool{{24, 10, 13}, {16, 12, 10}, {30, 16, 17}, {42, 40, 29}, {24, 18, 15}};
-  const Rhombus& r = one_of(pool, seed);
-  put_on(description, "rhombus", {{"diagonals", wholes({r.longer, r.shorter}, unit)}, {"side", whole(r.side, unit)}});
-  description.fields["height"] = whole(drawn(seed, 5, 20), unit);
+void on_rhombus(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  const CleanRhombus r = one_of(rhombuses(form), seed);
+  put_on(description, "rhombus",
+         {{"diagonals", wholes({r.longer, r.shorter}, form.unit)}, {"side", whole(r.side, form.unit)}});
+  stretch(description, seed, level, form);
 }
-void spire(Description& description, Seed& seed, int, Labels labels, const std::string& unit) {
-  // Side, height and slant height, all whole: every one up to 40 for which no usual mistake gives the right answer,
-  // counted anew for each problem.
-  struct Row {
-    int side, height, slant;
-  };
-  static const std::vector<Row> pool{{10, 12, 13}, {14, 24, 25}, {16, 15, 17}, {18, 12, 15}, {18, 40, 41},
-                                     {20, 24, 26}, {24, 5, 13},  {24, 35, 37}, {30, 8, 17},  {30, 20, 25},
-                                     {30, 36, 39}, {32, 30, 34}, {40, 15, 25}, {40, 21, 29}};
-  const Row& row = one_of(pool, seed);
-  put_on(description, "square", {{"side", whole(row.side, unit)}});
+void measure_spire(Description& description, Seed& seed, int, Labels labels, const Form& form) {
+  const CleanSpire p = one_of(square_spires(form), seed);
+  put_on(description, "square", {{"side", whole(p.length, form.unit)}});
   if (labels != Labels::ForVolume) {
-    description.fields["slant_height"] = whole(row.slant, unit);
+    description.fields["slant_height"] = whole(p.on_length, form.unit);
   }
   if (labels != Labels::ForArea) {
-    description.fields["height"] = whole(row.height, unit);
+    description.fields["height"] = whole(p.height, form.unit);
   }
 }
-void stall_roof(Description& description, Seed& seed, int, Labels labels, const std::string& unit) {
-  struct Row {
-    int length, width, height, on_length, on_width;
-  };
-  static const std::vector<Row> pool{{10, 18, 12, 15, 13}, {12, 30, 8, 17, 10},  {10, 32, 12, 20, 13},
-                                     {18, 32, 12, 20, 15}, {16, 40, 15, 25, 17}, {14, 20, 24, 26, 25},
-                                     {14, 36, 24, 30, 25}, {20, 36, 24, 30, 26}};
-  const Row& row = one_of(pool, seed);
-  put_on(description, "rectangle", {{"length", whole(row.length, unit)}, {"width", whole(row.width, unit)}});
+void measure_roof(Description& description, Seed& seed, int, Labels labels, const Form& form) {
+  const CleanSpire p = one_of(rectangular_spires(form), seed);
+  put_on(description, "rectangle", {{"length", whole(p.length, form.unit)}, {"width", whole(p.width, form.unit)}});
   if (labels != Labels::ForVolume) {
-    description.fields["slant_heights"] = wholes({row.on_length, row.on_width}, unit);
+    description.fields["slant_heights"] = wholes({p.on_length, p.on_width}, form.unit);
   }
   if (labels != Labels::ForArea) {
-    description.fields["height"] = whole(row.height, unit);
+    description.fields["height"] = whole(p.height, form.unit);
   }
 }
+
+std::size_t boxes(const Form& form) {
+  return count_in(form.sizes[0]) * count_in(form.sizes[1]) * count_in(form.sizes[2]);
+}
+std::size_t blocks(const Form& form) { return count_in(form.sizes[0]); }
+template <class Row, std::vector<Row> (*Rows)(const Form&)>
+std::size_t upright_sizes(const Form& form) {
+  return Rows(form).size() * count_in(form.sizes[2]);
+}
+std::size_t spire_sizes(const Form& form) { return square_spires(form).size(); }
+std::size_t roofs(const Form& form) { return rectangular_spires(form).size(); }
 
 }  // namespace
 
@@ -149,30 +131,44 @@ const std::vector<Family>& families() {
   using solids::Use;
   const std::string h = "height";
   static const std::vector<Family> table{
-      {1, Use::Box, box, {"candle box", "crate of lamps", "box for ribbons", "tool chest"}, h, h, true, false},
-      {1, Use::Block, block, {"paper lantern", "block of ice", "gift box"}, "edge", "edge", true, false},
-      {1, Use::Upright, tent, {"small tent", "ticket booth roof", "bunting box"}, h, h, false, true},
-      {1, Use::Pointed, spire, {"wax spire", "ice tower top", "lantern top"}, h, "slant_height", false, true},
-      {2, Use::Upright, ramp, {"ramp to the stage", "wheel stop", "display stand"}, h, h, false, true},
-      {2,
-       Use::Upright,
-       trough,
-       {"planter by the gate", "feeding trough for geese", "bench of snow"},
-       h,
-       h,
-       false,
+      {Shape::Box, 1, Use::Box, 6, measure_box, boxes, h, h, false},
+      {Shape::Block, 1, Use::Block, 6, measure_block, blocks, "edge", "edge", false},
+      {Shape::Isosceles, 1, Use::Upright, 5, on_isosceles, upright_sizes<CleanTriangle, isosceles_triangles>, h, h,
        true},
-      {2, Use::Pointed, stall_roof, {"roof of a stall", "cover of a well"}, h, "", false, true},
-      {3, Use::Upright, flag_box, {"flag box", "sign post foot"}, h, h, false, true},
-      {3, Use::Upright, kite_box, {"kite box", "star lamp stand"}, h, h, false, true},
+      {Shape::Spire, 1, Use::Pointed, 5, measure_spire, spire_sizes, h, "slant_height", true},
+      {Shape::Right, 2, Use::Upright, 5, on_right_triangle, upright_sizes<CleanTriangle, right_triangles>, h, h, true},
+      {Shape::Trapezoid, 2, Use::Upright, 6, on_trapezoid, upright_sizes<CleanTrapezoid, trapezoids>, h, h, true},
+      {Shape::Roof, 2, Use::Pointed, 5, measure_roof, roofs, h, "", true},
+      {Shape::Scalene, 3, Use::Upright, 5, on_triangle, upright_sizes<CleanTriangle, scalene_triangles>, h, h, true},
+      {Shape::Rhombus, 3, Use::Upright, 6, on_rhombus, upright_sizes<CleanRhombus, rhombuses>, h, h, true},
   };
   return table;
 }
 
-Description Family::draw(Seed& seed, int at_level, Labels labels, const std::string& unit) const {
+const Family& family_of(Shape shape) {
+  const std::vector<Family>& all = families();
+  const auto found = std::find_if(all.begin(), all.end(), [&](const Family& one) { return one.shape == shape; });
+  ensure(found != all.end(), "a thing has a shape that no family draws");
+  return *found;
+}
+
+const std::vector<Subject>& subjects() {
+  static const std::vector<Subject> table = [] {
+    std::vector<Subject> all;
+    for (const Thing& thing : things()) {
+      for (const Form& form : thing.forms) {
+        all.push_back({&thing, &form, &family_of(form.shape)});
+      }
+    }
+    return all;
+  }();
+  return table;
+}
+
+Description Family::draw(Seed& seed, int at_level, Labels labels, const Form& form) const {
   Description description;
   description.kind = solids::kind_for(use).key;
-  measure(description, seed, at_level, labels, unit);
+  measure(description, seed, at_level, labels, form);
   return description;
 }
 

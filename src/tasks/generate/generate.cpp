@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <optional>
 #include <set>
@@ -111,6 +112,9 @@ class Maker {
   }
 
   Result<std::vector<lessons::Lesson>, words::Message> made() {
+    if (figures_at_most() < request_->count * request_->versions) {
+      return failure(too_few());
+    }
     std::vector<lessons::Lesson> lessons(request_->versions);
     for (std::size_t v = 0; v < lessons.size(); ++v) {
       lessons[v].title = request_->title + (lessons.size() > 1 ? ", version " + std::to_string(v + 1) : "");
@@ -118,9 +122,7 @@ class Maker {
     for (std::size_t i = 0; i < request_->count; ++i) {
       const std::vector<Problem> row = next_row();
       if (row.empty()) {
-        return failure(words::message(
-            "these types have too few different figures for {count} problems: ask for fewer, or add a type",
-            {{"count", request_->count}}));
+        return failure(too_few());
       }
       for (std::size_t v = 0; v < row.size(); ++v) {
         lessons[v].problems.push_back(row[v]);
@@ -131,6 +133,29 @@ class Maker {
   }
 
  private:
+  [[nodiscard]] words::Message too_few() const {
+    return words::message(
+        "these types have too few different figures for {count} problems: ask for fewer, or add a type",
+        {{"count", request_->count}});
+  }
+  [[nodiscard]] bool serves(const MadeUp& type, const Subject& subject) const {
+    constexpr int most_at_first = 100;  // at level 1 lengths have two digits
+    const auto& sizes = subject.form->sizes;
+    const bool is_small =
+        std::all_of(sizes.begin(), sizes.end(), [](const Range& one) { return one.most <= most_at_first; });
+    return (request_->level > 1 || is_small) && subject.family->level <= request_->level && type.serves(subject);
+  }
+  // In how many sizes the things come that serve the types: no figure comes twice.
+  [[nodiscard]] std::size_t figures_at_most() const {
+    std::size_t count = 0;
+    for (const Subject& subject : subjects()) {
+      const bool is_used =
+          std::any_of(types_.begin(), types_.end(), [&](const MadeUp* type) { return serves(*type, subject); });
+      count += is_used ? subject.family->sizes(*subject.form) : 0;
+    }
+    return count;
+  }
+
   // The next type in a shuffled round of all, whose method is not that of the problem before where there is another.
   const MadeUp& next_type() {
     if (bag_.empty()) {
@@ -152,49 +177,65 @@ class Maker {
     return type;
   }
 
+  // A shape that serves first, so that all of them come up, then a thing of this shape.
   Blueprint next_blueprint(const MadeUp& type) {
-    std::vector<const Family*> fitting;
-    for (const Family& family : families()) {
-      if (family.level <= request_->level && type.serves(family)) {
-        fitting.push_back(&family);
+    std::vector<Shape> shapes;
+    for (const Subject& subject : subjects()) {
+      if (serves(type, subject) && std::find(shapes.begin(), shapes.end(), subject.form->shape) == shapes.end()) {
+        shapes.push_back(subject.form->shape);
       }
     }
+    const Shape shape = one_of(shapes, plan_);
+    std::vector<Subject> fitting;
+    std::copy_if(subjects().begin(), subjects().end(), std::back_inserter(fitting),
+                 [&](const Subject& subject) { return subject.form->shape == shape && serves(type, subject); });
     Blueprint blueprint;
-    blueprint.family = one_of(fitting, plan_);
+    blueprint.subject = one_of(fitting, plan_);
     blueprint.level = request_->level;
-    blueprint.unit = plan_.below(2) == 0 ? "cm" : "in";
     blueprint.story = plan_.below(12);
-    blueprint.thing = plan_.below(12);
+    blueprint.pick = plan_.below(12);
     blueprint.trap = plan_.below(120);
     const auto turn = turns_.find(type.key);
     blueprint.turn = request_->seed % 12 + (turn == turns_.end() ? 0 : turn->second);
     return blueprint;
   }
 
-  // One problem a version; none where no numbers were found for any type.
+  // One problem a version; none where no numbers were found for any type. A type without numbers has none later
+  // either, so that it is not tried again.
   std::vector<Problem> next_row() {
-    for (std::size_t i = 0; i < types_.size(); ++i) {
-      std::vector<Problem> row = row_of(next_type());
+    while (!types_.empty()) {
+      const MadeUp& type = next_type();
+      std::vector<Problem> row = row_of(type);
       if (!row.empty()) {
         return row;
       }
+      types_.erase(std::remove(types_.begin(), types_.end(), &type), types_.end());
+      bag_.erase(std::remove(bag_.begin(), bag_.end(), &type), bag_.end());
     }
     return {};
   }
 
   std::vector<Problem> row_of(const MadeUp& type) {
-    constexpr int blueprints = 60;
+    constexpr int most_tried = 60;
+    constexpr int most_unsuited = 400;
     const std::size_t draws = 12 + 8 * request_->versions;  // where more are needed, another solid does better
-    for (int i = 0; i < blueprints; ++i) {
+    const std::size_t first_draws = 12;                     // without a problem among them, another solid does too
+    for (int tried = 0, unsuited = 0; tried < most_tried && unsuited < most_unsuited;) {
       const Blueprint blueprint = next_blueprint(type);
       std::vector<Made> row;
       Seed numbers{plan_.next()};
-      for (std::size_t k = 0; k < draws && row.size() < request_->versions; ++k) {
+      const auto goes_on = [&](std::size_t drawn) {
+        return row.size() < request_->versions && drawn < (row.empty() ? first_draws : draws);
+      };
+      bool is_suited = false;  // things of another shape or size than the level asks for make no problem at all
+      for (std::size_t k = 0; goes_on(k); ++k) {
         const std::optional<Problem> drawn = type.make(blueprint, numbers);
+        is_suited = is_suited || drawn;
         if (drawn) {
           take_if_good(*drawn, row);
         }
       }
+      ++(is_suited ? tried : unsuited);
       if (row.size() == request_->versions) {
         before_ = type.method;
         ++turns_[type.key];

@@ -79,33 +79,20 @@ std::optional<Task> read_choose_net(const JsonNode& net, const Problem& problem,
 
 // ---- made up ----
 
-// Of each family, in their order.
-const std::vector<std::size_t>& face_counts() {
-  static const std::vector<std::size_t> counts = [] {
-    std::vector<std::size_t> all;
-    for (const Family& family : families()) {
-      Seed seed{1};
-      const auto solid = solids::Solid::make(family.draw(seed, 1, Labels::All, "cm"));
-      all.push_back(solid ? solid->faces().size() : 0);
-    }
-    return all;
-  }();
-  return counts;
-}
-
 // A net of another solid with as many faces, its pieces given by their corners.
 std::optional<Cutout> look_alike(const Problem& problem, const Blueprint& blueprint, Seed& seed) {
-  std::vector<const Family*> others;
-  for (std::size_t i = 0; i < families().size(); ++i) {
-    const Family& family = families()[i];
-    if (family.level <= blueprint.level && &family != blueprint.family &&
-        face_counts()[i] == problem.solid.faces().size()) {
-      others.push_back(&family);
+  std::vector<Subject> others;
+  for (const Subject& subject : subjects()) {
+    const Family& family = *subject.family;
+    if (family.level <= blueprint.level && family.shape != blueprint.form().shape &&
+        family.faces == problem.solid.faces().size()) {
+      others.push_back(subject);
     }
   }
-  shuffle(others, seed);
-  for (const Family* family : others) {
-    const auto other = made_problem(family->draw(seed, blueprint.level, Labels::All, blueprint.unit), "");
+  constexpr std::size_t tries = 4;
+  for (std::size_t i = 0; i < tries && !others.empty(); ++i) {
+    const Subject& subject = one_of(others, seed);
+    const auto other = made_problem(subject.family->draw(seed, blueprint.level, Labels::All, *subject.form), "");
     if (other && other->solid.name() != problem.solid.name()) {
       return unmarked(drawn_net(other->solid, seed));
     }
@@ -145,9 +132,11 @@ std::vector<NetSheet> wrong_sheets(const Problem& problem, const Blueprint& blue
 }
 
 std::optional<Problem> made_choose_net(const Blueprint& blueprint, Seed& seed) {
-  auto problem = made_on_solid(blueprint, seed,
-                               {"Four pieces of card lie ready for {a thing}. Which one folds into the solid shown?",
-                                "Only one of these cut-outs makes {a thing} like the one shown. Which one?"});
+  auto problem =
+      made_on_solid(blueprint, seed,
+                    {"{Who} has four cutouts for a model of {a thing}. Which cutout folds into the solid shown?",
+                     "Only one of these cutouts folds into a model of {a thing} like the one shown. Which is it?",
+                     "Which cutout should {who} use to fold a model of {a thing} like the one shown?"});
   auto right =
       problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), blueprint.level, seed) : std::nullopt;
   if (!right) {

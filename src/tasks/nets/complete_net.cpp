@@ -169,10 +169,10 @@ Places places_for(const Problem& problem, const Cutout& rest, const nets::Piece&
 }
 
 std::optional<Problem> made_complete_net(const Blueprint& blueprint, Seed& seed) {
-  auto problem =
-      made_on_solid(blueprint, seed,
-                    {"One piece of the net for {a thing} is still missing. Along which edges can it be taped on?",
-                     "The last piece of this net was left on the workbench. Find every edge where it could go."});
+  auto problem = made_on_solid(blueprint, seed,
+                               {"One piece of a net for {a thing} is missing. Along which edges can {who} tape it on?",
+                                "{Who} lost the last piece of this net of {a thing}. Find every edge where it can go.",
+                                "This net of {a thing} needs one more piece. Which edges can it be taped to?"});
   constexpr int draws = 6;
   for (int i = 0; problem && i < draws; ++i) {
     const Cutout net = drawn_net(problem->solid, seed);

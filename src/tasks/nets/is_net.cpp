@@ -54,8 +54,9 @@ std::optional<Task> read_is_net(const JsonNode& net, const Problem& problem, con
 std::optional<Problem> made_is_net(const Blueprint& blueprint, Seed& seed) {
   auto problem =
       made_on_solid(blueprint, seed,
-                    {"This card was cut out for {a thing}. Does it fold into the solid shown?",
-                     "Will this cut-out close to {a thing} like the one shown, with no gap? Decide before you fold."});
+                    {"{Who} cut out this paper to make a model of {a thing}. Does it fold into the solid shown?",
+                     "Here is a cutout for a model of {a thing}. Is it a net of the solid shown?",
+                     "{Who} folds this paper into a model of {a thing}. Will it close up with no gap and no overlap?"});
   if (!problem) {
     return std::nullopt;
   }

@@ -68,8 +68,9 @@ std::optional<Task> read_named_net(const JsonNode& net, const Problem& problem, 
 
 std::optional<Problem> made_net_name(const Blueprint& blueprint, Seed& seed) {
   auto problem = made_on_solid(blueprint, seed,
-                               {"A net for the fair lies on the table. Which solid does it fold into?",
-                                "Somebody cut out this net and did not say what for. Name the solid."});
+                               {"{Who} cuts out this net of a paper model. Which solid does it fold into?",
+                                "This net is cut out of cardboard for the fair. Name the solid that it makes.",
+                                "{Who} folds this net up and tapes it. Which solid is it?"});
   auto sheet =
       problem ? drawn_sheet(problem->solid, drawn_net(problem->solid, seed), blueprint.level, seed) : std::nullopt;
   if (!sheet) {

@@ -112,8 +112,7 @@ void write_net(Members& members, const char* ask, const std::string& rest) {
 }
 
 std::optional<Problem> made_on_solid(const Blueprint& blueprint, Seed& seed, const std::vector<std::string>& stories) {
-  return made_problem(blueprint.family->draw(seed, blueprint.level, Labels::All, blueprint.unit),
-                      told(stories, blueprint));
+  return made_problem(blueprint.draw(seed, Labels::All), told(stories, blueprint));
 }
 
 // ---- read ----

@@ -21,7 +21,7 @@ QuizItem item_of(Problem problem) {
 
 /// A problem that asks for several things, once for each of them.
 void add_items(QuizSet& set, const Problem& problem) {
-  const bool is_one = lessons::find_of(problem).size() < 2 ||
+  const bool is_one = problem.tasks.size() < 2 ||
                       std::any_of(problem.tasks.begin(), problem.tasks.end(),
                                   [](const lessons::Task& task) { return practice::stated(task).is_whole_problem(); });
   const auto add = [&](Problem one) {

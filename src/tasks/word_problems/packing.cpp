@@ -27,7 +27,7 @@ using reasoning::Source;
 using reasoning::StepKind;
 using reasoning::SupplyNumber;
 using reasoning::TaskSheet;
-using Way = practice::Packing;
+using Turned = practice::Packing;
 
 // ---- read ----
 
@@ -87,7 +87,7 @@ void convert_item(const Problem& problem, const Packing& task, TaskSheet& sheet)
   }
 }
 
-SupplyNumber write_row(const Problem& problem, const Packing& task, const Way& way, std::size_t edge,
+SupplyNumber write_row(const Problem& problem, const Packing& task, const Turned& way, std::size_t edge,
                        TaskSheet& sheet) {
   const units::Unit unit = problem.solid.unit();
   const Noun name{edge_names[edge]};
@@ -118,7 +118,7 @@ Message packed_edges(const std::array<Number, 3>& edges, const units::Unit& unit
                                                    {"height", packed_length(edges[2], unit)}});
 }
 
-void tell_other_ways(const std::string& item, const std::vector<Way>& ways, TaskSheet& sheet) {
+void tell_other_ways(const std::string& item, const std::vector<Turned>& ways, TaskSheet& sheet) {
   if (ways.size() == 1) {
     sheet.steps().say(StepKind::Count, message("All the edges of the {item} are equal, so turning it changes nothing.",
                                                {{"item", Noun{item}}}));
@@ -135,7 +135,7 @@ void tell_other_ways(const std::string& item, const std::vector<Way>& ways, Task
 }
 
 // Dividing the volumes says too much where slivers stay empty.
-void compare_volumes(const Problem& problem, const std::string& item, const Way& best, TaskSheet& sheet) {
+void compare_volumes(const Problem& problem, const std::string& item, const Turned& best, TaskSheet& sheet) {
   const units::Unit unit = problem.solid.unit().to_the(3);
   const Number all = best.edges[0] * best.edges[1] * best.edges[2];
   const Number each = best.item[0] * best.item[1] * best.item[2];
@@ -152,44 +152,61 @@ void compare_volumes(const Problem& problem, const std::string& item, const Way&
 
 // ---- made up ----
 
-// Edges of an item with which dividing the volumes says too much.
-std::optional<ItemBox> item_for(const Problem& problem, const Blueprint& blueprint, Seed& seed) {
-  constexpr int tries = 30;
-  constexpr int least = 2;
-  constexpr int most = 5;
-  for (int i = 0; i < tries; ++i) {
-    std::vector<units::WrittenQuantity> edges;
-    const int side = drawn(seed, least, most);
-    for (int k = 0; k < 3; ++k) {
-      const int edge = blueprint.level < 3 ? side : drawn(seed, least, most);
-      edges.push_back(units::written_whole(edge, problem.solid.unit()));
-    }
-    const ItemBox box{edges[0], edges[1], edges[2]};
-    const Way best = practice::packings(problem.solid, box).front();
-    Number quotient = Number::whole(1);
-    for (std::size_t edge = 0; edge < best.edges.size(); ++edge) {
-      quotient = quotient * best.edges[edge] / best.item[edge];
-    }
-    if (best.count >= 4 && best.count <= 90 && exact::floor(quotient) > Number::whole(best.count)) {
-      return box;
-    }
+// Whether dividing the volumes says too much, and they can be counted.
+bool is_good_packing(const Problem& problem, const ItemBox& box) {
+  const Turned best = practice::packings(problem.solid, box).front();
+  Number quotient = Number::whole(1);
+  for (std::size_t edge = 0; edge < best.edges.size(); ++edge) {
+    quotient = quotient * best.edges[edge] / best.item[edge];
   }
-  return std::nullopt;
+  return best.count >= 4 && best.count <= 90 && exact::floor(quotient) > Number::whole(best.count);
 }
 
+bool is_packed(const Subject& subject) { return is_box(subject) && !subject.thing->packs.empty(); }
+// Level 2: cubes, so that turning them changes nothing. Level 3: boxes, which can be turned.
 std::optional<Problem> made_packing(const Blueprint& drawn_blueprint, Seed& seed) {
   const Blueprint blueprint = by_turn(drawn_blueprint);
-  static const std::vector<std::string> items{"candle", "bar of soap", "tin of tea"};
-  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::ForVolume, blueprint.unit),
-                              told({"Candles in boxes are packed into {a thing}, all the same way round. How many fit?",
-                                    "Bars of soap go into {a thing}, all lying the same way. How many fit at most?",
-                                    "How many tins of tea, all the same way round, can be packed into {a thing}?"},
-                                   blueprint));
-  const auto box = problem ? item_for(*problem, blueprint, seed) : std::nullopt;
-  if (!box) {
+  auto problem = made_problem(blueprint.draw(seed, Labels::ForVolume), "");
+  if (!problem) {
     return std::nullopt;
   }
-  problem->tasks = {Packing(items[blueprint.story % items.size()], *box)};
+  std::vector<Task> fitting;
+  for (const PackedItem& item : packed_items()) {
+    const bool has_equal_edges = item.edges[0] == item.edges[1] && item.edges[1] == item.edges[2];
+    const std::vector<std::string>& names = blueprint.thing().packs;
+    const bool goes_in = std::find(names.begin(), names.end(), item.name) != names.end();
+    if (!goes_in || item.unit != blueprint.unit() || has_equal_edges != (blueprint.level < 3)) {
+      continue;
+    }
+    std::vector<units::WrittenQuantity> edges;
+    for (const int edge : item.edges) {
+      edges.push_back(units::written_whole(edge, problem->solid.unit()));
+    }
+    const ItemBox box{edges[0], edges[1], edges[2]};
+    if (is_good_packing(*problem, box)) {
+      fitting.emplace_back(Packing(item.name, box));
+    }
+  }
+  if (fitting.empty()) {
+    return std::nullopt;
+  }
+  problem->tasks = {fitting[blueprint.trap % fitting.size()]};
+  const Packing& task = *practice::task_as<Packing>(*problem);
+  const auto said = [](const units::WrittenQuantity& edge) { return said_quantity(edge); };
+  problem->prompt =
+      told({"Each {item} is {l} by {w} by {h}. What is the greatest number that {who} can pack into {a thing} if all "
+            "face the "
+            "same way?",
+            "One {item} is {l} by {w} by {h}. If all face the same way, how many fit in {a thing} at most?",
+            "{Who} fills {a thing} with {items} that are {l} by {w} by {h}. What is the greatest number that fit if "
+            "all face "
+            "the same way?"},
+           blueprint,
+           {{"item", task.item()},
+            {"items", plural_of(task.item())},
+            {"l", said(task.box().length)},
+            {"w", said(task.box().width)},
+            {"h", said(task.box().height)}});
   return problem;
 }
 
@@ -272,8 +289,8 @@ Result<std::vector<Hint>, words::Message> Packing::hints(const Problem& problem,
 }
 
 std::optional<TaskWork> Packing::work(const Problem& problem, int places) const {
-  const std::vector<Way> ways = practice::packings(problem.solid, box_);
-  const Way& best = ways.front();
+  const std::vector<Turned> ways = practice::packings(problem.solid, box_);
+  const Turned& best = ways.front();
   TaskSheet sheet(places);
   const Noun item{item_};
   sheet.steps().say(StepKind::Ask,
@@ -300,7 +317,8 @@ std::optional<TaskWork> Packing::work(const Problem& problem, int places) const 
 namespace row {
 Row packing() {
   Row row{"packing"};
-  row.made = {{24, "pack", "items packed in rows", practice::Heading::WordProblems, 2, "pack", is_box, made_packing}};
+  row.made = {
+      {24, "pack", "items packed in rows", practice::Heading::WordProblems, 2, "pack", is_packed, made_packing}};
   row.examples = {
       R"("solid": {"kind": "rectangular prism", "length": "16 cm", "width": "12 cm", "height": "11 cm"},
          "supply": {"pack": "volume", "item": "tea", "box": {"length": "5 cm", "width": "4 cm", "height": "30 mm"}})",

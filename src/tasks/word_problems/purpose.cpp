@@ -45,36 +45,44 @@ const std::vector<PurposeRow>& purposes() {
 
 // ---- made up ----
 
-struct Story {
+struct PurposeStories {
   Purpose purpose;
-  std::string measure, text;
+  std::string measure;
+  Stories texts;
 };
-// As many of each purpose; some without a word that gives it away. Source: common practice, no source.
-const std::vector<Story>& purpose_stories() {
-  static const std::vector<Story> table{
-      {Purpose::Cover, "surface_area", "Gold glitter is glued all over {a thing}. What has to be known to buy enough?"},
-      {Purpose::Fill, "volume", "{A thing} is stuffed with straw. What has to be known to have enough?"},
-      {Purpose::Edge, "edges",
-       "A string of lights follows every edge of {a thing}. What has to be known to buy enough?"},
-      {Purpose::Cover, "base_area", "A felt pad goes under {a thing}. What has to be known to cut it?"},
-      {Purpose::Cover, "surface_area", "How much cardboard does it take to make {a thing}?"},
-      {Purpose::Fill, "volume", "How much plaster is cast in the shape of {a thing}?"},
-      {Purpose::Edge, "edges", "How much wire does it take to bend a frame in the shape of {a thing}?"},
-      {Purpose::Cover, "base_area", "How much of the stage floor does {a thing} take up?"},
-      {Purpose::Cover, "surface_area", "Frost settles on {a thing} that hangs in the air. How much of it is white?"},
-      {Purpose::Fill, "volume", "How much room does {a thing} take up in the cart?"},
-      {Purpose::Edge, "edges", "Tape goes wherever two faces of {a thing} meet. How much tape is that?"},
-      {Purpose::Cover, "base_area", "Snow melts where {a thing} stood. How large is the dry spot?"},
+// Some without a word that gives it away. Source: common practice, no source.
+const std::vector<PurposeStories>& purpose_stories() {
+  static const std::vector<PurposeStories> table{
+      {Purpose::Cover,
+       "surface_area",
+       {"{Who} glues glitter all over a model of {a thing}. What do they need to know to buy enough?",
+        "{Who} wraps a model of {a thing} in paper. What do they need to know to buy enough paper?",
+        "Frost forms all over a model of {a thing} that hangs outside. What measure tells how much of it turns "
+        "white?"}},
+      {Purpose::Fill,
+       "volume",
+       {"{Who} stuffs a cloth model of {a thing} with straw. What do they need to know to have enough?",
+        "{Who} casts a model of {a thing} in plaster. What do they need to know to mix enough?",
+        "A model of {a thing} rides in the back of a truck. What measure tells how much room it takes up?"}},
+      {Purpose::Edge,
+       "edges",
+       {"{Who} hangs a string of lights along every edge of a model of {a thing}. What do they need to know to buy "
+        "enough?",
+        "{Who} bends wire into a frame in the shape of {a thing}. What do they need to know to cut enough wire?",
+        "{Who} tapes every place where two faces of a model of {a thing} meet. What do they need to know to buy enough "
+        "tape?"}},
+      {Purpose::Cover,
+       "base_area",
+       {"{Who} cuts a felt pad to fit {the base} of a model of {a thing}. What do they need to know?",
+        "Only {the base} of a model of {a thing} gets painted. What do they need to know to buy enough paint?",
+        "{Who} presses {the base} of a model of {a thing} into the snow. What measure tells the size of the print?"}},
   };
   return table;
 }
-std::optional<Problem> made_purpose(const Blueprint& drawn_blueprint, Seed& seed) {
-  const Blueprint blueprint = by_turn(drawn_blueprint);
-  // Five is prime to their number, so that all have their turn, neighbors of different purposes.
-  const Story& story = purpose_stories()[5 * blueprint.turn % purpose_stories().size()];
-  const lessons::Supply supply{story.purpose, story.measure, std::nullopt, ""};
-  auto problem = made_problem(blueprint.family->draw(seed, blueprint.level, Labels::ForArea, blueprint.unit),
-                              told({story.text}, blueprint));
+std::optional<Problem> made_purpose(const Blueprint& blueprint, Seed& seed) {
+  const PurposeStories& stories = purpose_stories()[blueprint.turn % purpose_stories().size()];
+  const lessons::Supply supply{stories.purpose, stories.measure, std::nullopt, ""};
+  auto problem = made_problem(blueprint.draw(seed, Labels::ForArea), told(stories.texts, blueprint));
   if (problem) {
     problem->tasks = {AskedPurpose(supply), WordProblem(supply)};
   }

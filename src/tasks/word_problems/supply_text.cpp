@@ -125,6 +125,30 @@ void read_coats(const JsonNode& node, Supply& supply, const Context& context) {
   supply.coats = coats;
 }
 
+void read_joined(const JsonNode& node, const JsonNode& supply_node, SupplyText& supply, const Context& context) {
+  if (!node.is(JsonNode::Kind::Truth)) {
+    context.fault(node, message("\"joined\" is true or false: whether leftover pieces can be joined; found {found}",
+                                {{"found", found_text(node)}}));
+    return;
+  }
+  supply.joined = node.text == "true";
+  if (supply.joined) {
+    return;
+  }
+  if (supply.terms.purpose != Purpose::Edge || supply.terms.measure != "edges") {
+    context.fault(node, message("pieces are cut for all edges: write \"edge\": \"edges\", or leave \"joined\" out"));
+  } else if (supply_node.find("each") == nullptr) {
+    context.fault(node, message("to cut pieces the supply also says how long one item is: \"each\": \"20 cm\", "
+                                "\"item\": \"straw\""));
+  }
+  for (const char* key : {"round", "price"}) {
+    if (supply_node.find(key) != nullptr) {
+      context.fault(node, message("whole items are counted where pieces cannot be joined: leave {key} out",
+                                  {{"key", in_quotes(key)}}));
+    }
+  }
+}
+
 // What is said of the items beside how much each is for.
 void read_terms(const JsonNode& node, Supply& supply, const Context& context) {
   if (const JsonNode* rounding = node.find("round")) {
@@ -155,8 +179,8 @@ SupplyText read_supply(const JsonNode& node, const Context& context) {
                                 {{"example", example}, {"found", found_text(node)}}));
     return supply;
   }
-  check_keys(node, {"cover", "fill", "edge", "pack", "each", "box", "item", "round", "price", "coats"}, "\"supply\"",
-             context);
+  check_keys(node, {"cover", "fill", "edge", "pack", "each", "box", "item", "round", "price", "coats", "joined"},
+             "\"supply\"", context);
   read_purpose(node, supply, context);
   Supply& terms = supply.terms;
   terms.purpose = supply.purpose == "fill" || supply.packs() ? Purpose::Fill
@@ -176,6 +200,9 @@ SupplyText read_supply(const JsonNode& node, const Context& context) {
   }
   read_each(node, supply, context);
   read_terms(node, terms, context);
+  if (const JsonNode* joined = node.find("joined")) {
+    read_joined(*joined, node, supply, context.at("joined"));
+  }
   return supply;
 }
 

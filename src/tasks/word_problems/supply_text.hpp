@@ -16,6 +16,7 @@ struct SupplyText {
   std::string purpose;  ///< "cover", "fill", "edge" or "pack"; empty, with a fault, where there is none
   lessons::Supply terms;
   std::optional<practice::ItemBox> box;  ///< of what is packed
+  bool joined = true;                    ///< false: leftover pieces cannot be joined into one edge
   [[nodiscard]] bool packs() const { return purpose == "pack"; }
 };
 /// What can be judged before the solid stands. Errors: told to the context; what is returned then is of no use.

@@ -8,6 +8,7 @@
 #include "practice/told_prompt.hpp"
 #include "tasks/catalog.hpp"
 #include "tasks/measure.hpp"
+#include "tasks/word_problems/cut_pieces.hpp"
 #include "tasks/word_problems/packing.hpp"
 #include "tasks/word_problems/purpose.hpp"
 #include "tasks/word_problems/supply_text.hpp"
@@ -67,6 +68,8 @@ std::vector<Task> read_word_problem(const TaskText& text) {
   std::vector<Task> tasks;
   if (supply.packs()) {
     tasks = read_packing(node, supply, text);
+  } else if (!supply.joined) {
+    tasks = read_cut_pieces(node, supply, text);
   } else {
     check_supply(node, supply.terms, text.problem.solid, text.context);
     const auto& find = text.find;
@@ -98,8 +101,14 @@ Result<Question, words::Message> WordProblem::question(const Problem& problem) c
   question.first_step = message("Start with the amount. Does the problem cover something, or fill it?");
   question.supply = supply_;
   question.packs = worked(problem).answer;
-  question.truth = question.packs->count;
+  question.truth = question.packs->cost ? *question.packs->cost : question.packs->count;
   return question;
+}
+
+Result<Message, Message> WordProblem::answer(const Problem& problem, const Question& question) const {
+  return question.packs && question.packs->cost
+             ? Result<Message, Message>(message("{cost}", {{"cost", question.packs->cost_text}}))
+             : NumberTask::answer(problem, question);
 }
 
 std::string WordProblem::type(const Problem&) const {
@@ -196,6 +205,10 @@ Row word_problem() {
   };
   row.made = made_word_problems();
   row.examples = {
+      R"("solid": {"kind": "cube", "edge": "9 cm"},
+         "supply": {"edge": "edges", "each": "20 cm", "item": "straw", "joined": false})",
+      R"("solid": {"kind": "rectangular prism", "length": "9 cm", "width": "7 cm", "height": "5 cm"},
+         "supply": {"edge": "edges", "each": "20 cm", "item": "straw", "joined": false})",
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["surface_area"],
          "supply": {"cover": "surface_area", "each": "90 cm^2", "item": "sheet", "price": "$2", "coats": 2})",
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["volume"],

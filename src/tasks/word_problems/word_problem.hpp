@@ -23,7 +23,7 @@ class WordProblem : public practice::NumberTask {
   [[nodiscard]] std::string measure() const override { return supply_.measure; }
   [[nodiscard]] std::string item() const override { return supply_.item; }
   [[nodiscard]] words::Message sentence(const lessons::Problem&) const override {
-    return words::message("How many does it take?");
+    return supply_.price ? words::message("What is the total cost?") : words::message("How many does it take?");
   }
   [[nodiscard]] Result<practice::Question, words::Message> question(const lessons::Problem& problem) const override;
   [[nodiscard]] bool has_question() const override { return supply_.each.has_value(); }
@@ -35,7 +35,12 @@ class WordProblem : public practice::NumberTask {
   [[nodiscard]] practice::ExplainedAt explained_at(const lessons::Problem& problem) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
       const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
-  [[nodiscard]] words::Message asks_to_type() const override { return words::message("how many"); }
+  /// With a price it is the cost; the count alone is a step on the way.
+  [[nodiscard]] Result<words::Message, words::Message> answer(const lessons::Problem& problem,
+                                                              const practice::Question& question) const override;
+  [[nodiscard]] words::Message asks_to_type() const override {
+    return supply_.price ? words::message("total cost") : words::message("how many");
+  }
   [[nodiscard]] std::vector<words::Message> masking(const lessons::Problem& problem) const override;
 
  private:
