@@ -78,7 +78,8 @@ class SameAmount : public practice::OptionTask {
     return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
   }
   [[nodiscard]] std::optional<TaskWork> work(const Problem& problem, int places) const override;
-  [[nodiscard]] Result<std::vector<practice::Hint>, Message> hints(const Problem& problem) const override {
+  [[nodiscard]] Result<std::vector<practice::Hint>, Message> hints(const Problem& problem,
+                                                                   const reasoning::ClassNotation&) const override {
     return practice::hints_to_task(*work(problem, 2));
   }
   [[nodiscard]] Result<std::vector<Choice>, Message> choices(const Problem& problem, const Question& question,

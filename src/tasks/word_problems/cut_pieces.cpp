@@ -211,7 +211,7 @@ Result<Explanation, Message> CutPieces::explained(const Problem& problem, const 
   return reasoning::explained_with_measure(problem.solid, key(), *work(problem, options.line_places()), options);
 }
 
-Result<std::vector<Hint>, Message> CutPieces::hints(const Problem& problem) const {
+Result<std::vector<Hint>, Message> CutPieces::hints(const Problem& problem, const reasoning::ClassNotation&) const {
   return practice::hints_to_task(*work(problem, 2));
 }
 

@@ -34,7 +34,7 @@ class CutPieces : public practice::NumberTask {
       const lessons::Problem& problem, const reasoning::SolutionOptions& options) const override;
   [[nodiscard]] std::optional<reasoning::TaskWork> work(const lessons::Problem& problem, int places) const override;
   [[nodiscard]] Result<std::vector<practice::Hint>, words::Message> hints(
-      const lessons::Problem& problem) const override;
+      const lessons::Problem& problem, const reasoning::ClassNotation& notation) const override;
   [[nodiscard]] words::Message asks_to_type() const override { return words::message("how many"); }
   [[nodiscard]] std::string masked_measure() const override { return {}; }
 
