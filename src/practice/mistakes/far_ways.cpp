@@ -26,7 +26,9 @@ void with_base(const Figure& figure, double base, Finds& finds) {
       found.faces.push_back(face->id);
     }
   }
-  finds.push_back(std::move(found));
+  if (!found.faces.empty()) {
+    finds.push_back(std::move(found));
+  }
 }
 void perimeter_for_base_area(const Figure& figure, Finds& finds) {
   const auto perimeter = figure.value("perimeter");

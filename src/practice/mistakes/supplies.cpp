@@ -138,8 +138,13 @@ void one_for_each_edge(const Figure& figure, Finds& finds) {
 // The cost of one too few, or of one too many.
 void paid_for_another_count(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
-  if (packs && packs->price && !packs->is_cut) {
+  if (!packs || !packs->price || packs->is_cut) {
+    return;
+  }
+  if (packs->rounding != Rounding::Down) {
     finds.push_back({*packs->price * std::floor(packs->quotient + 1e-9), {}});
+  }
+  if (packs->rounding != Rounding::Up) {
     finds.push_back({*packs->price * std::ceil(packs->quotient - 1e-9), {}});
   }
 }
