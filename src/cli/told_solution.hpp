@@ -12,7 +12,7 @@ class App;
 // A worked solution as the verbs print it.
 namespace fw::cli {
 
-/// "tent: How much canvas ...?", or the name of the solid where there is no prompt.
+/// "tent: How much canvas ...?", or the name of the solid if the problem has no words.
 [[nodiscard]] std::string told_heading(const lessons::Problem& problem);
 
 /// How solutions are written, with options of their own: `--notation`, and `--detail` board or every.

@@ -20,7 +20,7 @@ struct TypedAnswer {
 
 /// Reads "286", "286 cm²", "286 sq cm", "286cm^2", "408,4", "2,860", "7 1/2 ft", "130 pi", "S = 286 cm²", "≈ 20.8 cm",
 /// "$96", "96 dollars", "4 rolls", "twelve". The word after the number is a unit, or what is counted: `item` or a noun
-/// of the prompt, matched by how it begins. Errors: a sentence, if there is no number or the word is neither.
+/// of the prompt, matched by how it begins. Errors: a sentence, if the number is missing or the word is neither.
 [[nodiscard]] Result<TypedAnswer, words::Message> read_answer(std::string_view typed, std::string_view item = "",
                                                               std::string_view prompt = "");
 

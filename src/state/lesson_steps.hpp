@@ -17,9 +17,9 @@ enum class ClassGoal {
 
 enum class LessonStep { CountFace, ShowTotal, Unfold, FoldUp, ShowVolume, NextProblem };
 
-/// What comes next in the problem in view. None: the lesson is over. Requires: the mode is Explore.
+/// What comes next in the problem in view. None at the end of the lesson. Requires: the mode is Explore.
 [[nodiscard]] std::optional<LessonStep> next_lesson_step(const Model& model);
-/// What was done last, and is taken back. None: nothing was done, and there is no problem before.
+/// What was done last, which is what going back undoes. None at the very start of the lesson.
 [[nodiscard]] std::optional<LessonStep> last_lesson_step(const Model& model);
 
 }  // namespace fw::state

@@ -15,7 +15,7 @@ struct OpenWay {
   bool is_bare = false;            ///< the faces are there, and get nothing
 };
 /// In which ways faces of the thing are left out. Level 1: one face of a box. Level 2: two faces of a box. Level 3:
-/// faces of a prism whose base is no rectangle. None where it has no such way.
+/// faces of a prism whose base is not a rectangle. Empty if the thing has no such faces.
 [[nodiscard]] std::vector<OpenWay> open_ways(const Subject& subject, int level);
 /// Leaves these faces of the problem open; false where its solid has not got them.
 [[nodiscard]] bool leave_open(lessons::Problem& problem, const OpenWay& way);
