@@ -254,6 +254,12 @@ TEST(Diagnosis, FollowsAWrongAmountThroughAWordProblem) {
   const lessons::Supply supply{lessons::Purpose::Fill, "volume", *units::parse_quantity("50 cm^3"), "scoop"};
   scoops.tasks.insert(scoops.tasks.begin(), tasks::WordProblem(supply));
   EXPECT_EQ(first_cause(scoops, "17 scoops").substr(0, 4), "L19 ");
+  // With a price it is the cost: 17 scoops at $2.
+  lessons::Supply priced = supply;
+  priced.price = lessons::Price{"$2", "$", exact::Number::whole(2)};
+  lessons::Problem paid = problem_of(tent, "volume");
+  paid.tasks.insert(paid.tasks.begin(), tasks::WordProblem(priced));
+  EXPECT_EQ(first_cause(paid, "$34").substr(0, 4), "L19 ");
 }
 
 // How a quotient was rounded is told as it was.

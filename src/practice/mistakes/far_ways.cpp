@@ -3,14 +3,11 @@
 #include "lessons/asked_value.hpp"
 #include "practice/signatures.hpp"
 
-// Ways that are rarer than those of the other files: another measure of the base, counts of what is in sight, and a
-// mistake in the amount that a word problem divides.
+// Ways that are rarer than those of the other files: another measure of the base, and counts of what is in sight.
 // Source: made up by somebody who had seen the problems alone and not this table; common practice, no source.
 namespace fw::practice {
 namespace {
 
-using lessons::Purpose;
-using lessons::Rounding;
 using solids::FaceRole;
 
 // The asked area or volume with another number for the area of each base that counts.
@@ -89,61 +86,9 @@ void corners_of_one_base(const Figure& figure, Finds& finds) {
   }
 }
 
-// ---- the amount of a word problem ----
-
-// What the mistakes in the amount, as many times the right one, lead to.
-void with_amounts(const Figure& figure, const std::vector<double>& times, Finds& finds) {
-  const auto& packs = figure.question->packs;
-  if (!packs || !figure.question->supply) {
-    return;
-  }
-  const Rounding rounding = figure.question->supply->rounding;
-  for (const double one : times) {
-    const double quotient = packs->quotient.to_double() * one;
-    finds.push_back({rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
-                     : rounding == Rounding::Down ? std::floor(quotient + 1e-9)
-                                                  : quotient,
-                     {}});
-  }
-}
-void edges_too_few(const Figure& figure, Finds& finds) {
-  if (figure.question->supply && figure.question->supply->purpose == Purpose::Edge) {
-    with_amounts(figure, {0.5, 0.25, 2}, finds);
-  }
-}
-void part_of_the_amount(const Figure& figure, Finds& finds) {
-  const auto& supply = figure.question->supply;
-  if (!supply || supply->purpose == Purpose::Edge) {
-    return;
-  }
-  if (supply->measure == "volume") {
-    const bool is_halved = figure.traits().has_base && figure.faces[0].is_halved;
-    with_amounts(figure,
-                 figure.traits().has_apex ? std::vector<double>{3, 1.5} : std::vector<double>(is_halved ? 1 : 0, 2.0),
-                 finds);
-  } else if (supply->measure == "surface_area") {
-    with_amounts(figure, {0.5, (figure.closed - figure.base()) / figure.closed}, finds);
-  }
-}
-void amount_converted_as_lengths(const Figure& figure, Finds& finds) {
-  const auto& supply = figure.question->supply;
-  if (!supply || !supply->each || supply->each->unit.is_capacity()) {
-    return;
-  }
-  const int dimension = supply->each->unit.dimension();
-  const double whole =
-      units::conversion(figure.problem->solid.unit().to_the(dimension), supply->each->unit).to_double();
-  std::vector<double> times;
-  for (int power = 1; power < dimension && whole != 1; ++power) {
-    times.push_back(std::pow(whole, static_cast<double>(power) / dimension) / whole);
-  }
-  with_amounts(figure, times, finds);
-}
-
 }  // namespace
 
 std::vector<Signature> far_signatures() {
-  const std::vector<Asked> count{Asked::Count};
   std::vector<Signature> rows{
       {"E5",
        {Asked::Surface, Asked::Volume},
@@ -175,13 +120,6 @@ std::vector<Signature> far_signatures() {
        {Asked::Vertices},
        corners_of_one_base,
        Saying("{n} counts the corners of one base.", "Are there more corners at the top?")},
-      {"L18", count, edges_too_few,
-       Saying("{n} comes from a different number of edges.", "How many edges of each length are there?")},
-      {"L19", count, part_of_the_amount,
-       Saying("{n} comes from a different amount.",
-              "Check the area or the volume. Is every part of the formula there?")},
-      {"L20", count, amount_converted_as_lengths,
-       Saying("{n} is what you get if you convert too few times.", "How many dimensions are you converting?")},
   };
   for (Signature& row : rows) {
     row.is_rare = true;

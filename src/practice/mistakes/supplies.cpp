@@ -43,11 +43,12 @@ std::optional<Packs> packs_of(const Figure& figure) {
 }
 // What a count leads to: the count, or its cost.
 double paid(const Packs& packs, double count) { return packs.price ? count * *packs.price : count; }
-double rounded_as_asked(const Packs& packs, double quotient) {
-  return paid(packs, packs.rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
-                     : packs.rounding == Rounding::Down ? std::floor(quotient + 1e-9)
-                                                        : quotient);
+double rounded(const Packs& packs, double quotient) {
+  return packs.rounding == Rounding::Up     ? std::ceil(quotient - 1e-9)
+         : packs.rounding == Rounding::Down ? std::floor(quotient + 1e-9)
+                                            : quotient;
 }
+double rounded_as_asked(const Packs& packs, double quotient) { return paid(packs, rounded(packs, quotient)); }
 
 void other_purpose(const Figure& figure, Finds& finds) {
   const auto packs = packs_of(figure);
@@ -173,6 +174,52 @@ void stopped_at_amount(const Figure& figure, Finds& finds) {
   }
 }
 
+// A mistake in the amount, as many times the right one, carried through to the count and to its cost.
+void with_amounts(const Figure& figure, const std::vector<double>& times, Finds& finds) {
+  if (const auto packs = packs_of(figure)) {
+    for (const double one : times) {
+      finds.push_back({rounded_as_asked(*packs, packs->quotient * one), {}});
+      finds.push_back({rounded(*packs, packs->quotient * one), {}});
+    }
+  }
+}
+void edges_too_few(const Figure& figure, Finds& finds) {
+  if (figure.question->supply && figure.question->supply->purpose == Purpose::Edge) {
+    with_amounts(figure, {0.5, 0.25, 2}, finds);
+  }
+}
+void part_of_the_amount(const Figure& figure, Finds& finds) {
+  const auto& supply = figure.question->supply;
+  if (!supply || supply->purpose == Purpose::Edge) {
+    return;
+  }
+  if (supply->measure == "volume") {
+    const bool is_halved = figure.traits().has_base && figure.faces[0].is_halved;
+    with_amounts(figure,
+                 figure.traits().has_apex ? std::vector<double>{3, 1.5} : std::vector<double>(is_halved ? 1 : 0, 2.0),
+                 finds);
+  } else if (supply->measure == "surface_area") {
+    with_amounts(figure, {0.5}, finds);
+    if (figure.base() > 0) {
+      with_amounts(figure, {(figure.closed - figure.base()) / figure.closed}, finds);
+    }
+  }
+}
+void amount_converted_as_lengths(const Figure& figure, Finds& finds) {
+  const auto& supply = figure.question->supply;
+  if (!supply || !supply->each || supply->each->unit.is_capacity()) {
+    return;
+  }
+  const int dimension = supply->each->unit.dimension();
+  const double whole =
+      units::conversion(figure.problem->solid.unit().to_the(dimension), supply->each->unit).to_double();
+  std::vector<double> times;
+  for (int power = 1; power < dimension && whole != 1; ++power) {
+    times.push_back(std::pow(whole, static_cast<double>(power) / dimension) / whole);
+  }
+  with_amounts(figure, times, finds);
+}
+
 }  // namespace
 
 std::vector<Signature> supply_signatures() {
@@ -208,6 +255,14 @@ std::vector<Signature> supply_signatures() {
       {"L9", count, stopped_at_amount,
        Saying("{n} is the amount, and that's a good first step.",
               "Read the question again. How many does it ask for?")},
+      {"L18", count, edges_too_few,
+       Saying("{n} comes from a different number of edges.", "How many edges of each length are there?"), true},
+      {"L19", count, part_of_the_amount,
+       Saying("{n} comes from a different amount.",
+              "Check the area or the volume. Is every part of the formula there?"),
+       true},
+      {"L20", count, amount_converted_as_lengths,
+       Saying("{n} is what you get if you convert too few times.", "How many dimensions are you converting?"), true},
   };
 }
 
