@@ -24,7 +24,8 @@ class [[nodiscard]] Result {
  public:
   Result(T value) : content_(std::in_place_index<0>, std::move(value)) {}
   template <class F>
-  Result(Failure<F> reason) : content_(std::in_place_index<1>, std::move(reason.error)) {}
+  requires(std::is_convertible_v<F, E>) Result(Failure<F> reason)
+      : content_(std::in_place_index<1>, std::move(reason.error)) {}
 
   [[nodiscard]] bool has_value() const { return content_.index() == 0; }
   explicit operator bool() const { return has_value(); }

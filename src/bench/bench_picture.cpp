@@ -12,7 +12,7 @@
 #include "geometry/ray.hpp"
 #include "solids/body/body_nets.hpp"
 #include "solids/body/standing.hpp"
-#include "tasks/claim.hpp"
+#include "tasks/decide/claim.hpp"
 #include "tasks/face_lengths.hpp"
 
 namespace fw::bench {
@@ -105,8 +105,8 @@ bool is_counted(const Desk& desk, FaceId face) {
   return std::find(desk.counted.begin(), desk.counted.end(), face) != desk.counted.end();
 }
 
-/// What is told apart, in whatever mode.
-Lit told_apart(const Model& model, const Derived& derived) {
+/// What the page beside it speaks of, in whatever mode.
+Lit spoken_of(const Model& model, const Derived& derived) {
   if (derived.question) {
     return {};
   }
@@ -162,7 +162,7 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
 
 /// The solid whose lengths are labelled.
 const solids::Solid& solid_of(const Desk& desk, const Derived& derived, const Lit& told) {
-  if (derived.claimed && told.marks.empty()) {  // marks that are told apart are those of the other solid
+  if (derived.claimed && told.marks.empty()) {  // marks that stand out are those of the other solid
     return *derived.claimed;
   }
   // With the measure that is asked for as its unknown.
@@ -328,7 +328,7 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   const Vec2 laid = face && model.view.fold == 0 ? turn_to_see(*face, picture, model, derived, margin) : Vec2{};
   picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, margin,
                               laid + Vec2{model.view.turn, model.view.tilt});
-  const Lit told = told_apart(model, derived);
+  const Lit told = spoken_of(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (const FaceId face : picture.faces) {
     picture.look.looks.push_back(face_look(model, derived, theme, told, face, size / 26.0));

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "geometry/vectors.hpp"
 
 namespace fw::figures {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "solids/solid.hpp"
 
 namespace fw::figures {

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "figures/canvas.hpp"
 #include "figures/label_layout.hpp"
 

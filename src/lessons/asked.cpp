@@ -48,7 +48,6 @@ std::vector<std::string> askable(const solids::Solid& solid) {
       names.push_back(whole);
     }
   }
-  names.insert(names.end(), {"name", "faces", "edges", "vertices"});
   for (const solids::Measure& measure : solid.statement().measures) {
     push_names(measure, names);
   }

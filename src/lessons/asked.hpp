@@ -14,8 +14,8 @@ namespace fw::lessons {
 /// 2 for areas, 3 for the volume; nothing for other names.
 [[nodiscard]] std::optional<int> dimension_of_whole(std::string_view name);
 
-/// All that can be asked of a solid: the measures of its whole that it has, its "name", the numbers of
-/// its "faces", "edges" and "vertices", and every length that its kind speaks of ("slant_height", "base.side").
+/// The measures that can be asked of a solid: those of its whole that it has, and every length that its kind speaks of
+/// ("slant_height", "base.side"). What else can be asked is known to the types of questions, in rooms above.
 [[nodiscard]] std::vector<std::string> askable(const solids::Solid& solid);
 
 /// Those of a dimension: areas to cover, volumes to fill, lengths to edge ("edges" is all of them together).

@@ -81,7 +81,7 @@ void let_go(const Shown& shown, const Interaction& action, const BenchPicture& p
   }
 }
 
-/// While a face is dragged: a line from it to the pointer, and the face under the pointer told apart if it would take
+/// While a face is dragged: a line from it to the pointer, and the face under the pointer stands out if it would take
 /// it.
 void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 pointer) {
   if (!shown.view().dragged) {

@@ -101,7 +101,7 @@ void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
 
 /// A click on a face: counts it the first time, lays it back when it is lifted out, else lifts it out.
 void choose_face(const Desk& desk, FaceId face, Commands& out);
-/// A click on a face while it is worked out: told apart, or no more; nothing is counted.
+/// A click on a face while it is worked out: it stands out, or no more; nothing is counted.
 void point_face(const Desk& desk, FaceId face, Commands& out);
 
 }  // namespace fw::panels

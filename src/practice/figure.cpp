@@ -36,7 +36,9 @@ bool is_halved(const algebra::Expression& work) {
 
 }  // namespace
 
-bool counts_parts(Asked asked) { return asked == Asked::Faces || asked == Asked::Edges || asked == Asked::Vertices; }
+bool counts_parts(Asked asked) {
+  return asked == Asked::Faces || asked == Asked::Edges || asked == Asked::Vertices || asked == Asked::Parts;
+}
 
 std::string part_counted(Asked asked) {
   return asked == Asked::Faces ? "face" : asked == Asked::Edges ? "edge" : "vertex";

@@ -16,7 +16,8 @@ using geometry::FaceId;
 
 /// The number that a question asks for, as far as mistakes differ by it.
 enum class Asked {
-  None,  ///< none that mistakes are known to lead to
+  None,   ///< none that mistakes are known to lead to
+  Parts,  ///< how many there are of `Question::item`, to be seen on the solid; no mistakes are known of it alone
   Surface,
   Lateral,
   BaseArea,
@@ -33,7 +34,7 @@ enum class Asked {
   LeastSurface,  ///< of all boxes with whole edges that hold as much
 };
 
-/// Whether faces, edges or vertices are counted.
+/// Whether faces, edges, vertices or other parts are counted.
 [[nodiscard]] bool counts_parts(Asked asked);
 /// "face", "edge" or "vertex". Requires: one of them is counted.
 [[nodiscard]] std::string part_counted(Asked asked);

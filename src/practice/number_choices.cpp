@@ -167,7 +167,8 @@ words::Message answer_text(const Question& question, const exact::Number& number
     return message("{cost}", {{"cost", question.supply->price->sign +
                                            (is_plain ? exact::shown(cents, 0).text : exact::fixed_text(cents, 2))}});
   }
-  const std::string item = counts_parts(question.asked) ? part_counted(question.asked) : question.item;
+  const bool is_named = counts_parts(question.asked) && question.asked != Asked::Parts;
+  const std::string item = is_named ? part_counted(question.asked) : question.item;
   return item.empty() ? message("{count}", {{"count", shown.text}})
                       : message("{count} {item#count}", {{"count", shown.text}, {"item", words::Noun{item}}});
 }

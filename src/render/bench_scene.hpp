@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "geometry/polygon.hpp"
 #include "nets/folding.hpp"
 #include "render/camera.hpp"

@@ -4,7 +4,7 @@
 
 #include "exact/print_number.hpp"
 #include "practice/told_prompt.hpp"
-#include "tasks/claim.hpp"
+#include "tasks/decide/claim.hpp"
 #include "tasks/face_lengths.hpp"
 #include "units/write_quantity.hpp"
 

@@ -26,7 +26,7 @@ struct Notice {
   friend bool operator==(const Notice&, const Notice&) = default;
 };
 
-/// A number that can be pointed at: the how-manieth with a source in the line of a step.
+/// A number that can be pointed at: which one, counted from 0 among those of a line that have a source.
 struct NumberPlace {
   std::size_t step = 0;  ///< or a line, on the board
   std::size_t number = 0;

@@ -72,7 +72,7 @@ struct ShownStep {
 /// What a pointed number comes from.
 [[nodiscard]] const reasoning::Source* pointed_source(const Model& model, const WorkedProblem& worked);
 
-/// What of the solid is told apart on the bench.
+/// What of the solid stands out on the bench.
 struct Lit {
   std::vector<FaceId> faces;
   std::vector<solids::MarkId> marks;

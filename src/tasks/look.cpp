@@ -37,10 +37,6 @@ Asked parts_asked(std::string_view find) {
   return find == "faces" ? Asked::Faces : find == "edges" ? Asked::Edges : Asked::Vertices;
 }
 
-bool is_looked_at(std::string_view find) {
-  return find == "name" || find == "faces" || find == "edges" || find == "vertices";
-}
-
 words::Message Look::sentence(const Problem&) const {
   return is_name()
              ? message("What is the name of this solid?")
@@ -95,9 +91,8 @@ Result<Diagnosis, words::Message> Look::judged(const Problem& problem, const Que
 namespace row {
 Row look() {
   Row row{"look"};
-  row.named = [](const std::string& find) {
-    return is_looked_at(find) ? std::optional<Task>(Look(find)) : std::nullopt;
-  };
+  row.finds = {"name", "faces", "edges", "vertices"};
+  row.named = [](const std::string& find) { return Task(Look(find)); };
   row.made = made_by_looking();
   row.examples = {
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["name"])",

@@ -43,11 +43,9 @@ class Look : public practice::NumberTask {
   std::string find_;
 };
 
-/// Whether it is found by looking at the solid: "name", "faces", "edges", "vertices".
-[[nodiscard]] bool is_looked_at(std::string_view find);
 /// Requires: it is "faces", "edges" or "vertices".
 [[nodiscard]] practice::Asked parts_asked(std::string_view find);
-/// Its steps. Requires: is_looked_at(find).
+/// Its steps. Requires: `find` is one of Look's.
 [[nodiscard]] reasoning::TaskWork looking_work(const solids::Solid& solid, const std::string& find);
 
 }  // namespace fw::tasks

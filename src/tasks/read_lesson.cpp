@@ -55,8 +55,17 @@ void check_fit(const TaskText& text, const Row& row) {
   }
 }
 
+bool finds(const Row& row, const std::string& name) {
+  return std::find(row.finds.begin(), row.finds.end(), name) != row.finds.end();
+}
+
 void check_names(const TaskText& text, const Row* row) {
   std::vector<std::string> names = lessons::askable(text.problem.solid);
+  for (const Row& other : rows()) {
+    if (other.unfit == nullptr) {
+      names.insert(names.end(), other.finds.begin(), other.finds.end());
+    }
+  }
   if (row != nullptr && row->offers != nullptr) {
     const std::vector<std::string> more = row->offers(*text.node.find(row->keys.front()));
     names.insert(names.end(), more.begin(), more.end());
@@ -74,7 +83,7 @@ void check_names(const TaskText& text, const Row* row) {
 
 const Row* row_asked_alone(const TaskText& text) {
   const auto found = std::find_if(rows().begin(), rows().end(), [&](const Row& row) {
-    return row.unfit != nullptr && !text.find.empty() && row.key == text.find.front();
+    return row.unfit != nullptr && !text.find.empty() && finds(row, text.find.front());
   });
   return found == rows().end() ? nullptr : &*found;
 }
@@ -165,8 +174,8 @@ const lessons::TaskReader& reader() {
 
 Task named(const std::string& find) {
   for (const Row& row : rows()) {
-    if (auto task = row.named == nullptr ? std::nullopt : row.named(find)) {
-      return std::move(*task);
+    if (finds(row, find)) {
+      return row.named(find);
     }
   }
   return Measure(find);

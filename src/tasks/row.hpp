@@ -41,12 +41,13 @@ struct Row {
   void (*check_form)(const JsonNode& value, const Context& context) = nullptr;
   /// Where the first key or the second is there. Errors: told to the context; none then.
   std::vector<Task> (*read)(const TaskText& text) = nullptr;
-  /// What else can stand in "find" with its key.
+  /// What else can stand in "find" beside its first key.
   std::vector<std::string> (*offers)(const JsonNode& value) = nullptr;
-  /// The task of an entry of "find"; nothing for other entries.
-  std::optional<Task> (*named)(const std::string& find) = nullptr;
-  /// Why an entry that is asked alone does not go with a solid: "goes with a cube"; empty where it does. Null where it
-  /// need not be alone.
+  std::vector<std::string> finds = {};  ///< entries of "find" that ask this, of any solid that it fits
+  /// The task of one of these.
+  Task (*named)(const std::string& find) = nullptr;
+  /// Where its entry of "find" is asked alone, why it does not go with a solid: "goes with a cube"; empty where it
+  /// does. Null: it goes with every solid, and other entries may stand beside it.
   Message (*unfit)(const solids::Solid& solid) = nullptr;
 
   std::vector<MadeUp> made = {};           ///< its types of made-up problems

@@ -31,7 +31,10 @@ const Askable* find_askable(const WorkedProblem& worked, const std::string& name
   return found != worked.askable.end() ? &*found : nullptr;
 }
 
-Askable seen(const std::string& name) { return {name, name, "", false}; }
+/// Whether it is told by looking at the solid, or by its numbers without one measure that it rests on.
+bool is_seen(const TaskType& task) { return task.measure().empty() && !task.find().empty(); }
+
+Askable seen(const std::string& name, const std::string& title) { return {name, title, "", false}; }
 
 std::vector<Askable> asked_by_lesson(const WorkedProblem& worked, const Problem& problem) {
   std::vector<Askable> by_lesson;
@@ -41,9 +44,11 @@ std::vector<Askable> asked_by_lesson(const WorkedProblem& worked, const Problem&
     }
   }
   // What is told by looking comes last: a class works on the numbers.
-  for (const std::string& name : lessons::find_of(problem)) {
-    if (is_looked_at(name)) {
-      by_lesson.push_back(seen(name));
+  for (const Task& task : problem.tasks) {
+    const TaskType& type = stated(task);
+    if (is_seen(type)) {
+      const auto work = type.work(problem, SolutionOptions{}.line_places());
+      by_lesson.push_back(seen(type.find(), work ? said(work->name) : type.find()));
     }
   }
   return by_lesson;
@@ -51,6 +56,9 @@ std::vector<Askable> asked_by_lesson(const WorkedProblem& worked, const Problem&
 
 /// What comes first of several things that are asked for: a task, a word problem, a measure, what is seen.
 int place_of(const TaskType& task, const Problem& problem) {
+  if (is_seen(task)) {
+    return 3;
+  }
   if (task.work(problem, SolutionOptions{}.line_places())) {
     return 0;
   }
@@ -58,7 +66,7 @@ int place_of(const TaskType& task, const Problem& problem) {
     return stated(other).explained_at(problem) != ExplainedAt::ItsPlace && other->find().empty() &&
            stated(other).measure() == task.measure();
   });
-  return is_of_word_problem ? 1 : dynamic_cast<const Look*>(&task) == nullptr ? 2 : 3;
+  return is_of_word_problem ? 1 : 2;
 }
 
 /// What is to be worked out, and the problem that asks for it.
@@ -162,9 +170,9 @@ WorkedProblem worked_problem(const Problem& problem, const WorkChoice& choice) {
   WorkedProblem worked;
   worked.askable = reasoning::askable_measures(problem.solid);
   worked.by_lesson = asked_by_lesson(worked, problem);
-  worked.asked = asked.task.as<Look>() != nullptr ? asked.task->find() : measure;
+  worked.asked = is_seen(asked.type()) ? asked.task->find() : measure;
   const Askable* named = find_askable(worked, worked.asked);
-  const Askable about = named != nullptr ? *named : seen(worked.asked);
+  const Askable about = named != nullptr ? *named : seen(worked.asked, worked.asked);
   worked.title = words::Message(about.title);
   worked.open = measure == surface_area ? lessons::open_faces(problem) : std::vector<FaceId>{};
   worked.letter = worked.open.empty() ? about.letter : "";

@@ -3,7 +3,7 @@
 #include <string_view>
 #include <vector>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "figures/face_style.hpp"
 
 namespace fw::theme {

@@ -69,7 +69,7 @@ STANDARD_NAMES = {
     "algorithm": {"max", "min", "clamp", "find", "any_of", "all_of", "none_of", "sort", "transform"},
     "cmath": {"sin", "cos", "abs", "sqrt", "cbrt", "pow", "isfinite"},
     "limits": {"numeric_limits"},
-    "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t", "is_base_of_v"},
+    "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t", "is_base_of_v", "is_convertible_v"},
     "initializer_list": {"initializer_list"},
     "streambuf": {"streambuf"},
     "ostream iosfwd iostream": {"ostream"},
@@ -374,8 +374,8 @@ class HouseRules(unittest.TestCase):
                   "a language has words for patterns that are said")
 
     def test_sentences_are_messages(self):
-        self.none((f"there is no folder src/{folder}" for folder in MOVED if not (ROOT / "src" / folder).is_dir()),
-                  "folders are those of the house")
+        self.none((f"there is no room {room}" for room in MOVED if not (ROOT / "src" / room).is_dir()),
+                  "rooms are those of the house")
         self.none(joined_sentences(MOVED), "a sentence is a message with its arguments; + puts none together")
         self.none(failures_of_text(MOVED), "why something failed is a message")
 

@@ -7,9 +7,8 @@ import re
 
 from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
 
-# The folders of src/ in which all sentences are messages; the others still put some together with +.
-MOVED = ["words", "solids", "solids/base_shapes", "solids/labels", "lessons", "reasoning", "practice",
-         "practice/mistakes", "tasks", "tasks/nets", "tasks/quiz", "tasks/word_problems"]
+# The rooms in which all sentences are messages, with all folders of theirs; the others still put some together with +.
+MOVED = ["base", "words", "solids", "lessons", "figures", "reasoning", "practice", "tasks", "theme", "bench"]
 CALL = re.compile(r"(?<![\w.>])message\(")
 # Patterns of a table, which are said later: of the number {n}.
 ROW = re.compile(r"(?<![\w.>])(?:Saying|Pattern)\((?=\s*\")")
@@ -85,10 +84,10 @@ def _without_made_up(path):
     return "" if path.stem.endswith("_made") else "\n".join(lines)
 
 
-def joined_sentences(folders):
+def joined_sentences(rooms):
     """"file:line: text" for every text with a word and a blank that is joined by +."""
     for path in sources():
-        if relative(path.parent).removeprefix("src/") in folders:
+        if room_of(path) in rooms:
             text = _without_made_up(path)
             for match in re.finditer(rf"'(?:[^'\\\n]|\\.)+'|{LITERAL}", text):
                 is_joined = re.search(r"\+=?\s*$", text[:match.start()]) or re.match(r"\s*\+", text[match.end():])
@@ -97,10 +96,10 @@ def joined_sentences(folders):
                     yield f'{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}: "{words}"'
 
 
-def failures_of_text(folders):
+def failures_of_text(rooms):
     """"file:line" of every failure that tells its reason as a text: a Result would take it for a message."""
     for path in sources():
-        if relative(path.parent).removeprefix("src/") in folders:
+        if room_of(path) in rooms:
             text = without_comments(path)
             for match in re.finditer(r'\bfailure\(\s*(?:"|std::string\()', text):
                 yield f"{relative(path)}:{text.count(chr(10), 0, match.start()) + 1}"

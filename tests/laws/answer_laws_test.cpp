@@ -25,6 +25,8 @@ const std::set<std::string> parts{"faces", "edges", "vertices"};
 /// A problem that asks of the solid all that can be asked and is not given.
 Problem asking_all(const Solid& solid) {
   std::vector<std::string> find = lessons::askable(solid);
+  find.emplace_back("name");
+  find.insert(find.end(), parts.begin(), parts.end());
   const auto needs_no_work = [&](const std::string& name) {
     const bool is_length = !lessons::dimension_of_whole(name) && name != "name" && parts.count(name) == 0;
     return is_length && (solid.values().count(name) == 0 || solid.is_given({name, "", 1}));

@@ -204,8 +204,8 @@ INSTANTIATE_TEST_SUITE_P(
             "a.json:1:178: problem p, between: \"between\" can't go with \"unit\": ask one of them in its own problem"},
         Bad{R"(, "find": ["purpose"])",
             "a.json:1:156: problem p: \"purpose\" can't be asked about a rectangular prism; what can go here is "
-            "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", \"edges\", "
-            "\"vertices\", \"length\", \"width\" or \"height\""},
+            "\"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"length\", \"width\", \"height\", "
+            "\"name\", \"faces\", \"edges\" or \"vertices\""},
         Bad{R"(, "find": ["same_number"])",
             "a.json:1:155: problem p: \"same_number\" goes with a solid whose surface area and volume are one number, "
             "such as a cube with an edge of 6 cm"},
@@ -245,8 +245,8 @@ INSTANTIATE_TEST_SUITE_P(
                         "a.json:1:199: problem p, box: not even one soap fits into this solid: make the item smaller"},
                     Bad{R"(, "find": ["purpose"], "supply": {"pack": "volume", "item": "soap", )" + soap + "}",
                         "a.json:1:156: problem p: \"purpose\" can't be asked about a rectangular prism; what can go "
-                        "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", \"name\", \"faces\", "
-                        "\"edges\", \"vertices\", \"length\", \"width\" or \"height\""}));
+                        "here is \"surface_area\", \"lateral_area\", \"base_area\", \"volume\", "
+                        "\"length\", \"width\", \"height\", \"name\", \"faces\", \"edges\" or \"vertices\""}));
 
 TEST(Task, ComparesBoxesWithWholeEdgesAlone) {
   const std::string box = R"({"kind": "rectangular prism", "length": "6 in", "width": "4 in", "height": "2.5 in"})";

@@ -106,7 +106,9 @@ Problem any_problem(std::size_t number) {
   const auto solid = solids::Solid::make(description);
   RC_PRE(solid.has_value());
   Problem problem{"p-" + std::to_string(number), *any_text(), description, {}, *solid};
-  for (const std::string& name : askable(*solid)) {
+  std::vector<std::string> names = askable(*solid);
+  names.insert(names.end(), {"name", "faces", "edges", "vertices"});
+  for (const std::string& name : names) {
     if (*rc::gen::arbitrary<bool>()) {
       problem.tasks.push_back(tasks::named(name));
     }

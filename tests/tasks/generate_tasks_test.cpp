@@ -8,7 +8,7 @@
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "practice/task_type.hpp"
-#include "tasks/claim.hpp"
+#include "tasks/decide/claim.hpp"
 #include "tasks/generate/generate.hpp"
 #include "tasks/word_problems/purpose.hpp"
 

@@ -158,8 +158,8 @@ TEST(Generator, GivesTheSameProblemsForTheSameSeed) {
   EXPECT_EQ(lessons_of(request).at(0), lesson);
 }
 
-// Pinned as well: a request that names no type is one for the types of this format. A type that comes later changes
-// what such a request gives, and so the number of the format.
+// Pinned as well: a request that names no type is one for the types of this format; one that comes later joins them
+// with the format's next number.
 TEST(Generator, GivesTheSameMixForTheSameSeed) {
   const lessons::Lesson lesson = lessons_of(request_of(2026, 3, 8)).at(0);
   std::string told;

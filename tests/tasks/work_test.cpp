@@ -4,7 +4,7 @@
 
 #include "reasoning/explanation.hpp"
 #include "tasks/catalog.hpp"
-#include "tasks/claim.hpp"
+#include "tasks/decide/claim.hpp"
 
 namespace fw::tasks::work_test {
 namespace {

@@ -8,7 +8,7 @@
 #include "cli/verbs/verbs.hpp"
 #include "practice/choices.hpp"
 #include "tasks/catalog.hpp"
-#include "tasks/mistake.hpp"
+#include "tasks/decide/mistake.hpp"
 
 namespace fw::cli {
 namespace {

@@ -136,7 +136,7 @@ std::string known_types() {
 void add_practice(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<PracticeOptions>();
   CLI::App* verb = app.add_subcommand("practice", "Writes a lesson of new problems, mixed, in parallel versions");
-  verb->add_option("--types", options->request.types, "Types of problems, parted by commas: " + known_types())
+  verb->add_option("--types", options->request.types, "Types of problems, separated by commas: " + known_types())
       ->delimiter(',');
   verb->add_option("--level", options->request.level, "From 1, whole numbers and few steps, to 3")
       ->check(CLI::Range(1, 3))

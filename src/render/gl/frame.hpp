@@ -1,6 +1,6 @@
 #pragma once
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "render/gl/loader.hpp"
 #include "render/picture.hpp"
 

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "base/paint.hpp"
+#include "base/color.hpp"
 #include "base/result.hpp"
 #include "render/gl/objects.hpp"
 #include "render/picture.hpp"

@@ -3,8 +3,8 @@
 #include "practice/read_answer.hpp"
 #include "state/apply/handlers.hpp"
 #include "state/worked.hpp"
+#include "tasks/decide/mistake.hpp"
 #include "tasks/generate/generate.hpp"
-#include "tasks/mistake.hpp"
 #include "tasks/nets/net_task.hpp"
 #include "tasks/quiz/quiz_help.hpp"
 

@@ -99,12 +99,17 @@ bool ends_soon(const Question& question) {
   return shown.exact && last != std::string::npos && last - first < most_digits;
 }
 
+// Of a request that names no type: the same seed gives the same problems as long as the lesson format has the same
+// number, so that a type that comes later joins the mix together with the format's next number.
+constexpr int mixed_types = 35;
+
 class Maker {
  public:
   explicit Maker(const PracticeRequest& request) : request_(&request), plan_{request.seed} {
     for (const MadeUp& type : made_up()) {
-      const bool is_wanted = request.types.empty() ||
-                             std::find(request.types.begin(), request.types.end(), type.key) != request.types.end();
+      const bool is_wanted = request.types.empty() ? type.number <= mixed_types
+                                                   : std::find(request.types.begin(), request.types.end(), type.key) !=
+                                                         request.types.end();
       if (is_wanted && type.level <= request.level) {
         types_.push_back(&type);
       }
@@ -117,7 +122,10 @@ class Maker {
     }
     std::vector<lessons::Lesson> lessons(request_->versions);
     for (std::size_t v = 0; v < lessons.size(); ++v) {
-      lessons[v].title = request_->title + (lessons.size() > 1 ? ", version " + std::to_string(v + 1) : "");
+      lessons[v].title =
+          lessons.size() == 1
+              ? request_->title
+              : said(words::message("{title}, version {number}", {{"title", request_->title}, {"number", v + 1}}));
     }
     for (std::size_t i = 0; i < request_->count; ++i) {
       const std::vector<Problem> row = next_row();

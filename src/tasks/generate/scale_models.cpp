@@ -66,6 +66,8 @@ std::vector<CopyPlan> copy_plans(const Blueprint& blueprint) {
   return plans;
 }
 
+// ---- made up ----
+
 std::string as_long(const std::string& factor) {
   return factor == "1/2"    ? "half as long"
          : factor == "1/5"  ? "one fifth as long"

@@ -1,4 +1,4 @@
-#include "tasks/copy.hpp"
+#include "tasks/copies/copy.hpp"
 
 #include <algorithm>
 #include <tuple>

@@ -1,4 +1,4 @@
-#include "base/paint.hpp"
+#include "base/color.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -8,7 +8,7 @@
 #include <ostream>
 
 namespace fw {
-namespace fw::paint_test {
+namespace fw::color_test {
 namespace {
 
 constexpr Color white = Color::hex(0xFFFFFF);
@@ -83,5 +83,5 @@ TEST(Over, MixesByOpacity) {
 }
 
 }  // namespace
-}  // namespace fw::paint_test
+}  // namespace fw::color_test
 }  // namespace fw

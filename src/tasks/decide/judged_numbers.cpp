@@ -1,4 +1,4 @@
-#include "tasks/judged_numbers.hpp"
+#include "tasks/decide/judged_numbers.hpp"
 
 #include "practice/choice_parts.hpp"
 #include "reasoning/supply_steps.hpp"

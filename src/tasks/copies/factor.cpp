@@ -10,7 +10,7 @@
 #include "practice/choice_parts.hpp"
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
-#include "tasks/copy.hpp"
+#include "tasks/copies/copy.hpp"
 #include "tasks/generate/scale_models.hpp"
 #include "units/write_quantity.hpp"
 

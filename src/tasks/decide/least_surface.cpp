@@ -6,7 +6,7 @@
 #include "reasoning/phrases.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/boxes.hpp"
-#include "tasks/judged_numbers.hpp"
+#include "tasks/decide/judged_numbers.hpp"
 #include "tasks/row.hpp"
 
 // The least surface area of a box with whole edges that holds as much.
@@ -153,9 +153,8 @@ std::optional<TaskWork> LeastSurface::work(const Problem& problem, int) const {
 namespace row {
 Row least_surface() {
   Row row{"least_surface"};
-  row.named = [](const std::string& find) {
-    return find == "least_surface" ? std::optional<Task>(LeastSurface()) : std::nullopt;
-  };
+  row.finds = {"least_surface"};
+  row.named = [](const std::string&) { return Task(LeastSurface()); };
   row.unfit = [](const solids::Solid& solid) {
     return lessons::whole_box(solid)
                ? Message()

@@ -1,4 +1,4 @@
-#include "base/paint.hpp"
+#include "base/color.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -9,7 +9,7 @@
 #include "practice/signatures.hpp"
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
-#include "tasks/judged_numbers.hpp"
+#include "tasks/decide/judged_numbers.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
 #include "units/write_quantity.hpp"

@@ -8,7 +8,7 @@
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/boxes.hpp"
-#include "tasks/judged_numbers.hpp"
+#include "tasks/decide/judged_numbers.hpp"
 #include "tasks/row.hpp"
 #include "units/write_quantity.hpp"
 
@@ -354,9 +354,8 @@ namespace row {
 Row same_number() {
   Row row{"same_number", {"compare"}, true};
   row.read = read_same_amount;
-  row.named = [](const std::string& find) {
-    return find == "same_number" ? std::optional<Task>(SameNumber()) : std::nullopt;
-  };
+  row.finds = {"same_number"};
+  row.named = [](const std::string&) { return Task(SameNumber()); };
   row.unfit = [](const Solid& solid) {
     return lessons::has_same_number(solid)
                ? Message()

@@ -1,4 +1,4 @@
-#include "tasks/claim.hpp"
+#include "tasks/decide/claim.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,7 +14,7 @@
 #include "practice/told_prompt.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "solids/catalog.hpp"
-#include "tasks/judged_numbers.hpp"
+#include "tasks/decide/judged_numbers.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
 #include "units/write_quantity.hpp"
