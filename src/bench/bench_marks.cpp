@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geometry/measure.hpp"
+#include "geometry/ray.hpp"
 #include "solids/body/standing.hpp"
 
 namespace fw::bench {
@@ -19,6 +20,7 @@ using solids::Mark;
 using solids::MarkId;
 using solids::MarkPlace;
 
+constexpr float thicker = 2.6F;         // times as thick
 constexpr double closed_enough = 0.02;  // heights inside stand only while the solid is closed
 
 /// Points nearer than this are the same.
@@ -91,17 +93,15 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const MarkedSo
   return placed;
 }
 
+/// Draws what is no edge, and the right-angle marks.
 void add_lines(BenchPicture& picture, const MarkedSolid& marked, const std::vector<PlacedMark>& marks,
                const MarkWords& words, const Theme& theme) {
   const auto width = static_cast<float>(theme.sizes.edge);
   const double size = geometry::bounding_box({picture.camera.eye(), picture.camera.target}).diagonal() * 0.022;
   for (const PlacedMark& mark : marks) {
-    const bool is_edge = marked.solid.marks()[mark.id].place == MarkPlace::Edge;
-    const bool emphasized = words.emphasized[mark.id.index()];
-    if (!is_edge || emphasized) {
-      const float dash = is_edge ? 0 : width * 3;
-      const float wide = emphasized ? width * 2.6F : width;
-      const render::Stroke line{theme.ink, wide, dash, dash * 0.8F};
+    if (marked.solid.marks()[mark.id].place != MarkPlace::Edge) {
+      const float wide = words.emphasized[mark.id.index()] ? width * thicker : width;
+      const render::Stroke line{theme.ink, wide, width * 3, width * 2.4F};
       picture.look.lines.push_back({mark.from, mark.to, line, line});
     }
     if (glm::length(mark.square_to) > 0) {
@@ -121,27 +121,75 @@ Segment on_screen(const BenchPicture& picture, Vec3 from, Vec3 to) {
           picture.camera.project(to, picture.viewport).pixel + shift};
 }
 
-/// The edges in sight that the same letter stands for: the label may stand there as well, as on a drawing by hand.
-/// Only while the solid is closed.
-std::vector<Segment> others_in_sight(const BenchPicture& picture, const solids::Solid& solid, const Mark& mark) {
-  const solids::Body& body = solid.body();
-  const Vec3 eye = picture.camera.eye();
-  std::vector<Segment> others;
+/// A line between two corners, in space.
+struct Side {
+  Vec3 from{}, to{};
+};
+
+bool is_in_sight(const BenchPicture& picture, const Side& side) {
+  constexpr double slack = 1e-6;
+  for (const double place : {0.5, 0.07, 0.93, 0.3, 0.7}) {
+    const Vec3 point = side.from + (side.to - side.from) * place;
+    const geometry::Ray ray =
+        picture.camera.ray_through(picture.camera.project(point, picture.viewport).pixel, picture.viewport);
+    const auto hit = geometry::nearest_hit(picture.look.faces, ray);
+    if (!hit || hit->distance > glm::distance(point, ray.origin) * (1 - slack)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/// Whether another letter stands for lines of this length too, so that the length alone does not tell which is meant.
+bool is_shared(const solids::Solid& solid, const Mark& mark, double slack) {
+  const double length = glm::distance(mark.from, mark.to);
+  const auto& marks = solid.marks();
+  return std::any_of(marks.begin(), marks.end(), [&](const Mark& other) {
+    return !(other.symbol == mark.symbol) && std::abs(glm::distance(other.from, other.to) - length) < slack;
+  });
+}
+
+/// The edges in sight that are as long: the label may stand there as well, as on a drawing by hand.
+std::vector<Side> others_in_sight(const BenchPicture& picture, const solids::Solid& solid, const Mark& mark) {
+  const double slack = slack_of(picture);
+  const double length = glm::distance(mark.from, mark.to);
+  std::vector<Side> others;
   for (const solids::Face& face : solid.faces()) {
-    for (const solids::FaceLength& length : face.lengths) {
-      const auto side = length.symbol == mark.symbol && !length.is_height
-                            ? body.edge_along(face.id, length.from, length.to, slack_of(picture))
-                            : std::nullopt;
-      if (!side) {
-        continue;
+    const solids::PlacedFace placed(solid.body(), picture.look.faces, face.id);
+    for (const solids::FaceLength& told : face.lengths) {
+      const bool is_edge =
+          told.symbol == mark.symbol && !told.is_height && solid.body().edge_along(face.id, told.from, told.to, slack);
+      const Side side{placed.carried(told.from), placed.carried(told.to)};
+      if (is_edge && is_in_sight(picture, side)) {
+        others.push_back(side);
       }
-      const auto [left, right] = body.faces_at(*side);
-      if (body.is_before(left, eye) || body.is_before(right, eye)) {
-        others.push_back(on_screen(picture, length.from, length.to));
+    }
+  }
+  if (is_shared(solid, mark, slack)) {
+    return others;
+  }
+  for (const auto& corners : picture.look.faces) {
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+      const Side side{corners[i], corners[(i + 1) % corners.size()]};
+      if (std::abs(glm::distance(side.from, side.to) - length) < slack && is_in_sight(picture, side)) {
+        others.push_back(side);
       }
     }
   }
   return others;
+}
+
+bool is_among(const std::vector<Segment>& lines, const Segment& side) {
+  constexpr double near = 0.5;
+  return std::any_of(lines.begin(), lines.end(), [&](const Segment& other) {
+    return (glm::distance(other.from, side.from) < near && glm::distance(other.to, side.to) < near) ||
+           (glm::distance(other.from, side.to) < near && glm::distance(other.to, side.from) < near);
+  });
+}
+
+void add_thick(BenchPicture& picture, const Side& side, const Theme& theme) {
+  const render::Stroke line{theme.ink, static_cast<float>(theme.sizes.edge) * thicker, 0, 0};
+  picture.look.lines.push_back({side.from, side.to, line, line});
 }
 
 figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme& theme) {
@@ -153,8 +201,11 @@ figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme
   for (const auto& face : picture.look.faces) {
     around.faces.emplace_back();
     for (std::size_t i = 0; i < face.size(); ++i) {
-      const Segment side = on_screen(picture, face[i], face[(i + 1) % face.size()]);
-      around.lines.push_back(side);
+      const Side edge{face[i], face[(i + 1) % face.size()]};
+      const Segment side = on_screen(picture, edge.from, edge.to);
+      if (!is_among(around.lines, side) && is_in_sight(picture, edge)) {
+        around.lines.push_back(side);  // once, though two faces have it; a label may cover what is behind a face
+      }
       around.faces.back().push_back(side.from);
       sum += side.from;
       corners += 1;
@@ -177,20 +228,35 @@ void add_marks(BenchPicture& picture, const MarkedSolid& marked, double fold, co
   const std::vector<PlacedMark> marks = placed_marks(picture, marked, fold);
   add_lines(picture, marked, marks, words, theme);
   std::vector<figures::LabelRequest> requests;
+  std::vector<std::vector<Side>> sides;  // of each label: its own line, and others that it may stand at
   for (const PlacedMark& mark : marks) {
     const std::string& text = words.labels[mark.id.index()];
-    requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
-    // A length that is spoken of keeps its edge, which is drawn thick.
     const Mark& told = marked.solid.marks()[mark.id];
-    if (fold <= closed_enough && told.place == MarkPlace::Edge && !words.emphasized[mark.id.index()]) {
-      requests.back().others = others_in_sight(picture, marked.solid, told);
+    sides.push_back({{mark.from, mark.to}});
+    if (told.place == MarkPlace::Edge) {
+      const std::vector<Side> others = others_in_sight(picture, marked.solid, told);
+      sides.back().insert(sides.back().end(), others.begin(), others.end());
     }
-    picture.labels.push_back({text, {}, {}, words.emphasized[mark.id.index()], false});
+    requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
+    for (const std::string& later : words.later[mark.id.index()]) {  // room for all of them, so that none moves it
+      requests.back().size = glm::max(requests.back().size, measure(later));
+    }
+    for (std::size_t i = 1; i < sides.back().size(); ++i) {
+      requests.back().others.push_back(on_screen(picture, sides.back()[i].from, sides.back()[i].to));
+    }
+    picture.labels.push_back({text, {}, {}, words.emphasized[mark.id.index()], false, mark.id});
   }
   const std::vector<figures::PlacedLabel> placed = figures::place_labels(requests, surroundings(picture, theme));
   for (std::size_t i = 0; i < placed.size(); ++i) {
     picture.labels[i].center = placed[i].center;
     picture.labels[i].leader = placed[i].leader;
+    if (picture.labels[i].emphasized && marked.solid.marks()[marks[i].id].place == MarkPlace::Edge) {
+      // Thick are the edge that is spoken of and the one at which its label stands, so that the label stays there.
+      add_thick(picture, sides[i].front(), theme);
+      if (placed[i].segment > 0) {
+        add_thick(picture, sides[i][placed[i].segment], theme);
+      }
+    }
     const Vec2 half = requests[i].size * 0.5;
     for (const Vec2& corner : {Vec2{-half.x, 0}, Vec2{half.x, 0}, Vec2{0, half.y}, Vec2{0, -half.y}}) {
       picture.labels[i].on_face = picture.labels[i].on_face || face_at(picture, placed[i].center + corner);

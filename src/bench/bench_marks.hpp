@@ -7,6 +7,7 @@ namespace fw::bench {
 /// What the lengths of the solid are labelled with, and which of them are told apart; one a mark.
 struct MarkWords {
   std::vector<std::string> labels;
+  std::vector<std::vector<std::string>> later;  ///< what else stands there as the problem is worked out
   std::vector<bool> emphasized;
 };
 /// A solid and the net that it opens to.

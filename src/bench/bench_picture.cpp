@@ -6,10 +6,10 @@
 #include "base/ensure.hpp"
 #include "bench/bench_marks.hpp"
 #include "bench/bench_parts.hpp"
+#include "bench/face_numbers.hpp"
 #include "figures/face_figure.hpp"
 #include "figures/typeset.hpp"
 #include "geometry/measure.hpp"
-#include "geometry/ray.hpp"
 #include "solids/body/body_nets.hpp"
 #include "solids/body/standing.hpp"
 #include "tasks/decide/claim.hpp"
@@ -127,18 +127,13 @@ bool contains(const std::vector<FaceId>& faces, FaceId face) {
   return std::find(faces.begin(), faces.end(), face) != faces.end();
 }
 
-/// How strongly a face is filled: those that are spoken of, or counted, stand out from the others.
-float face_opacity(const Model& model, const Derived& derived, const Lit& told, FaceId face) {
-  const Desk& desk = model.state.desk();
-  if (contains(told.open, face)) {
-    return 0;
+/// Whether the face is told apart: spoken of, or in Explore counted. Its disc and its edges show it, and never a paler
+/// fill: through a pale face the ones behind it show, and its color is not the one of its letter any more.
+bool is_told_apart(const Model& model, const Derived& derived, const Lit& told, FaceId face) {
+  if (derived.question) {
+    return false;
   }
-  if (derived.worked || derived.item) {
-    const bool speaks = !told.faces.empty() || !told.marks.empty();
-    return !speaks || contains(told.faces, face) ? 0.92F : (told.faces.empty() ? 0.55F : 0.28F);
-  }
-  const bool counting = !derived.question && !desk.counted.empty();
-  return !counting || is_counted(desk, face) ? 0.90F : 0.50F;
+  return derived.worked || derived.item ? contains(told.faces, face) : is_counted(model.state.desk(), face);
 }
 
 render::FaceLook face_look(const Model& model, const Derived& derived, const Theme& theme, const Lit& told, FaceId face,
@@ -147,15 +142,16 @@ render::FaceLook face_look(const Model& model, const Derived& derived, const The
   const solids::Solid& solid = derived.question ? derived.question->solid : desk.solid;
   const figures::FaceStyle style = figures::face_style(solid.faces()[face].group, theme.palette());
   render::FaceLook look;
-  const float opacity = face_opacity(model, derived, told, face);
-  look.fill = style.fill.with_opacity(opacity);
-  look.hatch = opacity > 0 ? style.hatch : Hatch::None;
-  look.hatch_ink = style.hatch_ink.with_opacity(opacity);
+  const bool is_open = contains(told.open, face);
+  look.fill = style.fill.with_opacity(is_open ? 0 : 1);
+  look.is_shown = !is_open || model.view.fold > 0;  // one looks into the solid; in the net the face has its outline
+  look.hatch = is_open ? Hatch::None : style.hatch;
+  look.hatch_ink = style.hatch_ink;
   look.hatch_period = static_cast<float>(period);
   const bool pointed =
       model.view.hovered == face || model.view.dragged == face || (!derived.question && desk.picked == face);
-  if (pointed) {
-    look.outline = stroke(theme.ink, theme.sizes.edge * 1.8);
+  if (pointed || is_told_apart(model, derived, told, face)) {
+    look.outline = stroke(theme.ink, theme.sizes.edge * (pointed ? 2.6 : 1.8));
   }
   return look;
 }
@@ -192,10 +188,13 @@ MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, co
     const algebra::Symbol& symbol = solid.marks()[id].symbol;
     std::string label = solid.label(id);
     const auto value = solid.values().find(symbol.name);
+    words.later.emplace_back();
     if (derived.worked && !solid.is_given(symbol) && value != solid.values().end()) {
       const bool is_asked = derived.worked->letter == symbol.letter;
-      label = answered ? units::text(units::Length::of(value->second, solid.unit()), label_places)
-                       : symbol.letter + (is_asked ? " = ?" : "");
+      const std::string found = units::text(units::Length::of(value->second, solid.unit()), label_places);
+      const std::string unknown = symbol.letter + (is_asked ? " = ?" : "");
+      label = answered ? found : unknown;
+      words.later.back() = {found, unknown};
     }
     if (!answered && is_claimed(problem, solid, symbol)) {
       label = practice::task_as<tasks::Claim>(problem)->value().text + "?";
@@ -205,12 +204,6 @@ MarkWords mark_words(const lessons::Problem& problem, const Derived& derived, co
     words.emphasized.push_back(speaks || belongs_to_picked(solid, desk.picked, id));
   }
   return words;
-}
-
-/// The face that is drawn at a pixel of the viewport.
-std::optional<FaceId> face_behind(const BenchPicture& picture, Vec2 pixel) {
-  const auto hit = geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(pixel, picture.viewport));
-  return hit ? std::optional(picture.faces[hit->face.index()]) : std::nullopt;
 }
 
 /// How squarely a face is seen, 1 straight on; 0 where it is not seen.
@@ -259,19 +252,16 @@ Vec2 turn_to_see(FaceId face, BenchPicture picture, const Model& model, const De
   return best;
 }
 
-void add_numbers(BenchPicture& picture, const Desk& desk, const Lit& told, bool works, const Theme& theme) {
-  // On a small bench the circles must leave the faces to be seen.
-  const double radius = theme.sizes.label * (picture.rect.h > 8 * theme.sizes.label ? 0.72 : 0.55);
+std::vector<FaceNumber> face_numbers(const Desk& desk, const Lit& told, bool works) {
+  std::vector<FaceNumber> numbers;
   for (const solids::Face& face : desk.solid.faces()) {
-    const Vec3 point = solids::PlacedFace(desk.solid.body(), picture.look.faces, face.id).label_point();
-    const render::Projected seen = picture.camera.project(point, picture.viewport);
-    if (seen.depth <= 0 || face_behind(picture, seen.pixel) != face.id) {
-      continue;
-    }
-    picture.numbers.push_back({face.id, seen.pixel + Vec2{picture.rect.x, picture.rect.y}, radius,
-                               figures::face_number(face.id),
-                               works ? contains(told.faces, face.id) : is_counted(desk, face.id)});
+    numbers.push_back({face.id,
+                       {},
+                       0,
+                       figures::face_number(face.id),
+                       works ? contains(told.faces, face.id) : is_counted(desk, face.id)});
   }
+  return numbers;
 }
 
 figures::Vec2 label_size(const figures::Canvas& canvas, const std::string& text, const figures::TextStyle& style) {
@@ -341,10 +331,12 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
     // How many faces there are is not given away, but a question about one of them needs their numbers.
     const bool is_about_one = practice::task_as<tasks::FaceLengths>(model.state.current()) != nullptr;
     if (!model.state.is_asking() || is_about_one) {
-      add_numbers(picture, desk, told, derived.worked || derived.item, theme);
+      add_face_numbers(picture, desk.solid.body(), face_numbers(desk, told, derived.worked || derived.item),
+                       model.view.hidden_numbers && !model.state.is_asking(), theme);
     }
     add_marks(picture, {solid, desk.net}, model.view.fold,
               mark_words(model.state.current(), derived, desk, solid, told), theme, measure);
+    lead_face_numbers(picture, measure, theme);
   }
   return picture;
 }
@@ -379,6 +371,30 @@ std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId tar
   return std::nullopt;
 }
 
+namespace {
+
+void draw_face_numbers(figures::Canvas& canvas, const BenchPicture& picture, const figures::Palette& palette) {
+  for (const FaceNumber& number : picture.numbers) {
+    if (number.leader) {
+      canvas.line(number.leader->from, number.leader->to, {palette.ink, palette.line_width * 0.6, 0});
+      canvas.circle(number.leader->to, palette.line_width * 1.2, palette.ink, std::nullopt);
+    }
+  }
+  for (const FaceNumber& number : picture.numbers) {
+    figures::Palette colors = palette;
+    if (number.counted) {
+      std::swap(colors.ink, colors.ground);
+    }
+    figures::draw_number_circle(canvas, number.center, number.radius, number.text, colors);
+    if (number.is_behind) {
+      const figures::Stroke dashes{palette.ground, palette.line_width * 1.2, number.radius * 0.35};
+      canvas.circle(number.center, number.radius, std::nullopt, dashes);
+    }
+  }
+}
+
+}  // namespace
+
 void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme) {
   canvas.push_clip(picture.rect);
   const figures::Palette palette = theme.palette();
@@ -397,16 +413,12 @@ void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, cons
     }
     figures::draw_number_circle(canvas, spot.center, picture.spot_radius, spot.text, colors);
   }
-  for (const FaceNumber& number : picture.numbers) {
-    figures::Palette colors = palette;
-    if (number.counted) {
-      std::swap(colors.ink, colors.ground);
-    }
-    figures::draw_number_circle(canvas, number.center, number.radius, number.text, colors);
-  }
+  draw_face_numbers(canvas, picture, palette);
   for (const BenchLabel& label : picture.labels) {
     if (label.leader) {
       canvas.line(label.leader->from, label.leader->to, {theme.ink, theme.sizes.rule * 1.5, 0});
+      canvas.circle(label.leader->to, theme.sizes.edge * 1.2, theme.ink,
+                    std::nullopt);  // it ends here, at no other line
     }
     const figures::TextStyle style{theme.sizes.label, theme.ink, label.emphasized};
     figures::typeset(canvas, label.center, figures::HAlign::Center, figures::VAlign::Middle, label.text, style);

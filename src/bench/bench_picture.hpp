@@ -24,8 +24,9 @@ struct BenchLabel {
   std::string text;
   figures::Vec2 center{};  ///< pixels of the window
   std::optional<figures::Segment> leader;
-  bool emphasized = false;  ///< a length of the picked face
-  bool on_face = false;     ///< lies over a face, not beside the figure
+  bool emphasized = false;               ///< a length of the picked face
+  bool on_face = false;                  ///< lies over a face, not beside the figure
+  std::optional<solids::MarkId> mark{};  ///< of the solid, that it measures; none on card
 };
 
 /// The number of a face, in its circle.
@@ -35,6 +36,8 @@ struct FaceNumber {
   double radius = 0;
   std::string text;
   bool counted = false;
+  bool is_behind = false;                    ///< of a face out of sight
+  std::optional<figures::Segment> leader{};  ///< from the circle to the face, where the circle stands beside the figure
 };
 
 /// A mark on card: the letter of a candidate or a place, the number of a piece.

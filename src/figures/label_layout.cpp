@@ -15,22 +15,23 @@ struct Candidate {
   Segment link;      ///< from the label to its segment
   bool led = false;  ///< whether the link is drawn, as a leader
   double cost = 0;
+  std::size_t number = 0;  ///< of the segment: 0 the label's own
 };
 
 /// Where on its segment a label may stand, and how far from it in label heights; the rest of a candidate's cost.
 constexpr std::array<double, 9> places{0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.08, 0.92};
-constexpr std::size_t led_places = 3;  // the first ones are enough for a label with a leader
-constexpr std::array<double, 11> distances{0, 0.3, 0.9, 1.5, 2.2, 3, 3.8, 4.6, 5.5, 6.5, 7.5};
+constexpr std::array<double, 14> distances{0, 0.3, 0.7, 1.1, 1.6, 2.2, 3, 3.8, 4.6, 5.5, 6.5, 7.5, 8.7, 10};
 constexpr double farthest_beside = 0.5;  // label heights; beyond it a leader is drawn
 constexpr double place_cost = 1.6;
 constexpr double near_side_cost = 0.5;
 constexpr double led_askew_cost = 0.4;
+constexpr double led_cost = 2.5;            // dearer than a place beside another segment
 constexpr double other_segment_cost = 1.5;  // dearer than any place beside the label's own segment
 constexpr double inside_cost = 2;           // on a face
 // A label that meets something has a trouble of 3 or more. These two let any clear place, however far and however
-// its leader runs, win against it: 9 * 1.8 + the dearest place < 9 * 3.
-constexpr double worst_blemish = 1.8;
-constexpr double trouble_weight = 9;
+// its leader runs, win against it: 12 * 1.4 + the dearest place < 12 * 3.
+constexpr double worst_blemish = 1.4;
+constexpr double trouble_weight = 12;
 
 Rect box_at(Vec2 center, Vec2 size) { return {center.x - size.x / 2, center.y - size.y / 2, size.x, size.y}; }
 
@@ -47,37 +48,74 @@ bool meets_disc(const Rect& rect, const Disc& disc) {
   return glm::distance(nearest_in(rect, disc.center), disc.center) < disc.radius;
 }
 
-bool strikes(const Segment& s, const Disc& disc) {
+double distance_between(const Segment& s, Vec2 p) {
   const Vec2 along = s.to - s.from;
   const double length = glm::dot(along, along);
-  const double t = length > 0 ? std::clamp(glm::dot(disc.center - s.from, along) / length, 0.0, 1.0) : 0.0;
-  return glm::distance(disc.center, s.from + along * t) < disc.radius;
+  const double t = length > 0 ? std::clamp(glm::dot(p - s.from, along) / length, 0.0, 1.0) : 0.0;
+  return glm::distance(p, s.from + along * t);
 }
 
-/// A way from the segment to the label: to the far side, to the near side, and with a leader along the window's sides.
+bool strikes(const Segment& s, const Disc& disc) { return distance_between(s, disc.center) < disc.radius; }
+
+double distance_between(const Segment& s, const Rect& box) {
+  if (meets(s, box)) return 0;
+  double least = std::min(glm::distance(nearest_in(box, s.from), s.from), glm::distance(nearest_in(box, s.to), s.to));
+  for (const Vec2& corner :
+       {Vec2{box.x, box.y}, Vec2{box.right(), box.y}, Vec2{box.x, box.bottom()}, Vec2{box.right(), box.bottom()}}) {
+    least = std::min(least, distance_between(s, corner));
+  }
+  return least;
+}
+
+bool is_same(const Segment& a, const Segment& b) {
+  constexpr double near = 0.5;
+  return (glm::distance(a.from, b.from) < near && glm::distance(a.to, b.to) < near) ||
+         (glm::distance(a.from, b.to) < near && glm::distance(a.to, b.from) < near);
+}
+
+/// The rivals of a label: not what it measures itself.
+std::vector<Segment> rivals_of(const LabelRequest& request, const LabelSurroundings& around) {
+  std::vector<Segment> rivals;
+  for (const Segment& rival : around.lines) {
+    const auto is_it = [&](const Segment& own) { return is_same(own, rival); };
+    if (!is_it(request.segment) && std::none_of(request.others.begin(), request.others.end(), is_it)) {
+      rivals.push_back(rival);
+    }
+  }
+  return rivals;
+}
+
+/// A way from the segment to the label: to the far side, to the near side, and with a leader along the window's sides
+/// and between them.
 struct Way {
   Vec2 direction;
   double cost;
 };
 
 /// The places at one segment as far as `farthest`, each `cost` dearer than it would be.
-void add_candidates(std::vector<Candidate>& all, const Segment& s, double cost, double farthest,
+void add_candidates(std::vector<Candidate>& all, std::size_t number, double cost, double farthest,
                     const LabelRequest& request, const LabelSurroundings& around) {
+  const Segment& s = number == 0 ? request.segment : request.others[number - 1];
   const Vec2 along = s.to - s.from;
   const double length = glm::length(along);
   const Vec2 middle = (s.from + s.to) * 0.5;
   Vec2 normal = length > 1e-9 ? Vec2{-along.y, along.x} / length : Vec2{0, -1};
   if (glm::dot(normal, middle - around.away_from) < 0) normal = -normal;
-  const std::array<Way, 6> ways{{{normal, 0},
-                                 {-normal, near_side_cost},
-                                 {{1, 0}, led_askew_cost},
-                                 {{-1, 0}, led_askew_cost},
-                                 {{0, 1}, led_askew_cost},
-                                 {{0, -1}, led_askew_cost}}};
+  constexpr double slant = 0.7071067811865476;
+  const std::array<Way, 10> ways{{{normal, 0},
+                                  {-normal, near_side_cost},
+                                  {{1, 0}, led_askew_cost},
+                                  {{-1, 0}, led_askew_cost},
+                                  {{0, 1}, led_askew_cost},
+                                  {{0, -1}, led_askew_cost},
+                                  {{slant, slant}, led_askew_cost},
+                                  {{-slant, slant}, led_askew_cost},
+                                  {{slant, -slant}, led_askew_cost},
+                                  {{-slant, -slant}, led_askew_cost}}};
   for (const double distance : distances) {
     if (distance > farthest) break;
     const bool led = distance > farthest_beside;
-    for (std::size_t i = 0; i < (led ? led_places : places.size()); ++i) {
+    for (std::size_t i = 0; i < places.size(); ++i) {
       const Vec2 foot = s.from + along * places[i];
       for (std::size_t w = 0; w < (led ? ways.size() : 2); ++w) {
         const Vec2 way = ways[w].direction;
@@ -87,8 +125,9 @@ void add_candidates(std::vector<Candidate>& all, const Segment& s, double cost, 
         const Vec2 led_along = link.to - link.from;
         // A leader that runs on along its segment would look like a part of it.
         if (led && std::abs(glm::dot(led_along, along)) > 0.9 * glm::length(led_along) * length) continue;
-        const double dearer = cost + ways[w].cost + (is_on_face(center, around) ? inside_cost : 0);
-        all.push_back({center, s, link, led, dearer + distance + place_cost * std::abs(places[i] - 0.5)});
+        const double dearer =
+            cost + ways[w].cost + (led ? led_cost : 0) + (is_on_face(center, around) ? inside_cost : 0);
+        all.push_back({center, s, link, led, dearer + distance + place_cost * std::abs(places[i] - 0.5), number});
       }
     }
   }
@@ -96,9 +135,9 @@ void add_candidates(std::vector<Candidate>& all, const Segment& s, double cost, 
 
 std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
   std::vector<Candidate> all;
-  add_candidates(all, request.segment, 0, distances.back(), request, around);
-  for (const Segment& other : request.others) {
-    add_candidates(all, other, other_segment_cost, farthest_beside, request, around);
+  add_candidates(all, 0, 0, distances.back(), request, around);
+  for (std::size_t i = 1; i <= request.others.size(); ++i) {
+    add_candidates(all, i, other_segment_cost, farthest_beside, request, around);
   }
   std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
   return all;
@@ -135,7 +174,9 @@ bool touch(const Rect& a, const Rect& b) {
 }
 
 /// How badly a candidate stands; 0: free. Not counted further than `stop`.
-double trouble(const Candidate& c, Vec2 size, const Scene& scene, double stop) {
+double trouble(const Candidate& c, const LabelRequest& request, const std::vector<Segment>& rivals, const Scene& scene,
+               double stop) {
+  const Vec2 size = request.size;
   const LabelSurroundings& around = scene.around;
   const Rect box = box_at(c.center, size);
   const Rect wide = box.inset(-around.gap * 0.6);
@@ -156,10 +197,15 @@ double trouble(const Candidate& c, Vec2 size, const Scene& scene, double stop) {
     if (sum >= stop) return sum;
     if (!touch(other.box, reach)) continue;
     sum += meets(other.line, wide) ? 3 : 0;
-    blemish += c.led && meets(other.line, apart) ? 0.25 : 0;
     if (other.line == c.segment || !cross(shaft, other.line)) continue;
     // Without a leader nobody would know which of the two lines is meant.
-    (c.led ? blemish : sum) += c.led ? 0.7 : 3;
+    (c.led ? blemish : sum) += c.led ? 0.45 : 3;
+  }
+  const double own = distance_between(c.segment, box);
+  for (const Segment& rival : rivals) {
+    if (sum >= stop) return sum;
+    const bool misleads = c.led ? meets(rival, apart) : distance_between(rival, box) < own;
+    sum += misleads ? 3 : 0;
   }
   for (const Segment& leader : scene.leaders) {
     sum += meets(leader, wide) ? 6 : 0;
@@ -181,12 +227,13 @@ Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene,
                 const std::vector<std::vector<Candidate>>& choices, const std::vector<std::size_t>& order) {
   Attempt result{std::vector<PlacedLabel>(requests.size()), {}};
   for (const std::size_t i : order) {
+    const std::vector<Segment> rivals = rivals_of(requests[i], scene.around);
     const Candidate* best = &choices[i].front();
     double least = 1e9;
     double least_trouble = 1e9;
     for (const Candidate& c : choices[i]) {
       if (c.cost >= least) break;  // they come cheapest first
-      const double bad = trouble(c, requests[i].size, scene, (least - c.cost) / trouble_weight);
+      const double bad = trouble(c, requests[i], rivals, scene, (least - c.cost) / trouble_weight);
       const double total = trouble_weight * bad + c.cost;
       if (total >= least) continue;
       least = total;
@@ -196,7 +243,8 @@ Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene,
     // A leader across an edge is no beauty, but the label itself is clear.
     const bool clear =
         least_trouble <= worst_blemish && scene.around.viewport.contains(box_at(best->center, requests[i].size));
-    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->link) : std::nullopt, clear};
+    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->link) : std::nullopt, best->number,
+                        clear};
     if (!clear) result.not_clear.push_back(i);
     scene.taken.push_back(box_at(best->center, requests[i].size));
     if (best->led) scene.leaders.push_back(best->link);

@@ -169,6 +169,9 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
     if (face && shown.state().mode == Mode::Work) {
       point_face(shown.desk(), *face, out);
     } else if (face) {
+      if (shown.view().panel != SidePanel::Faces) {
+        out.push_back(ShowPanel{SidePanel::Faces});  // where it is counted, and its card
+      }
       choose_face(shown.desk(), *face, out);
     } else {
       out.push_back(PickFace{std::nullopt});

@@ -32,7 +32,6 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   prompt(ui, shown, result.commands);
   rail(ui, shown, result.commands);
   bench(ui, shown, result.picture, result.commands);
-  face_card(ui, shown, result.commands);
   fold_bar(ui, shown, result.commands);
   side(ui, shown, result.commands);
   keys_sheet(ui, shown, result.commands);

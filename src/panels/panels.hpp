@@ -48,10 +48,15 @@ void prompt(Ui& ui, const Shown& shown, Commands& out);
 void rail(Ui& ui, const Shown& shown, Commands& out);
 void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& out);
 void fold_bar(Ui& ui, const Shown& shown, Commands& out);
-void face_card(Ui& ui, const Shown& shown, Commands& out);
 /// The panel at the side: its tabs and the one that is open.
 void side(Ui& ui, const Shown& shown, Commands& out);
 void ledger(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+/// The count, row by row, and the card of the face that is lifted out under its row.
+void ledger_rows(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+[[nodiscard]] double ledger_rows_height(const Ui& ui, const Shown& shown);  ///< as low as they can be, without a card
+/// The face that is lifted out: how it lies, its working, and what can be done with it.
+void face_card(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
+[[nodiscard]] double face_card_height(const Ui& ui);
 /// What comes next in the lesson, and the way back, at the bottom of a column.
 void lesson_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out);
 void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);

@@ -39,8 +39,8 @@ Rect place_side(Screen& screen, const Rect& window, const Rect& rest, const Mode
   return row.rest();
 }
 
-/// The buttons under the bench, and the face that is lifted out of it.
-void place_tools_and_card(Screen& screen, const Model& model, const Sizes& sizes) {
+/// The buttons under the bench.
+void place_tools(Screen& screen, const Model& model, const Sizes& sizes) {
   if (!model.view.presenting && screen.side_below) {  // height is short there, so the buttons share the bar
     Row row(screen.bar);
     screen.tools = row.take_right(tools_width(sizes));
@@ -49,18 +49,6 @@ void place_tools_and_card(Screen& screen, const Model& model, const Sizes& sizes
     Column column(screen.bench);
     screen.tools = column.take_bottom(tool_size(sizes) + sizes.space);
     screen.bench = column.rest();
-  }
-  if (model.state.mode != Mode::Explore || !model.state.desk().picked) {
-    return;
-  }
-  if (screen.tight) {
-    Column column(screen.bench);
-    screen.card = column.take_bottom(screen.bench.h * 0.46);
-    screen.bench = column.rest();
-  } else {
-    Row row(screen.bench);
-    screen.card = row.take_right(screen.bench.w * (screen.side_below ? 0.5 : 0.42));
-    screen.bench = row.rest();
   }
 }
 
@@ -95,7 +83,7 @@ Screen screen_for(const Rect& window, const Model& model, const Sizes& sizes, co
     take_prompt(middle);
   }
   screen.bench = middle.rest();
-  place_tools_and_card(screen, model, sizes);
+  place_tools(screen, model, sizes);
   return screen;
 }
 

@@ -18,7 +18,6 @@ struct Screen {
   figures::Rect prompt;   ///< the words of the problem; where it is not shown it has its width alone
   figures::Rect bench;
   figures::Rect tools;      ///< buttons for turning and zooming, under the bench
-  figures::Rect card;       ///< the face that is lifted out, beside or under the bench
   figures::Rect bar;        ///< the fold and its buttons
   figures::Rect side;       ///< ledger, measures, solids, quiz
   bool side_below = false;  ///< the side panel lies below the bench, wide and low

@@ -110,6 +110,9 @@ void letters(Ui& ui, const Model& model, Commands& out) {
     const bool moving = model.view.motion != Motion::Still;
     out.push_back(PlayFold{moving ? Motion::Still : (model.view.fold < 0.5 ? Motion::Opening : Motion::Closing)});
   }
+  if (has_desk && ui.shortcut(Key::K)) {
+    out.push_back(ShowHiddenNumbers{!model.view.hidden_numbers});
+  }
   if (has_desk && ui.shortcut(Key::N)) {
     out.push_back(StepNet{1});
   }
@@ -197,6 +200,7 @@ void digits(Ui& ui, const Model& model, Commands& out) {
     const auto key = static_cast<Key>(static_cast<int>(Key::Digit0) + digit);
     const auto index = static_cast<std::size_t>(digit - 1);
     if (ui.shortcut(key) && index < model.state.desk().solid.faces().size()) {
+      show_page_of_mode(model, out);
       choose_face(model.state.desk(), FaceId::at(index), out);
     }
   }

@@ -99,6 +99,11 @@ Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Gr
     result.faces_total += counts ? 1U : 0U;
     result.faces_counted += counts && times[face.id] > 0 ? 1U : 0U;
   }
+  std::vector<Number> row_addends;
+  for (const LedgerRow& row : result.rows) {
+    row_addends.push_back(row.addend);
+  }
+  result.column = adding_up(row_addends, ledger_places);
   result.addends = addends_of(solid, counted, grouping);
   result.so_far = units::Area::of(sum, solid.unit().to_the(2));
   result.is_surface_area =
@@ -106,16 +111,33 @@ Ledger ledger(const solids::Solid& solid, const std::vector<FaceId>& counted, Gr
   return result;
 }
 
-std::vector<ColumnNumber> aligned(const std::vector<Number>& numbers, int places) {
-  std::vector<ColumnNumber> column;
+AddendColumn adding_up(const std::vector<Number>& addends, int places) {
+  constexpr int most_extra_digits = 4;
+  Number exact_sum;
+  for (const Number& addend : addends) {
+    exact_sum = exact_sum + addend;
+  }
+  const Number sum = exact::rounded(exact_sum, places);
+  const auto adds_up = [&](int extra) {
+    Number written;
+    for (const Number& addend : addends) {
+      written = written + exact::rounded(addend, places + extra);
+    }
+    return exact::rounded(written, places) == sum;
+  };
+  AddendColumn column;
+  while (column.extra_digits < most_extra_digits && !adds_up(column.extra_digits)) {
+    ++column.extra_digits;
+  }
   std::size_t widest = 0;
-  for (const Number& number : numbers) {
-    const exact::Shown shown = exact::shown(number, places);
+  for (const Number& addend : addends) {
+    const exact::Shown shown = exact::shown(addend, places + column.extra_digits);
     const std::size_t point = std::min(shown.text.find('.'), shown.text.size());
-    column.push_back({shown.text.substr(0, point), shown.text.substr(point), shown.exact});
+    column.addends.push_back({shown.text.substr(0, point), shown.text.substr(point), shown.exact});
+    column.is_rounded = column.is_rounded || !shown.exact;
     widest = std::max(widest, point);
   }
-  for (ColumnNumber& number : column) {
+  for (ColumnNumber& number : column.addends) {
     // The figure space (U+2007) is as wide as a digit.
     std::string padding;
     for (std::size_t i = number.whole.size(); i < widest; ++i) {

@@ -229,6 +229,9 @@ struct ShowKeys {
 struct ShowPrompt {
   bool on;
 };
+struct ShowHiddenNumbers {
+  bool on;
+};  ///< of faces out of sight
 struct Hover {
   std::optional<FaceId> face;
 };
@@ -270,8 +273,8 @@ using Intents =
                TryNewNumbers, SetHands, StepHands, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
                ShowBlank, SetRoute, AskFor, Decide, ShowDecision, SetDetail, SetNotation, OpenLine, PointNumber,
                StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys,
-               SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, Hover, Tick, ShowProgress,
-               ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews, Undo, Redo>;
+               SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, ShowHiddenNumbers, Hover, Tick,
+               ShowProgress, ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews, Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

@@ -14,9 +14,15 @@ constexpr std::size_t nets_listed = 400;
 
 }  // namespace
 
+reasoning::Grouping usual_grouping(const solids::Solid& solid) {
+  constexpr std::size_t most_by_itself = 6;  // so that a box is counted face by face
+  return solid.faces().size() > most_by_itself ? reasoning::Grouping::AlikeTogether : reasoning::Grouping::EachFace;
+}
+
 Desk fresh_desk(solids::Solid solid) {
   nets::HingeTree net = solid.classic_net();
-  return {std::move(solid), std::move(net), {}, reasoning::Grouping::EachFace, false, false, {}, {}};
+  const reasoning::Grouping grouping = usual_grouping(solid);
+  return {std::move(solid), std::move(net), {}, grouping, false, false, {}, {}};
 }
 
 Desk fresh_desk(const lessons::Problem& problem) {

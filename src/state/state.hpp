@@ -140,6 +140,9 @@ struct State {
 /// The state that a lesson opens in. Requires: the lesson has a problem.
 [[nodiscard]] State opened(lessons::Lesson lesson, std::string path);
 
+/// How a class counts the solid at first, in few presses: each face by itself, or where it has many the congruent ones
+/// together.
+[[nodiscard]] reasoning::Grouping usual_grouping(const solids::Solid& solid);
 /// A desk with this solid on it, closed, nothing counted.
 [[nodiscard]] Desk fresh_desk(solids::Solid solid);
 /// The same for a problem: where a solid is to be named from a net, with that net.

@@ -83,6 +83,7 @@ struct View {
   std::optional<NumberPlace> pointed;  ///< where does this number come from?
   bool rail_open = true;
   bool presenting = false;  ///< rail and editors hidden
+  bool hidden_numbers = false;  ///< numbers of faces out of sight are shown too
   bool blank = false;       ///< screen blanked
   bool prompt_shown = true;
   bool keys_shown = false;  ///< the page of keys

@@ -192,19 +192,50 @@ TEST(Worked, VolumeInLines) {
               ElementsAre("V = B · h ÷ 3", "V = 36 cm² × 6.32 cm ÷ 3", "V ≈ 75.9 cm³"));
 }
 
-TEST(Aligned, PutsThePointsUnderEachOther) {
-  const std::vector<ColumnNumber> column =
-      aligned({Number::whole(49), *Number::from_decimal("108.5"), square_root(Number::whole(2)), Number::whole(7)}, 2);
-  ASSERT_EQ(column.size(), 4U);
-  EXPECT_EQ(column[0].whole, "\u200749");
-  EXPECT_EQ(column[0].fraction, "");
-  EXPECT_EQ(column[1].whole, "108");
-  EXPECT_EQ(column[1].fraction, ".5");
-  EXPECT_EQ(column[2].whole, "\u2007\u20071");
-  EXPECT_EQ(column[2].fraction, ".41");
-  EXPECT_FALSE(column[2].exact);
-  EXPECT_TRUE(column[3].exact);
-  EXPECT_TRUE(aligned({}, 2).empty());
+TEST(AddingUp, PutsThePointsUnderEachOther) {
+  const AddendColumn column = adding_up(
+      {Number::whole(49), *Number::from_decimal("108.5"), square_root(Number::whole(2)), Number::whole(7)}, 2);
+  ASSERT_EQ(column.addends.size(), 4U);
+  EXPECT_EQ(column.addends[0].whole, "\u200749");
+  EXPECT_EQ(column.addends[0].fraction, "");
+  EXPECT_EQ(column.addends[1].whole, "108");
+  EXPECT_EQ(column.addends[1].fraction, ".5");
+  EXPECT_EQ(column.addends[2].whole, "\u2007\u20071");
+  EXPECT_EQ(column.addends[2].fraction, ".41");
+  EXPECT_FALSE(column.addends[2].exact);
+  EXPECT_TRUE(column.addends[3].exact);
+  EXPECT_TRUE(column.is_rounded);
+  EXPECT_EQ(column.extra_digits, 0);
+  EXPECT_TRUE(adding_up({}, 2).addends.empty());
+  EXPECT_FALSE(adding_up({Number::whole(49)}, 2).is_rounded);
+}
+
+// A reader who adds up the column that is printed, and rounds once, gets the sum that is printed under it: for every
+// solid of the shelf, at each stage of its count, each face by itself and congruent ones together.
+TEST(AddingUp, ThePrintedColumnMakesThePrintedSum) {
+  bool once_needed_more = false;
+  for (const Description& description : solids::shelf()) {
+    const Solid solid = made(description);
+    for (const Grouping grouping : {Grouping::EachFace, Grouping::AlikeTogether}) {
+      std::vector<FaceId> counted;
+      for (const solids::Face& face : solid.faces()) {
+        counted.push_back(face.id);
+        const Ledger now = ledger(solid, counted, grouping);
+        Number printed;
+        for (const ColumnNumber& addend : now.column.addends) {
+          std::string text = addend.whole + addend.fraction;
+          while (text.rfind("\u2007", 0) == 0) {
+            text.erase(0, 3);
+          }
+          printed = printed + *Number::from_decimal(text);
+        }
+        const auto sum = [](const Number& exact) { return exact::fixed_text(exact::rounded(exact, ledger_places), 2); };
+        ASSERT_EQ(sum(printed), sum(now.so_far.amount())) << solid.name() << ", " << counted.size() << " counted";
+        once_needed_more = once_needed_more || now.column.extra_digits > 0;
+      }
+    }
+  }
+  EXPECT_TRUE(once_needed_more) << "or this shows nothing";
 }
 
 // Whatever is counted, in whatever order: the addends make the sum, and the sum is S exactly when each face was

@@ -13,7 +13,7 @@ using figures::Rect;
 void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Settings& settings = shown.view().settings;
-  const double rows = static_cast<double>(theme::theme_names().size()) + 6;
+  const double rows = static_cast<double>(theme::theme_names().size()) + 7;
   const double whole = ui.line(TextSize::Small) + rows * (sizes.field + sizes.space);
   const Rect content = ui.begin_scroll(ids::display_rows, rect, whole);
   Column column(content, sizes.space);
@@ -38,6 +38,10 @@ void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   if (ui.toggle(ids::prompt_toggle, "problem's text", shown.view().prompt_shown, column.take(sizes.field))) {
     out.push_back(ShowPrompt{!shown.view().prompt_shown});
+  }
+  if (ui.toggle(ids::hidden_numbers, "numbers of hidden faces", shown.view().hidden_numbers,
+                column.take(sizes.field))) {
+    out.push_back(ShowHiddenNumbers{!shown.view().hidden_numbers});
   }
   if (ui.toggle(ids::full_screen, "full screen", settings.full_screen, column.take(sizes.field))) {
     out.push_back(SetFullScreen{!settings.full_screen});

@@ -1,6 +1,5 @@
 #include <algorithm>
 
-#include "exact/print_number.hpp"
 #include "figures/face_figure.hpp"
 #include "panels/ids.hpp"
 #include "panels/panels.hpp"
@@ -28,74 +27,55 @@ std::string where_from(const solids::Face& face) {
                         : "“=” means the same length as the bold edges.";
 }
 
-/// Its number, and buttons; how it can be counted goes where there is room.
-void card_head(Ui& ui, const Shown& shown, const solids::Face& face, Column& column, Commands& out) {
+/// What can be done with the face.
+void card_buttons(Ui& ui, const Shown& shown, const solids::Face& face, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Desk& desk = shown.desk();
-  const bool edits = !shown.view().presenting;
-  Row row(column.take(sizes.icon), sizes.space * 0.5);
+  Row row(rect, sizes.space * 0.5);
   const auto icon = [&](WidgetId id, Icon picture, const char* text) {
     return ui.icon_button(id, picture, text, row.take_right(sizes.icon));
   };
   if (icon(ids::card_close, Icon::Close, "put the face back")) {
     out.push_back(PickFace{std::nullopt});
   }
-  if (edits && icon(ids::card_move, Icon::Flip, "move this face to another edge of the net")) {
-    out.push_back(MovePicked{});
+  if (!shown.view().presenting) {
+    if (icon(ids::card_move, Icon::Flip, "move this face to another edge of the net")) {
+      out.push_back(MovePicked{});
+    }
+    const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face.id) != desk.counted.end();
+    if (icon(ids::card_count, Icon::Plus, counted ? "count it again" : "count it")) {
+      out.push_back(CountFace{face.id});
+    }
   }
-  const bool counted = std::find(desk.counted.begin(), desk.counted.end(), face.id) != desk.counted.end();
-  const char* count = counted ? "count it again" : "count it";
-  const bool low = column.rest().h < 8 * sizes.label;  // no height for a button and a sentence
-  if (edits && low && icon(ids::card_count, Icon::Plus, count)) {
-    out.push_back(CountFace{face.id});
-  }
-  ui.text("Face " + figures::face_number(face.id), row.rest(), {.bold = true, .shrink = true});
-  if (!low) {
-    ui.text(face.shape, column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .shrink = true});
-  }
-  if (edits && !low && ui.button(ids::card_count, count, column.take_bottom(sizes.field), {.size = TextSize::Small})) {
-    out.push_back(CountFace{face.id});
-  }
-}
-
-/// The face as it lies, over its area or beside it.
-void figure_and_work(Ui& ui, const Shown& shown, const solids::Face& face, const Rect& rect) {
-  const Sizes& sizes = ui.sizes();
-  const solids::Solid& solid = shown.desk().solid;
-  Row halves(rect, 2 * sizes.space);
-  const Rect beside = shown.screen.tight ? halves.take(rect.w * 0.44) : Rect{};  // no height for one over the other
-  Column column(halves.rest(), sizes.space);
-  const std::string& work = shown.derived.picked_work;
-  const auto height_in = [&](TextSize size) { return ui.wrapped_height(work, column.rest().w, size, true); };
-  const TextSize size = height_in(TextSize::Label) <= column.rest().h ? TextSize::Label : TextSize::Small;
-  ui.text(work, column.take_bottom(height_in(size)), {.size = size, .bold = true, .wrap = true});
-  const std::string origin = where_from(face);
-  const double origin_height = origin.empty() ? 0 : ui.wrapped_height(origin, column.rest().w, TextSize::Small);
-  const double figure_height = shown.screen.tight ? 0 : 5 * sizes.label;
-  if (origin_height > 0 && column.rest().h - origin_height > figure_height) {
-    ui.text(origin, column.take_bottom(origin_height), {.size = TextSize::Small, .wrap = true});
-  }
-  figures::draw_face(ui.canvas(), solid, face.id, shown.screen.tight ? beside : column.rest(), ui.theme().palette());
+  const std::string title = "Face " + figures::face_number(face.id);
+  ui.text(row.rest().w > ui.text_width(title, TextSize::Small, true) ? title : figures::face_number(face.id),
+          row.rest(), {.size = TextSize::Small, .bold = true});
 }
 
 }  // namespace
 
-void face_card(Ui& ui, const Shown& shown, Commands& out) {
-  const Desk& desk = shown.desk();
-  if (!desk.picked || shown.screen.card.w <= 0) {
-    return;
-  }
+double face_card_height(const Ui& ui) { return 5.4 * ui.sizes().label; }
+
+void face_card(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
-  const Rect card = shown.screen.card.inset(sizes.space, sizes.space);
-  if (shown.screen.tight) {
-    ui.rule_across(card.x, card.y, card.w);
-  } else {
-    ui.rule_down(card.x, card.y, card.h);
+  const solids::Face& face = shown.desk().solid.faces()[*shown.desk().picked];
+  const Rect card = rect.inset(0, sizes.space * 0.5);
+  ui.canvas().rounded(card, sizes.radius, std::nullopt, figures::Stroke{ui.theme().ink, sizes.rule, 0});
+  Row halves(card.inset(sizes.space, sizes.space * 0.5), sizes.space);
+  figures::draw_face(ui.canvas(), shown.desk().solid, face.id, halves.take(card.w * 0.52), ui.theme().panel_palette());
+  Column column(halves.rest(), sizes.space * 0.5);
+  card_buttons(ui, shown, face, column.take(sizes.icon), out);
+  const std::string& work = shown.derived.picked_work;
+  const bool large = ui.wrapped_height(work, column.rest().w, TextSize::Label, true) <= column.rest().h;
+  const TextSize size = large ? TextSize::Label : TextSize::Small;
+  ui.text(work, column.take(std::min(ui.wrapped_height(work, column.rest().w, size, true), column.rest().h)),
+          {.size = size, .bold = true, .wrap = true});
+  for (const std::string& more : {where_from(face), face.shape}) {
+    const double height = ui.wrapped_height(more, column.rest().w, TextSize::Small);
+    if (!more.empty() && height <= column.rest().h) {
+      ui.text(more, column.take(height), {.size = TextSize::Small, .wrap = true});
+    }
   }
-  const solids::Face& face = desk.solid.faces()[*desk.picked];
-  Column column(card.inset(1.5 * sizes.space, sizes.space), sizes.space);
-  card_head(ui, shown, face, column, out);
-  figure_and_work(ui, shown, face, column.rest());
 }
 
 }  // namespace fw::panels

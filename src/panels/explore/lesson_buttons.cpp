@@ -10,6 +10,13 @@ using namespace ui;
 
 namespace {
 
+const char* count_text(const Desk& desk) {
+  if (desk.grouping == reasoning::Grouping::AlikeTogether) {
+    return desk.counted.empty() ? "count congruent faces" : "count the next ones";
+  }
+  return desk.counted.empty() ? "count the first face" : "count the next face";
+}
+
 /// What the big button does.
 const char* step_text(const Model& model) {
   if (model.view.motion != Motion::Still) {
@@ -21,7 +28,7 @@ const char* step_text(const Model& model) {
   }
   switch (*step) {
     case LessonStep::CountFace:
-      return model.state.desk().counted.empty() ? "count the first face" : "count the next face";
+      return count_text(model.state.desk());
     case LessonStep::ShowTotal:
       return "show how many there are";
     case LessonStep::Unfold:

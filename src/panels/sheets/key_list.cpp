@@ -12,6 +12,7 @@ constexpr KeyRow explore_rows[] = {
     {"Home  End", "problem before, next problem"}, {"1 … 9", "lift out a face and count it"},
     {"T  V", "how many faces; the volume"},        {"N  Shift+N", "next net, net before"},
     {"H", "move the lifted face to another edge"},
+    {"K", "the numbers of hidden faces"},
 };
 constexpr KeyRow work_rows[] = {
     {"PgDn  →  Space", "next step, or what goes in the blank"},
@@ -23,6 +24,7 @@ constexpr KeyRow work_rows[] = {
     {"G", "a blank in this step"},
     {"A  Shift+A", "show all steps, hide all steps"},
     {"N  Shift+N", "next net, net before"},
+    {"K", "the numbers of hidden faces"},
 };
 constexpr KeyRow quiz_rows[] = {
     {"PgDn  →", "a hint, the solution, the next one"},

@@ -105,12 +105,20 @@ std::string on(Model& model, const SetGrouping& command) {
 }
 
 std::string on(Model& model, const ShowTotal& command) {
-  desk(model).total_shown = command.shown;
+  Desk& place = desk(model);
+  place.total_shown = command.shown;
+  if (command.shown) {
+    place.picked.reset();  // all rows, and no card over them
+  }
   return command.shown ? "show how many faces there are" : "hide how many faces there are";
 }
 
 std::string on(Model& model, const ShowVolume& command) {
-  desk(model).volume_shown = command.shown;
+  Desk& place = desk(model);
+  place.volume_shown = command.shown;
+  if (command.shown) {
+    place.picked.reset();
+  }
   return command.shown ? "show the volume" : "hide the volume";
 }
 

@@ -93,6 +93,7 @@ std::string on(Model& model, const SetRail& command);
 std::string on(Model& model, const SetBlank& command);
 std::string on(Model& model, const ShowKeys& command);
 std::string on(Model& model, const ShowPrompt& command);
+std::string on(Model& model, const ShowHiddenNumbers& command);
 std::string on(Model& model, const Hover& command);
 
 std::string on(Model& model, const ShowProgress& command);

@@ -45,6 +45,7 @@ bool change_solid(Model& model, const solids::Description& description, const so
     place.counted.clear();
     place.picked.reset();
     place.total_shown = false;
+    place.grouping = usual_grouping(place.solid);
   }
   return true;
 }
@@ -109,6 +110,7 @@ std::string on(Model& model, const PutOnBench& command) {
   place.counted.clear();
   place.picked.reset();
   place.total_shown = false;
+  place.grouping = usual_grouping(place.solid);
   place.net = place.solid.classic_net();
   return "put a " + place.solid.name() + " on the bench";
 }

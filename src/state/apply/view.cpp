@@ -84,6 +84,11 @@ std::string on(Model& model, const ShowPrompt& command) {
   return {};
 }
 
+std::string on(Model& model, const ShowHiddenNumbers& command) {
+  model.view.hidden_numbers = command.on;
+  return {};
+}
+
 std::string on(Model& model, const Hover& command) {
   if (!command.face || exists(desk(model), *command.face)) {
     model.view.hovered = command.face;

@@ -1,6 +1,7 @@
 #include <gmock/gmock.h>
 
 #include "app/panels/frame_driver.hpp"
+#include "state/worked.hpp"
 
 namespace fw::panels::bench_labels_test {
 
@@ -32,23 +33,46 @@ TEST(BenchLabels, StandOutsideOfABoxBesideItsEdges) {
   }
 }
 
-/// How far the label of a mark stands from the middle of the edge that the mark lies on, in pixels.
-double distance_from_own_edge(const BenchPicture& picture, const solids::Solid& solid, std::size_t mark) {
-  const solids::Mark& lies = solid.marks()[solids::MarkId::at(mark)];
-  const auto seen = picture.camera.project((lies.from + lies.to) * 0.5, picture.viewport);
-  return glm::distance(picture.labels[mark].center, seen.pixel + figures::Vec2{picture.rect.x, picture.rect.y});
-}
-
-// A length that is spoken of is drawn thick at its own edge, so its label comes back to it.
-TEST(BenchLabels, StandAtTheirOwnEdgeWhileItIsSpokenOf) {
+// A length that is spoken of is drawn thick, and its label stays where it was: at a thick edge.
+TEST(BenchLabels, StayAtAThickEdgeWhileTheirLengthIsSpokenOf) {
   ProgramDriver program(demo_model("candle-box"), 1280, 720);
   program.user().frames(2);
-  const solids::Solid solid = program.state().desk().solid;
-  constexpr std::size_t height = 2;  // after length and width
-  ASSERT_EQ(solid.marks()[solids::MarkId::at(height)].symbol.letter, "h");
-  EXPECT_GT(distance_from_own_edge(program.frame().picture, solid, height), 200);
+  const std::vector<BenchLabel> before = program.frame().picture.labels;
   program.give(PickFace{FaceId::at(2)});
-  EXPECT_LT(distance_from_own_edge(program.frame().picture, solid, height), 100);
+  const BenchPicture& picture = program.frame().picture;
+  std::size_t thick = 0;
+  for (std::size_t i = 0; i < before.size(); ++i) {
+    const BenchLabel& now = picture.labels[i];
+    EXPECT_EQ(now.center, before[i].center) << now.text;
+    if (!now.emphasized) {
+      continue;
+    }
+    ++thick;
+    double nearest = 1e9;
+    for (const render::LineLook& line : picture.look.lines) {
+      const auto middle = picture.camera.project((line.from + line.to) * 0.5, picture.viewport).pixel;
+      nearest = std::min(nearest, glm::distance(now.center, middle + figures::Vec2{picture.rect.x, picture.rect.y}));
+    }
+    EXPECT_LT(nearest, 100) << now.text;
+  }
+  EXPECT_EQ(thick, 2U);
+}
+
+// As a problem is worked out, numbers come to the letters, and faces and lengths are told apart: no label moves.
+TEST(BenchLabels, StayBetweenTheSteps) {
+  for (const char* problem : {"shade", "candle-box", "crate", "wax", "tent", "planter", "globe"}) {
+    for (const auto& [width, height] : {std::pair{1280.0, 720.0}, {1024.0, 768.0}}) {
+      ProgramDriver program(test::after(demo_model(problem), {SetMode{Mode::Work}, ShowSteps{true}}), width, height);
+      std::vector<figures::Vec2> places;
+      for (std::size_t step = 0; step < worked_for(program.state()).count; ++step) {
+        program.give(SelectStep{step});
+        std::vector<figures::Vec2> now;
+        for (const BenchLabel& label : program.frame().picture.labels) now.push_back(label.center);
+        EXPECT_THAT(places, testing::AnyOf(testing::IsEmpty(), testing::ElementsAreArray(now))) << problem << step;
+        places = std::move(now);
+      }
+    }
+  }
 }
 
 // Seen from straight above, a flat net is true to shape: every edge has the same scale, at every window and theme.

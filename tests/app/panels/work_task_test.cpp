@@ -216,7 +216,7 @@ TEST(WorkTask, DecideBeforeAnyNumberIsShown) {
   EXPECT_EQ(work(program).reached, 1U);
 }
 
-TEST(WorkTask, ThePresentStepsFacesAreLitAndTheOthersCalm) {
+TEST(WorkTask, ThePresentStepsFacesAreOutlinedAndTheOthersCalm) {
   ProgramDriver program(working("shade", {ShowSteps{true}}), 1280, 720);
   const WorkedProblem worked = worked_for(program.state());
   bool seen = false;
@@ -230,7 +230,7 @@ TEST(WorkTask, ThePresentStepsFacesAreLitAndTheOthersCalm) {
     const auto& looks = program.frame().picture.look.looks;
     for (std::size_t face = 0; face < looks.size(); ++face) {
       const bool spoken = std::find(faces.begin(), faces.end(), FaceId::at(face)) != faces.end();
-      EXPECT_EQ(looks[face].fill.a > 0.9F, spoken) << "step " << i << ", face " << face + 1;
+      EXPECT_EQ(looks[face].outline.has_value(), spoken) << "step " << i << ", face " << face + 1;
     }
   }
   EXPECT_TRUE(seen);

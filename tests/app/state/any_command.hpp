@@ -169,6 +169,7 @@ inline SetPresenting any(Of<SetPresenting>, const Model&, Choices& c) { return {
 inline SetRail any(Of<SetRail>, const Model&, Choices& c) { return {c.yes()}; }
 inline SetBlank any(Of<SetBlank>, const Model&, Choices& c) { return {c.yes()}; }
 inline ShowKeys any(Of<ShowKeys>, const Model&, Choices& c) { return {c.yes()}; }
+inline ShowHiddenNumbers any(Of<ShowHiddenNumbers>, const Model&, Choices& c) { return {c.yes()}; }
 inline ShowPrompt any(Of<ShowPrompt>, const Model&, Choices& c) { return {c.yes()}; }
 inline Hover any(Of<Hover>, const Model& model, Choices& c) { return {c.face_or_none(model)}; }
 

@@ -95,18 +95,21 @@ TEST(QuizTask, TheAnswerIsNotOnTheScreenBeforeItIsOut) {
   }
 }
 
-TEST(QuizTask, TheFacesOfAMistakeAreLitOnTheBench) {
+TEST(QuizTask, TheFacesOfAMistakeAreOutlinedOnTheBench) {
   const Model start = at_item("shade");
   const double lateral = start.state.current().solid.lateral_area()->amount().to_double();
   ProgramDriver program(start, 1280, 720);
-  const auto opacity = [&](std::size_t face) { return program.frame().picture.look.looks[face].fill.a; };
+  const auto is_outlined = [&](std::size_t face) {
+    return program.frame().picture.look.looks[face].outline.has_value();
+  };
   program.user().frames(1);
-  EXPECT_EQ(opacity(0), opacity(1));
+  EXPECT_FALSE(is_outlined(0) || is_outlined(1));
   program.give(AnswerTyped{std::to_string(lateral) + " cm^2"});
   const std::vector<FaceId> faces = program.state().quiz.work().replies.back().faces;
   ASSERT_FALSE(faces.empty());
   const std::size_t other = faces.front().index() == 0 ? 1 : 0;
-  EXPECT_GT(opacity(faces.front().index()), opacity(other));
+  EXPECT_TRUE(is_outlined(faces.front().index()));
+  EXPECT_FALSE(is_outlined(other));
 }
 
 // A question alone would not say that the answer was wrong.

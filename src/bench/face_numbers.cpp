@@ -1,0 +1,270 @@
+#include "bench/face_numbers.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/ray.hpp"
+#include "solids/body/standing.hpp"
+
+namespace fw::bench {
+
+namespace {
+
+using figures::Rect;
+using figures::Segment;
+using geometry::Polygon;
+using geometry::Vec2;
+
+constexpr double usual_radius = 0.72;  // of the label's size
+constexpr double least_radius = 0.55;  // below it a number is not read from the back
+constexpr double low_bench = 8;        // label sizes: the circles must leave the faces to be seen
+constexpr double largest_share = 1.0 / 3;
+constexpr double pi = 3.141592653589793;
+
+double distance_to(const Segment& s, Vec2 p) {
+  const Vec2 along = s.to - s.from;
+  const double length = glm::dot(along, along);
+  const double t = length > 0 ? std::clamp(glm::dot(p - s.from, along) / length, 0.0, 1.0) : 0.0;
+  return glm::distance(p, s.from + along * t);
+}
+
+/// Distance to the outline, whether inside of it or outside.
+double distance_to(const Polygon& outline, Vec2 p) {
+  double least = 1e300;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    least = std::min(least, distance_to(Segment{outline[i], outline[(i + 1) % outline.size()]}, p));
+  }
+  return least;
+}
+
+double area_of(const Polygon& outline) {
+  double twice = 0;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Vec2 a = outline[i] - outline.front();
+    const Vec2 b = outline[(i + 1) % outline.size()] - outline.front();
+    twice += a.x * b.y - a.y * b.x;
+  }
+  return std::abs(twice) / 2;
+}
+
+/// The facets as they are seen, in pixels of the window.
+std::vector<Polygon> seen_facets(const BenchPicture& picture) {
+  std::vector<Polygon> seen;
+  for (const auto& corners : picture.look.faces) {
+    seen.emplace_back();
+    for (const geometry::Vec3& corner : corners) {
+      seen.back().push_back(picture.camera.project(corner, picture.viewport).pixel +
+                            Vec2{picture.rect.x, picture.rect.y});
+    }
+  }
+  return seen;
+}
+
+/// A face as it is seen.
+struct SeenFace {
+  Vec2 point;  ///< well inside of it
+  bool in_sight = false;
+  double area = 0;
+  double room = 0;  ///< from the point to its outline
+  std::vector<Polygon> facets;
+};
+
+SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& facets, const solids::Body& body,
+                   FaceId face) {
+  SeenFace seen;
+  const geometry::Vec3 point = solids::PlacedFace(body, picture.look.faces, face).label_point();
+  const render::Projected projected = picture.camera.project(point, picture.viewport);
+  seen.point = projected.pixel + Vec2{picture.rect.x, picture.rect.y};
+  seen.in_sight = projected.depth > 0 && face_behind(picture, projected.pixel) == face;
+  seen.room = 1e300;
+  for (std::size_t i = 0; i < picture.faces.size(); ++i) {
+    if (picture.faces[i] == face) {
+      seen.facets.push_back(facets[i]);
+      seen.area += area_of(facets[i]);
+      seen.room = geometry::contains(facets[i], seen.point) ? distance_to(facets[i], seen.point) : seen.room;
+    }
+  }
+  return seen;
+}
+
+/// A place on a face behind others where its number is clear of theirs.
+std::optional<Vec2> place_between(const SeenFace& seen, double radius, const std::vector<FaceNumber>& numbers) {
+  const auto is_clear = [&](Vec2 p) {
+    return std::all_of(numbers.begin(), numbers.end(), [&](const FaceNumber& other) {
+      return glm::distance(other.center, p) > other.radius + radius * 1.15;
+    });
+  };
+  if (is_clear(seen.point)) {
+    return seen.point;
+  }
+  std::optional<Vec2> nearest;
+  for (const Polygon& facet : seen.facets) {
+    const Rect box = figures::bounding_rect(facet);
+    constexpr int steps = 12;
+    for (int i = 1; i < steps * steps; ++i) {
+      const Vec2 p{box.x + box.w * (i % steps) / steps, box.y + box.h * (i / steps) / steps};
+      const bool fits = geometry::contains(facet, p) && distance_to(facet, p) > radius && is_clear(p);
+      if (fits && (!nearest || glm::distance(p, seen.point) < glm::distance(*nearest, seen.point))) {
+        nearest = p;
+      }
+    }
+  }
+  return nearest;
+}
+
+/// What a number beside the figure must keep clear of.
+struct Taken {
+  std::vector<Polygon> facets;
+  std::vector<Rect> boxes;
+  std::vector<Segment> leaders;
+};
+
+bool is_free(const Taken& taken, Vec2 p, double radius) {
+  const Rect box{p.x - radius, p.y - radius, 2 * radius, 2 * radius};
+  return std::none_of(taken.facets.begin(), taken.facets.end(),
+                      [&](const Polygon& facet) {
+                        return geometry::contains(facet, p) || distance_to(facet, p) < radius * 1.2;
+                      }) &&
+         std::none_of(taken.boxes.begin(), taken.boxes.end(), [&](const Rect& other) { return box.overlaps(other); });
+}
+
+bool cross(const Segment& a, const Segment& b) {
+  const auto turn = [](Vec2 p, Vec2 q, Vec2 r) { return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x); };
+  return (turn(a.from, a.to, b.from) > 0) != (turn(a.from, a.to, b.to) > 0) &&
+         (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
+}
+
+/// How badly the number `n` would stand at `p`; nothing where it would lie on another.
+std::optional<double> cost_at(const BenchPicture& picture, const Taken& taken, std::size_t n, Vec2 p) {
+  const FaceNumber& number = picture.numbers[n];
+  const Segment leader{p, number.leader->to};
+  double cost = glm::distance(p, leader.to);
+  for (std::size_t i = 0; i < picture.numbers.size(); ++i) {
+    const FaceNumber& other = picture.numbers[i];
+    const bool stands = i != n && !(other.leader && other.center == other.leader->to);
+    if (!stands) {
+      continue;
+    }
+    if (glm::distance(other.center, p) < other.radius + number.radius * 1.15) {
+      return std::nullopt;
+    }
+    cost += distance_to(leader, other.center) < other.radius * 1.1 ? 12 * number.radius : 0;
+    cost += other.leader && distance_to(*other.leader, p) < number.radius * 1.1 ? 12 * number.radius : 0;
+    cost += other.leader && cross(*other.leader, leader) ? 6 * number.radius : 0;
+  }
+  for (const Segment& other : taken.leaders) {
+    cost += cross(other, leader) || distance_to(other, p) < number.radius * 1.1 ? 6 * number.radius : 0;
+  }
+  for (const Rect& box : taken.boxes) {
+    cost += figures::meets(leader, box) ? 12 * number.radius : 0;
+  }
+  return cost;
+}
+
+}  // namespace
+
+std::optional<FaceId> face_behind(const BenchPicture& picture, Vec2 pixel) {
+  const auto hit = geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(pixel, picture.viewport));
+  return hit ? std::optional(picture.faces[hit->face.index()]) : std::nullopt;
+}
+
+void add_face_numbers(BenchPicture& picture, const solids::Body& body, const std::vector<FaceNumber>& faces,
+                      bool also_hidden, const Theme& theme) {
+  const std::vector<Polygon> facets = seen_facets(picture);
+  const double label = theme.sizes.label;
+  const double least = least_radius * label;
+  const double most = picture.rect.h > low_bench * label ? usual_radius * label : least;
+  std::vector<std::pair<FaceNumber, SeenFace>> hidden;
+  for (FaceNumber number : faces) {
+    SeenFace seen = seen_face(picture, facets, body, number.face);
+    if (!seen.in_sight) {
+      hidden.emplace_back(number, std::move(seen));
+      continue;
+    }
+    const double fitting = std::min({most, std::sqrt(seen.area * largest_share / pi), seen.room * 0.95});
+    number.center = seen.point;
+    number.radius = std::max(least, fitting);
+    const bool is_clear = std::all_of(picture.numbers.begin(), picture.numbers.end(), [&](const FaceNumber& other) {
+      return other.leader || glm::distance(other.center, number.center) > other.radius + number.radius;
+    });
+    if (fitting < least || !is_clear) {
+      number.leader = Segment{seen.point, seen.point};
+    }
+    picture.numbers.push_back(number);
+  }
+  for (auto& [number, seen] : hidden) {
+    if (!also_hidden) {
+      return;
+    }
+    number.is_behind = true;
+    number.radius = least;
+    const std::optional<Vec2> place = place_between(seen, least, picture.numbers);
+    number.center = place.value_or(seen.point);
+    if (!place) {
+      number.leader = Segment{seen.point, seen.point};
+    }
+    picture.numbers.push_back(number);
+  }
+}
+
+void lead_face_numbers(BenchPicture& picture, const MeasureText& measure, const Theme& theme) {
+  std::vector<std::size_t> led;
+  for (std::size_t i = 0; i < picture.numbers.size(); ++i) {
+    if (picture.numbers[i].leader) {
+      led.push_back(i);
+    }
+  }
+  if (led.empty()) {
+    return;
+  }
+  Taken taken{seen_facets(picture), {}, {}};
+  for (const BenchLabel& label : picture.labels) {
+    const Vec2 size = measure(label.text);
+    const double gap = theme.sizes.space * 0.5;
+    taken.boxes.push_back(Rect{label.center.x - size.x / 2, label.center.y - size.y / 2, size.x, size.y}.inset(-gap));
+    if (label.leader) {
+      taken.leaders.push_back(*label.leader);
+    }
+  }
+  const double radius = picture.numbers[led.front()].radius;
+  const Rect room = picture.rect.inset(radius + theme.sizes.space * 0.5);
+  std::vector<Vec2> free;
+  for (double y = room.y; y <= room.bottom(); y += radius * 0.8) {
+    for (double x = room.x; x <= room.right(); x += radius * 0.8) {
+      if (is_free(taken, {x, y}, radius)) {
+        free.push_back({x, y});
+      }
+    }
+  }
+  // The ones near the rim first: their leaders are short, and the others go round them.
+  const auto way_out = [&](std::size_t i) {
+    double least = 1e300;
+    for (const Vec2& p : free) {
+      least = std::min(least, glm::distance(p, picture.numbers[i].leader->to));
+    }
+    return least;
+  };
+  std::vector<std::pair<double, std::size_t>> order;
+  for (const std::size_t i : led) {
+    order.emplace_back(way_out(i), i);
+  }
+  std::sort(order.begin(), order.end());
+  for (const auto& [way, i] : order) {
+    FaceNumber& number = picture.numbers[i];
+    std::optional<std::pair<double, Vec2>> best;
+    for (const Vec2& p : free) {
+      const std::optional<double> cost = cost_at(picture, taken, i, p);
+      if (cost && (!best || *cost < best->first)) {
+        best = {*cost, p};
+      }
+    }
+    if (best) {
+      number.center = best->second;
+      number.leader->from = best->second;
+    } else {
+      number.leader.reset();  // no room anywhere: on its face
+    }
+  }
+}
+
+}  // namespace fw::bench
