@@ -82,9 +82,9 @@ struct View {
   std::optional<Detail> detail;        ///< none: the board for a class that is presented to, every step else
   std::optional<NumberPlace> pointed;  ///< where does this number come from?
   bool rail_open = true;
-  bool presenting = false;  ///< rail and editors hidden
+  bool presenting = false;      ///< rail and editors hidden
   bool hidden_numbers = false;  ///< numbers of faces out of sight are shown too
-  bool blank = false;       ///< screen blanked
+  bool blank = false;           ///< screen blanked
   bool prompt_shown = true;
   bool keys_shown = false;  ///< the page of keys
   ProgressPage progress;

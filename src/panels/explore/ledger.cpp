@@ -73,8 +73,9 @@ void volume(Ui& ui, const Shown& shown, Column& column, bool beside_rows, Comman
   // Where there is little height the result matters most; the rows of the areas stay in sight beside it.
   const double rows = beside_rows ? ledger_rows_height(ui, shown) + sum_height(ui) : 0;
   const auto fitting = static_cast<std::size_t>(std::max(0.0, (column.rest().h - rows - ui.sizes().field) / line));
-  const bool opens = desk.volume_shown && !lines.empty();
-  const std::size_t shown_lines = opens ? std::clamp<std::size_t>(fitting, 1, lines.size() - 1) : 0;
+  const bool has_formula = lines.size() > 1;  // some solids have a number alone
+  const std::size_t below = has_formula ? lines.size() - 1 : lines.size();
+  const std::size_t shown_lines = desk.volume_shown ? std::min(std::max<std::size_t>(fitting, 1), below) : 0;
   const Rect block = column.take_bottom(ui.sizes().field + line * static_cast<double>(shown_lines));
   ui.rule_across(block.x, block.y, block.w);
   Column parts({block.x, block.y + ui.sizes().space * 0.3, block.w, block.h});
@@ -84,7 +85,7 @@ void volume(Ui& ui, const Shown& shown, Column& column, bool beside_rows, Comman
                      desk.volume_shown ? "hide the volume" : "show the volume", button)) {
     out.push_back(ShowVolume{!desk.volume_shown});
   }
-  ui.text(opens ? lines.front() : "inside: volume", head.rest(), {.shrink = true});
+  ui.text(desk.volume_shown && has_formula ? lines.front() : "inside: volume", head.rest(), {.shrink = true});
   for (std::size_t i = lines.size() - shown_lines; i < lines.size(); ++i) {
     ui.text(lines[i], parts.take(line), {.bold = i + 1 == lines.size(), .shrink = true});
   }

@@ -47,7 +47,8 @@ struct ListedRow {
 struct Lines {
   double pitch;
   double chip_width;
-  double point;  ///< from the right
+  double point;      ///< from the right
+  TextSize numbers;  ///< small where the longest has no room else
 };
 
 std::string work_of(const Shown& shown, const LedgerRow& row) {
@@ -75,7 +76,9 @@ std::vector<ListedRow> listed_rows(const Shown& shown) {
 
 double room_for_work(const Ui& ui, const ListedRow& listed, const Lines& lines, double width) {
   const double used =
-      listed.number == nullptr ? 0 : lines.point + ui.text_width(number_text(*listed.number)) + 1.2 * ui.sizes().label;
+      listed.number == nullptr
+          ? 0
+          : lines.point + ui.text_width(number_text(*listed.number), lines.numbers) + 1.2 * ui.sizes().label;
   return width - lines.chip_width - used;
 }
 
@@ -120,8 +123,8 @@ void draw_row(Ui& ui, const ListedRow& listed, const Lines& lines, bool has_plus
     return;
   }
   const double point_x = rect.right() - lines.point;
-  ui.number_at_point(number_text(*listed.number), listed.number->fraction, point_x, text);
-  const double plus = point_x - ui.text_width("≈ " + listed.number->whole) - 0.9 * sizes.label;
+  ui.number_at_point(number_text(*listed.number), listed.number->fraction, point_x, text, {.size = lines.numbers});
+  const double plus = point_x - ui.text_width("≈ " + listed.number->whole, lines.numbers) - 0.9 * sizes.label;
   if (has_plus && work_right < plus) {
     ui.text("+", {plus, text.y, sizes.label * 0.7, text.h}, {});
   }
@@ -160,16 +163,26 @@ List laid_out(const Ui& ui, const Shown& shown, const Rect& rect) {
   const Sizes& sizes = ui.sizes();
   List list;
   list.rows = listed_rows(shown);
-  double fraction = 0;
-  for (const ListedRow& row : list.rows) {
-    fraction = row.number == nullptr ? fraction : std::max(fraction, ui.text_width(row.number->fraction));
-  }
+  const double width = rect.w - sizes.scroll_bar - sizes.space;
+  const double chip_width = 1.54 * sizes.label + 1.5 * sizes.space;
+  const auto widest = [&](TextSize size) {
+    std::pair<double, double> both{0, 0};  // of the whole part and of the fraction
+    for (const ListedRow& row : list.rows) {
+      if (row.number != nullptr) {
+        both.first = std::max(both.first, ui.text_width(number_text(*row.number), size));
+        both.second = std::max(both.second, ui.text_width(row.number->fraction, size));
+      }
+    }
+    return both;
+  };
+  const auto [whole, part] = widest(TextSize::Label);
+  const bool is_large = whole + part + 0.5 * sizes.space <= width - chip_width;
+  const double fraction = is_large ? part : widest(TextSize::Small).second;
   const auto count = static_cast<double>(std::max<std::size_t>(list.rows.size(), 1));
   const double pitch = std::clamp(rect.h / count, least_pitch * sizes.label, widest_pitch * sizes.label);
-  list.lines = {pitch, 1.54 * sizes.label + 1.5 * sizes.space, fraction + 0.5 * sizes.space};
+  list.lines = {pitch, chip_width, fraction + 0.5 * sizes.space, is_large ? TextSize::Label : TextSize::Small};
   const std::optional<FaceId> picked = shown.desk().picked;
   list.card = picked ? face_card_height(ui) : 0;
-  const double width = rect.w - sizes.scroll_bar - sizes.space;
   double y = 0;
   for (std::size_t i = 0; i < list.rows.size(); ++i) {
     ListedRow& row = list.rows[i];

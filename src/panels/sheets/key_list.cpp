@@ -11,8 +11,7 @@ constexpr KeyRow explore_rows[] = {
     {"PgDn  →  Space", "count, unfold, go on"},    {"PgUp  ←", "the same way back"},
     {"Home  End", "problem before, next problem"}, {"1 … 9", "lift out a face and count it"},
     {"T  V", "how many faces; the volume"},        {"N  Shift+N", "next net, net before"},
-    {"H", "move the lifted face to another edge"},
-    {"K", "the numbers of hidden faces"},
+    {"H", "move the lifted face to another edge"}, {"K", "the numbers of hidden faces"},
 };
 constexpr KeyRow work_rows[] = {
     {"PgDn  →  Space", "next step, or what goes in the blank"},
