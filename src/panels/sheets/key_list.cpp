@@ -10,8 +10,8 @@ using state::Mode;
 constexpr KeyRow explore_rows[] = {
     {"PgDn  →  Space", "count, unfold, go on"},    {"PgUp  ←", "the same way back"},
     {"Home  End", "problem before, next problem"}, {"1 … 9", "lift out a face and count it"},
-    {"T  V", "how many faces; the volume"},        {"N  Shift+N", "next net, net before"},
-    {"H", "move the lifted face to another edge"}, {"K", "the numbers of hidden faces"},
+    {"T  V", "how many faces; the volume"},        {"N  Shift+N  K", "next net, net before; hidden numbers"},
+    {"H", "move the lifted face to another edge"},
 };
 constexpr KeyRow work_rows[] = {
     {"PgDn  →  Space", "next step, or what goes in the blank"},
@@ -22,8 +22,7 @@ constexpr KeyRow work_rows[] = {
     {"D  O", "board or every step; open or close a line"},
     {"G", "a blank in this step"},
     {"A  Shift+A", "show all steps, hide all steps"},
-    {"N  Shift+N", "next net, net before"},
-    {"K", "the numbers of hidden faces"},
+    {"N  Shift+N  K", "next net, net before; hidden numbers"},
 };
 constexpr KeyRow quiz_rows[] = {
     {"PgDn  →", "a hint, the solution, the next one"},
