@@ -47,9 +47,13 @@ void card_buttons(Ui& ui, const Shown& shown, const solids::Face& face, const Re
       out.push_back(CountFace{face.id});
     }
   }
-  const std::string title = "Face " + figures::face_number(face.id);
-  ui.text(row.rest().w > ui.text_width(title, TextSize::Small, true) ? title : figures::face_number(face.id),
-          row.rest(), {.size = TextSize::Small, .bold = true});
+  // Its row has the number too, and so has the picture.
+  for (const std::string& title : {"Face " + figures::face_number(face.id), figures::face_number(face.id)}) {
+    if (ui.text_width(title, TextSize::Small, true) <= row.rest().w) {
+      ui.text(title, row.rest(), {.size = TextSize::Small, .bold = true});
+      return;
+    }
+  }
 }
 
 }  // namespace
