@@ -25,29 +25,40 @@ std::optional<exact::Written> in_unit_of(const Question& question, const TypedAn
   return number;
 }
 
-std::vector<Cause> named_causes(const TypedAnswer& typed, const Figure& figure) {
-  std::vector<Cause> causes;
-  std::vector<Cause> rare;  // told only if nothing likelier fits
+// Of the table: the rows that lead to the number, the likely ones and the rare ones.
+struct NamedCauses {
+  std::vector<Cause> likely, rare;
+};
+NamedCauses named_causes(const TypedAnswer& typed, const Figure& figure) {
+  NamedCauses causes;
   const std::optional<exact::Written> converted = in_unit_of(*figure.question, typed);
-  for (const WrongNumber& wrong : wrong_numbers(figure)) {
-    const bool fits = stands_for(typed.number, wrong.value) || (converted && stands_for(*converted, wrong.value));
-    std::vector<Cause>& list = wrong.signature->is_rare ? rare : causes;
+  const auto add = [&](std::vector<Cause>& list, const WrongNumber& wrong) {
     const bool is_told =
         std::any_of(list.begin(), list.end(), [&](const Cause& cause) { return cause.id == wrong.signature->id; });
-    if (fits && !is_told) {
+    if (!is_told) {
       list.push_back({wrong.signature->id, wrong.signature->saying.about(typed.number.text), wrong.faces, false});
     }
+  };
+  for (const WrongNumber& wrong : wrong_numbers(figure)) {
+    if (stands_for(typed.number, wrong.value) || (converted && stands_for(*converted, wrong.value))) {
+      add(wrong.signature->is_rare ? causes.rare : causes.likely, wrong);
+    } else if (figure.question->is_converted && !wrong.signature->is_rare &&
+               stands_for(typed.number, wrong.value / figure.to_asked)) {  // and it was not converted
+      add(causes.rare, wrong);
+    }
   }
-  return causes.empty() ? rare : causes;
+  return causes;
 }
 
 // Faces that are missing, that are counted too often, or both.
-words::Message question_about(const std::vector<FaceChange>& changes) {
+words::Message question_about(const std::vector<FaceChange>& changes, bool has_open_faces) {
   const auto is_missing = [](const FaceChange& change) { return change.counted < change.right; };
   if (std::all_of(changes.begin(), changes.end(), is_missing)) {
     return message("Which faces are missing?");
   }
-  return std::none_of(changes.begin(), changes.end(), is_missing)
+  const bool are_too_many = std::none_of(changes.begin(), changes.end(), is_missing);
+  return are_too_many && has_open_faces ? message("Which faces are open?")
+         : are_too_many
              ? message("Which face did you count twice?")
              : message("Check off each face as you count it. Which ones did you miss, and which did you count twice?");
 }
@@ -71,7 +82,7 @@ std::optional<Cause> account_cause(const TypedAnswer& typed, const Figure& figur
   const words::Value number = typed.number.text;
   cause.message = words::one_after_another(
       {message("With {n}, it looks like {account:and}.", {{"n", number}, {"account", account}}),
-       question_about(changes)});
+       question_about(changes, !figure.problem->open.empty())});
   for (const FaceChange& change : changes) {
     cause.faces.insert(cause.faces.end(), change.faces.begin(), change.faces.end());
   }
@@ -154,6 +165,9 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
     roots = answers_from_roots(problem, question);
   }
   if (is_right(typed, question, roots)) {
+    if (const auto asked = unit_still_asked(typed, question, problem.prompt)) {
+      return {AnswerVerdict::RightNumber, {*asked}, asked->message};
+    }
     return {AnswerVerdict::Right, {}, message("Right.")};
   }
   if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
@@ -174,12 +188,16 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
   if (question.is_converted && has_unit && stands_for(typed.number, *question.truth)) {
     return told({rounded_too_far(typed)}, typed.number.text);
   }
-  std::vector<Cause> causes = named_causes(typed, figure);
+  NamedCauses named = named_causes(typed, figure);
+  std::vector<Cause> causes = std::move(named.likely);
   const std::vector<Cause> conversions = wrong_conversions(typed, figure);
   causes.insert(causes.end(), conversions.begin(), conversions.end());
   std::optional<Cause> account = causes.empty() ? account_cause(typed, figure) : std::nullopt;
   if (account && !account->is_offered) {
     causes.push_back(*account);
+  }
+  if (causes.empty()) {  // told only if nothing likelier fits
+    causes = std::move(named.rare);
   }
   if (causes.empty()) {
     causes = slips(typed, figure);

@@ -25,6 +25,7 @@ struct Candidate {
   Saying saying;
   std::vector<FaceId> faces;
   bool is_shared = false;  ///< another mistake leads near it
+  bool is_rare = false;
 };
 
 bool is_too_near(double a, double b) { return std::abs(a - b) <= too_near * std::max(std::abs(a), std::abs(b)); }
@@ -32,7 +33,8 @@ bool is_too_near(double a, double b) { return std::abs(a - b) <= too_near * std:
 std::vector<Candidate> table_candidates(const Figure& figure) {
   std::vector<Candidate> all;
   for (WrongNumber& wrong : wrong_numbers(figure)) {
-    all.push_back({wrong.value, wrong.signature->id, wrong.signature->saying, std::move(wrong.faces), false});
+    all.push_back({wrong.value, wrong.signature->id, wrong.signature->saying, std::move(wrong.faces), false,
+                   wrong.signature->is_rare});
   }
   for (Candidate& one : all) {
     one.is_shared = std::any_of(all.begin(), all.end(), [&](const Candidate& other) {
@@ -186,7 +188,7 @@ std::vector<Choice> number_choices(const lessons::Problem& problem, const Questi
   const auto is_far = [&](const Candidate& one) {
     return one.value > most_apart * truth || one.value * most_apart < truth;
   };
-  const auto is_good = [&](const Candidate& one) { return !one.is_shared && !is_far(one); };
+  const auto is_good = [&](const Candidate& one) { return !one.is_shared && !one.is_rare && !is_far(one); };
   // The likeliest mistake always comes, then one of another family; the others are drawn.
   const auto likeliest = std::find_if(all.begin(), all.end(), is_good);
   if (likeliest != all.end()) {
@@ -203,9 +205,11 @@ std::vector<Choice> number_choices(const lessons::Problem& problem, const Questi
       picking.take(one);
     }
   }
-  for (const Candidate& one : all) {
-    if (!one.is_shared) {
-      picking.take(one);
+  for (const bool is_rare : {false, true}) {
+    for (const Candidate& one : all) {
+      if (!one.is_shared && one.is_rare == is_rare) {
+        picking.take(one);
+      }
     }
   }
   for (const Candidate& one : slip_candidates(figure)) {

@@ -17,7 +17,7 @@ const std::vector<Signature>& signatures() {
     std::vector<Signature> all;
     for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
                              base_area_signatures(), unknown_signatures(), supply_signatures(), packing_signatures(),
-                             scaling_signatures(), unit_signatures(), far_signatures()}) {
+                             scaling_signatures(), unit_signatures(), far_signatures(), far_area_signatures()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;

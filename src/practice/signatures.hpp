@@ -75,6 +75,7 @@ struct WrongNumber {
 [[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed, and of boxes
 [[nodiscard]] std::vector<Signature> scaling_signatures();    ///< H
 [[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels and of the unit asked
-[[nodiscard]] std::vector<Signature> far_signatures();        ///< rarer ways of A, B, E and L
+[[nodiscard]] std::vector<Signature> far_signatures();        ///< rarer ways of A, B and E
+[[nodiscard]] std::vector<Signature> far_area_signatures();   ///< rarer ways of A to F to an area or the volume
 
 }  // namespace fw::practice

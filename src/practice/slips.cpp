@@ -1,6 +1,7 @@
 #include "practice/slips.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "exact/print_number.hpp"
@@ -40,6 +41,14 @@ bool has_exchanged_digits(const std::string& typed, const std::string& right) {
   }
   return different.size() == 2 && different[1] == different[0] + 1 && typed[different[0]] == right[different[1]] &&
          typed[different[1]] == right[different[0]];
+}
+
+// Two whole numbers that differ by a 1 in the tens or a place further left.
+bool is_a_carry_off(const Number& typed, const Number& right) {
+  const double apart = std::abs(typed.to_double() - right.to_double());
+  const bool is_smaller = apart < std::min(typed.to_double(), right.to_double()) / 2;
+  const double tens = std::log10(apart);
+  return typed.is_whole() && right.is_whole() && apart >= 10 && is_smaller && std::abs(tens - std::round(tens)) < 1e-9;
 }
 
 // The answer with one product of a face, or of the volume, from the next row of the times table.
@@ -134,6 +143,28 @@ Cause wrong_unit(const TypedAnswer& typed, const Question& question) {
                                      : message("Volume is measured in cubes, so write the small 3."));
 }
 
+std::optional<Cause> unit_still_asked(const TypedAnswer& typed, const Question& question, const std::string& prompt) {
+  if (!question.unit || !typed.unit || *typed.unit == *question.unit) {
+    return std::nullopt;
+  }
+  const words::Noun unit{question.unit->name()};
+  std::string low = prompt;
+  std::transform(low.begin(), low.end(), low.begin(), [](unsigned char c) { return std::tolower(c); });
+  const auto asks = [&](const words::Message& words) { return low.find(said(words)) != std::string::npos; };
+  const words::Value symbol = question.unit->text();
+  const bool is_asked =
+      asks(message("how many {unit:s}", {{"unit", unit}})) || asks(message(" in {unit:s}", {{"unit", unit}})) ||
+      asks(message("how many {unit} ", {{"unit", symbol}})) || asks(message(" in {unit}?", {{"unit", symbol}}));
+  if (!is_asked) {
+    return std::nullopt;
+  }
+  return Cause{"G9",
+               message("That is right. The problem asks for {unit:s}: write it in {symbol}.",
+                       {{"unit", unit}, {"symbol", symbol}}),
+               {},
+               false};
+}
+
 std::vector<Cause> wrong_conversions(const TypedAnswer& typed, const Figure& figure) {
   const Question& question = *figure.question;
   std::vector<Cause> causes;
@@ -192,8 +223,19 @@ std::vector<Cause> slips(const TypedAnswer& typed, const Figure& figure) {
   }
   const std::vector<double> rows = next_rows(figure);
   if (std::any_of(rows.begin(), rows.end(), [&](double row) { return fits(typed, row); })) {
+    const bool is_of_adding = is_a_carry_off(typed.number.value, *figure.question->truth);
+    causes.push_back(cause("M3", typed,
+                           is_of_adding
+                               ? Saying("{n} is close.", "Check each product, and then add again.")
+                               : Saying("{n} is off by one product.", "Check the multiplication for each face.")));
+  }
+  constexpr double nearly = 2;  // that a count is off by
+  if (counts_parts(figure.question->asked) && !typed.unit && std::abs(number - truth) <= nearly && number > 2) {
     causes.push_back(
-        cause("M3", typed, Saying("{n} is off by one product.", "Check the multiplication for each face.")));
+        cause("M6", typed, Saying("{n} is close.", "Mark each one as you count. Is one missing, or counted twice?")));
+  }
+  if (causes.empty() && figure.question->unit && is_a_carry_off(typed.number.value, *figure.question->truth)) {
+    causes.push_back(cause("M5", typed, Saying("{n} is off by one digit.", "Add again. Did you carry, or borrow?")));
   }
   constexpr double early = 0.01;
   if (!shown.exact && std::abs(number - truth) < early * truth) {

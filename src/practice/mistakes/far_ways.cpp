@@ -50,6 +50,36 @@ void side_for_height_of_base(const Figure& figure, Finds& finds) {
     }
   }
 }
+// The square on a side of a rhombus; the sides of the base, or any three labels, multiplied.
+void square_on_the_side(const Figure& figure, Finds& finds) {
+  const std::vector<const FigureFace*> sides = figure.of_role(FaceRole::Lateral);
+  const auto perimeter = figure.value("perimeter");
+  const bool is_alike = std::all_of(sides.begin(), sides.end(),
+                                    [&](const FigureFace* one) { return one->group == sides.front()->group; });
+  if (sides.size() == 4 && is_alike && perimeter && figure.base() > 0) {
+    with_base(figure, *perimeter * *perimeter / 16, finds);
+  }
+}
+void three_labels_multiplied(const Figure& figure, Finds& finds) {
+  const std::vector<double>& labels = figure.labels;
+  for (std::size_t i = 0; i < labels.size(); ++i) {
+    for (std::size_t k = i + 1; k < labels.size(); ++k) {
+      for (std::size_t m = k + 1; m < labels.size(); ++m) {
+        finds.push_back({labels[i] * labels[k] * labels[m], {}});
+      }
+    }
+  }
+}
+// A length that is worked out before what is asked for.
+void length_on_the_way(const Figure& figure, Finds& finds) {
+  const solids::Solid& solid = figure.problem->solid;
+  for (const solids::Measure& measure : solid.statement().measures) {
+    const auto value = figure.value(measure.symbol.name);
+    if (measure.symbol.dimension == 1 && value && !solid.is_given(measure.symbol)) {
+      finds.push_back({*value, {}});
+    }
+  }
+}
 void around_for_inside(const Figure& figure, Finds& finds) { finds.push_back({figure.area_of(FaceRole::Lateral), {}}); }
 void base_edges_added(const Figure& figure, Finds& finds) {
   for (const double a : figure.labels) {
@@ -86,6 +116,12 @@ void corners_of_one_base(const Figure& figure, Finds& finds) {
   }
 }
 
+void edges_of_one_face(const Figure& figure, Finds& finds) {
+  for (const FigureFace& face : figure.faces) {
+    finds.push_back({static_cast<double>(figure.problem->solid.body().side_count(face.id)), {face.id}});
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> far_signatures() {
@@ -104,6 +140,18 @@ std::vector<Signature> far_signatures() {
        {Asked::Volume},
        around_for_inside,
        Saying("{n} is the area of the faces around the sides.", "What do you multiply by the height to fill it?")},
+      {"E8",
+       {Asked::Surface, Asked::Volume, Asked::BaseArea},
+       square_on_the_side,
+       Saying("{n} is what you get if the base were a square.", "Do the sides of the base meet at right angles?")},
+      {"E9",
+       {Asked::Volume},
+       three_labels_multiplied,
+       Saying("{n} is what you get if you multiply three of the labels.", "What is the area of the base?")},
+      {"A16",
+       {Asked::Surface, Asked::Lateral, Asked::Volume},
+       length_on_the_way,
+       Saying("{n} is a length you need, and that's a good step.", "What does the question ask for?")},
       {"A10",
        {Asked::BaseArea},
        base_edges_added,
@@ -120,6 +168,10 @@ std::vector<Signature> far_signatures() {
        {Asked::Vertices},
        corners_of_one_base,
        Saying("{n} counts the corners of one base.", "Are there more corners at the top?")},
+      {"B25",
+       {Asked::Edges},
+       edges_of_one_face,
+       Saying("{n} counts the edges of one face.", "Which edges don't belong to this face?")},
   };
   for (Signature& row : rows) {
     row.is_rare = true;

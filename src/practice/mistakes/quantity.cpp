@@ -66,10 +66,12 @@ std::vector<Signature> quantity_signatures() {
   const std::vector<Asked> areas{Asked::Surface, Asked::Lateral};
   const std::vector<Asked> measures{Asked::Surface, Asked::Lateral, Asked::Volume};
   return {
-      {"A1",
-       {Asked::Surface, Asked::Lateral, Asked::BaseArea},
-       volume_instead,
+      {"A1", areas, volume_instead,
        Saying("{n} is the space inside.", "Surface area is the wrapping paper. Which faces does the paper cover?")},
+      {"A1",
+       {Asked::BaseArea},
+       volume_instead,
+       Saying("{n} is the space inside.", "Which face is the base, and what is its area?")},
       {"A2",
        {Asked::Volume},
        surface_instead,

@@ -83,6 +83,7 @@ void open_faces_counted(const Figure& figure, Finds& finds) {
     }
     if (counted < figure.closed) {
       finds.push_back({rounded_as_asked(*packs, packs->quotient * figure.closed / counted), left_out});
+      finds.push_back({rounded(*packs, packs->quotient * figure.closed / counted), left_out});
     }
   }
 }
@@ -199,7 +200,11 @@ void part_of_the_amount(const Figure& figure, Finds& finds) {
                  figure.traits().has_apex ? std::vector<double>{3, 1.5} : std::vector<double>(is_halved ? 1 : 0, 2.0),
                  finds);
   } else if (supply->measure == "surface_area") {
-    with_amounts(figure, {0.5}, finds);
+    double halves = 0;  // of the faces that are worked as half of a product
+    for (const FigureFace& face : figure.faces) {
+      halves += face.is_halved ? face.area : 0;
+    }
+    with_amounts(figure, {0.5, (figure.closed + halves) / figure.closed}, finds);
     if (figure.base() > 0) {
       with_amounts(figure, {(figure.closed - figure.base()) / figure.closed}, finds);
     }
@@ -220,10 +225,69 @@ void amount_converted_as_lengths(const Figure& figure, Finds& finds) {
   with_amounts(figure, times, finds);
 }
 
+// How many of one item's unit make one of the solid's, of as many dimensions; 0 where the item has no size.
+double whole_factor(const Figure& figure) {
+  const auto& supply = figure.question->supply;
+  return !supply || !supply->each
+             ? 0
+             : units::conversion(figure.problem->solid.unit().to_the(supply->each->unit.dimension()),
+                                 supply->each->unit)
+                   .to_double();
+}
+void amount_not_converted(const Figure& figure, Finds& finds) {
+  const double whole = whole_factor(figure);
+  if (whole == 0 || whole == 1) {
+    return;
+  }
+  with_amounts(figure, {1 / whole}, finds);
+  if (const auto packs = packs_of(figure)) {
+    finds.push_back({packs->needed / whole, {}});
+    finds.push_back({packs->needed / whole / packs->coats, {}});
+  }
+}
+void amount_converted_by_tens(const Figure& figure, Finds& finds) {
+  const double whole = whole_factor(figure);
+  if (whole == 0 || whole == 1) {
+    return;
+  }
+  if (figure.question->supply->each->unit.is_capacity()) {
+    with_amounts(figure, {0.01, 0.1, 10, 100}, finds);
+  } else {
+    const double tens = std::pow(10.0, figure.question->supply->each->unit.dimension());
+    with_amounts(figure, {(whole < 1 ? 1 / tens : tens) / whole}, finds);
+  }
+}
+// The size of an item taken for one of its unit.
+void size_forgotten(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->each != 1) {
+    with_amounts(figure, {packs->each}, finds);
+  }
+}
+void covered_or_filled_for_edged(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && figure.question->supply->purpose == Purpose::Edge) {
+    const double times = packs->needed > 0 ? whole_factor(figure) / packs->needed : 0;
+    with_amounts(figure, {times * figure.closed, times * figure.volume}, finds);
+  }
+}
+void lengths_for_amount(const Figure& figure, Finds& finds) {
+  const auto packs = packs_of(figure);
+  if (packs && packs->needed > 0 && figure.question->supply->purpose != Purpose::Edge) {
+    double sum = 0;
+    for (const double label : figure.labels) {
+      sum += figure.labels.size() == 1 ? 3 * label : label;  // an edge three times, where it should be cubed
+    }
+    with_amounts(figure, {sum * whole_factor(figure) / packs->needed}, finds);
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> supply_signatures() {
   const std::vector<Asked> count{Asked::Count};
+  const Saying different_amount("{n} comes from a different amount.",
+                                "Check the area or the volume. Is every part of the formula there?");
   return {
       {"L1", count, other_purpose,
        Saying("{n} is what you get with the other measure.", "Underline the verb. Does it cover, or does it fill?")},
@@ -257,12 +321,20 @@ std::vector<Signature> supply_signatures() {
               "Read the question again. How many does it ask for?")},
       {"L18", count, edges_too_few,
        Saying("{n} comes from a different number of edges.", "How many edges of each length are there?"), true},
-      {"L19", count, part_of_the_amount,
-       Saying("{n} comes from a different amount.",
-              "Check the area or the volume. Is every part of the formula there?"),
-       true},
+      {"L19", count, part_of_the_amount, different_amount, true},
       {"L20", count, amount_converted_as_lengths,
        Saying("{n} is what you get if you convert too few times.", "How many dimensions are you converting?"), true},
+      {"L21", count, amount_not_converted,
+       Saying("{n} is what you get if you don't convert.", "Are the amount and the size of one in the same unit?"),
+       true},
+      {"L22", count, amount_converted_by_tens,
+       Saying("{n} is what you get if you convert by the wrong factor.", "How many of one unit make one of the other?"),
+       true},
+      {"L23", count, size_forgotten,
+       Saying("{n} is what you get if each one were of size 1.", "How much does one of them really do?"), true},
+      {"L24", count, covered_or_filled_for_edged,
+       Saying("{n} comes from an area or a volume.", "It goes along the edges. How long are they altogether?"), true},
+      {"L19", count, lengths_for_amount, different_amount, true},
   };
 }
 

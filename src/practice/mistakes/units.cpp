@@ -23,24 +23,107 @@ std::optional<Figure::Values> bare_labels(const Figure& figure) {
   return is_mixed ? std::optional(std::move(values)) : std::nullopt;
 }
 
-void unlike_units(const Figure& figure, Finds& finds) {
-  std::optional<Figure::Values> values = bare_labels(figure);
-  if (!values) {
-    return;
-  }
+// The area or volume that is asked for, of these lengths.
+double worked_with(const Figure& figure, Figure::Values values) {
   if (figure.question->asked != Asked::Volume) {
     double area = 0;
     for (const FigureFace& face : figure.faces) {
-      area += face.counts ? algebra::rough_value(figure.face(face).work, *values) : 0;
+      area += face.counts ? algebra::rough_value(figure.face(face).work, values) : 0;
     }
-    finds.push_back({area, {}});
-    return;
+    return area;
   }
   const solids::SolidStatement& statement = figure.problem->solid.statement();
   if (figure.traits().has_base) {
-    (*values)[solids::symbols::base_area().name] = algebra::rough_value(figure.face(figure.faces[0]).work, *values);
+    values[solids::symbols::base_area().name] = algebra::rough_value(figure.face(figure.faces[0]).work, values);
   }
-  finds.push_back({statement.volume ? algebra::rough_value(statement.volume->right, *values) : 0, {}});
+  return statement.volume ? algebra::rough_value(statement.volume->right, values) : 0;
+}
+
+void unlike_units(const Figure& figure, Finds& finds) {
+  if (const std::optional<Figure::Values> values = bare_labels(figure)) {
+    finds.push_back({worked_with(figure, *values), {}});
+  }
+}
+
+// ---- rarer: one label alone ----
+
+// Calls `visit(name, written)` for each length that the lesson labels.
+template <class Visit>
+void for_each_label(const Figure& figure, const Visit& visit) {
+  const solids::Solid& solid = figure.problem->solid;
+  for (const solids::Measure& measure : solid.statement().measures) {
+    const units::WrittenQuantity* written = solid.written(measure.symbol);
+    if (written != nullptr && measure.symbol.dimension == 1) {
+      visit(measure.symbol.name, *written);
+    }
+  }
+}
+void push_with(const Figure& figure, const std::string& name, double length, Finds& finds) {
+  Figure::Values values = figure.values;
+  values[name] = length;
+  finds.push_back({worked_with(figure, std::move(values)), {}});
+}
+void one_label_bare(const Figure& figure, Finds& finds) {
+  for_each_label(figure, [&](const std::string& name, const units::WrittenQuantity& written) {
+    if (written.has_unit && !(written.unit == figure.problem->solid.unit())) {
+      push_with(figure, name, written.number.value.to_double(), finds);
+    }
+  });
+}
+// "1 ft 4 in" as 14, or as 1.4 ft.
+void feet_and_inches_run_together(const Figure& figure, Finds& finds) {
+  for_each_label(figure, [&](const std::string& name, const units::WrittenQuantity& written) {
+    std::string numbers;
+    for (const char c : written.text) {
+      const bool is_digit = c >= '0' && c <= '9';
+      if (is_digit || (!numbers.empty() && numbers.back() != ' ')) {
+        numbers += is_digit ? c : ' ';
+      }
+    }
+    const std::size_t gap = numbers.find(' ');
+    const std::size_t next = gap == std::string::npos ? gap : gap + 1;
+    if (next == std::string::npos || next >= numbers.size() || written.number.text.find('/') != std::string::npos ||
+        written.text.find('.') != std::string::npos || written.text.find(' ') == std::string::npos) {
+      return;
+    }
+    const std::string first = numbers.substr(0, gap);
+    const std::string second = numbers.substr(next, numbers.find(' ', next) - next);
+    const double larger =
+        written.unit.is_capacity() ? 0 : units::conversion(written.unit, figure.problem->solid.unit()).to_double();
+    push_with(figure, name, std::stod(first + second), finds);
+    push_with(figure, name, std::stod(first + "." + second) * larger, finds);
+  });
+}
+void fraction_left_behind(const Figure& figure, Finds& finds) {
+  for_each_label(figure, [&](const std::string& name, const units::WrittenQuantity&) {
+    const double length = figure.value(name).value_or(0);
+    const double part = length - std::floor(length);
+    if (part < 1e-9 || length < 1) {
+      return;
+    }
+    push_with(figure, name, length - part, finds);
+    if (figure.question->asked == Asked::Volume) {  // the fraction is put back at the end
+      finds.back().value += part;
+      push_with(figure, name, length - part, finds);
+      return;
+    }
+    for (const FigureFace& face : figure.faces) {  // 8 1/2 · 6 = 48 1/2
+      const double other = figure.area_with(face, {{name, length - part}});
+      if (face.counts && std::abs(other - face.area) > 1e-9) {
+        finds.push_back({figure.truth - face.area + other + part, {face.id}});
+      }
+    }
+  });
+}
+// Right in the unit of a label, but written with the solid's.
+void unit_of_a_label(const Figure& figure, Finds& finds) {
+  for_each_label(figure, [&](const std::string&, const units::WrittenQuantity& written) {
+    const units::Unit own = figure.problem->solid.unit();
+    if (written.has_unit && !(written.unit == own) && figure.question->unit) {
+      const double factor = units::conversion(own, written.unit).to_double();
+      finds.push_back({figure.truth * std::pow(factor, figure.question->unit->dimension()), {}});
+    }
+  });
 }
 
 // ---- the answer is asked in another unit; numbers that a student would give in that unit ----
@@ -91,6 +174,13 @@ void capacity_by_other_ten(const Figure& figure, Finds& finds) {
     }
   }
 }
+// As if 10 of one made one of the other.
+void by_tens(const Figure& figure, Finds& finds) {
+  if (is_converted(figure) && !is_decimal(figure)) {
+    const double tens = std::pow(10.0, asked_dimension(figure));
+    push_asked(figure, figure.to_asked < 1 ? figure.truth / tens : figure.truth * tens, finds);
+  }
+}
 void not_converted(const Figure& figure, Finds& finds) {
   if (is_converted(figure)) {
     push_asked(figure, figure.truth, finds);
@@ -122,6 +212,17 @@ std::vector<Signature> unit_signatures() {
        unlike_units,
        Saying("{n} is what you get if you ignore the units.",
               "Which labels are in a different unit? Convert those first.")},
+      {"G10", all, by_tens,
+       Saying("{n} is what you get if you convert by tens.", "How many of one unit make one of the other?"), true},
+      {"G11", all, one_label_bare,
+       Saying("{n} is what you get if one label isn't converted.", "Are all the lengths in the same unit now?"), true},
+      {"G12", all, feet_and_inches_run_together,
+       Saying("{n} is what you get if feet and inches run together.", "How many inches are in the feet?"), true},
+      {"G13", all, unit_of_a_label, Saying("{n} is right in a different unit.", "Which unit goes with your number?"),
+       true},
+      {"F10", all, fraction_left_behind,
+       Saying("{n} is what you get if only the whole number is multiplied.", "Did you multiply the fraction too?"),
+       true},
   };
 }
 

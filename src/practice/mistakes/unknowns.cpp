@@ -157,6 +157,73 @@ void root_left_out(const Figure& figure, Finds& finds) {
   }
 }
 
+// ---- rarer ----
+
+// The height from the volume, of a base that was worked out another way: its area as part of the right one.
+void from_volume(const Figure& figure, std::initializer_list<double> times, Finds& finds) {
+  for (const double one : times) {
+    finds.push_back({asks_height(figure) && known_volume(figure) ? figure.truth * one : 0, {}});
+  }
+}
+void half_taken_again(const Figure& figure, Finds& finds) { from_volume(figure, {2}, finds); }
+void third_for_nothing(const Figure& figure, Finds& finds) {
+  if (!figure.traits().has_apex) {
+    from_volume(figure, {3, 1.0 / 3}, finds);
+  }
+}
+void multiplied_to_undo(const Figure& figure, Finds& finds) {
+  if (figure.base() > 0) {
+    from_volume(figure, {figure.base() * figure.base()}, finds);
+  }
+}
+void with_another_base(const Figure& figure, Finds& finds) {
+  if (!figure.traits().has_base || !asks_height(figure) || !known_volume(figure)) {
+    return;
+  }
+  const FigureFace& base = figure.faces[0];
+  for (const algebra::Symbol& symbol : algebra::symbols_of(figure.face(base).work)) {
+    for (const solids::Measure& measure : figure.problem->solid.statement().measures) {
+      const auto side = figure.value(measure.symbol.name);
+      if (side && measure.in_base && measure.symbol.dimension == 1 && !(measure.symbol == symbol)) {
+        const double other = figure.area_with(base, {{symbol.name, *side}});
+        from_volume(figure, {base.area / other, base.area / (2 * other)}, finds);
+      }
+    }
+  }
+}
+void divided_by_base(const Figure& figure, Finds& finds) {
+  const auto surface = known_surface(figure);
+  if (surface && asks_height(figure) && figure.base() > 0) {
+    finds.push_back({*surface / figure.base(), {}});
+  }
+}
+void whole_ends_taken_off(const Figure& figure, Finds& finds) {
+  const auto it = wrapped(figure);
+  if (it && figure.faces[0].is_halved) {
+    finds.push_back({(it->surface - 4 * it->base) / it->perimeter, {}});
+  }
+}
+void other_height(const Figure& figure, Finds& finds) {
+  const char* other = asks_height(figure) ? "slant_height" : asks_slant(figure) ? "height" : "";
+  const auto value = figure.value(other);
+  if (!figure.problem->known.empty() && value) {
+    finds.push_back({*value, {}});
+  }
+}
+void half_perimeter_for_slant(const Figure& figure, Finds& finds) {
+  if (asks_slant(figure) && known_surface(figure)) {
+    finds.push_back({figure.truth / 2, {}});
+  }
+}
+void divided_by_two_added(const Figure& figure, Finds& finds) {
+  const auto volume = known_volume(figure);
+  for (std::size_t i = 0; volume && i < figure.labels.size(); ++i) {
+    for (std::size_t k = i + 1; k < figure.labels.size(); ++k) {
+      finds.push_back({*volume / (figure.labels[i] + figure.labels[k]), {}});
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Signature> unknown_signatures() {
@@ -202,6 +269,28 @@ std::vector<Signature> unknown_signatures() {
        Saying("{n} is what you get with the wrong side as the hypotenuse.",
               "Which of the three lengths is across from the right angle?")},
       {"K19", length, root_left_out, Saying("{n} is the square of it.", "Which number, squared, gives that?")},
+      {"K20", length, with_another_base,
+       Saying("{n} is what you get with another length of the base.", "Which two lengths make the area of the base?"),
+       true},
+      {"K21", length, half_taken_again,
+       Saying("{n} is what you get with half of the base.", "Did you take half where you shouldn't?"), true},
+      {"K22", length, third_for_nothing,
+       Saying("{n} is what you get with the ⅓ of a pyramid.", "Which formula goes with this solid?"), true},
+      {"K23", length, multiplied_to_undo,
+       Saying("{n} is what you get if you multiply.", "What undoes multiplying by the base?"), true},
+      {"K24", length, other_height,
+       Saying("{n} measures a different line of this solid.", "Which one goes straight up, and which one is slanted?"),
+       true},
+      {"K25", length, half_perimeter_for_slant,
+       Saying("{n} is what you get if you leave out the ½.", "What is the formula for one triangle?"), true},
+      {"K27", length, divided_by_base,
+       Saying("{n} is what you get if you divide by the base.",
+              "The surface area is a sum. What do you subtract first?"),
+       true},
+      {"K28", length, whole_ends_taken_off,
+       Saying("{n} is what you get if each base were a whole rectangle.", "What fraction of it is one base?"), true},
+      {"K26", length, divided_by_two_added,
+       Saying("{n} is what you get if you divide by a sum.", "How is the area of the base found?"), true},
   };
 }
 

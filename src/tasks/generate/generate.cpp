@@ -80,7 +80,7 @@ bool hides_a_mistake(const Problem& problem, const Question& question) {
                           std::abs(other - figure.truth) <= too_near_for_the_other_measure * figure.truth;
   const std::vector<WrongNumber> wrong = all_wrong_numbers(figure);
   return is_blurred || std::any_of(wrong.begin(), wrong.end(), [&](const WrongNumber& one) {
-           return std::abs(one.value - truth) <= too_near * truth;
+           return !one.signature->is_rare && std::abs(one.value - truth) <= too_near * truth;
          });
 }
 
