@@ -23,7 +23,7 @@ import time
 
 from source_tree import ROOT, code_of, read, relative, room_of, rooms, seen_from, sources
 
-COPIED = ["src", "shaders", "tests", "third_party", "demo_scenes", "CMakeLists.txt", "CMakePresets.json"]
+COPIED = ["src", "shaders", "tests", "third_party", "demo_scenes", "CMakeLists.txt", "CMakePresets.json", "LICENSE"]
 UNTESTED = ("src/window/", "/main")  # no quick test reaches them
 COMPARISONS = {"<": "<=", "<=": "<", ">": ">=", ">=": ">", "==": "!=", "!=": "=="}
 ARITHMETIC = {"+": "-", "-": "+", "*": "/", "/": "*", "+=": "-=", "-=": "+="}

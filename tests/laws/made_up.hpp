@@ -118,7 +118,11 @@ inline bool same(const exact::Number& a, const exact::Number& b) {
   }
   return std::abs(a.to_double() - b.to_double()) <= 1e-12 * std::abs(b.to_double());
 }
-inline bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
+
+/// Whether two doubles are alike but for `allowed` of the larger one.
+inline bool near(double a, double b, double allowed = 1e-9) {
+  return std::abs(a - b) <= allowed * std::max(std::abs(a), std::abs(b));
+}
 
 /// A sentence that two numbers differ, where they do; else nothing.
 inline std::string difference(const std::string& what, const exact::Number& a, const exact::Number& b) {
