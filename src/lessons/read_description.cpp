@@ -229,7 +229,7 @@ std::optional<solids::Description> read_description(const JsonNode& node, const 
   if (kind == nullptr) {
     return std::nullopt;
   }
-  std::vector<std::string> keys = keys_of(kind->fields, {"kind"});
+  std::vector<std::string> keys = keys_of(kind->fields, {"kind", "rounded"});
   if (kind->stands_on_base) {
     keys.push_back("base");
   }
@@ -237,6 +237,9 @@ std::optional<solids::Description> read_description(const JsonNode& node, const 
   solids::Description description;
   description.kind = kind->key;
   read_fields(node, kind->fields, description, context);
+  if (const JsonNode* rounded = node.find("rounded")) {
+    description.is_rounded = truth_at(*rounded, "\"rounded\"", context.at("rounded")).value_or(false);
+  }
   if (kind->stands_on_base) {
     read_base(node, *kind, description, context);
   }

@@ -82,11 +82,7 @@ std::optional<NetSheet> read_sheet(const JsonNode& node, const solids::Solid& so
     turn_degrees = value ? std::get<int>(*value) : 0;
   }
   if (const JsonNode* flip = node.find("flip")) {
-    flipped = flip->text == "true";
-    if (!flip->is(Kind::Truth)) {
-      context.at("flip").fault(*flip,
-                               message("\"flip\" is true or false; found {found}", {{"found", found_text(*flip)}}));
-    }
+    flipped = truth_at(*flip, "\"flip\"", context.at("flip")).value_or(false);
   }
   if (context.errors() != errors_before) {
     return std::nullopt;

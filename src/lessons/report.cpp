@@ -85,4 +85,13 @@ const std::string* text_at(const JsonNode& node, const words::Value& what, const
   return &node.text;
 }
 
+std::optional<bool> truth_at(const JsonNode& node, const words::Value& what, const Context& context) {
+  if (!node.is(JsonNode::Kind::Truth)) {
+    context.fault(node,
+                  message("{what} is true or false; found {found}", {{"what", what}, {"found", found_text(node)}}));
+    return std::nullopt;
+  }
+  return node.text == "true";
+}
+
 }  // namespace fw::lessons

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -56,6 +57,8 @@ void check_keys(const JsonNode& object, const std::vector<std::string>& known, c
 
 /// The text that must stand at a node; null, with a fault, when something else does. `what`: "an id".
 [[nodiscard]] const std::string* text_at(const JsonNode& node, const words::Value& what, const Context& context);
+/// The true or false that must stand at a node; nothing, with a fault, when something else does. `what`: "\"flip\"".
+[[nodiscard]] std::optional<bool> truth_at(const JsonNode& node, const words::Value& what, const Context& context);
 
 /// "; did you mean "height"?" or, when nothing is near, "; " and all that is known.
 [[nodiscard]] words::Message suggestion(std::string_view word, const std::vector<std::string>& known);

@@ -62,6 +62,9 @@ std::string solid_text(const solids::Description& description) {
   if (const solids::Kind* kind = solids::find_kind(description.kind)) {
     push_fields(description, kind->fields, members);
   }
+  if (description.is_rounded) {
+    members.emplace_back("rounded", "true");
+  }
   return object_in_line(members);
 }
 

@@ -184,7 +184,8 @@ class Completion {
       if (verdict_.extras.size() == 1 && blames_another(i, fitting_value)) {
         continue;
       }
-      const bool in_its_own_rounding = fitting_value >= given.lowest && fitting_value <= given.highest;
+      const bool in_its_own_rounding =
+          given.value - given.half_unit() <= fitting_value && fitting_value <= given.value + given.half_unit();
       remarks_.push_back(
           rounding_remark(given, fitting_value, givens_, among(verdict_, given.symbol.name), !in_its_own_rounding));
     }

@@ -30,6 +30,7 @@ struct Description {
   std::string kind;                          ///< "pyramid"; of a base: its shape, "square"
   std::map<std::string, FieldValue> fields;  ///< by key: "slant_height"
   std::vector<Description> base;             ///< one for kinds that stand on a base shape, else none
+  bool is_rounded = false;                   ///< of a solid: its whole numbers are rounded, as its decimals are
   friend bool operator==(const Description&, const Description&) = default;
 };
 

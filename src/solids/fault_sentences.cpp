@@ -156,6 +156,11 @@ Fault disagreement(const Given& given, const Number& fitting, const std::vector<
                                   message("the {measure} is {right}, not {written}",
                                           {{"measure", Noun{given.title}}, {"right", right}, {"written", written}})));
   name_replacement(fault, givens, replacement);
+  const bool is_whole = given.places == 0 && !given.is_fraction && !given.is_rounded;
+  if (is_whole && rounded(fitting * given.to_written, 0) == given.value * given.to_written) {
+    fault.message = message("{fault}; if {written} is a rounded label, put \"rounded\": true into the solid",
+                            {{"fault", fault.message}, {"written", written}});
+  }
   return fault;
 }
 

@@ -71,18 +71,7 @@ std::optional<Unit> first_unit(const Description& description, const std::vector
   return std::nullopt;
 }
 
-}  // namespace
-
-std::string known_title(const std::string& key) {
-  for (const KnownRow& row : known_rows()) {
-    if (key == row.key) {
-      return row.title;
-    }
-  }
-  return "";
-}
-
-Unit working_unit(const Description& description, const Known& known) {
+Unit first_unit(const Description& description, const Known& known) {
   if (!description.base.empty()) {
     if (const ShapeKind* shape = find_base_shape(description.base.front().kind)) {
       if (const auto unit = first_unit(description.base.front(), shape->fields)) {
@@ -101,6 +90,40 @@ Unit working_unit(const Description& description, const Known& known) {
     }
   }
   return Unit::centimeter();
+}
+
+/// Whether a class would write every length in this unit: 30 in is 2.5 ft, but 31 in is 2 7/12 ft.
+bool is_written_well_in(const Unit& unit, const Description& description) {
+  constexpr int most_places = 2;
+  for (const auto& [key, value] : description.fields) {
+    for (const WrittenQuantity* quantity : written_in(value)) {
+      const bool has_two_units = quantity->number.text == quantity->text;  // "2 ft 7 in"
+      const bool is_converted = quantity->has_unit && (has_two_units || !(quantity->unit == unit));
+      if (is_converted && quantity->unit.converts_to(unit) &&
+          !exact::decimals_needed(quantity->number.value * units::conversion(quantity->unit, unit), most_places)) {
+        return false;
+      }
+    }
+  }
+  return std::all_of(description.base.begin(), description.base.end(),
+                     [&](const Description& base) { return is_written_well_in(unit, base); });
+}
+
+}  // namespace
+
+std::string known_title(const std::string& key) {
+  for (const KnownRow& row : known_rows()) {
+    if (key == row.key) {
+      return row.title;
+    }
+  }
+  return "";
+}
+
+Unit working_unit(const Description& description, const Known& known) {
+  const Unit unit = first_unit(description, known);
+  const bool is_in_feet = unit.text() == "ft" && known.empty();
+  return is_in_feet && !is_written_well_in(unit, description) ? *Unit::find("in") : unit;
 }
 
 // ---- the form of what is written ----
@@ -296,9 +319,7 @@ Given given_of(const algebra::Symbol& symbol, const WrittenQuantity& quantity, c
   given.symbol = symbol;
   const Unit target = quantity.has_unit ? working.to_the(symbol.dimension) : quantity.unit;
   const Number factor = quantity.has_unit ? units::conversion(quantity.unit, target) : Number::whole(1);
-  given.lowest = quantity.number.lowest() * factor;
   given.value = quantity.number.value * factor;
-  given.highest = quantity.number.highest() * factor;
   given.places = quantity.number.places;
   given.is_fraction = quantity.number.is_fraction;
   given.unit = quantity.has_unit ? quantity.unit : working.to_the(symbol.dimension);
@@ -315,6 +336,11 @@ Description with_values_in(const Description& description, const Unit& unit) {
     convert_values(base, unit);
   }
   return result;
+}
+
+Number Given::half_unit() const {
+  const bool is_exact = is_fraction || (places == 0 && !is_rounded);
+  return is_exact ? Number() : Number::ratio(1, 2) / exact::power(whole(10), places) / to_written;
 }
 
 std::vector<Given> givens(const SolidStatement& statement, const Description& description, const Known& known,
@@ -355,6 +381,9 @@ std::vector<Given> givens(const SolidStatement& statement, const Description& de
       given.is_known = true;
       all.push_back(given);
     }
+  }
+  for (Given& given : all) {
+    given.is_rounded = description.is_rounded;
   }
   return all;
 }

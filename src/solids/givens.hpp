@@ -16,16 +16,22 @@ struct Given {
   std::string title;    ///< "slant height"
   std::string key;      ///< of its field: "slant_height", "sides"
   std::string measure;  ///< for a fault: "base.sides"
-  exact::Number lowest, value, highest;
+  exact::Number value;
   int places = 0;
   bool is_fraction = false;  ///< not rounded: stands for itself alone
+  bool is_rounded = false;   ///< the figure says that its whole numbers are rounded too
   bool may_be_zero = false;
   bool is_known = false;                   ///< a quantity of the whole (S, L, B, V)
   units::Unit unit = units::Unit::none();  ///< as written
   exact::Number to_written;                ///< factor from the working unit to the written one
+
+  /// How far the number that was rounded may lie from `value`, in the working unit: half a unit of the last decimal,
+  /// nothing for a fraction, nor for a whole number unless it `is_rounded`.
+  [[nodiscard]] exact::Number half_unit() const;
 };
 
-/// The unit of the first length that is written, or of the known quantities, or centimeters.
+/// The unit of the first length that is written, or of the known quantities, or centimeters. Inches in place of feet
+/// where a length comes to no short decimal of a foot, such as 2 ft 7 in.
 [[nodiscard]] units::Unit working_unit(const Description& description, const Known& known);
 
 /// Faults of the form: an unknown kind, shape or field, a field of another form, a list of another size, a

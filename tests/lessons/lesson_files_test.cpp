@@ -131,7 +131,7 @@ void expect_same_fields(const nlohmann::json& alternatives, const std::string& w
 
 TEST(Schema, StatesTheFieldsThatTheProgramReads) {
   const nlohmann::json document = nlohmann::json::parse(contents(schema));
-  expect_same_fields(document["$defs"]["solid"]["oneOf"], "kind", solids::kinds(), {"base"});
+  expect_same_fields(document["$defs"]["solid"]["oneOf"], "kind", solids::kinds(), {"base", "rounded"});
   expect_same_fields(document["$defs"]["base"]["oneOf"], "shape", solids::base_shapes(), {});
   EXPECT_EQ(document["properties"]["problems"]["maxItems"], limits::problems);
 }

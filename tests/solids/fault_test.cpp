@@ -200,6 +200,17 @@ INSTANTIATE_TEST_SUITE_P(
                  "\"down\" can't go here; base or side can", ""},
         Expected{"prism | height: 9 cm | base triangle | sides: 4 cm, 5 cm", Severity::Impossible, "base.sides",
                  "the sides must be 3 lengths, not 2", ""},
+        // Whole numbers are exact unless the figure says that they are rounded.
+        Expected{"prism | height: 10 cm | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm", Severity::Impossible,
+                 "base.height",
+                 "with sides 7 cm, 7 cm and 7 cm the height of the triangle is about 6.1 cm, not 6 cm; if 6 cm is a "
+                 "rounded label, put \"rounded\": true into the solid",
+                 "6.1 cm"},
+        Expected{"prism | height: 10 cm | base triangle | sides: 5 cm, 5 cm, 6 cm | base: 6 cm | height: 4.1 cm",
+                 Severity::Impossible, "base.height",
+                 "with sides 5 cm, 5 cm and 6 cm the height of the triangle is 4 cm, not 4.1 cm", "4 cm"},
+        Expected{"pyramid | height: 6 in | slant_height: 10 in | base square | side: 16.01 in", Severity::Impossible,
+                 "base.side", "with height 6 in and slant height 10 in the base edge is 16 in, not 16.01 in", "16 in"},
         Expected{"regular polyhedron | faces: 10 | edge: 4 cm", Severity::Impossible, "faces",
                  "a regular polyhedron has 4, 6, 8, 12 or 20 faces, not 10", "8"},
         Expected{"regular polyhedron | edge: 4 cm", Severity::Missing, "faces",
@@ -233,25 +244,27 @@ INSTANTIATE_TEST_SUITE_P(
                  Severity::Rounding, "base.height",
                  "the height of the triangle 10.39 cm fits only as a rounded number: with base edge 12 cm it is about "
                  "10.3923 cm"},
-        Remarked{"prism | height: 10 cm | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm", Severity::Rounding,
-                 "base.height",
+        Remarked{"prism | height: 10 cm | rounded: yes | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm",
+                 Severity::Rounding, "base.height",
                  "the height of the triangle 6 cm fits only as a rounded number: with sides 7 cm, 7 cm and 7 cm it is "
                  "about 6.06 cm, 1% more"},
         Remarked{
-            "prism | height: 10 cm | base triangle | sides: 5 cm, 5 cm, 6 cm | base: 6 cm | height: 4.1 cm",
-            Severity::Rounding, "base.height",
-            "the height of the triangle 4.1 cm fits only if the other numbers are rounded too: with sides 5 cm, 5 cm "
-            "and 6 cm it is 4 cm"},
-        Remarked{"prism | height: 10 cm | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm",
+            "prism | height: 10 cm | rounded: yes | base triangle | sides: 5 cm, 5 cm, 6 cm | base: 6 cm | height: 4.1 "
+            "cm",
+            Severity::Rounding, "base.sides",
+            "the side 5 cm fits only as a rounded number: with sides 5 cm and 6 cm and height of the triangle 4.1 cm "
+            "it "
+            "is about 5.16 cm, 3.3% more"},
+        Remarked{"prism | height: 10 cm | rounded: yes | base right triangle | legs: 5 cm, 6 cm | hypotenuse: 8 cm",
                  Severity::Rounding, "base.hypotenuse",
                  "the hypotenuse 8 cm fits only as a rounded number: with legs 5 cm and 6 cm it is about 7.81 cm, 2.4% "
                  "less"},
-        Remarked{"pyramid | height: 6 in | slant_height: 10 in | base square | side: 16.01 in", Severity::Rounding,
-                 "base.side",
+        Remarked{"pyramid | height: 6 in | slant_height: 10 in | rounded: yes | base square | side: 16.01 in",
+                 Severity::Rounding, "base.side",
                  "the base edge 16.01 in fits only if the other numbers are rounded too: with height 6 in and slant "
                  "height 10 in it is 16 in"},
-        Remarked{"pyramid | height: 6 in | slant_height: 11 in | base square | side: 18.43 in", Severity::Rounding,
-                 "slant_height",
+        Remarked{"pyramid | height: 6 in | slant_height: 11 in | rounded: yes | base square | side: 18.43 in",
+                 Severity::Rounding, "slant_height",
                  "the slant height 11 in fits only as a rounded number: with base edge 18.43 in and height 6 in it is "
                  "about 10.996 in"},
         Remarked{"prism | height: 10 cm | base triangle | base: 8 cm | height: 3 cm", Severity::Missing, "base",

@@ -95,6 +95,8 @@ inline Described described(const std::string& text) {
       owner = &result.description.base.front();
     } else if (sides[0].rfind("known ", 0) == 0) {
       result.known.insert_or_assign(sides[0].substr(6), *units::parse_quantity(sides[1]));
+    } else if (sides[0] == "rounded") {
+      result.description.is_rounded = true;
     } else {
       const bool is_base = owner != &result.description;
       const auto* kind = solids::find_kind(owner->kind);

@@ -14,29 +14,17 @@ constexpr double none = std::numeric_limits<double>::quiet_NaN();
 constexpr double same_solution = 1e-6;
 /// A bound that is met so closely is met.
 constexpr double touching = 1e-12;
-/// From here on a whole number may be a rounded one: half a unit is 1 % of it or less.
-constexpr double least_rounded_whole = 50;
 
 }  // namespace
 
 Consistency::Consistency(const Relations& relations, const std::vector<Given>& givens)
     : relations_(relations), givens_(givens) {
-  double spread = 0;
-  for (const Given& given : givens) {
-    if (given.places > 0 && !given.is_fraction && !given.is_known) {
-      spread = std::max(spread, (given.highest.to_double() - given.lowest.to_double()) / 2);
-    }
-  }
   for (const Given& given : givens) {
     Label label;
     label.slot = relations.slot(given.symbol.name);
     label.value = given.value.to_double();
-    label.half = given.is_fraction ? 0 : (given.highest.to_double() - given.lowest.to_double()) / 2;
+    label.half = given.half_unit().to_double();
     label.is_known = given.is_known;
-    label.is_rounded = given.places > 0 && !given.is_fraction;
-    label.narrow = label.is_rounded || label.is_known || spread == 0 ? label.half : std::min(spread, label.half);
-    const bool is_large = label.value * given.to_written.to_double() >= least_rounded_whole;
-    label.wide = label.is_rounded || label.is_known || is_large ? label.half : std::min(spread, label.half);
     labels_.push_back(label);
     gives_the_whole_ = gives_the_whole_ || label.is_known;
   }
@@ -63,27 +51,24 @@ std::vector<std::size_t> Consistency::ranked(const std::function<int(std::size_t
 /// first of all.
 std::vector<Consistency::Order> Consistency::further_orders() const {
   const auto is_known = [this](std::size_t i) { return labels_[i].is_known; };
-  std::vector<Order> all{
-      {ranked([&](std::size_t i) { return is_known(i)             ? 2
-                                          : labels_[i].is_rounded ? 1
-                                                                  : 0; }), &Label::half}};
+  std::vector<Order> all{{ranked([&](std::size_t i) { return is_known(i) ? 2 : labels_[i].half > 0 ? 1 : 0; })}};
   const auto with_last = [&](std::size_t one, std::size_t other) {
     return ranked([&](std::size_t i) { return is_known(i) ? 2 : i == one || i == other ? 1 : 0; });
   };
   for (std::size_t apart = 0; apart < labels_.size(); ++apart) {
     for (std::size_t one = 0; one + apart < labels_.size(); ++one) {
       if (!is_known(one) && !is_known(one + apart)) {
-        all.push_back({with_last(one, one + apart), &Label::narrow});
+        all.push_back({with_last(one, one + apart)});
       }
     }
   }
   if (gives_the_whole_) {
-    all.push_back({ranked([&](std::size_t i) { return is_known(i) ? 0 : 1; }), &Label::wide});
+    all.push_back({ranked([&](std::size_t i) { return is_known(i) ? 0 : 1; }), true});
   }
   for (std::size_t known = 0; known < labels_.size(); ++known) {
     if (is_known(known)) {
-      all.push_back({ranked([&](std::size_t i) { return i == known ? 1 : 0; }), &Label::narrow});
-      all.push_back({ranked([&](std::size_t i) { return i == known ? 0 : 1; }), &Label::wide});
+      all.push_back({ranked([&](std::size_t i) { return i == known ? 1 : 0; })});
+      all.push_back({ranked([&](std::size_t i) { return i == known ? 0 : 1; }), true});
     }
   }
   return all;
@@ -130,7 +115,7 @@ void Consistency::extend(Plan& plan, Reach reach) const {
 
 Consistency::Plan Consistency::planned(const Order& order, Reach reach) const {
   Plan plan;
-  plan.allowed = order.allowed;
+  plan.is_loose = order.is_loose;
   plan.origins.resize(relations_.symbols().size());
   extend(plan, reach);
   for (const std::size_t i : order.givens) {
@@ -247,9 +232,8 @@ void Consistency::consider(const Plan& plan, const std::vector<double>& values, 
       penalty += 1e6;
       continue;
     }
-    const double half = label.*plan.allowed;
-    const double unit = std::max(half, 1e-3 * label.value);
-    const double excess = off - half - same * label.value;
+    const double unit = std::max(label.half, 1e-3 * label.value);
+    const double excess = off - label.half - same * label.value;
     // Among readings that fit, the nearer one.
     penalty += std::max(excess, 0.0) / unit + 1e-9 * off / unit;
   }
@@ -403,15 +387,14 @@ std::optional<Verdict> Consistency::fitting_loosely(const std::vector<Tried>& tr
 
 Verdict Consistency::verdict(Judging judging) const {
   std::vector<Tried> tried;
-  std::vector<Order> orders{{ranked([](std::size_t) { return 0; }), &Label::half}};
+  std::vector<Order> orders{{ranked([](std::size_t) { return 0; })}};
   for (std::size_t number = 0; number < orders.size(); ++number) {
     std::optional<Tried> now = tried_in(orders[number], tried);
     if (!now) {
       continue;
     }
     if (now->outcome.fits()) {
-      const bool fits_as_written = now->plan.allowed != &Label::wide;
-      return told(now->plan, now->outcome, fits_as_written ? Verdict::Answer::Fits : Verdict::Answer::FitsLoosely);
+      return told(now->plan, now->outcome, now->plan.is_loose ? Verdict::Answer::FitsLoosely : Verdict::Answer::Fits);
     }
     tried.push_back(std::move(*now));
     if (tried.front().plan.extras.empty()) {

@@ -33,10 +33,8 @@ struct Verdict {
 
 /// Judges the written measures of one figure. Keeps references to both.
 ///
-/// A whole number is taken as exact, since that is how figures of whole numbers are made, and may be a rounded one in
-/// three cases only: when it is not needed to fix the figure and comes within half a unit (7-7-7 with a height of 6);
-/// when the figure is written in decimals, and then only within their rounding (5-5-6 with 4.1); when it is 50 or more,
-/// so that half a unit is one part in a hundred or less.
+/// Decimals may be rounded: 2.6 stands for 2.55 to 2.65. Whole numbers and fractions are exact, unless the figure says
+/// that its whole numbers are rounded too (7-7-7 with a height of 6).
 class Consistency {
  public:
   Consistency(const Relations& relations, const std::vector<Given>& givens);
@@ -61,19 +59,17 @@ class Consistency {
   struct Label {
     std::size_t slot = 0;
     double value = 0;
-    double half = 0;    ///< half a unit of its last digit
-    double narrow = 0;  ///< the same, but for a whole number in a figure of decimals half a unit of those
-    double wide = 0;    ///< how far it may vary together with all others
-    bool is_known = false, is_rounded = false;
+    double half = 0;  ///< Given::half_unit()
+    bool is_known = false;
   };
   struct Rule {
     RoughExpression greater, less;
     const Condition* condition;
   };
-  /// In which order the labels are taken as they are written, and how far those that follow may be off.
+  /// In which order the labels are taken as they are written.
   struct Order {
     std::vector<std::size_t> givens;
-    double Label::*allowed;
+    bool is_loose = false;  ///< areas or volumes before lengths
   };
   struct Way;
   struct Plan;

@@ -22,10 +22,10 @@ struct Consistency::Way {
 struct Consistency::Plan {
   std::vector<std::size_t> basis, extras;
   std::vector<Way> ways;
-  std::vector<SymbolSet> origins;         ///< by slot
-  SymbolSet known;                        ///< what the ways lead to, and the basis
-  SymbolSet by_coordinates;               ///< what only coordinates would tell, left aside
-  double Label::*allowed = &Label::half;  ///< how far an extra may be off
+  std::vector<SymbolSet> origins;  ///< by slot
+  SymbolSet known;                 ///< what the ways lead to, and the basis
+  SymbolSet by_coordinates;        ///< what only coordinates would tell, left aside
+  bool is_loose = false;           ///< it takes an area or a volume as written before the lengths
 };
 
 /// The best reading of the values that the steps leave.

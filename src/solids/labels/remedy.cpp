@@ -5,7 +5,8 @@
 
 namespace fw::solids {
 
-/// Areas and volumes before lengths, heights before edges, and what is written later before what is written first.
+/// Areas and volumes before lengths, decimals before whole numbers, heights before edges, and what is written later
+/// before what is written first.
 std::vector<std::size_t> Consistency::blame_order(std::optional<std::size_t> first) const {
   std::vector<std::size_t> order;
   for (std::size_t i = labels_.size(); i > 0; --i) {
@@ -13,7 +14,7 @@ std::vector<std::size_t> Consistency::blame_order(std::optional<std::size_t> fir
   }
   const auto rank = [&](std::size_t i) {
     const bool is_height = givens_[i].title.find("height") != std::string::npos;
-    return first == i ? 0 : labels_[i].is_known ? 1 : is_height ? 2 : 3;
+    return first == i ? 0 : labels_[i].is_known ? 1 : (is_height ? 2 : 3) + (labels_[i].half > 0 ? 0 : 2);
   };
   std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
   return order;
@@ -26,10 +27,7 @@ bool Consistency::fits_with(std::size_t index, double value, int places) const {
   if (written.sign() <= 0) {
     return false;
   }
-  const exact::Number half_unit = exact::Number::ratio(1, 2) / exact::power(exact::Number::whole(10), places);
   given.value = written / given.to_written;
-  given.lowest = (written - half_unit) / given.to_written;
-  given.highest = (written + half_unit) / given.to_written;
   given.places = places;
   given.is_fraction = false;
   return Consistency(relations_, changed).verdict(Judging::Together).answer != Verdict::Answer::Impossible;
@@ -45,7 +43,8 @@ std::optional<Consistency::Remedy> Consistency::written(std::size_t index, doubl
     for (int away = 0; away <= 2 * farthest; ++away) {
       const int steps = away % 2 == 0 ? away / 2 : -(away + 1) / 2;
       const double rounded = (std::round(value / unit) + steps) * unit;
-      if (fits_with(index, rounded, places)) {
+      const bool is_as_it_was = std::abs(rounded - labels_[index].value) < same * rounded;  // 10 as 10.0
+      if (!is_as_it_was && fits_with(index, rounded, places)) {
         Remedy remedy;
         remedy.given = index;
         remedy.value = rounded;

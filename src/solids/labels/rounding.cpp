@@ -11,7 +11,7 @@ bool Consistency::is_far_off(const Plan& plan, const std::vector<std::size_t>& v
   std::vector<double> reach(labels_.size(), 0);
   for (const std::size_t k : varied) {
     std::vector<double> tried = middle;
-    tried[k] += labels_[k].wide;
+    tried[k] += labels_[k].half;
     const Outcome reached = outcome(plan, tried);
     if (reached.stopped_at) {
       return false;
@@ -21,7 +21,7 @@ bool Consistency::is_far_off(const Plan& plan, const std::vector<std::size_t>& v
     }
   }
   return std::any_of(plan.extras.begin(), plan.extras.end(), [&](std::size_t i) {
-    return std::abs(at_middle[i] - labels_[i].value) > 3 * (labels_[i].wide + reach[i]);
+    return std::abs(at_middle[i] - labels_[i].value) > 3 * (labels_[i].half + reach[i]);
   });
 }
 
@@ -49,7 +49,7 @@ Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) c
   const std::vector<double> middle = values_as_written();
   std::vector<std::size_t> varied;
   std::copy_if(plan.basis.begin(), plan.basis.end(), std::back_inserter(varied),
-               [this](std::size_t i) { return labels_[i].wide > 0; });
+               [this](std::size_t i) { return labels_[i].half > 0; });
   if (varied.size() > most_varied) {
     return Meeting::None;
   }
@@ -62,7 +62,7 @@ Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) c
   for (std::size_t corner = 0; corner < (std::size_t{1} << varied.size()); ++corner) {
     std::vector<double> tried = middle;
     for (std::size_t k = 0; k < varied.size(); ++k) {
-      tried[varied[k]] += (corner >> k & 1U) != 0 ? labels_[varied[k]].wide : -labels_[varied[k]].wide;
+      tried[varied[k]] += (corner >> k & 1U) != 0 ? labels_[varied[k]].half : -labels_[varied[k]].half;
     }
     note(plan, tried, all);
   }
@@ -71,7 +71,7 @@ Consistency::Meeting Consistency::meets_when_all_are_rounded(const Plan& plan) c
         const Label& label = labels_[i];
         // Between the corners a value may go a little beyond theirs; and on toward where there is no figure any more.
         const double beyond = (all.stops_short ? 1 : 0.05) * (all.most[i] - all.least[i]) + same * label.value;
-        return label.value - label.wide <= all.most[i] + beyond && label.value + label.wide >= all.least[i] - beyond;
+        return label.value - label.half <= all.most[i] + beyond && label.value + label.half >= all.least[i] - beyond;
       });
   return !all_meet ? Meeting::None : all.stops_short || all.branches ? Meeting::Possible : Meeting::Sure;
 }
@@ -93,8 +93,8 @@ std::optional<std::vector<double>> Consistency::found_within_rounding(const Plan
     std::vector<double> tried = best;
     for (const std::size_t i : plan.basis) {
       const Label& label = labels_[i];
-      const double moved = best[i] + (attempt == 0 ? 0 : stride * chance() * label.wide);
-      tried[i] = std::min(std::max(moved, label.value - label.wide), label.value + label.wide);
+      const double moved = best[i] + (attempt == 0 ? 0 : stride * chance() * label.half);
+      tried[i] = std::min(std::max(moved, label.value - label.half), label.value + label.half);
     }
     const Outcome reached = outcome(plan, tried);
     double excess = std::numeric_limits<double>::infinity();
@@ -102,7 +102,7 @@ std::optional<std::vector<double>> Consistency::found_within_rounding(const Plan
       excess = 0;
       for (const std::size_t i : plan.extras) {
         const double off = std::abs(reached.values[labels_[i].slot] - labels_[i].value) - same * labels_[i].value;
-        const double beyond = off / std::max(labels_[i].wide, same * labels_[i].value) - 1;
+        const double beyond = off / std::max(labels_[i].half, same * labels_[i].value) - 1;
         excess += beyond <= 0 ? 0 : std::isnan(beyond) ? std::numeric_limits<double>::infinity() : beyond * beyond;
       }
     }

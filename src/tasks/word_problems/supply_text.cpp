@@ -126,12 +126,7 @@ void read_coats(const JsonNode& node, Supply& supply, const Context& context) {
 }
 
 void read_joined(const JsonNode& node, const JsonNode& supply_node, SupplyText& supply, const Context& context) {
-  if (!node.is(JsonNode::Kind::Truth)) {
-    context.fault(node, message("\"joined\" is true or false: whether leftover pieces can be joined; found {found}",
-                                {{"found", found_text(node)}}));
-    return;
-  }
-  supply.joined = node.text == "true";
+  supply.joined = lessons::truth_at(node, "\"joined\"", context).value_or(true);
   if (supply.joined) {
     return;
   }
