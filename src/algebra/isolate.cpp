@@ -140,7 +140,7 @@ class Isolation {
     const auto left = polynomial_in(unknown_, equation_.left, numerals_->values());
     const auto right = polynomial_in(unknown_, equation_.right, numerals_->values());
     if (!left || !right) {
-      return false;
+      return square_root_away();
     }
     const int dimension = dimension_of(equation_.left);
     if (!right->is_constant()) {  // what stands there with the unknown goes to the left
@@ -156,6 +156,69 @@ class Isolation {
       return true;
     }
     return all.size() == 3 && !all[1].is_zero() && complete_square(*left, dimension);
+  }
+
+  // ---- the unknown beside a root and under it ----
+
+  // What the root is multiplied by, and what stands under it.
+  struct RootTerm {
+    Polynomial<Number> factor, radicand;
+  };
+  [[nodiscard]] std::optional<RootTerm> root_term(const Expression& term) const {
+    RootTerm found{{Number::whole(1)}, {}};
+    return gather(term, found) && !found.radicand.is_zero() ? std::optional(found) : std::nullopt;
+  }
+  /// False where the term is no single root times a polynomial.
+  [[nodiscard]] bool gather(const Expression& part, RootTerm& found) const {
+    const std::vector<Expression>& operands = part.operands();
+    if (!stands_under_root(part, unknown_)) {
+      const auto all = polynomial_in(unknown_, part, numerals_->values());
+      found.factor = all ? found.factor * *all : found.factor;
+      return all.has_value();
+    }
+    if (part.operation() == Operation::Root) {
+      const auto all = polynomial_in(unknown_, operands[0], numerals_->values());
+      const bool is_single = all && part.exponent() == 2 && found.radicand.is_zero();
+      found.radicand = is_single ? *all : found.radicand;
+      return is_single;
+    }
+    if (part.operation() == Operation::Quotient) {
+      const auto below = evaluate(operands[1], numerals_->values());
+      found.factor = below ? found.factor * Polynomial<Number>{Number::whole(1) / *below} : found.factor;
+      return below && gather(operands[0], found);
+    }
+    return part.operation() == Operation::Product &&
+           std::all_of(operands.begin(), operands.end(), [&](const Expression& one) { return gather(one, found); });
+  }
+
+  // The root alone on the left, then both sides squared: what is left is a polynomial.
+  [[nodiscard]] bool square_root_away() {
+    const auto right = polynomial_in(unknown_, equation_.right, numerals_->values());
+    if (!right) {
+      return false;
+    }
+    if (equation_.left.operation() == Operation::Sum) {
+      std::vector<Expression> roots;
+      std::vector<Expression> goes;
+      for (const Expression& operand : equation_.left.operands()) {
+        (stands_under_root(operand, unknown_) ? roots : goes).push_back(operand);
+      }
+      if (roots.size() != 1 || goes.empty()) {
+        return false;
+      }
+      const Expression off = goes.size() == 1 ? goes.front() : sum_of(goes);
+      emit(Kind::Subtract, {roots.front(), equation_.right - off}, off);
+      return true;
+    }
+    const auto term = root_term(equation_.left);
+    if (!term) {
+      return false;
+    }
+    const int dimension = 2 * dimension_of(equation_.left);
+    emit(Kind::Square, {power(equation_.left, 2), power(equation_.right, 2)});
+    emit(Kind::Collect,
+         {polynomial(term->factor * term->factor * term->radicand, dimension), polynomial(*right * *right, dimension)});
+    return true;
   }
 
   // Numerals differ by name though they stand for the same number.

@@ -93,8 +93,7 @@ std::string formula_number(const Number& number) {
       return std::string(fraction.sign);
     }
   }
-  const std::string exact = exact_text(number);
-  return exact.empty() ? exact::shown(number, 6).text : exact;
+  return exact::class_text(number);
 }
 
 std::string formula_text(const Expression& expression) {

@@ -227,17 +227,45 @@ std::string without_trailing_spaces(std::string line) {
   return line;
 }
 
-// A point beside a digit spreads all columns, so that they stand evenly.
+bool has_point_beside(const std::string& cell) { return cell.size() > 1 && cell.back() == '.'; }
+
+// Rows end under each other. A point beside a digit would leave a gap in the rows above and below, so each of them is
+// written without one, as by hand: the signs stand where the longest row lets them.
+std::vector<std::string> rows_in_text(const ColumnWork& work) {
+  std::vector<std::string> signs;
+  std::vector<std::string> numbers;
+  std::size_t widest = 0;
+  for (const Cells& row : work.rows) {
+    signs.push_back(row.front().empty() ? " " : row.front());
+    numbers.push_back(std::accumulate(row.begin() + 1, row.end(), std::string()));
+    widest = std::max(widest, character_count(numbers.back()));
+  }
+  std::vector<std::string> lines;
+  for (std::size_t r = 0; r < work.rows.size(); ++r) {
+    lines.push_back(signs[r] + std::string(widest + 1 - character_count(numbers[r]), ' ') + numbers[r]);
+  }
+  return lines;
+}
+
+std::string text_in_rows(const ColumnWork& work) {
+  const std::vector<std::string> lines = rows_in_text(work);
+  std::string text;
+  for (std::size_t r = 0; r < lines.size(); ++r) {
+    text += lines[r] + "\n";
+    for (const ColumnWork::Rule& rule : work.rules) {
+      if (rule.row == r) text += std::string(character_count(lines[r]), '-') + "\n";
+    }
+  }
+  return text;
+}
+
 std::vector<std::size_t> text_widths(const ColumnWork& work) {
   std::vector<std::size_t> widths(work.columns, 1);
-  bool spread = false;
   for (const Cells& row : work.rows) {
     for (std::size_t i = 0; i < row.size(); ++i) {
       widths[i] = std::max(widths[i], character_count(row[i]));
-      spread = spread || (row[i].size() > 1 && row[i].back() == '.');
     }
   }
-  if (spread) std::fill(widths.begin(), widths.end() - 1, 2);
   return widths;
 }
 
@@ -301,6 +329,12 @@ ColumnWork long_division(const Number& a, const Number& b, int places) {
 }
 
 std::string plain_text(const ColumnWork& work) {
+  const bool spreads = std::any_of(work.rows.begin(), work.rows.end(), [](const Cells& row) {
+    return std::any_of(row.begin(), row.end(), has_point_beside);
+  });
+  if (spreads) {
+    return text_in_rows(work);
+  }
   const std::vector<std::size_t> widths = text_widths(work);
   std::string text;
   for (std::size_t r = 0; r < work.rows.size(); ++r) {

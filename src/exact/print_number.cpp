@@ -14,6 +14,9 @@ namespace {
 constexpr const char* minus = "−";  // U+2212
 constexpr int longest_exact_decimal = 6;
 constexpr int greatest_plain_denominator = 12;
+constexpr int longest_plain_decimal = 12;
+constexpr std::size_t longest_class_form = 24;  // bytes; √ and π take more than one each
+constexpr int least_places = 4;                 // of a number that goes on
 
 // A printed term: coefficient x root x π^pi_power.
 struct Term {
@@ -54,15 +57,23 @@ std::string decimal(const Rational& a, int places) {
   return text;
 }
 
+// "5 1/3", "1/3", "7". Requires: a >= 0.
+std::string mixed(const Rational& a) {
+  const Integer whole = mp::numerator(a) / mp::denominator(a);
+  const Integer rest = mp::numerator(a) % mp::denominator(a);
+  if (rest == 0) {
+    return digits(whole);
+  }
+  const std::string fraction = digits(rest) + "/" + digits(mp::denominator(a));
+  return whole == 0 ? fraction : digits(whole) + " " + fraction;
+}
+
 // "49.5", "5 1/3", "1/3". Requires: a >= 0.
 std::string plain(const Rational& a) {
   if (const std::optional<int> places = places_of(a, longest_exact_decimal)) {
     return decimal(a, *places);
   }
-  const Integer whole = mp::numerator(a) / mp::denominator(a);
-  const Integer rest = mp::numerator(a) % mp::denominator(a);
-  const std::string fraction = digits(rest) + "/" + digits(mp::denominator(a));
-  return whole == 0 ? fraction : digits(whole) + " " + fraction;
+  return mixed(a);
 }
 
 std::string pi_text(int power) { return power == 1 ? "π" : "π" + raised(power); }
@@ -138,6 +149,19 @@ std::string over_denominator(std::vector<Term> terms, const Integer& denominator
   return (terms.size() > 1 ? "(" + above + ")" : above) + "/" + (grouped_below ? "(" + below + ")" : below);
 }
 
+/// "12345.5" -> "12,345.5"; four digits stay together, as in class.
+std::string with_commas(std::string number) {
+  constexpr std::size_t least_digits = 5;
+  const std::size_t whole = std::min(number.find('.'), number.size());
+  const std::size_t first = std::min(number.find_first_of("0123456789"), whole);
+  if (whole - first >= least_digits) {
+    for (std::size_t at = whole - 3; at > first; at -= at > 3 ? 3 : at) {
+      number.insert(at, ",");
+    }
+  }
+  return number;
+}
+
 std::string digits_with_sign(const Number& rounded_value, int places) {
   const Rational value = to_rational(rounded_value).value_or(Rational(0));
   return (value < 0 ? minus : "") + decimal(mp::abs(value), places);
@@ -167,7 +191,50 @@ std::string exact_text(const Number& a) {
   return over_denominator(terms, denominator, pi_below);
 }
 
-std::string fixed_text(const Number& a, int places) { return digits_with_sign(rounded(a, places), places); }
+bool has_class_form(const Number& a) {
+  const std::string form = exact_text(a);
+  if (form.empty() || form.size() > longest_class_form) {
+    return false;
+  }
+  const std::size_t bar = form.find('/');
+  const bool is_plain = bar == std::string::npos ||
+                        form.find_first_not_of("0123456789", bar + 1) != std::string::npos ||
+                        Integer(form.substr(bar + 1)) <= greatest_plain_denominator;
+  return is_plain && form.find('(') == std::string::npos;  // neither a root within a root nor a sum over a number
+}
+
+std::string class_text(const Number& a) {
+  if (decimals_needed(a, longest_plain_decimal)) {
+    return shown(a, longest_plain_decimal).text;
+  }
+  if (has_class_form(a)) {
+    return exact_text(a);
+  }
+  const Number size = a.sign() < 0 ? -a : a;
+  int places = least_places;
+  for (Number least = Number::whole(1); size < least && places < longest_plain_decimal;
+       least = least * Number::ratio(1, 10)) {
+    ++places;
+  }
+  // Cut off, not rounded: the digits after these go on.
+  const Number scale = power(Number::whole(10), places);
+  return (a.sign() < 0 ? minus : "") + fixed_text(floor(size * scale) / scale, places) + "…";
+}
+
+std::string fraction_text(const Number& a) {
+  constexpr int greatest = 16;
+  const std::optional<Rational> ratio = to_rational(a);
+  return ratio && mp::denominator(*ratio) <= greatest ? (*ratio < 0 ? minus : "") + mixed(mp::abs(*ratio))
+                                                      : class_text(a);
+}
+
+std::string fixed_text(const Number& a, int places) {
+  return with_commas(digits_with_sign(rounded(a, places), places));
+}
+
+std::string digits_text(const Number& a, int places) {
+  return digits_with_sign(rounded(a, places), decimals_needed(a, places).value_or(places));
+}
 
 Shown shown(const Number& a, int places) {
   if (const std::optional<int> needed = decimals_needed(a, places)) {

@@ -47,7 +47,7 @@ std::vector<Candidate> table_candidates(const Figure& figure) {
 // Two neighboring digits of a whole number exchanged; 0 where that leaves the number as it is.
 double exchanged(double value) {
   const Number number = as_written_down(value);
-  std::string digits = number.is_whole() ? exact::shown(number, 0).text : "";
+  std::string digits = number.is_whole() ? exact::digits_text(number, 0) : "";
   for (std::size_t i = digits.size(); i > 1; --i) {
     const bool leads_with_zero = i == 2 && digits[1] == '0';
     if (digits[i - 1] != digits[i - 2] && !leads_with_zero) {

@@ -58,7 +58,26 @@ Notation term(const AlikeAddend& addend, const units::Unit& unit, const exact::S
   return whole;
 }
 
-void finish(AmountSum& sum, const char* noun, int places) {
+// The fewest decimals, from `places` on, with which the rounded addends come to the rounded sum.
+int places_that_add_up(const AmountSum& sum, int places) {
+  constexpr int most = 6;
+  for (int tried = places; tried <= most; ++tried) {
+    Number printed;
+    Number total;
+    for (const AlikeAddend& addend : sum.addends) {
+      const Number times = Number::whole(static_cast<long long>(addend.times));
+      printed = printed + times * exact::rounded(addend.each, tried);
+      total = total + times * addend.each;
+    }
+    if (printed == exact::rounded(total, tried)) {
+      return tried;
+    }
+  }
+  return places;
+}
+
+void finish(AmountSum& sum, const char* noun, int least_places) {
+  const int places = places_that_add_up(sum, least_places);
   std::vector<Notation> terms{leaf(Kind::Words, noun), leaf(Kind::Sign, "=")};
   bool exact = true;
   for (const AlikeAddend& addend : sum.addends) {

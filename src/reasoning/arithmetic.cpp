@@ -17,7 +17,6 @@ using words::message;
 using words::Message;
 
 constexpr int longest_decimal = 4;
-constexpr int quotient_places = 2;
 
 bool is_leaf(const Expression& e) { return e.operands().empty(); }
 
@@ -80,8 +79,16 @@ bool is_hard_product(const Number& a, const Number& b) {
   return significant_digits(a) >= 2 && significant_digits(b) >= 2;
 }
 
+// As many decimals as the line shows of the quotient; none where it shows a fraction, whose numerator is what is left.
+int quotient_places(const Number& quotient) {
+  const std::string text = exact::class_text(quotient);
+  const std::size_t point = text.find('.');
+  return point == std::string::npos ? 0 : static_cast<int>(text.find_last_of("0123456789") - point);
+}
+
 bool is_hard_quotient(const Number& a, const Number& b) {
-  const bool ends = exact::decimals_needed(a / b, quotient_places).has_value();
+  constexpr int easy_places = 2;
+  const bool ends = exact::decimals_needed(a / b, easy_places).has_value();
   return significant_digits(b) >= 2 || (significant_digits(b) == 1 && significant_digits(a) >= 3) ||
          (significant_digits(b) == 1 && !ends && !(b == Number::whole(1)));
 }
@@ -126,7 +133,7 @@ void add_chain(const Expression& e, const Numerals& numerals, std::vector<Column
     divisor = divisor * factor;
   }
   if (divisor.sign() > 0 && can_be_written_out(divisor) && is_hard_quotient(product, divisor)) {
-    asides.push_back(exact::long_division(product, divisor, quotient_places));
+    asides.push_back(exact::long_division(product, divisor, quotient_places(product / divisor)));
   }
 }
 

@@ -306,4 +306,8 @@ std::vector<Link> chain(const solids::SolidStatement& statement, const std::set<
   return Search(statement, known).to(wanted);
 }
 
+words::Message reason_on(const Link& link, const algebra::Bindings& values) {
+  return link.derivation != nullptr && link.derivation->working ? link.derivation->working(values) : link.reason;
+}
+
 }  // namespace fw::reasoning

@@ -30,6 +30,10 @@ struct Link {
 /// The relation with its substitutions made.
 [[nodiscard]] algebra::Equation composed(const Link& link);
 
+/// Why it holds, with the numbers of the solid (all `values`) where its coordinates tell them: "Find …", without an end
+/// stop.
+[[nodiscard]] words::Message reason_on(const Link& link, const algebra::Bindings& values);
+
 /// The formulas to use, in order, for all of `wanted`: the shortest chain, usual ones first. A formula that stands
 /// solved for its letter costs less than one that must be solved, a root more, and a letter in several places still
 /// more. Empty where nothing leads to one of them. Cost: a few passes over the relations.

@@ -11,11 +11,11 @@ using exact::Number;
 using units::Unit;
 
 Notation quantity(const Number& amount, const Unit& unit) {
-  return algebra::row(
-      {algebra::leaf(Notation::Kind::Number, line_number(amount)), algebra::leaf(Notation::Kind::Unit, unit.text())});
+  return algebra::row({algebra::leaf(Notation::Kind::Number, exact::class_text(amount)),
+                       algebra::leaf(Notation::Kind::Unit, unit.text())});
 }
 
-words::Amount amount_of(const Number& amount, const Unit& unit) { return {line_number(amount), unit.text()}; }
+words::Amount amount_of(const Number& amount, const Unit& unit) { return {exact::class_text(amount), unit.text()}; }
 
 }  // namespace
 
@@ -26,7 +26,7 @@ Message conversion_sentence(const Unit& from, const Unit& to) {
   const Unit& larger = is_larger ? from : to;
   const Unit& smaller = is_larger ? to : from;
   factor = is_larger ? factor : Number::whole(1) / factor;
-  const std::string number = line_number(factor);
+  const std::string number = exact::class_text(factor);
   const words::Amount one{"1", larger.text()};
   const words::Amount many = amount_of(factor, smaller);
   const Message what_to_do = is_larger ? message("multiply by {factor}", {{"factor", number}})

@@ -129,18 +129,27 @@ AddendColumn adding_up(const std::vector<Number>& addends, int places) {
   while (column.extra_digits < most_extra_digits && !adds_up(column.extra_digits)) {
     ++column.extra_digits;
   }
-  std::size_t widest = 0;
+  const auto commas = [](const std::string& text) {
+    return static_cast<std::size_t>(std::count(text.begin(), text.end(), ','));
+  };
+  std::size_t most_digits = 0;
+  std::size_t most_commas = 0;
   for (const Number& addend : addends) {
     const exact::Shown shown = exact::shown(addend, places + column.extra_digits);
     const std::size_t point = std::min(shown.text.find('.'), shown.text.size());
     column.addends.push_back({shown.text.substr(0, point), shown.text.substr(point), shown.exact});
     column.is_rounded = column.is_rounded || !shown.exact;
-    widest = std::max(widest, point);
+    const std::size_t here = commas(column.addends.back().whole);
+    most_commas = std::max(most_commas, here);
+    most_digits = std::max(most_digits, point - here);
   }
   for (ColumnNumber& number : column.addends) {
-    // The figure space (U+2007) is as wide as a digit.
+    // The figure space (U+2007) is as wide as a digit, the punctuation space (U+2008) as a comma.
     std::string padding;
-    for (std::size_t i = number.whole.size(); i < widest; ++i) {
+    for (std::size_t i = commas(number.whole); i < most_commas; ++i) {
+      padding += "\u2008";
+    }
+    for (std::size_t i = number.whole.size() - commas(number.whole); i < most_digits; ++i) {
       padding += "\u2007";
     }
     number.whole = padding + number.whole;

@@ -158,13 +158,19 @@ void write_work(Worksheet& sheet, const Equation& before, const IsolationStep& s
   sheet.write(kind_of(step), one_after_another(reasons), step.equation, change_of(step)).asides = std::move(asides);
 }
 
-// The factor above the line and the number below it, struck out.
+// The factor above the line and the number below it, struck out; not in one of several terms.
 void write_canceled(Worksheet& sheet, Equation& equation) {
+  const Operation operation = equation.right.operation();
+  if (operation == Operation::Sum || operation == Operation::Difference) {
+    return;
+  }
   const std::optional<Canceled> cut = canceled(equation.right, sheet.numerals());
   if (!cut) {
     return;
   }
-  const auto number = [&](const Symbol& numeral) { return line_number(sheet.numerals().values().at(numeral.name)); };
+  const auto number = [&](const Symbol& numeral) {
+    return sheet.number_text(sheet.numerals().values().at(numeral.name));
+  };
   const Message reason =
       message("Cancel: {above} ÷ {below} = {left}.",
               {{"above", number(cut->above)}, {"below", number(cut->below)}, {"left", number(cut->left)}});
@@ -305,8 +311,9 @@ void write_link(Worksheet& sheet, const Link& link) {
   if (link.derivation != nullptr) {
     const Symbol numeral = sheet.numerals().add(value, unknown.dimension);
     sheet.color_terms({});
-    Step& step = sheet.write(StepKind::Work, message("{reason:up}.", {{"reason", link.reason}}), {unknown, numeral},
-                             {Change::Kind::Start});
+    Step& step =
+        sheet.write(StepKind::Work, message("{reason:up}.", {{"reason", reason_on(link, sheet.solid().values())}}),
+                    {unknown, numeral}, {Change::Kind::Start});
     step.faces = sheet.faces_of(unknown);
     step.marks = sheet.marks_of({unknown});
     sheet.set_numeral(unknown, numeral);

@@ -48,16 +48,41 @@ std::vector<Symbol> givens_used(const solids::Solid& solid, const std::vector<Li
   return used;
 }
 
-std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symbol>& used) {
+// Which of the labels that the answer comes from are rounded ones.
+std::vector<std::string> rounded_labels(const solids::Solid& solid, const std::vector<Symbol>& used) {
+  std::vector<std::string> labels;
+  for (const Symbol& measure : used) {
+    const units::WrittenQuantity* written = solid.written(measure);
+    const std::string& name = measure.name;
+    const bool is_rounded =
+        std::any_of(solid.remarks().begin(), solid.remarks().end(), [&](const solids::Fault& remark) {
+          return remark.severity == solids::Severity::Rounding &&
+                 (remark.measure == name || name.rfind(remark.measure + ".", 0) == 0);
+        });
+    if (written != nullptr && is_rounded && std::find(labels.begin(), labels.end(), written->text) == labels.end()) {
+      labels.push_back(written->text);
+    }
+  }
+  return labels;
+}
+
+std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symbol>& used,
+                              const std::vector<Link>& links) {
   std::vector<Message> notes;
-  for (const solids::Fault& remark : solid.remarks()) {
-    for (const Symbol& measure : used) {
-      const units::WrittenQuantity* written = solid.written(measure);
-      const std::string& name = measure.name;
-      if (written != nullptr && (remark.measure == name || name.rfind(remark.measure + ".", 0) == 0)) {
-        notes.push_back(
-            message("The label {label} is rounded. We use it as written, so the answer is only as exact as the label.",
-                    {{"label", written->text}}));
+  const std::vector<std::string> labels = rounded_labels(solid, used);
+  if (!labels.empty()) {
+    notes.push_back(labels.size() == 1 ? message("The label {label} is rounded. We use it as written, so the answer is "
+                                                 "only as exact as the label.",
+                                                 {{"label", labels.front()}})
+                                       : message("The labels {labels:and} are rounded. We use them as written, so the "
+                                                 "answer is only as exact as the labels.",
+                                                 {{"labels", labels}}));
+  }
+  // What is taken for granted about the figure matters to lengths, and to what comes from them.
+  if (std::any_of(links.begin(), links.end(), [](const Link& link) { return link.unknown.dimension == 1; })) {
+    for (const solids::Fault& remark : solid.remarks()) {
+      if (remark.severity == solids::Severity::Missing) {
+        notes.push_back(message("{remark:up}.", {{"remark", remark.message}}));
       }
     }
   }
@@ -83,8 +108,7 @@ int answer_places(const Number& amount, bool converted) {
   return enough;
 }
 
-Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, const SolutionOptions& options,
-                const std::vector<Symbol>& used) {
+Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, const SolutionOptions& options) {
   const solids::Solid& solid = sheet.solid();
   const units::Unit own = solid.unit().to_the(asked.dimension);
   const units::Unit unit = options.unit.value_or(own);
@@ -94,12 +118,11 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
     convert_answer(sheet, asked, value, own, unit);
   }
   const int places = options.places ? *options.places : answer_places(amount, !(unit == own));
-  Answer answer{amount, unit, places, "", "", notes_on(solid, used)};
+  Answer answer{amount, unit, places, "", "", {}};
   const exact::Shown shown = exact::shown(amount, places);
   answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
   if (!shown.exact) {
-    const std::string form = exact::exact_text(amount);
-    answer.exact_text = form.empty() ? "" : bracketed(form) + " " + unit.text();
+    answer.exact_text = exact::has_class_form(amount) ? bracketed(exact::exact_text(amount)) + " " + unit.text() : "";
     write_rounded(sheet, asked, amount, unit, places);
   }
   return answer;
@@ -118,9 +141,10 @@ void begin(Worksheet& sheet, const Symbol& asked, const std::vector<Symbol>& use
 }
 
 // From the number on the sheet to the answer.
-Answer end(Worksheet& sheet, const Symbol& asked, const SolutionOptions& options, const std::vector<Symbol>& used) {
+Answer end(Worksheet& sheet, const Symbol& asked, const SolutionOptions& options, std::vector<Message> notes) {
   const Number value = sheet.numerals().values().at(sheet.numeral_of(asked).name);
-  Answer answer = answered(sheet, asked, value, options, used);
+  Answer answer = answered(sheet, asked, value, options);
+  answer.notes = std::move(notes);
   write_answer(sheet, asked, answer);
   return answer;
 }
@@ -152,7 +176,7 @@ Result<Solution, Message> by_formula(const solids::Solid& solid, const Symbol& a
   const std::size_t head = sheet.steps().size();
   const std::vector<WrittenLink> written = write_links(sheet, links);
   const std::size_t worked = sheet.steps().size();
-  Answer answer = end(sheet, asked, options, used);
+  Answer answer = end(sheet, asked, options, notes_on(solid, used, links));
   write_check(sheet, links.back());
   Board board;
   if (options.notation) {
@@ -220,7 +244,7 @@ Result<Solution, Message> face_by_face(const solids::Solid& solid, const Symbol&
   const std::vector<WrittenLink> written = write_links(sheet, links);
   const std::vector<WrittenFaces> faces = write_faces(sheet, sum);
   const std::size_t worked = sheet.steps().size();
-  Answer answer = end(sheet, asked, options, used);
+  Answer answer = end(sheet, asked, options, notes_on(solid, used, links));
   Board board;
   if (options.notation) {
     BoardPage page(sheet, *options.notation);

@@ -28,7 +28,7 @@ struct Answer {
   units::Unit unit = units::Unit::none();
   int places = 2;
   std::string text;            ///< "9 cm", "≈ 10.39 cm"
-  std::string exact_text;      ///< "6√3 cm"; empty where the number has no such form or `text` is exact
+  std::string exact_text;      ///< "6√3 cm"; empty where a class would not write it or `text` is exact
   std::vector<Message> notes;  ///< "the label 5.2 cm is a rounded number, so the answer is one too"
 };
 

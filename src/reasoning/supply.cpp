@@ -319,9 +319,9 @@ class Answering {
                          {{"rest", rest}, {"share", shown.text}, {"item", item()}});
   }
   [[nodiscard]] Message steps_plain(const SupplyNumber& number) const {
-    const bool exact = !number.text.empty() || shown_apart(number.value, places_).exact;
-    const words::Amount amount{steps_.digits(number), number.unit ? number.unit->text() : ""};
-    return exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
+    const exact::Shown shown = steps_.shown(number);
+    const words::Amount amount{shown.text, number.unit ? number.unit->text() : ""};
+    return shown.exact ? message("{amount}", {{"amount", amount}}) : message("about {amount}", {{"amount", amount}});
   }
 
   const Supply* supply_;

@@ -13,6 +13,9 @@ using exact::Number;
 using Kind = Notation::Kind;
 
 constexpr int column_places = 6;  // of exact/column_work.hpp
+constexpr int longest_decimal = 6;
+constexpr int guard_places = 2;
+constexpr int most_places = 6;
 
 bool fits_columns(const Number& number) {
   return number.sign() >= 0 && exact::decimals_needed(number, column_places).has_value();
@@ -20,7 +23,7 @@ bool fits_columns(const Number& number) {
 
 // Digits from the first to the last that is not 0: 2 for 0.45 and for 4500.
 std::size_t digits_that_count(const Number& number) {
-  std::string digits = exact::shown(number, column_places).text;
+  std::string digits = exact::digits_text(number, column_places);
   digits.erase(std::remove(digits.begin(), digits.end(), '.'), digits.end());
   const std::size_t first = digits.find_first_not_of('0');
   return first == std::string::npos ? 0 : digits.find_last_not_of('0') - first + 1;
@@ -101,8 +104,26 @@ std::size_t SupplySteps::add_source(Source::Kind kind, Message sentence, std::ve
   return work_->sources.size() - 1;
 }
 
-std::string SupplySteps::digits(const SupplyNumber& number) const {
-  return number.text.empty() ? shown_apart(number.value, places_).text : number.text;
+exact::Shown SupplySteps::shown(const SupplyNumber& number) const {
+  if (!number.text.empty()) {
+    return {number.text, true};
+  }
+  if (number.shown) {
+    return *number.shown;
+  }
+  if (exact::decimals_needed(number.value, longest_decimal)) {
+    return exact::shown(number.value, longest_decimal);
+  }
+  return shown_apart(number.value, number.unit ? places_ + guard_places : places_);
+}
+
+Number SupplySteps::as_printed(const SupplyNumber& number) const {
+  const exact::Shown as_shown = shown(number);
+  if (as_shown.exact) {
+    return number.value;
+  }
+  const auto read = exact::parse_number(as_shown.text);
+  return read ? read->value : number.value;
 }
 
 Notation SupplySteps::notation(const SupplyNumber& number) const {
@@ -113,16 +134,35 @@ Notation SupplySteps::notation(const SupplyNumber& number) const {
 
 SupplyNumber SupplySteps::work_out(StepKind kind, const Message& reason, const SupplyNumber& a, const std::string& sign,
                                    const SupplyNumber& b, SupplyNumber result) {
-  const auto is_shown_exact = [&](const SupplyNumber& number) {
-    return !number.text.empty() || shown_apart(number.value, places_).exact;
-  };
-  const bool exact = is_shown_exact(a) && is_shown_exact(b);
-  SupplyNumber shown =
-      state(kind, reason, algebra::row({notation(a), leaf(Kind::Sign, sign), notation(b)}), exact, std::move(result));
-  if (exact) {
-    add_aside(aside_of(a.value, sign, b.value, places_));
-  }
+  const Number x = as_printed(a);
+  const Number y = as_printed(b);
+  SupplyNumber shown = state_worked(kind, reason, algebra::row({notation(a), leaf(Kind::Sign, sign), notation(b)}),
+                                    sign == "×"   ? x * y
+                                    : sign == "÷" ? x / y
+                                                  : x - y,
+                                    std::move(result));
+  // Where the line rounds, the division shows one more digit, and so the rounding.
+  const exact::Shown& on_line = *shown.shown;
+  const std::size_t point = on_line.text.find('.');
+  const int places = point == std::string::npos ? 0 : static_cast<int>(on_line.text.size() - point) - 1;
+  add_aside(aside_of(x, sign, y, on_line.exact ? places : places + 1));
   return shown;
+}
+
+SupplyNumber SupplySteps::state_worked(StepKind kind, const Message& reason, Notation left, const Number& printed,
+                                       SupplyNumber result) {
+  const bool is_exact = printed == result.value;
+  exact::Shown best = this->shown(result);
+  for (int places = most_places; !is_exact && result.text.empty() && places >= 0; --places) {
+    const exact::Shown tried{exact::fixed_text(result.value, places), false};
+    const bool is_shorter = tried.text.size() <= best.text.size() || best.exact;
+    if (is_shorter && exact::rounded(printed, places) == exact::rounded(result.value, places)) {
+      best = tried;
+      break;
+    }
+  }
+  result.shown = best;
+  return state(kind, reason, std::move(left), is_exact, std::move(result));
 }
 
 SupplyNumber SupplySteps::state(StepKind kind, const Message& reason, Notation left, bool shown_exact,
@@ -132,7 +172,8 @@ SupplyNumber SupplySteps::state(StepKind kind, const Message& reason, Notation l
   step.reason = reason;
   step.outcome = Outcome{result.value, result.unit};
   step.faces = work_->faces;
-  const bool exact = shown_exact && shown_apart(result.value, places_).exact;
+  result.shown = shown(result);
+  const bool exact = shown_exact && result.shown->exact;
   const Notation shown_result = notation(result);
   step.line = algebra::NotationLine{std::move(left), exact ? "=" : "≈", shown_result};
   work_->steps.push_back(std::move(step));
@@ -165,8 +206,8 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   const bool is_smaller = factor > Number::whole(1);
   if (factor == Number::whole(1)) {
     const Message reason = message("1 {unit} is 1 {other}.", {{"unit", amount.unit->text()}, {"other", unit.text()}});
-    return steps.state(StepKind::Convert, reason, steps.notation(amount),
-                       shown_apart(amount.value, steps.places()).exact, {amount.value, unit, {}, amount.text});
+    return steps.state(StepKind::Convert, reason, steps.notation(amount), steps.shown(amount).exact,
+                       {amount.value, unit, {}, amount.text, steps.shown(amount)});
   }
   const SupplyNumber one = is_smaller ? unit_step(steps, *amount.unit, unit) : unit_step(steps, unit, *amount.unit);
   SupplyNumber by = one;
@@ -181,12 +222,13 @@ SupplyNumber converted(SupplySteps& steps, const SupplyNumber& amount, const uni
   Notation bracketed;
   bracketed.kind = Kind::Brackets;
   bracketed.parts = {work};
-  const bool exact = shown_apart(amount.value, steps.places()).exact && exact::shown(one.value, 4).exact;
-  SupplyNumber result = steps.state(
+  const Number printed = steps.as_printed(amount);
+  const Number times = is_smaller ? conversion(*amount.unit, unit) : conversion(unit, *amount.unit);
+  SupplyNumber result = steps.state_worked(
       StepKind::Convert, reason,
-      algebra::row({steps.notation(amount), leaf(Kind::Sign, "="), bracketed, leaf(Kind::Unit, unit.text())}), exact,
-      {amount.value * factor, unit, {}, ""});
-  if (exact) {
+      algebra::row({steps.notation(amount), leaf(Kind::Sign, "="), bracketed, leaf(Kind::Unit, unit.text())}),
+      is_smaller ? printed * times : printed / times, {amount.value * factor, unit, {}, ""});
+  if (steps.shown(amount).exact && exact::shown(one.value, 4).exact) {
     steps.add_aside(aside_of(amount.value, sign, one.value, steps.places()));
   }
   return result;

@@ -10,7 +10,8 @@ struct SupplyNumber {
   exact::Number value;
   std::optional<units::Unit> unit = std::nullopt;
   std::optional<std::size_t> source = std::nullopt;
-  std::string text = "";  ///< as written; empty: as shown
+  std::string text = "";                             ///< as written; empty: as shown
+  std::optional<exact::Shown> shown = std::nullopt;  ///< as a line before shows it
 };
 
 /// Shown within `places`, and with more of them where a number that is not whole would look whole: 3.001.
@@ -25,7 +26,12 @@ class SupplySteps {
   SupplySteps(SupplyWork& work, int places) : work_(&work), places_(places) {}
 
   [[nodiscard]] std::size_t add_source(Source::Kind kind, Message sentence, std::vector<FaceId> faces = {});
-  [[nodiscard]] std::string digits(const SupplyNumber& number) const;
+  /// As it is written or was shown before; else to the end where it ends soon, and an amount that does not with two
+  /// more decimals than an answer, so that what is worked out of it comes out right.
+  [[nodiscard]] exact::Shown shown(const SupplyNumber& number) const;
+  [[nodiscard]] std::string digits(const SupplyNumber& number) const { return shown(number).text; }
+  /// The number that a reader sees.
+  [[nodiscard]] exact::Number as_printed(const SupplyNumber& number) const;
   [[nodiscard]] algebra::Notation notation(const SupplyNumber& number) const;
   /// "a × b = result". `sign` is "×", "÷" or "−"; the aside is put beside it where the head cannot do it.
   SupplyNumber work_out(StepKind kind, const Message& reason, const SupplyNumber& a, const std::string& sign,
@@ -33,6 +39,10 @@ class SupplySteps {
   /// "left = result"; `shown_exact` is false where the left side is shown rounded.
   SupplyNumber state(StepKind kind, const Message& reason, algebra::Notation left, bool shown_exact,
                      SupplyNumber result);
+  /// The same where the numbers on the left come to `printed` as they stand there: the result is shown with as many
+  /// decimals as a reader gets who works them out.
+  SupplyNumber state_worked(StepKind kind, const Message& reason, algebra::Notation left, const exact::Number& printed,
+                            SupplyNumber result);
   /// A step of words alone.
   Step& say(StepKind kind, const Message& reason);
   /// The last step stands on the line of the one before it on the board.

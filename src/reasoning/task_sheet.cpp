@@ -20,17 +20,18 @@ SupplyNumber TaskSheet::number(const exact::Number& value, const std::optional<u
 
 SupplyNumber TaskSheet::multiply(const Message& reason, const std::vector<SupplyNumber>& factors, SupplyNumber result) {
   std::vector<Notation> parts;
-  bool exact = true;
+  exact::Number printed = exact::Number::whole(1);
   for (const SupplyNumber& factor : factors) {
     if (!parts.empty()) {
       parts.push_back(sign("×"));
     }
     parts.push_back(steps_.notation(factor));
-    exact = exact && (!factor.text.empty() || shown_apart(factor.value, steps_.places()).exact);
+    printed = printed * steps_.as_printed(factor);
   }
-  SupplyNumber shown = steps_.state(StepKind::Count, reason, algebra::row(std::move(parts)), exact, std::move(result));
-  if (factors.size() == 2 && exact) {
-    steps_.add_aside(aside_of(factors[0].value, "×", factors[1].value, steps_.places()));
+  SupplyNumber shown =
+      steps_.state_worked(StepKind::Count, reason, algebra::row(std::move(parts)), printed, std::move(result));
+  if (factors.size() == 2) {
+    steps_.add_aside(aside_of(steps_.as_printed(factors[0]), "×", steps_.as_printed(factors[1]), steps_.places()));
   }
   return shown;
 }

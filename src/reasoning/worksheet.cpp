@@ -16,9 +16,6 @@ using algebra::Operation;
 using algebra::Symbol;
 using exact::Number;
 
-constexpr int line_places = 4;
-constexpr std::size_t longest_exact_form = 24;  // bytes; √ and π take more than one each
-
 bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * (std::abs(a) + std::abs(b)); }
 
 }  // namespace
@@ -28,18 +25,21 @@ std::string bracketed(const std::string& number) {
   return is_sum && number.back() != ')' && number.find('/') == std::string::npos ? "(" + number + ")" : number;
 }
 
-std::string line_number(const Number& value) {
-  if (exact::decimals_needed(value, line_places)) {
-    return exact::shown(value, line_places).text;
-  }
-  std::string form = exact::exact_text(value);
-  if (!form.empty() && form.size() <= longest_exact_form) {
-    return form;
-  }
-  return exact::fixed_text(value, line_places) + "…";
+Worksheet::Worksheet(const solids::Solid& solid) : solid_(&solid) {
+  constexpr int longest_decimal = 6;
+  const std::vector<solids::Measure>& measures = solid.statement().measures;
+  in_fractions_ = std::any_of(measures.begin(), measures.end(), [&](const solids::Measure& measure) {
+    const auto value = solid.values().find(measure.symbol.name);
+    return solid.written(measure.symbol) != nullptr && value != solid.values().end() && value->second.is_rational() &&
+           !exact::decimals_needed(value->second, longest_decimal);
+  });
 }
 
 // ---- numbers ----
+
+std::string Worksheet::number_text(const Number& value) const {
+  return in_fractions_ ? exact::fraction_text(value) : exact::class_text(value);
+}
 
 Source Worksheet::source_of_given(const Symbol& measure) const {
   const units::WrittenQuantity* written = solid_->written(measure);
@@ -75,7 +75,10 @@ Symbol Worksheet::numeral_of(const Symbol& measure) {
   // "3 ft 6 in" is no one number to work with.
   const bool is_one_number = written != nullptr && (!written->has_unit || written->number.text != written->text);
   if (is_one_number && (!written->has_unit || written->unit == solid_->unit().to_the(measure.dimension))) {
-    set_text(numeral, written->number.text);
+    // A decimal among fractions is written as one too.
+    if (!in_fractions_ || written->number.is_fraction) {
+      set_text(numeral, written->number.text);
+    }
   }
   set_numeral(measure, numeral);
   return numeral;
@@ -110,7 +113,7 @@ void Worksheet::note_new_numerals(const Equation& equation, std::size_t step) {
 // ---- text ----
 
 words::Amount Worksheet::amount(const Number& value, int dimension) const {
-  const std::string number = line_number(value);
+  const std::string number = number_text(value);
   return dimension == 0 ? words::Amount{number, ""} : words::Amount{bracketed(number), unit_text(dimension)};
 }
 
@@ -122,8 +125,12 @@ words::Amount Worksheet::amount(const Symbol& numeral) const {
 
 // A product of more than three lengths turns up on the way, as in Heron's formula.
 std::string Worksheet::unit_text(int dimension) const {
-  return dimension <= 3 ? solid_->unit().to_the(dimension).text()
-                        : algebra::formula_text(algebra::power(Symbol{"unit", solid_->unit().text(), 1}, dimension));
+  constexpr int greatest = 3;
+  if (dimension <= greatest) {
+    return solid_->unit().to_the(dimension).text();
+  }
+  const int first = std::min(dimension / 2, greatest);
+  return unit_text(first) + " · " + unit_text(dimension - first);
 }
 
 words::Value Worksheet::value(const Expression& expression) const {
@@ -140,7 +147,7 @@ Notation Worksheet::symbol_notation(const Symbol& symbol, bool with_unit) const 
   const auto written = texts_.find(symbol.name);
   Notation number =
       algebra::leaf(Notation::Kind::Number,
-                    written != texts_.end() ? written->second : line_number(numerals_.values().at(symbol.name)));
+                    written != texts_.end() ? written->second : number_text(numerals_.values().at(symbol.name)));
   const auto source = source_of_.find(symbol.name);
   if (source != source_of_.end()) {
     number.source = source->second;
@@ -162,7 +169,7 @@ Notation Worksheet::struck(const Canceled& cut) const {
     if (!(symbol == cut.above) && !(symbol == cut.below)) {
       return number;
     }
-    Notation old = algebra::leaf(Notation::Kind::Number, line_number(numerals_.values().at(symbol.name)));
+    Notation old = algebra::leaf(Notation::Kind::Number, number_text(numerals_.values().at(symbol.name)));
     old.canceled = true;
     if (symbol == cut.below || cut.leaves_one) {
       return old;

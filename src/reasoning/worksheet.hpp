@@ -16,7 +16,7 @@ namespace fw::reasoning {
 /// how an equation is set.
 class Worksheet {
  public:
-  explicit Worksheet(const solids::Solid& solid) : solid_(&solid) {}
+  explicit Worksheet(const solids::Solid& solid);
 
   [[nodiscard]] const solids::Solid& solid() const { return *solid_; }
   [[nodiscard]] algebra::Numerals& numerals() { return numerals_; }
@@ -29,6 +29,8 @@ class Worksheet {
   void set_numeral(const algebra::Symbol& measure, const algebra::Symbol& numeral);
   /// A number that comes from what a source says.
   [[nodiscard]] algebra::Symbol sourced_numeral(const exact::Number& value, int dimension, Source source);
+  /// As class_text() has it; in fractions alone where a label of the solid is one that does not end as a decimal.
+  [[nodiscard]] std::string number_text(const exact::Number& value) const;
   /// The numeral is written so: "7 1/2" as the label has it.
   void set_text(const algebra::Symbol& numeral, std::string text) { texts_[numeral.name] = std::move(text); }
 
@@ -69,6 +71,7 @@ class Worksheet {
   [[nodiscard]] Source source_of_given(const algebra::Symbol& measure) const;
 
   const solids::Solid* solid_;
+  bool in_fractions_ = false;
   algebra::Numerals numerals_;
   std::vector<Step> steps_;
   std::vector<Source> sources_;
@@ -79,9 +82,6 @@ class Worksheet {
   std::size_t last_line_ = 0;
 };
 
-/// How a number stands in a line: a decimal that ends within four places, else its exact form, else four places
-/// and "…".
-[[nodiscard]] std::string line_number(const exact::Number& value);
 /// A sum before a unit: "(216 + 48√3)"; other numbers as they are.
 [[nodiscard]] std::string bracketed(const std::string& number);
 

@@ -125,6 +125,44 @@ class FootMemo {
   FootMemo(const PyramidPlan& plan, std::vector<Symbol> from) : plan_(plan), from_(std::move(from)) {}
 
   exact::Number distance_from(std::size_t side, const algebra::Bindings& bindings) {
+    take(bindings);
+    return distance_from_line(*foot_, base_.corners[side], base_.corners[(side + 1) % base_.corners.size()]);
+  }
+  /// "The foot of the height is at (3, 3) and the side runs from (8, 0) to (8, 6), so they are 8 − 3 apart".
+  words::Message distance_worked(std::size_t side, const algebra::Bindings& bindings) {
+    take(bindings);
+    const ExactPoint& from = base_.corners[side];
+    const ExactPoint& to = base_.corners[(side + 1) % base_.corners.size()];
+    const words::Message where =
+        message("the foot of the height is at {foot} and the side runs from {from} to {to}",
+                {{"foot", said_point(*foot_)}, {"from", said_point(from)}, {"to", said_point(to)}});
+    const bool is_upright = from.x == to.x;
+    if (is_upright || from.y == to.y) {
+      const exact::Number& one = is_upright ? from.x : from.y;
+      const exact::Number& other = is_upright ? foot_->x : foot_->y;
+      return message("{where}, so they are {more} − {less} apart",
+                     {{"where", where},
+                      {"more", exact::class_text(one < other ? other : one)},
+                      {"less", exact::class_text(one < other ? one : other)}});
+    }
+    const exact::Number length = distance(from, to);
+    return message(
+        "{where}. They make a triangle with an area of {area}, so they are {twice} ÷ {side} apart: twice the area, "
+        "divided "
+        "by the side",
+        {{"where", where},
+         {"area", exact::class_text(distance_from_line(*foot_, from, to) * length / whole(2))},
+         {"twice", exact::class_text(distance_from_line(*foot_, from, to) * length)},
+         {"side", exact::class_text(length)}});
+  }
+  [[nodiscard]] const std::vector<Symbol>& from() const { return from_; }
+
+ private:
+  static std::string said_point(const ExactPoint& point) {
+    return "(" + exact::class_text(point.x) + ", " + exact::class_text(point.y) + ")";
+  }
+
+  void take(const algebra::Bindings& bindings) {
     std::vector<exact::Number> key;
     for (const Symbol& symbol : from_) {
       key.push_back(value_of(bindings, symbol));
@@ -134,11 +172,8 @@ class FootMemo {
       base_ = plan_.base.body(bindings);
       foot_ = foot_of_apex(plan_, base_, bindings);
     }
-    return distance_from_line(*foot_, base_.corners[side], base_.corners[(side + 1) % base_.corners.size()]);
   }
-  [[nodiscard]] const std::vector<Symbol>& from() const { return from_; }
 
- private:
   PyramidPlan plan_;
   std::vector<Symbol> from_;
   std::vector<exact::Number> key_;
@@ -168,10 +203,11 @@ Symbol add_foot_distance(SolidStatement& statement, const std::shared_ptr<FootMe
   Derivation derivation;
   derivation.symbol = distance_symbol;
   derivation.from = memo->from();
-  derivation.reason = message("the distance from the foot of the height to a side, found from the corners of the base");
+  derivation.reason = message("find how far the foot of the height is from that side");
   derivation.value = [memo, i](const algebra::Bindings& bindings) -> std::optional<exact::Number> {
     return memo->distance_from(i, bindings);
   };
+  derivation.working = [memo, i](const algebra::Bindings& bindings) { return memo->distance_worked(i, bindings); };
   statement.derivations.push_back(derivation);
   return distance_symbol;
 }

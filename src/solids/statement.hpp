@@ -35,6 +35,8 @@ struct Derivation {
   std::vector<algebra::Symbol> from;  ///< what must be known first
   std::function<std::optional<exact::Number>(const algebra::Bindings&)> value;
   words::Message reason;
+  std::function<words::Message(const algebra::Bindings&)>
+      working;  ///< the same with its numbers; empty: nothing to add
 };
 
 /// What must hold for the figure to exist: greater > less.

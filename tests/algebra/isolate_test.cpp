@@ -116,10 +116,22 @@ TEST(Isolated, FromBothSides) {
   EXPECT_EQ(paper.lines({7 * e(x), 3 * e(x) + paper.length(20)}, whole(5)).back(), "x = 5");
 }
 
+// The base edge of a square pyramid with its height and surface area: s² + s√(s² + 576) = 360.
+TEST(Isolated, FromBesideARootAndUnderIt) {
+  Paper paper;
+  const Lines lines = paper.lines({power(x, 2) + x * root(power(x, 2) + paper.area(576)), paper.area(360)}, whole(10));
+  ASSERT_FALSE(lines.empty());
+  EXPECT_EQ(lines.back(), "x = 10");
+  EXPECT_NE(std::find(lines.begin(), lines.end(), "x² = 100"), lines.end()) << testing::PrintToString(lines);
+  EXPECT_TRUE(paper.steps({paper.area(360), power(x, 2) + 4 * x * root(power(x, 2) + paper.area(576)) / 4}, whole(10)));
+}
+
 TEST(Isolated, HasNoWayWhereSchoolHasNone) {
   Paper paper;
-  // Under a root and outside; a third power with a first one.
-  EXPECT_FALSE(paper.steps({power(x, 2) + x * root(power(x, 2) + paper.area(576)), paper.area(360)}, whole(10)));
+  // Under two roots; a third power with a first one.
+  EXPECT_FALSE(paper.steps(
+      {x * root(power(x, 2) + paper.area(576)) + x * root(power(x, 2) + paper.area(7469)), paper.area(1130)},
+      whole(10)));
   EXPECT_FALSE(paper.steps({power(x, 3) + paper.area(2) * x, paper.volume(whole(33))}, whole(3)));
 }
 

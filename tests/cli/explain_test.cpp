@@ -117,7 +117,7 @@ TEST_F(ExplainVerb, RoundsAndConvertsAsAsked) {
   EXPECT_THAT(run(tall, "--places 4").out, HasSubstr("  Answer: ≈ 101.8234 cm³  (exactly 72√2 cm³)\n"));
   EXPECT_THAT(run(tall, "--places 0").out, HasSubstr("  Answer: ≈ 102 cm³  (exactly 72√2 cm³)\n"));
   // 144 cm² = 14 400 mm², since 1 cm² = 100 mm².
-  EXPECT_EQ(json::parse(run(shade, "--unit mm^2 --json").out)["problems"][0]["answer"]["text"], "14400 mm²");
+  EXPECT_EQ(json::parse(run(shade, "--unit mm^2 --json").out)["problems"][0]["answer"]["text"], "14,400 mm²");
 }
 
 // A problem that asks nothing is fine to look at, for check and for explain alike.

@@ -61,10 +61,10 @@ TEST(ColumnWork, MultiplicationShiftsItsPartialProducts) {
             "------\n"
             "  1296\n");
   EXPECT_EQ(plain_text(long_multiplication(decimal("23.5"), decimal("7"))),
-            "      2 3.5\n"
-            "×         7\n"
-            "-----------\n"
-            "    1 6 4.5\n");
+            "   23.5\n"
+            "×     7\n"
+            "-------\n"
+            "  164.5\n");
 }
 
 TEST(ColumnWork, DivisionWritesEveryRemainder) {

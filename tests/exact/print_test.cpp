@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "exact/written.hpp"
 #include "support/numbers.hpp"
 
 namespace fw::print_test {
@@ -68,6 +69,44 @@ TEST(DecimalsNeeded, CountsThem) {
   EXPECT_EQ(decimals_needed(Number::ratio(5, 8), 2), std::nullopt);
   EXPECT_EQ(decimals_needed(Number::ratio(1, 3), 100), std::nullopt);
   EXPECT_EQ(decimals_needed(square_root(whole(2)), 100), std::nullopt);
+}
+
+TEST(FixedText, SetsOffThousandsFromFiveDigitsOn) {
+  EXPECT_EQ(fixed_text(whole(1512), 0), "1512");
+  EXPECT_EQ(fixed_text(whole(24000000), 0), "24,000,000");
+  EXPECT_EQ(fixed_text(Number::ratio(1234567, 100), 2), "12,345.67");
+  EXPECT_EQ(fixed_text(whole(-345678), 1), "−345,678.0");
+  EXPECT_EQ(shown(whole(100000), 2).text, "100,000");
+  EXPECT_EQ(class_text(whole(100000)), "100,000");
+  EXPECT_EQ(digits_text(whole(100000), 2), "100000");
+  EXPECT_EQ(parse_number(fixed_text(Number::ratio(1234567, 100), 2))->value, Number::ratio(1234567, 100));
+}
+
+// What a class would write down and what it would rather have in decimals: common practice, no source.
+TEST(ClassText, IsExactWhereAClassWouldWriteItSo) {
+  EXPECT_EQ(class_text(Number::ratio(99, 2)), "49.5");
+  EXPECT_EQ(class_text(Number::ratio(16, 3)), "5 1/3");
+  EXPECT_EQ(class_text(whole(3) * root(2)), "3√2");
+  EXPECT_EQ(class_text(whole(12) + whole(3) * root(5)), "12 + 3√5");
+  EXPECT_EQ(class_text(Number::ratio(3, 2000000)), "0.0000015");
+  EXPECT_EQ(class_text(whole(-3) * root(2)), "−3√2");
+}
+
+TEST(FractionText, WritesDecimalsAsMixedNumbers) {
+  EXPECT_EQ(fraction_text(Number::ratio(25, 2)), "12 1/2");
+  EXPECT_EQ(fraction_text(Number::ratio(-50, 3)), "−16 2/3");
+  EXPECT_EQ(fraction_text(whole(7)), "7");
+  EXPECT_EQ(fraction_text(Number::ratio(1, 100)), "0.01");
+  EXPECT_EQ(fraction_text(whole(3) * root(2)), "3√2");
+}
+
+TEST(ClassText, ElseGoesOnInDecimals) {
+  EXPECT_EQ(class_text(Number::ratio(1800, 231)), "7.7922…");
+  EXPECT_EQ(class_text(Number::ratio(1, 1024) / whole(3)), "0.00032552…");
+  EXPECT_EQ(class_text(Number::polygon_cotangent(5) / whole(2)), "0.68819…");
+  EXPECT_EQ(class_text(Number::ratio(-1800, 231)), "−7.7922…");
+  EXPECT_FALSE(has_class_form(Number::polygon_cotangent(5)));
+  EXPECT_FALSE(has_class_form(whole(4) * root(818) / whole(23)));
 }
 
 }  // namespace

@@ -68,8 +68,9 @@ std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
       wrong += one.find + " is explained as " + answer + " and measured " + measured(solid, one.find) + ". ";
     }
     const std::vector<reasoning::Step> steps = reasoning::all_steps(one);
-    const auto last =
-        std::find_if(steps.rbegin(), steps.rend(), [](const auto& step) { return step.line.has_value(); });
+    const auto last = std::find_if(steps.rbegin(), steps.rend(), [](const auto& step) {
+      return step.line.has_value() && step.kind != reasoning::StepKind::Check;
+    });
     const std::string line = last == steps.rend() ? "" : algebra::plain_text(*last->line);
     if (line.size() < answer.size() || line.substr(line.size() - answer.size()) != answer) {
       wrong += "the last line, " + line + ", does not end in " + answer + ". ";

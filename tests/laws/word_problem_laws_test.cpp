@@ -5,6 +5,7 @@
 
 #include "lessons_at_hand.hpp"
 #include "practice/task_type.hpp"
+#include "support/pocket_calculator.hpp"
 #include "tasks/word_problems/word_problem.hpp"
 
 namespace fw::laws::word_problem_laws_test {
@@ -58,6 +59,46 @@ std::size_t expect_worked_amounts(std::size_t made_up) {
   }
   return count;
 }
+
+algebra::Notation without_units(algebra::Notation notation) {
+  using Kind = algebra::Notation::Kind;
+  auto& parts = notation.parts;
+  parts.erase(std::remove_if(parts.begin(), parts.end(), [](const auto& part) { return part.kind == Kind::Unit; }),
+              parts.end());
+  std::transform(parts.begin(), parts.end(), parts.begin(), without_units);
+  return notation;
+}
+
+/// The last part of a line and the one before it, as somebody would type them who has no units on the calculator.
+std::string last_two_parts(const algebra::NotationLine& line) {
+  const std::string left = algebra::plain_text(without_units(line.left));
+  const std::size_t sign = left.rfind(" = ");
+  return (sign == std::string::npos ? left : left.substr(sign + 3)) + " " + line.sign + " " +
+         algebra::plain_text(without_units(line.right));
+}
+
+void expect_lines_that_come_out(std::size_t made_up) {
+  std::size_t count = 0;
+  for (const lessons::Lesson& lesson : lessons_at_hand(made_up)) {
+    for (const lessons::Problem& problem : lesson.problems) {
+      const auto all = practice::explained(problem);
+      for (const Explanation& one : all ? *all : std::vector<Explanation>{}) {
+        for (const reasoning::Step& step : one.packs ? one.packs->steps : std::vector<reasoning::Step>{}) {
+          const std::string line = step.line ? last_two_parts(*step.line) : "";
+          if (line.rfind("1 = ", 0) != 0) {  // "1 ft = 12 in"
+            EXPECT_EQ(test::miscalculated(line, true), "") << problem.id << ' ' << problem.prompt;
+            ++count;
+          }
+        }
+      }
+    }
+  }
+  EXPECT_GE(count, made_up);
+}
+
+/// What is printed is what a calculator gives for what is printed before it, also where both are rounded.
+TEST(WordProblemLaws, LinesComeOutAsTheyArePrinted) { expect_lines_that_come_out(20); }
+TEST(WordProblemLaws, ManyLinesComeOutAsTheyArePrintedSlow) { expect_lines_that_come_out(120); }
 
 TEST(WordProblemLaws, AmountsAreWorkedOut) { EXPECT_GE(expect_worked_amounts(20), 15U); }
 TEST(WordProblemLaws, ManyAmountsAreWorkedOutSlow) { EXPECT_GE(expect_worked_amounts(120), 50U); }

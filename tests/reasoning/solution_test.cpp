@@ -259,7 +259,7 @@ TEST(Solution, WhatDoesNotEndIsRoundedOnceAndShownExact) {
 
 TEST(Solution, WithoutAFormulaOfSchoolItTriesAndSaysSo) {
   const Solution solution =
-      solved("pyramid | height: 12 cm | base square | side: ? | known surface_area: 360 cm^2", "base.side");
+      solved("pyramid | height: 12 cm | base square | side: ? | known lateral_area: 260 cm^2", "base.side");
   EXPECT_EQ("10 cm", solution.answer.text);
   EXPECT_TRUE(std::any_of(solution.steps.begin(), solution.steps.end(),
                           [](const Step& step) { return step.kind == StepKind::Numeric; }));
@@ -269,12 +269,51 @@ TEST(Solution, WithoutAFormulaOfSchoolItTriesAndSaysSo) {
 
 TEST(Solution, UnlikeUnitsAreConvertedFirst) {
   const Solution solution = solved("rectangular prism | length: 2 ft | width: 10 in | height: 1 ft 6 in", "volume");
-  EXPECT_TRUE(has_line(solution, "1 ft 6 in = 1.5 ft")) << testing::PrintToString(lines_of(solution));
+  EXPECT_TRUE(has_line(solution, "1 ft 6 in = 18 in")) << testing::PrintToString(lines_of(solution));
   SolutionOptions inches;
   inches.unit = units::Unit::find("in^3");
   EXPECT_EQ(
       "4320 in³",
       solved("rectangular prism | length: 2 ft | width: 10 in | height: 1 ft 6 in", "volume", inches).answer.text);
+}
+
+/// The base edge stands beside a root and under it: both sides are squared, and a class gets there.
+TEST(Solution, TheBaseEdgeFromTheSurfaceIsFoundByFormula) {
+  const Solution solution =
+      solved("pyramid | height: 4 cm | base square | side: ? | known surface_area: 96 cm^2", "base.side");
+  EXPECT_EQ("6 cm", solution.answer.text);
+  EXPECT_TRUE(std::none_of(solution.steps.begin(), solution.steps.end(),
+                           [](const Step& step) { return step.kind == StepKind::Numeric; }));
+}
+
+TEST(Solution, FractionsAndDecimalsDoNotMix) {
+  const Solution solution = solved("rectangular prism | length: 2 1/3 ft | width: 2.5 ft | height: 3 ft", "volume");
+  EXPECT_TRUE(has_line(solution, "V = 2 1/3 ft × 2 1/2 ft × 3 ft")) << testing::PrintToString(lines_of(solution));
+  EXPECT_TRUE(has_line(solution, "V = 17 1/2 ft³")) << testing::PrintToString(lines_of(solution));
+}
+
+TEST(Solution, NoFootIsCutIntoTwelfths) {
+  const Solution solution = solved("rectangular prism | length: 2 ft 7 in | width: 11 1/2 in | height: 3 ft", "volume");
+  EXPECT_TRUE(has_line(solution, "2 ft 7 in = 31 in")) << testing::PrintToString(lines_of(solution));
+  EXPECT_EQ("12,834 in³", solution.answer.text);
+  EXPECT_EQ("15 ft³",
+            solved("rectangular prism | length: 2 ft 6 in | width: 2 ft | height: 3 ft", "volume").answer.text);
+}
+
+/// Of labels that fit only as rounded numbers, those that the answer comes from are told, in one sentence.
+TEST(Solution, OnlyRoundedLabelsThatMatterAreTold) {
+  const std::string figure =
+      "prism | height: 10 cm | rounded: yes | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm";
+  EXPECT_EQ(1U, solved(figure, "volume").answer.notes.size());
+  EXPECT_TRUE(
+      solved("prism | height: 10 in | base triangle | base: 9 in | height: 4 in", "volume").answer.notes.empty());
+  const Solution with_sides =
+      solved("prism | height: 10 in | base triangle | base: 9 in | height: 4 in", "surface_area");
+  ASSERT_EQ(1U, with_sides.answer.notes.size());
+  EXPECT_EQ(
+      "No sides are given, so the triangle is drawn with two equal sides; answers that depend on the sides are for "
+      "that triangle only.",
+      said(with_sides.answer.notes[0]));
 }
 
 TEST(Solution, OpenFacesAreLeftOutOfTheSum) {

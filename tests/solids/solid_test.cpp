@@ -79,7 +79,7 @@ TEST(SolidUnits, UnlikeOnesAreConvertedExactly) {
   EXPECT_EQ(shown_volume("prism | height: 1 ft | base square | side: 6 in"), "432 in³");
   const Solid bare = test::solid("cube | edge: 3");
   EXPECT_EQ(bare.volume().amount(), exact::Number::whole(27));
-  EXPECT_EQ(shown_surface("prism | height: 1 m | base polygon | vertices: 0 0, 30 0, 30 40 | unit: cm"), "13200 cm²");
+  EXPECT_EQ(shown_surface("prism | height: 1 m | base polygon | vertices: 0 0, 30 0, 30 40 | unit: cm"), "13,200 cm²");
 }
 
 TEST(SolidFaces, SayWhereEachLengthIsWritten) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <optional>
@@ -117,8 +118,9 @@ class PocketCalculator {
   }
 
   double number() {
-    const std::size_t count = std::min(rest_.find_first_not_of("0123456789."), rest_.size());
-    const std::string digits(rest_.substr(0, count));
+    const std::size_t count = std::min(rest_.find_first_not_of("0123456789.,"), rest_.size());
+    std::string digits(rest_.substr(0, count));
+    digits.erase(std::remove(digits.begin(), digits.end(), ','), digits.end());  // 12,345
     rest_.remove_prefix(count);
     take("…");
     fails_ = fails_ || digits.empty();
@@ -132,8 +134,9 @@ class PocketCalculator {
 };
 
 /// What does not follow on a printed line, "2 · 3 = 7": each part must be what the calculator makes of the part before,
-/// after ≈ within half a unit of the last digit. Empty where all does; parts with letters are passed over.
-inline std::string miscalculated(const std::string& line) {
+/// after ≈ within half a unit of the last digit. Empty where all does; parts with letters are passed over. After ≈ no
+/// part may be exact, unless the numbers before it are rounded ones.
+inline std::string miscalculated(const std::string& line, bool from_rounded = false) {
   std::vector<std::pair<std::string, std::string>> parts{{"", ""}};  // the sign before it, the part
   for (std::string_view rest = line; !rest.empty();) {
     bool is_sign = false;
@@ -165,7 +168,7 @@ inline std::string miscalculated(const std::string& line) {
     if (std::abs(*before - *after) > allowed) {
       return line + ": the calculator gives " + std::to_string(*before);
     }
-    if (parts[i].first == " ≈ " && std::abs(*before - *after) < 1e-12 * std::abs(*before)) {
+    if (!from_rounded && parts[i].first == " ≈ " && std::abs(*before - *after) < 1e-12 * std::abs(*before)) {
       return line + " is exact";
     }
   }

@@ -235,7 +235,7 @@ TEST(TaskChoices, KeepTheirOrderWhereTheyHaveOne) {
 TEST(TaskChoices, OfNumbersAreFour) {
   for (const auto& [solid, members, right] :
        {std::tuple{crate, cubes, "12 candles"}, std::tuple{box, copied_area, "4576 cm²"},
-        std::tuple{box, copied_volume, "20160 cm³"}, std::tuple{box, factor, "4 times"},
+        std::tuple{box, copied_volume, "20,160 cm³"}, std::tuple{box, factor, "4 times"},
         std::tuple{box, in_m2, "0.0286 m²"}, std::tuple{box, in_liters, "0.315 L"}}) {
     const lessons::Problem problem = problem_of(solid, members);
     const auto choices = choices_of(problem, 2);

@@ -152,9 +152,9 @@ TEST(Generator, GivesTheSameProblemsForTheSameSeed) {
             "cube, count: 2\n"
             "cube, surface_area: 384\n"
             "square pyramid, base_area: 1600\n"
-            "rectangular prism, volume: 12960\n"
+            "rectangular prism, volume: 12,960\n"
             "cube, name: \n"
-            "rectangular prism, surface_area: 21210\n");
+            "rectangular prism, surface_area: 21,210\n");
   EXPECT_EQ(lessons_of(request).at(0), lesson);
 }
 

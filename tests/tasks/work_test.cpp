@@ -52,10 +52,10 @@ TEST(Tasks, PackingCountsWholeOnesAlongEachEdge) {
       "how many whole ones fit? 2, and 1 cm stays empty.\n          7 cm ÷ 3 cm ≈ 2.33\n   8. Multiply: how many in a "
       "row, how many rows, how many layers.\n          3 × 2 × 2 = 12\n   9. All the edges of the candle are equal, so "
       "turning it changes nothing.\n  10. Dividing the volumes gives too many. The empty space at the edges can't be "
-      "put together.\n          560 cm³ ÷ 27 cm³ ≈ 20.74\n                   20.74\n                  ------\n         "
-      "     27) 560.00\n                 −54\n                  --\n                   20 0\n                  −18 9\n "
+      "put together.\n          560 cm³ ÷ 27 cm³ ≈ 20.74\n                   20.740\n                  -------\n         "
+      "     27) 560.000\n                 −54\n                  --\n                   20 0\n                  −18 9\n "
       "                  ----\n                    1 10\n                   −1 08\n                    ----\n          "
-      "             2\n  11. 12 candles fit.\nAnswer: 12 candles");
+      "             20\n  11. 12 candles fit.\nAnswer: 12 candles");
 }
 TEST(Tasks, PackingTellsTheOtherWaysRound) {
   const std::string text = told(problem_of(box, R"("supply": {"pack": "volume", "item": "soap",
@@ -78,11 +78,11 @@ TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
             "   1. Find the volume of the scaled copy, in cubic centimeters (cm³).\n   2. Every edge of the scaled "
             "copy is 4 times as long.\n   3. Volume has three dimensions, so multiply by the scale factor three "
             "times.\n          4 × 4 × 4 = 64\n   4. So the volume of the scaled copy is 64 times that of the solid.\n "
-            "         64 × 315 cm³ = 20160 cm³\n                  315\n              ×    64\n              -------\n  "
+            "         64 × 315 cm³ = 20,160 cm³\n                  315\n              ×    64\n              -------\n  "
             "               1260\n              + 18900\n              -------\n                20160\n   5. The "
-            "volume of the scaled copy is 20160 cm³.\nAnswer: 20160 cm³");
+            "volume of the scaled copy is 20,160 cm³.\nAnswer: 20,160 cm³");
   EXPECT_THAT(told(problem_of(box, R"("scale": "4", "find": ["surface_area", "volume"])")),
-              testing::AllOf(HasSubstr("Answer: 4576 cm²"), HasSubstr("Answer: 20160 cm³")));
+              testing::AllOf(HasSubstr("Answer: 4576 cm²"), HasSubstr("Answer: 20,160 cm³")));
   EXPECT_THAT(told(problem_of(box, R"("scale": "1/2", "find": ["surface_area"])")), HasSubstr("Answer: 71.5 cm²"));
 }
 TEST(Tasks, TheFactorIsARoot) {
@@ -90,8 +90,8 @@ TEST(Tasks, TheFactorIsARoot) {
       steps_of(problem_of(box, R"("scale": "?", "copy": {"volume": "20.16 L"}, "find": ["scale"])")),
       "   1. Find the scale factor: how many times as long the edges of the scaled copy are. It has no unit.\n   2. 1 "
       "L is 1000 cm³.\n          1 L = 1000 cm³\n   3. 1 cm³ is smaller, so you need more. Multiply.\n          20.16 "
-      "L = (20.16 × 1000) cm³ = 20160 cm³\n   4. How many times as large is the volume of the scaled copy?\n          "
-      "20160 cm³ ÷ 315 cm³ = 64\n                      64\n                   -----\n              315) 20160\n        "
+      "L = (20.16 × 1000) cm³ = 20,160 cm³\n   4. How many times as large is the volume of the scaled copy?\n          "
+      "20,160 cm³ ÷ 315 cm³ = 64\n                      64\n                   -----\n              315) 20160\n        "
       "          −1890\n                   ----\n                    1260\n                   −1260\n                  "
       "  ----\n                       0\n   5. Volume grows by the scale factor cubed. Take the cube root.\n          "
       "∛64 = 4\n   6. The edges of the scaled copy are 4 times as long.\nAnswer: 4 times");
@@ -101,7 +101,7 @@ TEST(Tasks, UnitsAreConvertedAtTheEnd) {
   const std::string text = told(problem_of(box, R"("find": ["surface_area"], "unit": "m^2")"));
   EXPECT_THAT(
       text,
-      HasSubstr("The question asks for m². 1 m = 100 cm, so 1 m² = 100 cm × 100 cm = 10000 cm²: divide by 10000."));
+      HasSubstr("The question asks for m². 1 m = 100 cm, so 1 m² = 100 cm × 100 cm = 10,000 cm²: divide by 10,000."));
   EXPECT_THAT(text, HasSubstr("Answer: 0.0286 m²"));
   EXPECT_THAT(told(problem_of(box, R"("find": ["volume"], "unit": "L")")), HasSubstr("Answer: 0.315 L"));
 }

@@ -93,6 +93,11 @@ Json problem_json(const lessons::Problem& problem) {
                {"surface_area", quantity_json(solid.surface_area())},
                {"lateral_area", quantity_json(solid.lateral_area())},
                {"volume", quantity_json(solid.volume())}};
+  for (const solids::Fault& remark : solid.remarks()) {
+    if (remark.severity == solids::Severity::Missing) {
+      json["assumed"].push_back(said(remark.message));
+    }
+  }
   add_problem_parts(problem, json);
   return json;
 }
@@ -117,6 +122,11 @@ std::string totals_text(const lessons::Problem& problem) {
                     work->title + " " + equals(reasoning::amount_text(work->amount, places))});
     if (work->answer) {
       rows.push_back({"answer", words::said(work->answer->sentence)});
+    }
+  }
+  for (const solids::Fault& remark : solid.remarks()) {
+    if (remark.severity == solids::Severity::Missing) {
+      rows.push_back({"assumed", said(remark.message)});
     }
   }
   return text_table(rows, {Align::Left, Align::Left}, 2);

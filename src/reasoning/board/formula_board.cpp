@@ -336,7 +336,7 @@ void write_board_part(BoardPage& page, const WrittenLink& part) {
   Worksheet& sheet = page.sheet();
   const Link& link = *part.link;
   const Expression value = sheet.numeral_of(link.unknown);
-  const Message reason = message("{reason:up}.", {{"reason", link.reason}});
+  const Message reason = message("{reason:up}.", {{"reason", reason_on(link, sheet.solid().values())}});
   std::vector<EqualParts> equations;
   if (link.derivation != nullptr) {
     equations = {{link.unknown, value}};

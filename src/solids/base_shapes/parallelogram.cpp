@@ -5,7 +5,7 @@ namespace {
 
 using algebra::Expression;
 
-Stated stated_parallelogram(const Description&) {
+Stated stated_parallelogram(const Description& description) {
   const algebra::Symbol b = base_symbol("base", "b");
   const algebra::Symbol c = base_symbol("side", "c");
   const algebra::Symbol t = base_symbol("height", "t");
@@ -22,6 +22,14 @@ Stated stated_parallelogram(const Description&) {
   add_perimeter_and_area(shape, Expression(2) * b + Expression(2) * c,
                          message("opposite sides of a parallelogram are equal"),
                          message("the area of a parallelogram is base times height"));
+  if (!has_field(description, "side")) {
+    shape.relations.push_back({{solids::square(c), solids::square(t) + solids::square(Expression(b) / 3)},
+                               message("the parallelogram is drawn leaning by one third of its base, so use the "
+                                       "Pythagorean theorem")});
+    shape.assumptions = {
+        message("no side is given, so the parallelogram is drawn leaning by one third of its base; answers that depend "
+                "on the side are for that parallelogram only")};
+  }
   Condition leans{c, t, c.name, message("the side of a parallelogram cannot be shorter than its height")};
   leans.may_be_equal = true;
   shape.conditions = {leans};

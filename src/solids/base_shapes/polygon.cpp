@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "solids/base_shapes/shape_table.hpp"
+#include "solids/base_shapes/strips.hpp"
 
 #include "geometry/polygon.hpp"
 
@@ -95,6 +96,29 @@ bool is_convex(const std::vector<ExactPoint>& corners) {
   return true;
 }
 
+/// "Cut it into 2 rectangles and 1 triangle, and add their areas: 9 × 4 + ...", as long as a class would.
+words::Message area_reason(const std::vector<ExactPoint>& corners) {
+  constexpr std::size_t most_pieces = 8;
+  const Strips strips = cut_into_strips(corners);
+  if (strips.count() > most_pieces) {
+    return message("cut the polygon into {count} strips, straight through its corners, and add their areas",
+                   {{"count", strips.count()}});
+  }
+  std::vector<words::Message> pieces;
+  if (strips.rectangles > 0) {
+    pieces.push_back(message("{count} {count:rectangle|rectangles}", {{"count", strips.rectangles}}));
+  }
+  if (strips.triangles > 0) {
+    pieces.push_back(message("{count} {count:triangle|triangles}", {{"count", strips.triangles}}));
+  }
+  if (strips.trapezoids > 0) {
+    pieces.push_back(message("{count} {count:trapezoid|trapezoids}", {{"count", strips.trapezoids}}));
+  }
+  return strips.count() == 1 ? message("find the area of the base: {work}", {{"work", strips.work}})
+                             : message("cut the base into {pieces:and}, and add their areas: {work}",
+                                       {{"pieces", pieces}, {"work", strips.work}});
+}
+
 Stated stated_polygon(const Description& description) {
   std::vector<ExactPoint> corners = corners_of(description);
   const std::vector<Fault> faults = faults_of(corners);
@@ -128,7 +152,7 @@ Stated stated_polygon(const Description& description) {
   }
   shape.area = Expression(exact_area(corners));
   add_perimeter_and_area(shape, sum_of(lengths), message("the perimeter is the sum of all the sides"),
-                         message("find the area of the polygon from its corners"));
+                         area_reason(corners));
   shape.body = [corners, sides = shape.sides, runs_clockwise](const algebra::Bindings&) {
     ShapeBody body;
     body.ran_clockwise = runs_clockwise;

@@ -45,8 +45,9 @@ void add_heron(ShapeStatement& shape, const TriangleLetters& n) {
   const Expression a = n.a;
   const Expression c = n.c;
   const Expression product = (algebra::sum_of({a, b, c}) * (a + c - b)) * ((a + b - c) * (b + c - a));
-  shape.relations.push_back({{Expression(4) * solids::square(n.b) * solids::square(n.t), product},
-                             message("Heron's formula: the three sides fix the area, and so the height")});
+  shape.relations.push_back({{Expression(16) * solids::square(symbols::base_area()), product},
+                             message("Heron's formula: 16 times the area squared is the sum of the three sides times "
+                                     "each sum of two sides minus the third side")});
   const words::Message sentence = message("each side of a triangle must be shorter than the other two together");
   shape.conditions.push_back({a + c, b, n.b.name, sentence});
   shape.conditions.push_back({b + c, a, n.a.name, sentence});

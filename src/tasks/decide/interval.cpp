@@ -8,6 +8,8 @@
 #include "practice/choice_parts.hpp"
 #include "practice/signatures.hpp"
 #include "practice/told_prompt.hpp"
+#include "reasoning/ledger.hpp"
+#include "reasoning/supply_steps.hpp"
 #include "reasoning/task_sheet.hpp"
 #include "tasks/decide/judged_numbers.hpp"
 #include "tasks/measure.hpp"
@@ -22,6 +24,7 @@ using exact::Number;
 using lessons::in_quotes;
 using practice::Hint;
 using reasoning::StepKind;
+using reasoning::SupplyNumber;
 using reasoning::TaskSheet;
 
 constexpr std::size_t most_bounds = 9;
@@ -166,6 +169,8 @@ void write_estimate(const Problem& problem, const std::string& find, const units
   std::vector<algebra::Notation> parts;
   Number sum;
   std::vector<std::size_t> groups;
+  std::vector<std::string> areas;  // "6 × 5 = 30"
+  const reasoning::Ledger ledger = reasoning::ledger(problem.solid, {}, reasoning::Grouping::EachFace);
   for (const solids::Face& face : problem.solid.faces()) {
     const auto counts = [&](const solids::Face& one) {
       return one.group == face.group && (find == "surface_area" || one.role == solids::FaceRole::Lateral);
@@ -177,6 +182,8 @@ void write_estimate(const Problem& problem, const std::string& find, const units
     }
     groups.push_back(face.group.index());
     const Number rough = to_one_digit(face.area.amount());
+    const exact::Shown area = exact::shown(face.area.amount(), 2);
+    areas.push_back(ledger.rows[face.id.index()].work + (area.exact ? " = " : " ≈ ") + area.text);
     sum = sum + Number::whole(alike) * rough;
     if (!parts.empty()) {
       parts.push_back(reasoning::sign("+"));
@@ -187,8 +194,10 @@ void write_estimate(const Problem& problem, const std::string& find, const units
     }
     parts.push_back(sheet.steps().notation({rough, unit, std::nullopt, ""}));
   }
-  std::ignore = sheet.steps().state(StepKind::Work, message("Estimate first. Round each face to one digit and add."),
-                                    algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
+  std::ignore = sheet.steps().state(
+      StepKind::Work,
+      message("Estimate first. The areas are {areas:and}. Round each to one digit and add.", {{"areas", areas}}),
+      algebra::row(std::move(parts)), true, {sum, unit, {}, ""});
 }
 
 bool is_added_up(const Problem& problem, const std::string& find) {
@@ -268,6 +277,14 @@ std::optional<TaskWork> Interval::work(const Problem& problem, int places) const
   TaskWork task{key(), find_, message("then the interval"), {}, {}, {}, std::nullopt, 0, {}};
   task.lead = has_estimate ? 1 : 0;
   const auto& bounds = between_;
+  const units::Unit asked = bounds.front().unit;
+  Number there = amount;
+  if (!(asked == unit)) {
+    const SupplyNumber found = sheet.number(
+        amount, unit, reasoning::Source::Kind::EarlierStep,
+        message("the {measure}, found before", {{"measure", Noun{reasoning::title_named(problem.solid, find_)}}}));
+    there = reasoning::converted(sheet.steps(), found, asked).value;
+  }
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
     if (amount_in(bounds[i], unit) < amount && amount < amount_in(bounds[i + 1], unit)) {
       task.answer = between(practice::value_of(bounds[i]), practice::value_of(bounds[i + 1]));
@@ -280,7 +297,7 @@ std::optional<TaskWork> Interval::work(const Problem& problem, int places) const
   }
   const Message sentence =
       message("The {measure} of {amount} is {place}.", {{"measure", Noun{reasoning::title_named(problem.solid, find_)}},
-                                                        {"amount", judged_amount(amount, unit, places)},
+                                                        {"amount", judged_amount(there, asked, places)},
                                                         {"place", task.answer}});
   return std::move(sheet).finished(std::move(task), sentence);
 }

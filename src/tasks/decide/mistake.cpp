@@ -248,15 +248,25 @@ std::optional<TaskWork> Mistake::work(const Problem& problem, int places) const 
                                       message("the {measure}, found before", {{"measure", title}}));
   const SupplyNumber b =
       sheet.number(wrong, unit, Source::Kind::Known, message("what a student got"), wrong_.number.text);
-  const bool is_less = wrong < right;
-  std::ignore = sheet.steps().work_out(
-      StepKind::Check, message("A student got {value}. How far off is that?", {{"value", practice::value_of(wrong_)}}),
-      is_less ? a : b, "−", is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
+  const auto asked = question(problem);
+  const auto mistake = asked ? behind(problem, *asked) : Result<Choice, Message>(failure(asked.error()));
+  // A face that is missing, or counted twice, shows in how far off the answer is; other mistakes do not.
+  if (!mistake || !mistake->faces.empty()) {
+    const bool is_less = wrong < right;
+    std::ignore = sheet.steps().work_out(
+        StepKind::Check,
+        message("A student got {value}. How far off is that?", {{"value", practice::value_of(wrong_)}}),
+        is_less ? a : b, "−", is_less ? b : a, {is_less ? right - wrong : wrong - right, unit, {}, ""});
+  }
+  if (mistake) {
+    sheet.steps().say(StepKind::Check, mistake->text);
+  }
   const Message answer = judged_amount(right, unit, places);
   TaskWork task{key(), find_, message("then the mistake"), {}, {}, {}, Outcome{right, unit}, 0, answer};
   return std::move(sheet).finished(
       std::move(task),
-      message("The right value is {answer}. What is missing from the work, or extra?", {{"answer", answer}}));
+      mistake ? message("The right value is {answer}.", {{"answer", answer}})
+              : message("The right value is {answer}. What is missing from the work, or extra?", {{"answer", answer}}));
 }
 
 bool asks_which_mistake(const Problem& problem) { return practice::task_as<Mistake>(problem) != nullptr; }

@@ -60,7 +60,7 @@ TEST(Measures, UnitsSwitchWithoutLoss) {
   const auto millimeter = *units::Unit::find("mm");
   EXPECT_NE(std::find(choice.begin(), choice.end(), millimeter), choice.end());
   const Model switched = after(model, {SetUnit{millimeter}});
-  EXPECT_EQ(surface(switched), "36000 mm²");
+  EXPECT_EQ(surface(switched), "36,000 mm²");
   EXPECT_EQ(surface(after(switched, {SetUnit{units::Unit::centimeter()}})), "360 cm²");
 }
 
