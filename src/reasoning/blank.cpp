@@ -121,7 +121,18 @@ RoughValues letter_values(const std::vector<Symbol>& letters, const solids::Soli
   return values;
 }
 
+// "0.68819…" of a table.
+bool has_number_that_goes_on(const algebra::Expression& side) {
+  const std::vector<algebra::Expression>& parts = side.operands();
+  return side.operation() == algebra::Operation::Number
+             ? !exact::has_class_form(side.number())
+             : std::any_of(parts.begin(), parts.end(), has_number_that_goes_on);
+}
+
 bool is_decimal_that_ends(const algebra::Bindings& values, const algebra::Expression& side) {
+  if (has_number_that_goes_on(side)) {
+    return false;
+  }
   const auto symbols = algebra::symbols_of(side);
   return std::all_of(symbols.begin(), symbols.end(), [&](const Symbol& symbol) {
     constexpr int shown_places = 4;

@@ -224,8 +224,7 @@ class Answering {
       return;
     }
     if (answer_.count.is_zero()) {
-      answer_.leftover =
-          Leftover{needed_.value, *each_.unit, answer_.quotient, rest_text(steps_plain(needed_), answer_.quotient)};
+      answer_.leftover = Leftover{needed_.value, *each_.unit, answer_.quotient, rest_text(needed_, answer_.quotient)};
       return;
     }
     const bool is_up = supply_->rounding == Rounding::Up;
@@ -243,8 +242,10 @@ class Answering {
     steps_.join(Step::OnBoard::JoinsAndTells);
     steps_.work_out(StepKind::Count, message("What part of one {item} is that?", {{"item", item()}}), rest, "÷", each_,
                     {left.share, {}, {}, ""});
-    steps_.join(Step::OnBoard::Joins);
-    left.text = rest_text(steps_plain(rest), left.share);
+    if (steps_.shown(rest).exact) {  // longer numbers need the line for themselves
+      steps_.join(Step::OnBoard::Joins);
+    }
+    left.text = rest_text(rest, left.share);
     answer_.leftover = std::move(left);
   }
 
@@ -311,7 +312,8 @@ class Answering {
   }
 
   /// "16 ft², about 0.36 of a roll".
-  [[nodiscard]] Message rest_text(const Message& rest, const Number& share) const {
+  [[nodiscard]] Message rest_text(const SupplyNumber& left, const Number& share) const {
+    const Message rest = about(shown_apart(left.value, places_), left.unit->text());
     const exact::Shown shown = shown_apart(share, places_);
     return shown.exact
                ? message("{rest}, {share} of {item:a}", {{"rest", rest}, {"share", shown.text}, {"item", item()}})

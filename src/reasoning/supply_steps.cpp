@@ -14,7 +14,7 @@ using Kind = Notation::Kind;
 
 constexpr int column_places = 6;  // of exact/column_work.hpp
 constexpr int longest_decimal = 6;
-constexpr int guard_places = 2;
+constexpr int guard_places = 1;
 constexpr int most_places = 6;
 
 bool fits_columns(const Number& number) {

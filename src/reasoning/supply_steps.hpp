@@ -26,8 +26,8 @@ class SupplySteps {
   SupplySteps(SupplyWork& work, int places) : work_(&work), places_(places) {}
 
   [[nodiscard]] std::size_t add_source(Source::Kind kind, Message sentence, std::vector<FaceId> faces = {});
-  /// As it is written or was shown before; else to the end where it ends soon, and an amount that does not with two
-  /// more decimals than an answer, so that what is worked out of it comes out right.
+  /// As it is written or was shown before; else to the end where it ends soon, and an amount that does not with one
+  /// more decimal than an answer, so that what is worked out of it comes out right.
   [[nodiscard]] exact::Shown shown(const SupplyNumber& number) const;
   [[nodiscard]] std::string digits(const SupplyNumber& number) const { return shown(number).text; }
   /// The number that a reader sees.

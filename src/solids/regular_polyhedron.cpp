@@ -83,8 +83,7 @@ void add_relations(SolidStatement& statement, const Row& row, const Symbol& s) {
   } else if (row.corners_of_face == 5) {
     const Symbol a = *inner_length(5);
     statement.measures.push_back(measure(a, "apothem", ""));
-    statement.relations.push_back({{a, Expression(s) * Number::polygon_cotangent(5) / 2},
-                                   message("in a regular polygon, the side determines the apothem")});
+    statement.relations.push_back(apothem_relation(a, s, 5));
   }
   statement.relations.push_back({{symbols::surface_area(), Expression(row.faces) * face_area(row.corners_of_face, s)},
                                  message("all faces are congruent")});

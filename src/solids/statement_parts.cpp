@@ -194,4 +194,14 @@ Number distance_from_line(const ExactPoint& point, const ExactPoint& a, const Ex
 
 geometry::Vec2 flat(const ExactPoint& point) { return {point.x.to_double(), point.y.to_double()}; }
 
+Relation apothem_relation(const Symbol& a, const Symbol& s, int count) {
+  // A third, a fourth and a sixth of a turn make triangles that a class knows.
+  const Number factor = Number::polygon_cotangent(count) / whole(2);
+  return {{a, algebra::Expression(s) * factor},
+          exact::has_class_form(factor)
+              ? message("in a regular polygon, the side determines the apothem")
+              : message("from a table: in a regular polygon with {count} sides, the apothem is {factor} times the side",
+                        {{"count", std::to_string(count)}, {"factor", exact::class_text(factor)}})};
+}
+
 }  // namespace fw::solids

@@ -31,6 +31,9 @@ using words::Noun;
 void add_perimeter_and_area(ShapeStatement& shape, const algebra::Expression& perimeter, words::Message reason,
                             words::Message area_reason);
 
+/// Of a regular polygon of side s and apothem a; what a class does not derive comes from a table.
+[[nodiscard]] Relation apothem_relation(const algebra::Symbol& a, const algebra::Symbol& s, int count);
+
 /// Requires: the symbol is bound.
 [[nodiscard]] exact::Number value_of(const algebra::Bindings& bindings, const algebra::Symbol& symbol);
 [[nodiscard]] double double_of(const algebra::Bindings& bindings, const algebra::Symbol& symbol);

@@ -91,9 +91,10 @@ TEST(ExtremeNumbers, ABoxKeepsItsThreeLengths) {
 TEST(ExtremeNumbers, WhatIsTooThinIsRefusedByName) {
   const auto solid = Solid::make(box_of("1000000000000 km", "1 km", "0.001 mm"));
   ASSERT_FALSE(solid.has_value());
-  EXPECT_EQ(words::said(solid.error().front().message),
-            "this solid is too thin to build: the length is 1,000,000,000,000 km, but the height is only 0.000000001 km. "
-            "Choose lengths that are closer together");
+  EXPECT_EQ(
+      words::said(solid.error().front().message),
+      "this solid is too thin to build: the length is 1,000,000,000,000 km, but the height is only 0.000000001 km. "
+      "Choose lengths that are closer together");
 }
 
 std::string file_text(const std::string& name) {

@@ -22,8 +22,9 @@ bool near(double a, double b) { return std::abs(a - b) <= 1e-8 * (1e-12 + std::a
 
 double number_of(const Expression& e, const Values& values) { return algebra::rough_value(e, values); }
 
-// The letters that no number stands for, each with a value that has nothing to do with the others.
-Values with_letters(const Solution& solution, const Equation& equation, double seed) {
+// The letters that no number stands for, each with a value that has nothing to do with the others; as large as the
+// solid's own, so that roots have values there too.
+Values with_letters(const solids::Solid& solid, const Solution& solution, const Equation& equation, double seed) {
   Values values;
   for (const auto& [name, number] : solution.values) {
     values.insert_or_assign(name, number.to_double());
@@ -31,7 +32,9 @@ Values with_letters(const Solution& solution, const Equation& equation, double s
   for (const algebra::Symbol& symbol : algebra::symbols_of(equation.left - equation.right)) {
     if (values.count(symbol.name) == 0) {
       seed = std::fmod(seed * 7.31 + 1.17, 11.0) + 0.5;
-      values.insert_or_assign(symbol.name, seed);
+      const auto own = solid.values().find(symbol.name);
+      values.insert_or_assign(symbol.name,
+                              own == solid.values().end() ? seed : own->second.to_double() * (1 + seed / 20));
     }
   }
   return values;
@@ -66,13 +69,13 @@ double done_to(const Change& change, double before, double operand) {
   }
 }
 
-void expect_follows(const Solution& solution, std::size_t i, double seed) {
+void expect_follows(const solids::Solid& solid, const Solution& solution, std::size_t i, double seed) {
   const Step& step = solution.steps[i];
   const Equation& before = *solution.steps[*step.before].equation;
   const Equation& after = *step.equation;
   const Change& change = step.change;
   const std::string what = described(solution, i);
-  const Values values = with_letters(solution, {before.left - before.right, after.left - after.right}, seed);
+  const Values values = with_letters(solid, solution, {before.left - before.right, after.left - after.right}, seed);
   const double left = number_of(before.left, values);
   const double right = number_of(before.right, values);
   const double new_left = number_of(after.left, values);
@@ -137,7 +140,7 @@ void expect_every_line_follows(const solids::Solid& solid, const Solution& solut
       continue;
     }
     for (const double seed : {0.7, 3.1, 9.4}) {
-      expect_follows(solution, i, seed);
+      expect_follows(solid, solution, i, seed);
     }
   }
 }

@@ -122,8 +122,8 @@ TEST(Supply, ConvertsCubicUnitsInThreeDirections) {
   EXPECT_EQ(work.steps[0].kind, StepKind::Convert);
   const std::vector<std::string> told = lines(work);
   EXPECT_EQ(told[0], "1 ft³ = 12 in × 12 in × 12 in = 1728 in³");
-  EXPECT_EQ(told[1], "1092 in³ = (1092 ÷ 1728) ft³ ≈ 0.6319 ft³");
-  EXPECT_EQ(told[2], "0.6319 ft³ ÷ 0.2 ft³ ≈ 3.16");
+  EXPECT_EQ(told[1], "1092 in³ = (1092 ÷ 1728) ft³ ≈ 0.632 ft³");
+  EXPECT_EQ(told[2], "0.632 ft³ ÷ 0.2 ft³ ≈ 3.16");
   EXPECT_EQ(said(work.answer->text), "4 bags of soil");
   // Exact all the way: 4 × 1/5 − 1092/1728.
   EXPECT_EQ(work.answer->leftover->amount, Number::ratio(4, 5) - Number::ratio(1092, 1728));

@@ -115,11 +115,16 @@ std::string figure_line(const Solid& solid) {
          (unit == nullptr ? "cm" : *unit) + "\n";
 }
 
+std::string without_commas(std::string text) {
+  text.erase(std::remove(text.begin(), text.end(), ','), text.end());
+  return text;
+}
+
 std::string given_lines(const Solid& solid) {
   std::string lines;
   const auto add = [&](const algebra::Symbol& symbol) {
     const units::WrittenQuantity* written = solid.is_given(symbol) ? solid.written(symbol) : nullptr;
-    lines += written == nullptr ? "" : "given\t" + symbol.name + "\t" + written->text + "\n";
+    lines += written == nullptr ? "" : "given\t" + symbol.name + "\t" + without_commas(written->text) + "\n";
   };
   for (const solids::Measure& measure : solid.statement().measures) {
     add(measure.symbol);
@@ -134,8 +139,9 @@ std::string given_lines(const Solid& solid) {
 std::string answer_line(const std::string& asked, const Answer& answer) {
   const std::string exact = exact::exact_text(answer.amount);
   return "answer\t" + asked + "\t" + answer.unit.ascii() + "\t" +
-         (exact.empty() ? "digits\t" + exact::fixed_text(answer.amount, digits_of_answers) : "exact\t" + exact) + "\t" +
-         answer.text + "\n";
+         (exact.empty() ? "digits\t" + without_commas(exact::fixed_text(answer.amount, digits_of_answers))
+                        : "exact\t" + exact) +
+         "\t" + without_commas(answer.text) + "\n";
 }
 
 struct Problems {

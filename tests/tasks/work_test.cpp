@@ -52,8 +52,10 @@ TEST(Tasks, PackingCountsWholeOnesAlongEachEdge) {
       "how many whole ones fit? 2, and 1 cm stays empty.\n          7 cm ÷ 3 cm ≈ 2.33\n   8. Multiply: how many in a "
       "row, how many rows, how many layers.\n          3 × 2 × 2 = 12\n   9. All the edges of the candle are equal, so "
       "turning it changes nothing.\n  10. Dividing the volumes gives too many. The empty space at the edges can't be "
-      "put together.\n          560 cm³ ÷ 27 cm³ ≈ 20.74\n                   20.740\n                  -------\n         "
-      "     27) 560.000\n                 −54\n                  --\n                   20 0\n                  −18 9\n "
+      "put together.\n          560 cm³ ÷ 27 cm³ ≈ 20.74\n                   20.740\n                  -------\n       "
+      "  "
+      "     27) 560.000\n                 −54\n                  --\n                   20 0\n                  −18 "
+      "9\n "
       "                  ----\n                    1 10\n                   −1 08\n                    ----\n          "
       "             20\n  11. 12 candles fit.\nAnswer: 12 candles");
 }
@@ -74,13 +76,14 @@ TEST(Tasks, CopiesGrowInTwoAndInThreeDirections) {
             " 16 × 286 cm² = 4576 cm²\n                 286\n              ×   16\n              ------\n              "
             "  1716\n              + 2860\n              ------\n                4576\n   5. The surface area of the "
             "scaled copy is 4576 cm².\nAnswer: 4576 cm²");
-  EXPECT_EQ(steps_of(problem_of(box, R"("scale": "4", "find": ["volume"])")),
-            "   1. Find the volume of the scaled copy, in cubic centimeters (cm³).\n   2. Every edge of the scaled "
-            "copy is 4 times as long.\n   3. Volume has three dimensions, so multiply by the scale factor three "
-            "times.\n          4 × 4 × 4 = 64\n   4. So the volume of the scaled copy is 64 times that of the solid.\n "
-            "         64 × 315 cm³ = 20,160 cm³\n                  315\n              ×    64\n              -------\n  "
-            "               1260\n              + 18900\n              -------\n                20160\n   5. The "
-            "volume of the scaled copy is 20,160 cm³.\nAnswer: 20,160 cm³");
+  EXPECT_EQ(
+      steps_of(problem_of(box, R"("scale": "4", "find": ["volume"])")),
+      "   1. Find the volume of the scaled copy, in cubic centimeters (cm³).\n   2. Every edge of the scaled "
+      "copy is 4 times as long.\n   3. Volume has three dimensions, so multiply by the scale factor three "
+      "times.\n          4 × 4 × 4 = 64\n   4. So the volume of the scaled copy is 64 times that of the solid.\n "
+      "         64 × 315 cm³ = 20,160 cm³\n                  315\n              ×    64\n              -------\n  "
+      "               1260\n              + 18900\n              -------\n                20160\n   5. The "
+      "volume of the scaled copy is 20,160 cm³.\nAnswer: 20,160 cm³");
   EXPECT_THAT(told(problem_of(box, R"("scale": "4", "find": ["surface_area", "volume"])")),
               testing::AllOf(HasSubstr("Answer: 4576 cm²"), HasSubstr("Answer: 20,160 cm³")));
   EXPECT_THAT(told(problem_of(box, R"("scale": "1/2", "find": ["surface_area"])")), HasSubstr("Answer: 71.5 cm²"));
@@ -91,7 +94,8 @@ TEST(Tasks, TheFactorIsARoot) {
       "   1. Find the scale factor: how many times as long the edges of the scaled copy are. It has no unit.\n   2. 1 "
       "L is 1000 cm³.\n          1 L = 1000 cm³\n   3. 1 cm³ is smaller, so you need more. Multiply.\n          20.16 "
       "L = (20.16 × 1000) cm³ = 20,160 cm³\n   4. How many times as large is the volume of the scaled copy?\n          "
-      "20,160 cm³ ÷ 315 cm³ = 64\n                      64\n                   -----\n              315) 20160\n        "
+      "20,160 cm³ ÷ 315 cm³ = 64\n                      64\n                   -----\n              315) 20160\n       "
+      " "
       "          −1890\n                   ----\n                    1260\n                   −1260\n                  "
       "  ----\n                       0\n   5. Volume grows by the scale factor cubed. Take the cube root.\n          "
       "∛64 = 4\n   6. The edges of the scaled copy are 4 times as long.\nAnswer: 4 times");

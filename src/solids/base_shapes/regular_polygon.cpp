@@ -66,14 +66,7 @@ ShapeStatement stated(int count) {
   shape.sides.assign(size, s);
   shape.measures = {base_measure(s, "base edge", "side"), base_measure(a, "apothem", "apothem")};
   shape.area = Expression(count) * s * a / 2;
-  // A third, a fourth and a sixth of a turn make triangles that a class knows; others stand in a table.
-  const Number apothem = Number::polygon_cotangent(count) / whole(2);
-  shape.relations = {{{a, Expression(s) * apothem},
-                      exact::has_class_form(apothem)
-                          ? message("in a regular polygon, the side determines the apothem")
-                          : message("from a table: in a regular polygon with {count} sides, the apothem is {factor} "
-                                    "times the side",
-                                    {{"count", std::to_string(count)}, {"factor", exact::class_text(apothem)}})}};
+  shape.relations = {apothem_relation(a, s, count)};
   add_perimeter_and_area(
       shape, Expression(count) * s, message("a regular polygon has equal sides"),
       message("a regular polygon splits into congruent triangles: half the perimeter times the apothem"));

@@ -51,6 +51,7 @@ std::vector<std::size_t> Consistency::ranked(const std::function<int(std::size_t
 /// first of all.
 std::vector<Consistency::Order> Consistency::further_orders() const {
   const auto is_known = [this](std::size_t i) { return labels_[i].is_known; };
+  const auto exact_first = [this](std::size_t i) { return labels_[i].half > 0 ? 2 : 1; };
   std::vector<Order> all{{ranked([&](std::size_t i) { return is_known(i) ? 2 : labels_[i].half > 0 ? 1 : 0; })}};
   const auto with_last = [&](std::size_t one, std::size_t other) {
     return ranked([&](std::size_t i) { return is_known(i) ? 2 : i == one || i == other ? 1 : 0; });
@@ -63,12 +64,12 @@ std::vector<Consistency::Order> Consistency::further_orders() const {
     }
   }
   if (gives_the_whole_) {
-    all.push_back({ranked([&](std::size_t i) { return is_known(i) ? 0 : 1; }), true});
+    all.push_back({ranked([&](std::size_t i) { return is_known(i) ? 0 : exact_first(i); }), true});
   }
   for (std::size_t known = 0; known < labels_.size(); ++known) {
     if (is_known(known)) {
       all.push_back({ranked([&](std::size_t i) { return i == known ? 1 : 0; })});
-      all.push_back({ranked([&](std::size_t i) { return i == known ? 0 : 1; }), true});
+      all.push_back({ranked([&](std::size_t i) { return i == known ? 0 : exact_first(i); }), true});
     }
   }
   return all;

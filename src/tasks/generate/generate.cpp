@@ -95,7 +95,8 @@ bool ends_soon(const Question& question) {
   digits.erase(std::remove(digits.begin(), digits.end(), '.'), digits.end());
   const std::size_t first = std::min(digits.find_first_not_of('0'), digits.size());
   const std::size_t last = digits.find_last_not_of('0');
-  return exact::decimals_needed(*question.truth, most_places) && last != std::string::npos && last - first < most_digits;
+  return exact::decimals_needed(*question.truth, most_places) && last != std::string::npos &&
+         last - first < most_digits;
 }
 
 // Of a request that names no type: the same seed gives the same problems as long as the lesson format has the same
