@@ -5,6 +5,7 @@
 
 #include "exact/print_number.hpp"
 #include "lessons/open_faces.hpp"
+#include "reasoning/ledger.hpp"
 
 namespace fw::reasoning {
 namespace {
@@ -58,33 +59,19 @@ Notation term(const AlikeAddend& addend, const units::Unit& unit, const exact::S
   return whole;
 }
 
-// The fewest decimals, from `places` on, with which the rounded addends come to the rounded sum.
-int places_that_add_up(const AmountSum& sum, int places) {
-  constexpr int most = 6;
-  for (int tried = places; tried <= most; ++tried) {
-    Number printed;
-    Number total;
-    for (const AlikeAddend& addend : sum.addends) {
-      const Number times = Number::whole(static_cast<long long>(addend.times));
-      printed = printed + times * exact::rounded(addend.each, tried);
-      total = total + times * addend.each;
-    }
-    if (printed == exact::rounded(total, tried)) {
-      return tried;
-    }
+void finish(AmountSum& sum, const char* noun, int places) {
+  std::vector<Number> each;
+  for (const AlikeAddend& addend : sum.addends) {
+    each.insert(each.end(), addend.times, addend.each);
   }
-  return places;
-}
-
-void finish(AmountSum& sum, const char* noun, int least_places) {
-  const int places = places_that_add_up(sum, least_places);
+  const int extra_digits = adding_up(each, places).extra_digits;
   std::vector<Notation> terms{leaf(Kind::Words, noun), leaf(Kind::Sign, "=")};
   bool exact = true;
   for (const AlikeAddend& addend : sum.addends) {
     if (&addend != &sum.addends.front()) {
       terms.push_back(leaf(Kind::Sign, "+"));
     }
-    const exact::Shown shown = exact::shown(addend.each, places);
+    const exact::Shown shown = exact::shown(addend.each, places + extra_digits);
     exact = exact && shown.exact;
     terms.push_back(term(addend, sum.unit, shown));
     sum.total = sum.total + Number::whole(static_cast<long long>(addend.times)) * addend.each;
