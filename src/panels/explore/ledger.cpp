@@ -24,8 +24,8 @@ std::string headline(const Ledger& ledger, bool total_shown) {
   return counted + " of " + total + " faces";
 }
 
-std::string amount_text(const exact::Number& amount, const units::Unit& unit) {
-  const exact::Shown shown = exact::shown(amount, places);
+std::string amount_text(const exact::Number& amount, const units::Unit& unit, int decimals) {
+  const exact::Shown shown = exact::shown(amount, decimals);
   return (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
 }
 
@@ -53,13 +53,18 @@ void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
     return;
   }
   ui.rule_across(rect.x, rect.y, rect.w, true);
-  const std::string amount = adds ? amount_text(ledger.so_far.amount(), ledger.so_far.unit()) : "";
   const std::string left = sum_title(ledger, !shown.derived.open.empty());
   const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
   ui.text(left, inside, {.bold = true, .color = wrong ? ui.theme().bad : ui.theme().ink});
   const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
   const Rect right{inside.x + used, inside.y, inside.w - used, inside.h};
-  ui.text(amount, right, {.size = TextSize::Heading, .bold = true, .h = HAlign::Right, .shrink = true});
+  if (adds) {
+    const auto text = [&](int decimals) { return amount_text(ledger.so_far.amount(), ledger.so_far.unit(), decimals); };
+    // A number of many digits does without decimals where it has no room for them.
+    const bool has_room = ui.text_width(text(places), TextSize::Small, true) <= right.w;
+    ui.text(text(has_room ? places : 0), right,
+            {.size = TextSize::Heading, .bold = true, .h = HAlign::Right, .shrink = true});
+  }
 }
 
 double sum_height(const Ui& ui) { return 1.1 * ui.line(TextSize::Heading); }
