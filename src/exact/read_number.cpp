@@ -309,6 +309,9 @@ std::optional<NumberReader::Part> NumberReader::with_fraction(bool is_whole, Par
   if (decimal_value(below).is_zero()) {
     return fail(below_start, no_zero_below);
   }
+  if (decimal_value(above) >= decimal_value(below)) {
+    return fail(start, "The fraction after a whole number is less than 1: write 8 1/2, not 7 3/2.");
+  }
   return with(above, below);
 }
 

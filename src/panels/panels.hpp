@@ -59,6 +59,9 @@ void face_card(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& 
 [[nodiscard]] double face_card_height(const Ui& ui);
 /// What comes next in the lesson, and the way back, at the bottom of a column.
 void lesson_buttons(Ui& ui, const Shown& shown, Column& column, Commands& out);
+/// Why a change was refused, and what could be taken instead; 0 high when there is nothing to tell.
+[[nodiscard]] double notice_height(const Ui& ui, const Shown& shown, double width);
+void notice(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void measures(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void solids(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void display(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);

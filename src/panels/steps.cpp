@@ -106,6 +106,9 @@ std::string heading(const Shown& shown) {
   if (progressed(shown.model, worked).shown == 0 && work.asked.empty() && worked.by_lesson.size() < 2) {
     return "The problem";
   }
+  if (worked.supply && worked.supply->answer && work.asked.empty()) {  // the area is a step on the way
+    return worked.supply->answer->cost ? "What it costs" : "How many it takes";
+  }
   return said(worked.title) + (worked.letter.empty() ? "" : " " + worked.letter);
 }
 

@@ -108,6 +108,17 @@ void prompt(Ui& ui, const Shown& shown, Commands&) {
   }
 }
 
+namespace {
+
+/// "candle-box" as it is said: "candle box".
+std::string spoken_title(std::string id) {
+  std::replace_if(
+      id.begin(), id.end(), [](char c) { return c == '-' || c == '_'; }, ' ');
+  return id;
+}
+
+}  // namespace
+
 void rail(Ui& ui, const Shown& shown, Commands& out) {
   const Rect& rect = shown.screen.rail;
   if (rect.w <= 0) {
@@ -123,8 +134,8 @@ void rail(Ui& ui, const Shown& shown, Commands& out) {
   for (std::size_t i = 0; i < problems.size(); ++i) {
     const Rect row{content.x, content.y + pitch * static_cast<double>(i), content.w, pitch};
     const Rect place = row.middle(sizes.button, sizes.button);
-    if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), problems[i].id, i == shown.state().problem,
-                     shown.derived.counted[i], place)) {
+    if (ui.rail_item(ids::problem.at(i), std::to_string(i + 1), spoken_title(problems[i].id),
+                     i == shown.state().problem, shown.derived.counted[i], place)) {
       out.push_back(OpenProblem{i});
     }
   }

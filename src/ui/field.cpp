@@ -170,7 +170,7 @@ void Ui::edit_field(const FieldOptions& options, FieldEvent& event) {
     event.entered = true;
     take_field(c.open.id);
   }
-  const bool has_more_to_cancel = !options.answers || c.open.changed;  // else Esc closes what is open
+  const bool has_more_to_cancel = c.open.changed;  // else Esc closes what is open
   if (has_more_to_cancel && c.modifiers == no_modifiers && !c.is_used(Key::Escape) && c.pressed(Key::Escape)) {
     c.use(Key::Escape);
     event.canceled = true;
@@ -230,7 +230,7 @@ FieldEvent Ui::field(WidgetId id, std::string_view text, std::string_view value,
     open_field(id, value);
   } else if (b.focused && !was_open) {
     open_field(id, value);
-    if (b.ring) c.open.anchor = 0;  // reached by a key: typing replaces it all
+    if (b.ring || !options.answers) c.open.anchor = 0;  // typing replaces it all; a second click puts the caret
   }
   c.open.of = c.open.id == id ? options.of : c.open.of;
   const bool is_open = c.open.id == id && (b.focused || options.answers);
@@ -243,7 +243,9 @@ FieldEvent Ui::field(WidgetId id, std::string_view text, std::string_view value,
       c.open.entered = was_entered;
     }
     const TextStyle drawn = style(options.size);
-    point_in_field(rect.inset(em(options.size) * 0.35, 0), drawn, b.went_down, b.held);
+    if (was_open || options.answers) {
+      point_in_field(rect.inset(em(options.size) * 0.35, 0), drawn, b.went_down, b.held);
+    }
     if (b.focused) edit_field(options, event);
     if (!event.left) event.text = c.open.text;
   } else if (!event.left) {
@@ -272,6 +274,9 @@ void Ui::draw_field(const Rect& rect, std::string_view value, const FieldOptions
     quiet.color = theme_->quiet_ink;
     draw_text_line(options.hint, inside, quiet, options.h, VAlign::Middle);
   } else if (!focused) {
+    // All of a number is shown, however long: one that is cut off reads as another.
+    const double width = figures::typeset_size(*canvas_, stands, drawn).x;
+    drawn.size *= width > inside.w ? inside.w / width : 1;
     draw_text_line(stands, inside, drawn, options.h, VAlign::Middle);
   }
   if (focused) {

@@ -137,6 +137,9 @@ void ledger(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Column column(right, sizes.space * 0.5);
   head(ui, shown, column, out);
   lesson_buttons(ui, shown, column, out);
+  if (const double height = notice_height(ui, shown, right.w); height > 0) {
+    notice(ui, shown, column.take_bottom(std::min(height, column.rest().h)), out);
+  }
   volume(ui, shown, column, !wide, out);
   Column count(wide ? left : column.rest(), sizes.space * 0.5);
   sum_line(ui, shown, count.take_bottom(sum_height(ui)));

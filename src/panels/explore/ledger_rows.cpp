@@ -55,8 +55,12 @@ std::string work_of(const Shown& shown, const LedgerRow& row) {
   if (row.times_counted == 0) {
     return row.open.size() == row.faces.size() ? "open, so it doesn't count" : "";
   }
-  return class_goal(shown.state().current()) == ClassGoal::Count ? shown.desk().solid.faces()[row.faces.front()].shape
-                                                                 : row.work;
+  const std::string& shape = shown.desk().solid.faces()[row.faces.front()].shape;
+  if (class_goal(shown.state().current()) == ClassGoal::Count) {
+    return shape;
+  }
+  const bool is_number_alone = row.work.find(' ') == std::string::npos;  // the area would stand there twice
+  return is_number_alone ? "area of the " + shape : row.work;
 }
 
 /// While the class has not said how many faces there are, faces still to come must not give it away.

@@ -31,14 +31,17 @@ std::string title_of(const reasoning::EditableMeasure& measure) {
 }
 
 /// The width of the number's field and of the unit behind it.
-double number_width(const Ui& ui) { return 3 * ui.sizes().label; }
+double number_width(const Ui& ui, const reasoning::EditableMeasure& measure) {
+  const double text = ui.text_width(measure.text) + ui.sizes().label;
+  return std::clamp(text, 3 * ui.sizes().label, 6 * ui.sizes().label);
+}
 double unit_width(const Ui& ui, const reasoning::EditableMeasure& measure) {
   return measure.unit.empty() ? 0 : std::max(1.6 * ui.sizes().label, ui.text_width(measure.unit));
 }
 
 /// The title with the number beside it; a long title takes several lines.
 double head_height(const Ui& ui, const reasoning::EditableMeasure& measure, double width) {
-  const double rest = width - number_width(ui) - unit_width(ui, measure) - 2 * ui.sizes().space;
+  const double rest = width - number_width(ui, measure) - unit_width(ui, measure) - 2 * ui.sizes().space;
   return std::max(ui.sizes().field, ui.wrapped_height(title_of(measure), rest, TextSize::Small));
 }
 
@@ -53,7 +56,7 @@ void measure_row(Ui& ui, const reasoning::EditableMeasure& measure, std::size_t 
   if (!measure.unit.empty()) {
     ui.text(measure.unit, head.take_right(unit_width(ui, measure)), {});
   }
-  const Rect field = head.take_right(number_width(ui)).middle(number_width(ui), sizes.field);
+  const Rect field = head.take_right(number_width(ui, measure)).middle(number_width(ui, measure), sizes.field);
   ui.text(title_of(measure), head.rest(), {.size = TextSize::Small, .wrap = true});
   const FieldEvent typed =
       ui.field(ids::measure_field.at(index), measure.title, measure.text, field, {.h = HAlign::Right});
@@ -80,6 +83,8 @@ void measure_row(Ui& ui, const reasoning::EditableMeasure& measure, std::size_t 
   }
 }
 
+}  // namespace
+
 double notice_height(const Ui& ui, const Shown& shown, double width) {
   if (!shown.view().notice) {
     return 0;
@@ -104,11 +109,14 @@ void notice(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
       out.push_back(TakeRemedy{});
     }
   }
-  const Rect place = buttons.take(std::min(buttons.rest().w, ui.button_width("leave it", {.size = TextSize::Small})));
-  if (ui.button(ids::dismiss_notice, "leave it", place, {.size = TextSize::Small})) {
+  const char* close = refused.remedy_field.empty() ? "close" : "leave it";
+  const Rect place = buttons.take(std::min(buttons.rest().w, ui.button_width(close, {.size = TextSize::Small})));
+  if (ui.button(ids::dismiss_notice, close, place, {.size = TextSize::Small})) {
     out.push_back(DismissNotice{});
   }
 }
+
+namespace {
 
 void footer(Ui& ui, const Shown& shown, Column& column, Commands& out) {
   const Sizes& sizes = ui.sizes();

@@ -173,7 +173,9 @@ std::string right_text(const Shown& shown) {
   const ItemShown& about = *shown.derived.item;
   for (std::size_t i = 0; is_out(shown) && i < about.choices.size(); ++i) {
     if (about.choices[i].is_right) {
-      return "Right: " + practice::letter(i) + "  " + said(about.choices[i].text);
+      const std::string letter = practice::letter(i);
+      const std::string text = said(about.choices[i].text);  // of a piece or a place it is the letter itself
+      return text == letter ? "Right: " + letter : "Right: " + letter + "  " + text;
     }
   }
   return is_out(shown) ? "Answer: " + about.answer : "";

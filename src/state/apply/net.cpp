@@ -126,6 +126,7 @@ std::string on(Model& model, const MoveFace& command) {
 std::string on(Model& model, const MovePicked&) {
   const Desk& place = model.state.desk();
   if (!place.picked) {
+    model.view.notice = Notice{"Lift out a face first. Then H moves it to another edge.", {}, {}};
     return {};
   }
   const FaceId face = *place.picked;

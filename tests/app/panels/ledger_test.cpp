@@ -90,6 +90,13 @@ TEST(SlowLedgerPanel, NothingIsWrittenOverAnother) {
   }
 }
 
+// A face whose area is no product says what it is, and not its area twice.
+TEST(LedgerPanel, NamesAFaceThatHasNoProduct) {
+  ProgramDriver program(after(demo_model("counter"), all_counted(8)), 1280, 720);
+  program.user().frames(2);
+  EXPECT_TRUE(program.user().shows_text("area of the hexagon"));
+}
+
 // The volume of some solids is a number alone, without a formula that is taught.
 TEST(LedgerPanel, ShowsTheVolumeOfEverySolidOfTheShelf) {
   ProgramDriver program(demo_model("candle-box"), 1280, 720);
