@@ -123,7 +123,8 @@ Number SupplySteps::as_printed(const SupplyNumber& number) const {
     return number.value;
   }
   const auto read = exact::parse_number(as_shown.text);
-  return read ? read->value : number.value;
+  const bool is_something = read && !read->value.is_zero();  // a millionth of a millionth is shown as 0
+  return is_something ? read->value : number.value;
 }
 
 Notation SupplySteps::notation(const SupplyNumber& number) const {

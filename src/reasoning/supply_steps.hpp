@@ -30,7 +30,7 @@ class SupplySteps {
   /// more decimal than an answer, so that what is worked out of it comes out right.
   [[nodiscard]] exact::Shown shown(const SupplyNumber& number) const;
   [[nodiscard]] std::string digits(const SupplyNumber& number) const { return shown(number).text; }
-  /// The number that a reader sees.
+  /// The number that a reader sees; the number itself where that would be 0.
   [[nodiscard]] exact::Number as_printed(const SupplyNumber& number) const;
   [[nodiscard]] algebra::Notation notation(const SupplyNumber& number) const;
   /// "a × b = result". `sign` is "×", "÷" or "−"; the aside is put beside it where the head cannot do it.

@@ -61,6 +61,18 @@ TEST(Supply, RoundsPacksUpAndShowsWhatIsLeft) {
   EXPECT_EQ(work.answer->cost_text, "$96");
 }
 
+/// A number too small to be seen in print is still no zero to divide by.
+TEST(Supply, TellsNumbersBeyondAllDecimals) {
+  for (const auto& [edge, each] : {std::pair("1 mm", "1000 km^3"), std::pair("0.0000007 mi", "3 mm^3"),
+                                   std::pair("0.001 mm", "1 mi^3"), std::pair("1000 km", "0.3 mm^3")}) {
+    for (const char* round : {"up", "down", "none"}) {
+      const std::string terms = std::string(R"("fill": "volume", "item": "bag", "price": "3", "each": ")") + each +
+                                R"(", "round": ")" + round + "\"";
+      EXPECT_FALSE(lines(worked(problem_of(box(edge, edge, edge), supply(terms)))).empty()) << edge << ' ' << each;
+    }
+  }
+}
+
 // By hand: V = 18 × 18 × 12 ÷ 3 = 1296 cm³ = 1296 mL, 1296 ÷ 150 = 8.64, 1296 − 8 × 150 = 96.
 TEST(Supply, RoundsDownWhatMustBeFull) {
   const SupplyWork work =

@@ -59,6 +59,14 @@ TEST(Tasks, PackingCountsWholeOnesAlongEachEdge) {
       "                  ----\n                    1 10\n                   −1 08\n                    ----\n          "
       "             20\n  11. 12 candles fit.\nAnswer: 12 candles");
 }
+/// A number too small to be seen in print is still no zero to divide by.
+TEST(Tasks, AFactorIsFoundBetweenNumbersBeyondAllDecimals) {
+  EXPECT_THAT(
+      told(problem_of(R"({"kind": "cube", "edge": "0.0000008 km"})",
+                      R"("scale": "?", "copy": {"volume": "0.000000000000000004096 km^3"}, "find": ["scale"])")),
+      HasSubstr("2 times"));
+}
+
 TEST(Tasks, PackingTellsTheOtherWaysRound) {
   const std::string text = told(problem_of(box, R"("supply": {"pack": "volume", "item": "soap",
                             "box": {"length": "4 cm", "width": "3 cm", "height": "2 cm"}})"));

@@ -152,6 +152,7 @@ std::string on(Model& model, const ShowSteps& command) {
     place.decided = true;
   }
   place.reached = worked.count;
+  place.present = std::min(place.present, worked.count == 0 ? 0 : worked.count - 1);  // another solid may have fewer
   return "show all steps";
 }
 
@@ -242,6 +243,7 @@ std::string on(Model& model, const SetNotation& command) {
     return {};
   }
   model.state.notation = command.notation;
+  model.view.settings.notation = command.notation;
   return "write as the class writes";
 }
 

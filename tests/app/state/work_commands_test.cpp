@@ -81,6 +81,18 @@ TEST(WorkSteps, AnEarlierOneIsSpokenOfWithoutHidingTheLaterOnes) {
   EXPECT_EQ(work(model).present, 1U) << "there is no such step";
 }
 
+// Each solid of the shelf after the one before it: some have fewer steps than were shown.
+TEST(WorkSteps, OfAnotherSolidAreSpokenOfWithinTheirNumber) {
+  const std::vector<solids::Description> shelf = solids::shelf();
+  for (std::size_t i = 0; i < shelf.size(); ++i) {
+    const solids::Description& next = shelf[(i + 1) % shelf.size()];
+    const Model model =
+        after(demo_model("shade"), {PutOnBench{shelf[i]}, LastStep{}, PutOnBench{next}, ShowSteps{true}});
+    const Work& work = model.state.desk().work;
+    EXPECT_LT(work.present, std::max<std::size_t>(work.reached, 1)) << shelf[i].kind << ", then " << next.kind;
+  }
+}
+
 TEST(WorkSteps, AllAreShownAndHiddenAtOnce) {
   Model model = working("crate", {ShowSteps{true}});
   EXPECT_EQ(work(model).reached, worked_for(model.state).count);
