@@ -67,6 +67,7 @@ inline constexpr WidgetId shelf_item{"shelf_item"};
 inline constexpr WidgetId display_rows{"display_rows"};
 inline constexpr WidgetId theme{"theme"};
 inline constexpr WidgetId reduced_motion{"reduced_motion"};
+inline constexpr WidgetId play_speed{"play_speed"};
 inline constexpr WidgetId letter_keys{"letter_keys"};
 inline constexpr WidgetId hidden_numbers{"hidden_numbers"};
 inline constexpr WidgetId full_screen{"full_screen"};

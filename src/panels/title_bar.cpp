@@ -92,7 +92,8 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
 
 double prompt_height(const Ui& ui, const Model& model, double width) {
   const std::string& text = model.state.current().prompt;
-  if (model.state.mode != Mode::Explore || text.empty() || !model.view.prompt_shown) {
+  const bool is_about_it = is_of_problem(model.state.current(), model.state.desk());  // not of one from the shelf
+  if (model.state.mode != Mode::Explore || text.empty() || !is_about_it || !model.view.prompt_shown) {
     return 0;
   }
   const Sizes& sizes = ui.sizes();

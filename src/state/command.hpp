@@ -208,6 +208,9 @@ struct SetTheme {
 struct SetReducedMotion {
   bool on;
 };
+struct SetPlaySpeed {
+  PlaySpeed speed;
+};
 struct SetLetterKeys {
   bool on;
 };
@@ -272,9 +275,10 @@ using Intents =
                CloseResults, StepItem, StepQuiz, SetAnswerStyle, AnswerTyped, AnswerOption, ShowHint, RevealAnswer,
                TryNewNumbers, SetHands, StepHands, StepWork, SelectStep, ShowSteps, LastStep, SetFade, FillBlank,
                ShowBlank, SetRoute, AskFor, Decide, ShowDecision, SetDetail, SetNotation, OpenLine, PointNumber,
-               StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetLetterKeys,
-               SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, ShowHiddenNumbers, Hover, Tick,
-               ShowProgress, ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews, Undo, Redo>;
+               StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetPlaySpeed,
+               SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, ShowHiddenNumbers,
+               Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews,
+               Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

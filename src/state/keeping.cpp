@@ -20,6 +20,12 @@ struct ThemeWord {
 constexpr ThemeWord theme_words[] = {
     {ThemeName::Paper, "paper"}, {ThemeName::Slate, "slate"}, {ThemeName::BrightRoom, "bright room"}};
 
+struct SpeedWord {
+  PlaySpeed speed;
+  const char* word;
+};
+constexpr SpeedWord speed_words[] = {{PlaySpeed::Slow, "slow"}, {PlaySpeed::Usual, "usual"}, {PlaySpeed::Fast, "fast"}};
+
 json face_numbers(const std::vector<FaceId>& faces) {
   json numbers = json::array();
   for (const FaceId face : faces) {
@@ -93,11 +99,21 @@ std::string settings_text(const Settings& settings) {
       theme = row.word;
     }
   }
-  const json text = {{"settings", version},
-                     {"theme", theme},
-                     {"reduced_motion", settings.reduced_motion},
-                     {"letter_keys", settings.letter_keys},
-                     {"full_screen", settings.full_screen}};
+  std::string speed;
+  for (const SpeedWord& row : speed_words) {
+    if (row.speed == settings.speed) {
+      speed = row.word;
+    }
+  }
+  json text = {{"settings", version},
+               {"theme", theme},
+               {"reduced_motion", settings.reduced_motion},
+               {"speed", speed},
+               {"letter_keys", settings.letter_keys},
+               {"full_screen", settings.full_screen}};
+  if (settings.notation) {
+    text["notation"] = algebra::words_for(*settings.notation);
+  }
   return text.dump(2) + "\n";
 }
 
@@ -117,6 +133,19 @@ Result<Settings, std::string> read_settings(std::string_view text) {
     settings.reduced_motion = read.value("reduced_motion", false);
     settings.letter_keys = read.value("letter_keys", true);
     settings.full_screen = read.value("full_screen", false);
+    const std::string speed = read.value("speed", std::string("usual"));
+    for (const SpeedWord& row : speed_words) {
+      if (speed == row.word) {
+        settings.speed = row.speed;
+      }
+    }
+    if (read.contains("notation")) {
+      algebra::ClassNotation notation;
+      for (const auto& word : read.at("notation").get<std::vector<std::string>>()) {
+        notation = algebra::with_word(notation, word).value_or(notation);
+      }
+      settings.notation = notation;
+    }
   } catch (const json::exception&) {
     return failure(std::string("The settings file is damaged: an entry has the wrong type."));
   }

@@ -71,6 +71,7 @@ void Session::load(const std::string& folder, State fresh) {
       set_aside(place_path, text ? place.error() : text.error().message);
     }
   }
+  model_.state.notation = model_.view.settings.notation;
 }
 
 void Session::set_aside(const std::string& path, const std::string& reason) {

@@ -51,11 +51,13 @@ State opened(lessons::Lesson lesson, std::string path) {
 
 std::vector<FaceId> open_on_desk(const State& state) { return open_on_desk(state.current(), state.desk()); }
 
-std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk) {
+bool is_of_problem(const lessons::Problem& problem, const Desk& desk) {
   const solids::Solid& solid = desk.solid;
-  const bool same =
-      solid.description().kind == problem.description.kind && solid.faces().size() == problem.solid.faces().size();
-  return same ? lessons::open_faces(problem) : std::vector<FaceId>{};
+  return solid.description().kind == problem.description.kind && solid.faces().size() == problem.solid.faces().size();
+}
+
+std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk) {
+  return is_of_problem(problem, desk) ? lessons::open_faces(problem) : std::vector<FaceId>{};
 }
 
 std::optional<FaceId> next_to_count(const State& state) {

@@ -148,6 +148,8 @@ struct State {
 /// The same for a problem: where a solid is to be named from a net, with that net.
 [[nodiscard]] Desk fresh_desk(const lessons::Problem& problem);
 
+/// Whether the solid on the desk is still the problem's, be it with other numbers: its words speak of it.
+[[nodiscard]] bool is_of_problem(const lessons::Problem& problem, const Desk& desk);
 /// The faces that do not count in the problem, while its kind of solid stands on the desk.
 [[nodiscard]] std::vector<FaceId> open_on_desk(const lessons::Problem& problem, const Desk& desk);
 [[nodiscard]] std::vector<FaceId> open_on_desk(const State& state);  ///< of the problem in view

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "algebra/class_notation.hpp"
 #include "nets/folding.hpp"
 #include "practice/progress.hpp"
 #include "state/state.hpp"
@@ -34,12 +35,17 @@ struct NumberPlace {
   friend bool operator==(const NumberPlace&, const NumberPlace&) = default;
 };
 
+/// How fast a net unfolds and folds up by itself.
+enum class PlaySpeed { Slow, Usual, Fast };
+
 /// What is kept from one run to the next.
 struct Settings {
   ThemeName theme = ThemeName::Paper;
   bool reduced_motion = false;
   bool letter_keys = true;  ///< single letters work as shortcuts
   bool full_screen = false;
+  PlaySpeed speed = PlaySpeed::Usual;
+  std::optional<algebra::ClassNotation> notation = {};  ///< of the lines on the board; none: as each lesson says
   friend bool operator==(const Settings&, const Settings&) = default;
 };
 

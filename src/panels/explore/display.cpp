@@ -13,8 +13,8 @@ using figures::Rect;
 void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const Settings& settings = shown.view().settings;
-  const double rows = static_cast<double>(theme::theme_names().size()) + 7;
-  const double whole = ui.line(TextSize::Small) + rows * (sizes.field + sizes.space);
+  const double rows = static_cast<double>(theme::theme_names().size()) + 8;
+  const double whole = 2 * (ui.line(TextSize::Small) + sizes.space) + rows * (sizes.field + sizes.space);
   const Rect content = ui.begin_scroll(ids::display_rows, rect, whole);
   Column column(content, sizes.space);
   ui.text("Colors", column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .bold = true});
@@ -32,6 +32,12 @@ void display(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   if (ui.toggle(ids::reduced_motion, "steps, no motion", settings.reduced_motion, column.take(sizes.field))) {
     out.push_back(SetReducedMotion{!settings.reduced_motion});
+  }
+  ui.text("How fast a net unfolds", column.take(ui.line(TextSize::Small)), {.size = TextSize::Small, .bold = true});
+  const auto speed = static_cast<std::size_t>(settings.speed);
+  if (const auto chosen =
+          ui.tabs(ids::play_speed, {"slow", "usual", "fast"}, speed, column.take(sizes.field), HAlign::Left)) {
+    out.push_back(SetPlaySpeed{static_cast<PlaySpeed>(*chosen)});
   }
   if (ui.toggle(ids::letter_keys, "letter keys", settings.letter_keys, column.take(sizes.field))) {
     out.push_back(SetLetterKeys{!settings.letter_keys});

@@ -86,6 +86,7 @@ std::string on(Model& model, const FitView& command);
 std::string on(Model& model, const ShowPanel& command);
 std::string on(Model& model, const SetTheme& command);
 std::string on(Model& model, const SetReducedMotion& command);
+std::string on(Model& model, const SetPlaySpeed& command);
 std::string on(Model& model, const SetLetterKeys& command);
 std::string on(Model& model, const SetFullScreen& command);
 std::string on(Model& model, const SetPresenting& command);

@@ -45,6 +45,11 @@ std::string on(Model& model, const SetReducedMotion& command) {
   return {};
 }
 
+std::string on(Model& model, const SetPlaySpeed& command) {
+  model.view.settings.speed = command.speed;
+  return {};
+}
+
 std::string on(Model& model, const SetLetterKeys& command) {
   model.view.settings.letter_keys = command.on;
   return {};

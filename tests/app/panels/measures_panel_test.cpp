@@ -3,7 +3,7 @@
 #include "app/panels/frame_driver.hpp"
 #include "panels/ids.hpp"
 
-// Changing the solid by hand: fields and refusals.
+// Changing the solid by hand: fields, refusals, the shelf.
 namespace fw::panels::test::measures_panel_test {
 
 namespace {
@@ -37,6 +37,14 @@ TEST(MeasuresPanel, OneEscClosesTheRefusal) {
   ASSERT_TRUE(program.model().view.notice.has_value());
   program.user().press(Key::Escape);
   EXPECT_FALSE(program.model().view.notice.has_value());
+}
+
+TEST(ShelfPanel, TheWordsOfTheProblemGoWithItsSolid) {
+  ProgramDriver program(demo_model("candle-box"), 1280, 720);
+  program.user().frames(2);
+  ASSERT_TRUE(program.user().shows_text("A candle box"));
+  program.give(PutOnBench{solids::shelf().back()});
+  EXPECT_FALSE(program.user().shows_text("A candle box"));
 }
 
 // What is refused is told beside the count too, where H and a drag are used.

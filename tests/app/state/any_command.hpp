@@ -163,6 +163,7 @@ inline Zoom any(Of<Zoom>, const Model&, Choices& c) { return {c.one_of<double>({
 inline ShowPanel any(Of<ShowPanel>, const Model&, Choices& c) { return {static_cast<SidePanel>(c.below(4))}; }
 inline SetTheme any(Of<SetTheme>, const Model&, Choices& c) { return {c.one_of(theme::theme_names())}; }
 inline SetReducedMotion any(Of<SetReducedMotion>, const Model&, Choices& c) { return {c.yes()}; }
+inline SetPlaySpeed any(Of<SetPlaySpeed>, const Model&, Choices& c) { return {static_cast<PlaySpeed>(c.below(3))}; }
 inline SetLetterKeys any(Of<SetLetterKeys>, const Model&, Choices& c) { return {c.yes()}; }
 inline SetFullScreen any(Of<SetFullScreen>, const Model&, Choices& c) { return {c.yes()}; }
 inline SetPresenting any(Of<SetPresenting>, const Model&, Choices& c) { return {c.yes()}; }

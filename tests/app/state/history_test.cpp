@@ -74,9 +74,13 @@ TEST(Keeping, SettingsComeBackAsTheyWere) {
   settings.reduced_motion = true;
   settings.letter_keys = false;
   settings.full_screen = true;
+  settings.speed = PlaySpeed::Slow;
+  settings.notation = algebra::ClassNotation{algebra::ClassNotation::Parts::Division};
   const auto read = read_settings(settings_text(settings));
   ASSERT_TRUE(read.has_value());
   EXPECT_EQ(read.value(), settings);
+  settings.notation = algebra::ClassNotation{};  // the usual one, chosen though a lesson says otherwise
+  EXPECT_EQ(read_settings(settings_text(settings)).value(), settings);
 }
 
 TEST(Keeping, DamagedSettingsAreToldInASentence) {

@@ -26,6 +26,20 @@ TEST(Fold, ComesToRestFlat) {
   EXPECT_NEAR(ticks / 60.0, 1.8, 0.4) << "all hinges together take about 1.8 s";
 }
 
+TEST(Fold, PlaysSlowlyAndFast) {
+  const auto ticks = [](PlaySpeed speed) {
+    Model model = after(demo_model("shade"), {SetPlaySpeed{speed}, PlayFold{Motion::Opening}});
+    int count = 0;
+    while (is_moving(model.view) && count < 1000) {
+      model = after(model, {Tick{1.0 / 60}});
+      ++count;
+    }
+    return count;
+  };
+  EXPECT_GT(ticks(PlaySpeed::Slow), 2 * ticks(PlaySpeed::Usual));
+  EXPECT_LT(ticks(PlaySpeed::Fast), ticks(PlaySpeed::Usual) / 2);
+}
+
 TEST(Fold, StepsWithoutMotionWhereMotionIsReduced) {
   Model model = after(demo_model("shade"), {SetReducedMotion{true}, PlayFold{Motion::Opening}});
   EXPECT_FALSE(is_moving(model.view));

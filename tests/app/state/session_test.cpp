@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "app/state/model_support.hpp"
+#include "state/worked.hpp"
 
 namespace fw::state::test::session_test {
 namespace {
@@ -19,6 +20,7 @@ TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
   {
     Session session(files, demo(), "");
     session.dispatch({OpenProblem{2}, CountNext{}, SetTheme{ThemeName::Slate}});
+    session.dispatch({SetNotation{algebra::ClassNotation{algebra::ClassNotation::Parts::Division}}});
     session.save();
   }
   Session again(files, demo(), "");
@@ -26,6 +28,7 @@ TEST(Session, KeepsSettingsAndPlaceForTheNextRun) {
   EXPECT_EQ(again.model().state.problem, 2U);
   EXPECT_EQ(again.model().state.desk().counted.size(), 1U);
   EXPECT_EQ(again.model().view.settings.theme, ThemeName::Slate);
+  EXPECT_EQ(class_notation(again.model().state).parts, algebra::ClassNotation::Parts::Division);
 }
 
 TEST(SessionDeathTest, KeepsThePlaceWhenAnInvariantBreaks) {
