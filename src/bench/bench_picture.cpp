@@ -320,8 +320,8 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
                               laid + Vec2{model.view.turn, model.view.tilt});
   const Lit told = spoken_of(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
-  for (const FaceId face : picture.faces) {
-    picture.look.looks.push_back(face_look(model, derived, theme, told, face, size / 26.0));
+  for (const FaceId one : picture.faces) {
+    picture.look.looks.push_back(face_look(model, derived, theme, told, one, size / 26.0));
   }
   picture.look.edge = stroke(theme.ink, theme.sizes.edge);
   picture.look.hidden_edge = stroke(theme.ink, theme.sizes.edge * 0.6, theme.sizes.edge * 2.5);

@@ -102,7 +102,9 @@ std::optional<Vec2> place_between(const SeenFace& seen, double radius, const std
     const Rect box = figures::bounding_rect(facet);
     constexpr int steps = 12;
     for (int i = 1; i < steps * steps; ++i) {
-      const Vec2 p{box.x + box.w * (i % steps) / steps, box.y + box.h * (i / steps) / steps};
+      const int column = i % steps;
+      const int row = i / steps;
+      const Vec2 p{box.x + box.w * column / steps, box.y + box.h * row / steps};
       const bool fits = geometry::contains(facet, p) && distance_to(facet, p) > radius && is_clear(p);
       if (fits && (!nearest || glm::distance(p, seen.point) < glm::distance(*nearest, seen.point))) {
         nearest = p;
@@ -207,16 +209,9 @@ void add_face_numbers(BenchPicture& picture, const solids::Body& body, const std
   }
 }
 
-void lead_face_numbers(BenchPicture& picture, const MeasureText& measure, const Theme& theme) {
-  std::vector<std::size_t> led;
-  for (std::size_t i = 0; i < picture.numbers.size(); ++i) {
-    if (picture.numbers[i].leader) {
-      led.push_back(i);
-    }
-  }
-  if (led.empty()) {
-    return;
-  }
+namespace {
+
+Taken taken_places(const BenchPicture& picture, const MeasureText& measure, const Theme& theme) {
   Taken taken{seen_facets(picture), {}, {}};
   for (const BenchLabel& label : picture.labels) {
     const Vec2 size = measure(label.text);
@@ -226,8 +221,10 @@ void lead_face_numbers(BenchPicture& picture, const MeasureText& measure, const 
       taken.leaders.push_back(*label.leader);
     }
   }
-  const double radius = picture.numbers[led.front()].radius;
-  const Rect room = picture.rect.inset(radius + theme.sizes.space * 0.5);
+  return taken;
+}
+
+std::vector<Vec2> free_places(const Taken& taken, const Rect& room, double radius) {
   std::vector<Vec2> free;
   for (double y = room.y; y <= room.bottom(); y += radius * 0.8) {
     for (double x = room.x; x <= room.right(); x += radius * 0.8) {
@@ -236,20 +233,40 @@ void lead_face_numbers(BenchPicture& picture, const MeasureText& measure, const 
       }
     }
   }
-  // The ones near the rim first: their leaders are short, and the others go round them.
-  const auto way_out = [&](std::size_t i) {
-    double least = 1e300;
-    for (const Vec2& p : free) {
-      least = std::min(least, glm::distance(p, picture.numbers[i].leader->to));
-    }
-    return least;
-  };
+  return free;
+}
+
+/// Those with a leader. The ones near the rim first: their leaders are short, and the others go round them.
+std::vector<std::size_t> led_from_the_rim(const BenchPicture& picture, const std::vector<Vec2>& free) {
   std::vector<std::pair<double, std::size_t>> order;
-  for (const std::size_t i : led) {
-    order.emplace_back(way_out(i), i);
+  for (std::size_t i = 0; i < picture.numbers.size(); ++i) {
+    if (picture.numbers[i].leader) {
+      double way_out = 1e300;
+      for (const Vec2& p : free) {
+        way_out = std::min(way_out, glm::distance(p, picture.numbers[i].leader->to));
+      }
+      order.emplace_back(way_out, i);
+    }
   }
   std::sort(order.begin(), order.end());
-  for (const auto& [way, i] : order) {
+  std::vector<std::size_t> led;
+  std::transform(order.begin(), order.end(), std::back_inserter(led), [](const auto& one) { return one.second; });
+  return led;
+}
+
+}  // namespace
+
+void lead_face_numbers(BenchPicture& picture, const MeasureText& measure, const Theme& theme) {
+  const auto first = std::find_if(picture.numbers.begin(), picture.numbers.end(),
+                                  [](const FaceNumber& number) { return number.leader.has_value(); });
+  if (first == picture.numbers.end()) {
+    return;
+  }
+  const double radius = first->radius;
+  Taken taken = taken_places(picture, measure, theme);
+  const Rect room = picture.rect.inset(radius + theme.sizes.space * 0.5);
+  const std::vector<Vec2> free = free_places(taken, room, radius);
+  for (const std::size_t i : led_from_the_rim(picture, free)) {
     FaceNumber& number = picture.numbers[i];
     std::optional<std::pair<double, Vec2>> best;
     for (const Vec2& p : free) {

@@ -397,7 +397,7 @@ Result<LeadingNumber, NumberError> leading_number(std::string_view text, Stroke 
 
 std::optional<NumberTree> number_tree(std::string_view text) {
   auto read = NumberReader(text, NumberReader::Length::Any).read();
-  return read ? std::optional(std::move(read->tree)) : std::nullopt;
+  return read ? std::optional(std::move(read).value().tree) : std::nullopt;
 }
 
 }  // namespace fw::exact

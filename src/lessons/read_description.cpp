@@ -159,6 +159,7 @@ std::vector<std::string> keys_of(const std::vector<Field>& fields, std::vector<s
 template <class Row>
 const Row* named_row(const JsonNode& node, const char* key, const std::vector<Row>& rows, const Context& context) {
   std::vector<std::string> names;
+  names.reserve(rows.size());
   for (const Row& row : rows) {
     names.push_back(row.key);
   }

@@ -239,7 +239,7 @@ TEST(Stories, CopyNothingThatNobodyCopies) {
     for (const Problem& problem : problems_of(type, level, 40)) {
       const Thing* thing = thing_in(problem.prompt);
       ASSERT_NE(thing, nullptr) << problem.prompt;
-      EXPECT_FALSE(thing->has(is_lump)) << problem.prompt;
+      EXPECT_FALSE(thing->has(IsLump)) << problem.prompt;
     }
   }
 }

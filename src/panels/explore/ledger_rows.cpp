@@ -162,12 +162,9 @@ struct List {
   Span newest{0, 0};  ///< to be seen
 };
 
-List laid_out(const Ui& ui, const Shown& shown, const Rect& rect) {
-  const Ledger& ledger = shown.derived.ledger;
+/// How wide and how high the parts of a row are; long numbers are written smaller.
+Lines lines_of(const Ui& ui, const List& list, double width, double height) {
   const Sizes& sizes = ui.sizes();
-  List list;
-  list.rows = listed_rows(shown);
-  const double width = rect.w - sizes.scroll_bar - sizes.space;
   const double chip_width = 1.54 * sizes.label + 1.5 * sizes.space;
   const auto widest = [&](TextSize size) {
     std::pair<double, double> both{0, 0};  // of the whole part and of the fraction
@@ -183,8 +180,17 @@ List laid_out(const Ui& ui, const Shown& shown, const Rect& rect) {
   const bool is_large = whole + part + 0.5 * sizes.space <= width - chip_width;
   const double fraction = is_large ? part : widest(TextSize::Small).second;
   const auto count = static_cast<double>(std::max<std::size_t>(list.rows.size(), 1));
-  const double pitch = std::clamp(rect.h / count, least_pitch * sizes.label, widest_pitch * sizes.label);
-  list.lines = {pitch, chip_width, fraction + 0.5 * sizes.space, is_large ? TextSize::Label : TextSize::Small};
+  const double pitch = std::clamp(height / count, least_pitch * sizes.label, widest_pitch * sizes.label);
+  return {pitch, chip_width, fraction + 0.5 * sizes.space, is_large ? TextSize::Label : TextSize::Small};
+}
+
+List laid_out(const Ui& ui, const Shown& shown, const Rect& rect) {
+  const Ledger& ledger = shown.derived.ledger;
+  const Sizes& sizes = ui.sizes();
+  List list;
+  list.rows = listed_rows(shown);
+  const double width = rect.w - sizes.scroll_bar - sizes.space;
+  list.lines = lines_of(ui, list, width, rect.h);
   const std::optional<FaceId> picked = shown.desk().picked;
   list.card = picked ? face_card_height(ui) : 0;
   double y = 0;

@@ -11,13 +11,13 @@ std::vector<OpenWay> open_ways(const Subject& subject, int level) {
     return {};
   }
   std::vector<OpenWay> ways;
-  if (level != 2 && thing.has(has_open_top) && !subject.form->lies) {
+  if (level != 2 && thing.has(HasOpenTop) && !subject.form->lies) {
     ways.push_back({{"top"}, "top"});
   }
-  if (level == 1 && thing.has(has_bare_bottom)) {
+  if (level == 1 && thing.has(HasBareBottom)) {
     ways.push_back({{"bottom"}, "bottom", true});
   }
-  if (level != 1 && thing.has(has_open_ends)) {
+  if (level != 1 && thing.has(HasOpenEnds)) {
     ways.push_back(subject.form->lies ? OpenWay{{"bases"}, "front or back"}
                    : level == 3       ? OpenWay{{"bases"}, "top or bottom"}
                                       : OpenWay{{"top", "bottom"}, "top or bottom"});

@@ -34,7 +34,7 @@ std::vector<CopyPlan> copy_plans(const Blueprint& blueprint) {
   constexpr int least_edge = 2;
   const Form& form = blueprint.form();
   std::vector<CopyPlan> plans;
-  if (blueprint.thing().has(is_lump)) {
+  if (blueprint.thing().has(IsLump)) {
     return plans;
   }
   const auto add = [&](CopyPlan::Sort sort, const std::string& factor, const Form& shown) {

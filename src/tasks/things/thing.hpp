@@ -71,12 +71,12 @@ struct Filling {
 
 /// What else is done with a thing.
 enum Trait : unsigned {
-  has_trim = 1U,         ///< ribbon, tape or lights run along its edges
-  has_frame = 2U,        ///< its edges are a frame of straws or rods
-  is_lump = 4U,          ///< nobody makes a copy or a model of it: a block of ice, a thing that is giant already
-  has_open_top = 8U,     ///< comes without its top
-  has_open_ends = 16U,   ///< comes without its two bases, or without top and bottom
-  has_bare_bottom = 32U  ///< what goes on it does not go on its bottom
+  HasTrim = 1U,        ///< ribbon, tape or lights run along its edges
+  HasFrame = 2U,       ///< its edges are a frame of straws or rods
+  IsLump = 4U,         ///< nobody makes a copy or a model of it: a block of ice, a thing that is giant already
+  HasOpenTop = 8U,     ///< comes without its top
+  HasOpenEnds = 16U,   ///< comes without its two bases, or without top and bottom
+  HasBareBottom = 32U  ///< what goes on it does not go on its bottom
 };
 
 struct Thing {

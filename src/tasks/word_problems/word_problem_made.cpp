@@ -203,7 +203,7 @@ std::optional<Problem> made_pour(const Blueprint& blueprint, Seed& seed) {
 
 // ---- edged ----
 
-bool is_edged(const Subject& subject) { return subject.thing->has(has_trim) || subject.thing->has(has_frame); }
+bool is_edged(const Subject& subject) { return subject.thing->has(HasTrim) || subject.thing->has(HasFrame); }
 const std::vector<Pack>& trims() {
   // Source: common practice, no source.
   static const std::vector<Pack> table{
@@ -239,7 +239,7 @@ const std::vector<Pack>& rods() {
 std::optional<Problem> made_frame(const Blueprint& blueprint, Seed& seed) {
   constexpr std::size_t most_rods = 30;
   auto problem = made_problem(blueprint.draw(seed, Labels::All), "");
-  if (!problem || !blueprint.thing().has(has_frame)) {
+  if (!problem || !blueprint.thing().has(HasFrame)) {
     return std::nullopt;
   }
   std::vector<Bought> fitting;
@@ -276,7 +276,7 @@ std::optional<Problem> made_edging(const Blueprint& blueprint, Seed& seed) {
   if (blueprint.level == 3) {
     return made_frame(blueprint, seed);
   }
-  if (!is_boxy(blueprint) || !blueprint.thing().has(has_trim)) {
+  if (!is_boxy(blueprint) || !blueprint.thing().has(HasTrim)) {
     return std::nullopt;
   }
   auto problem = made_problem(blueprint.draw(seed, Labels::ForVolume), "");
