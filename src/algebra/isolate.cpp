@@ -168,7 +168,7 @@ class Isolation {
     RootTerm found{{Number::whole(1)}, {}};
     return gather(term, found) && !found.radicand.is_zero() ? std::optional(found) : std::nullopt;
   }
-  /// False where the term is no single root times a polynomial.
+  /// False unless the term is a polynomial times one square root.
   [[nodiscard]] bool gather(const Expression& part, RootTerm& found) const {
     const std::vector<Expression>& operands = part.operands();
     if (!stands_under_root(part, unknown_)) {

@@ -93,7 +93,7 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const MarkedSo
   return placed;
 }
 
-/// Draws what is no edge, and the right-angle marks.
+/// Draws the lengths that are not edges, such as heights, and the right-angle marks.
 void add_lines(BenchPicture& picture, const MarkedSolid& marked, const std::vector<PlacedMark>& marks,
                const MarkWords& words, const Theme& theme) {
   const auto width = static_cast<float>(theme.sizes.edge);

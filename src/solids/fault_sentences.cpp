@@ -158,7 +158,7 @@ Fault disagreement(const Given& given, const Number& fitting, const std::vector<
   name_replacement(fault, givens, replacement);
   const bool is_whole = given.places == 0 && !given.is_fraction && !given.is_rounded;
   if (is_whole && rounded(fitting * given.to_written, 0) == given.value * given.to_written) {
-    fault.message = message("{fault}; if {written} is a rounded label, put \"rounded\": true into the solid",
+    fault.message = message("{fault}; if {written} is a rounded label, add \"rounded\": true to the solid",
                             {{"fault", fault.message}, {"written", written}});
   }
   return fault;

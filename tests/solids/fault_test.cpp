@@ -204,7 +204,7 @@ INSTANTIATE_TEST_SUITE_P(
         Expected{"prism | height: 10 cm | base triangle | sides: 7 cm, 7 cm, 7 cm | height: 6 cm", Severity::Impossible,
                  "base.height",
                  "with sides 7 cm, 7 cm and 7 cm the height of the triangle is about 6.1 cm, not 6 cm; if 6 cm is a "
-                 "rounded label, put \"rounded\": true into the solid",
+                 "rounded label, add \"rounded\": true to the solid",
                  "6.1 cm"},
         Expected{"prism | height: 10 cm | base triangle | sides: 5 cm, 5 cm, 6 cm | base: 6 cm | height: 4.1 cm",
                  Severity::Impossible, "base.height",

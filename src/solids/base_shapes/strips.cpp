@@ -40,6 +40,7 @@ std::vector<Side> sides_of(const std::vector<ExactPoint>& corners) {
 
 std::vector<Number> heights_of(const std::vector<ExactPoint>& corners) {
   std::vector<Number> heights;
+  heights.reserve(corners.size());
   for (const ExactPoint& corner : corners) {
     heights.push_back(corner.y);
   }
@@ -100,6 +101,7 @@ std::string work_of(const Strip& strip) {
 
 Strips cut_into_strips(const std::vector<ExactPoint>& corners) {
   std::vector<ExactPoint> turned;
+  turned.reserve(corners.size());
   for (const ExactPoint& corner : corners) {
     turned.push_back({corner.y, corner.x});
   }
