@@ -16,9 +16,8 @@ bool looks_like_a_lesson(std::string_view text) {
   return first != std::string_view::npos && text[first] == '{' && text.find("\"lesson\"") != std::string_view::npos;
 }
 
-bool ends_with(const std::string& text, const std::string& ending) {
-  return text.size() > ending.size() && text.compare(text.size() - ending.size(), ending.size(), ending) == 0;
-}
+bool begins_as_pdf(std::string_view bytes) { return bytes.substr(0, 5) == "%PDF-"; }
+bool looks_like_svg(std::string_view text) { return text.substr(0, 400).find("<svg") != std::string_view::npos; }
 
 // Whether the file that is there may go: it is empty or of the same kind.
 bool is_replaceable(const std::string& path, const OutputKind& kind) {
@@ -37,6 +36,30 @@ const OutputKind& lesson_file() {
   return kind;
 }
 
+const OutputKind& pdf_document() {
+  static const OutputKind kind{"a PDF document", ".pdf", begins_as_pdf};
+  return kind;
+}
+const OutputKind& svg_drawing() {
+  static const OutputKind kind{"an SVG drawing", ".svg", looks_like_svg};
+  return kind;
+}
+
+std::string numbered_path(const std::string& path, std::size_t index, std::size_t count) {
+  if (count == 1) {
+    return path;
+  }
+  const std::size_t slash = path.find_last_of('/');
+  const std::size_t dot = path.find_last_of('.');
+  const bool is_ended = dot != std::string::npos && (slash == std::string::npos || dot > slash + 1) && dot > 0;
+  const std::size_t at = is_ended ? dot : path.size();
+  return path.substr(0, at) + "-" + std::to_string(index + 1) + path.substr(at);
+}
+
+bool has_ending(const std::string& path, const std::string& ending) {
+  return path.size() > ending.size() && path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
+}
+
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind) {
   verb.add_option("-o,--output", options.path,
                   std::string("Where to write; the name ends in ") + kind.ending + ", and - is standard output")
@@ -51,7 +74,7 @@ std::optional<std::string> output_refusal(const OutputOptions& options, const Ou
   if (path == "-" || platform::path_kind(path) == PathKind::Stream) {
     return std::nullopt;
   }
-  if (!ends_with(path, kind.ending)) {
+  if (!has_ending(path, kind.ending)) {
     return "This verb writes " + std::string(kind.name) + ", so the name has to end in " + kind.ending + ": " + path +
            kind.ending + ", for example.";
   }

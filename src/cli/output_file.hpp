@@ -18,6 +18,8 @@ struct OutputKind {
 };
 [[nodiscard]] const OutputKind& png_picture();
 [[nodiscard]] const OutputKind& lesson_file();
+[[nodiscard]] const OutputKind& pdf_document();
+[[nodiscard]] const OutputKind& svg_drawing();
 
 /// Where a verb writes to, as its options say.
 struct OutputOptions {
@@ -26,6 +28,11 @@ struct OutputOptions {
 };
 /// Adds -o and --force, with the rule below in their help.
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind);
+
+/// "set.json" for one file; "set-1.json", "set-2.json" for several. `index` counts from 0.
+[[nodiscard]] std::string numbered_path(const std::string& path, std::size_t index, std::size_t count);
+/// Whether a path has an ending, such as ".svg".
+[[nodiscard]] bool has_ending(const std::string& path, const std::string& ending);
 
 /// Why nothing may be written there; nothing where it may. `input`: the lesson that is read, or empty.
 ///   a name with another ending, a missing folder, and the input itself are refused

@@ -54,7 +54,7 @@ SYSTEM_HEADERS = {
 }
 # What names of the standard library a header may use, by the headers that give them.
 STANDARD_NAMES = {
-    "string": {"string", "to_string"},
+    "string": {"string", "u32string", "to_string"},
     "string_view string": {"string_view"},
     "vector": {"vector"},
     "optional": {"optional", "nullopt", "nullopt_t"},
@@ -67,14 +67,14 @@ STANDARD_NAMES = {
     "utility": {"pair", "move", "swap", "forward", "exchange", "in_place_index"},
     "variant": {"variant", "visit", "get", "holds_alternative"},
     "algorithm": {"max", "min", "clamp", "find", "any_of", "all_of", "none_of", "sort", "transform"},
-    "cmath": {"sin", "cos", "abs", "sqrt", "cbrt", "pow", "isfinite"},
+    "cmath": {"sin", "cos", "abs", "sqrt", "cbrt", "pow", "isfinite", "llround"},
     "limits": {"numeric_limits"},
     "type_traits": {"is_same_v", "is_integral_v", "decay_t", "enable_if_t", "is_base_of_v", "is_convertible_v"},
     "initializer_list": {"initializer_list"},
     "streambuf": {"streambuf"},
     "ostream iosfwd iostream": {"ostream"},
     "cstddef string vector array string_view": {"size_t", "ptrdiff_t"},
-    "cstdint": {"uint8_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},
+    "cstdint": {"uint8_t", "uint16_t", "uint32_t", "uint64_t", "int64_t", "int32_t"},
 }
 # Words that no teacher says to a class; "there is no" is fine, "it is no" is not.
 UNLIKE_CLASS = re.compile(

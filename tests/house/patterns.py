@@ -8,7 +8,9 @@ import re
 from source_tree import ROOT, files, read, relative, room_of, sources, without_comments
 
 # The rooms in which all sentences are messages, with all folders of theirs; the others still put some together with +.
-MOVED = ["base", "words", "solids", "lessons", "figures", "reasoning", "practice", "tasks", "theme", "bench"]
+MOVED = ["base", "words", "solids", "lessons", "figures", "reasoning", "practice", "tasks", "paper", "theme", "bench"]
+# What these put together are the files of a format, and no sentences.
+FORMATS = {"src/paper/pdf_file.cpp", "src/paper/svg_file.cpp"}
 CALL = re.compile(r"(?<![\w.>])message\(")
 # Patterns of a table, which are said later: of the number {n}.
 ROW = re.compile(r"(?<![\w.>])(?:Saying|Pattern)\((?=\s*\")")
@@ -87,7 +89,7 @@ def _without_made_up(path):
 def joined_sentences(rooms):
     """"file:line: text" for every text with a word and a blank that is joined by +."""
     for path in sources():
-        if room_of(path) in rooms:
+        if room_of(path) in rooms and relative(path) not in FORMATS:
             text = _without_made_up(path)
             for match in re.finditer(rf"'(?:[^'\\\n]|\\.)+'|{LITERAL}", text):
                 is_joined = re.search(r"\+=?\s*$", text[:match.start()]) or re.match(r"\s*\+", text[match.end():])

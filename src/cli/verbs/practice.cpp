@@ -29,18 +29,6 @@ struct PracticeOptions {
   SolutionStyle style{"board", {}};
 };
 
-// "set.json" for one version; "set-1.json", "set-2.json" for several.
-std::string path_of(const std::string& output, std::size_t version, std::size_t versions) {
-  if (versions == 1) {
-    return output;
-  }
-  const std::size_t slash = output.find_last_of('/');
-  const std::size_t dot = output.find_last_of('.');
-  const bool has_ending = dot != std::string::npos && (slash == std::string::npos || dot > slash + 1) && dot > 0;
-  const std::size_t at = has_ending ? dot : output.size();
-  return output.substr(0, at) + "-" + std::to_string(version + 1) + output.substr(at);
-}
-
 std::string answer_of(const lessons::Problem& problem) {
   const auto answer = practice::right_answer(problem);
   return answer ? said(*answer) : "";
@@ -90,7 +78,7 @@ ExitStatus practice_verb(const PracticeOptions& options) {
   const std::size_t versions = options.request.versions;
   std::vector<OutputOptions> places;
   for (std::size_t v = 0; v < versions; ++v) {
-    places.push_back({path_of(options.output.path, v, versions), options.output.force});
+    places.push_back({numbered_path(options.output.path, v, versions), options.output.force});
     if (const auto refusal = output_refusal(places.back(), lesson_file())) {
       std::cerr << "foldwright: " << *refusal << '\n';
       return ExitStatus::WrongUsage;

@@ -19,5 +19,6 @@ void add_practice(CLI::App& app, ExitStatus& status);
 void add_check(CLI::App& app, ExitStatus& status);
 void add_nets(CLI::App& app, ExitStatus& status);
 void add_picture(CLI::App& app, ExitStatus& status);
+void add_print(CLI::App& app, ExitStatus& status);
 
 }  // namespace fw::cli

@@ -1,0 +1,13 @@
+#include "cli/paper_type.hpp"
+
+#include "platform/assets.hpp"
+
+namespace fw::cli {
+
+const paper::Fonts& paper_type() {
+  static const paper::Fonts fonts{paper::Font::read(platform::asset("Andika-Regular.ttf")).value(),
+                                  paper::Font::read(platform::asset("Andika-Bold.ttf")).value()};
+  return fonts;
+}
+
+}  // namespace fw::cli

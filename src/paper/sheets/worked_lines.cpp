@@ -1,0 +1,233 @@
+#include "paper/sheets/worked_lines.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "figures/formula_layout.hpp"
+#include "practice/task_type.hpp"
+#include "reasoning/blank.hpp"
+#include "reasoning/board/explained_board.hpp"
+
+namespace fw::paper {
+namespace {
+
+using algebra::Notation;
+using algebra::NotationLine;
+using figures::FormulaLayout;
+using figures::HAlign;
+using figures::TextStyle;
+using figures::VAlign;
+using words::message;
+
+constexpr double work_indent = 10;
+
+/// A line of a solution as it is printed.
+struct WorkedLine {
+  std::vector<NotationLine> equations;
+  std::string reason;
+  int kind = 0;        ///< lines of one kind are alike
+  bool earns = false;  ///< it is worth a point
+  bool has_gap = false;
+};
+
+/// Without the marks that only color can carry.
+Notation plain(Notation notation) {
+  notation.group.reset();
+  notation.source.reset();
+  notation.changed = false;
+  for (Notation& part : notation.parts) {
+    part = plain(std::move(part));
+  }
+  return notation;
+}
+
+bool has_blank(const Notation& notation) {
+  return notation.kind == Notation::Kind::Blank || std::any_of(notation.parts.begin(), notation.parts.end(), has_blank);
+}
+
+/// A gap as wide as any of about this length, so that its width tells nothing.
+Notation gap_for(const std::string& text, double em, const PageCanvas& canvas) {
+  constexpr double step = 5;
+  const double digit = canvas.text_size("0", {em, black}).x;
+  const double wanted = std::ceil(1.6 * canvas.text_size(text, {em, black}).x / step) * step;
+  const auto digits = static_cast<std::size_t>(std::max(3.0, std::round(wanted / digit)));
+  return algebra::leaf(Notation::Kind::Blank, std::string(digits, '0'));
+}
+
+Notation with_wide_gaps(Notation notation, double em, const PageCanvas& canvas) {
+  if (notation.kind == Notation::Kind::Blank) {
+    return gap_for(notation.text, em, canvas);
+  }
+  for (Notation& part : notation.parts) {
+    part = with_wide_gaps(std::move(part), em, canvas);
+  }
+  return notation;
+}
+
+std::vector<WorkedLine> board_lines(const reasoning::Explanation& explanation, const algebra::ClassNotation& style) {
+  using Kind = reasoning::BoardLine::Kind;
+  std::vector<WorkedLine> lines;
+  for (const reasoning::BoardLine& line : reasoning::board_of(reasoning::parts_of(explanation), style).lines) {
+    const bool earns = line.kind == Kind::Convert || line.kind == Kind::Formula || line.kind == Kind::Part ||
+                       line.kind == Kind::Substitute || line.kind == Kind::Count || line.kind == Kind::Answer;
+    lines.push_back({line.equations, said(line.reason), static_cast<int>(line.kind), earns, false});
+  }
+  return lines;
+}
+
+std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, bool with_gaps,
+                                   std::vector<WorkedLine>& gapped) {
+  using Kind = reasoning::StepKind;
+  std::vector<WorkedLine> lines;
+  for (const reasoning::Step& step : reasoning::all_steps(explanation)) {
+    const bool earns = step.kind == Kind::Relation || step.kind == Kind::PutIn || step.kind == Kind::Answer ||
+                       step.kind == Kind::Count || step.kind == Kind::Convert;
+    const auto kind = static_cast<int>(step.kind);
+    const auto equations = [](const std::optional<NotationLine>& line) {
+      return line ? std::vector<NotationLine>{*line} : std::vector<NotationLine>{};
+    };
+    lines.push_back({equations(step.line), said(step.reason), kind, earns, false});
+    const bool can_ask = with_gaps && reasoning::blank_kind(step) != reasoning::BlankKind::Words;
+    const reasoning::StepText blank = can_ask ? reasoning::with_blank(step) : reasoning::StepText{};
+    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), said(blank.reason), kind, earns, true} : lines.back());
+  }
+  return lines;
+}
+
+/// What a line on the board comes to is left out: the right side of its last equation, or the answer.
+WorkedLine board_gap(WorkedLine line) {
+  if (!line.equations.empty()) {
+    const std::string text = algebra::plain_text(line.equations.back().right);
+    line.equations.back().right = algebra::leaf(Notation::Kind::Blank, text);
+    line.has_gap = true;
+  } else if (line.kind == static_cast<int>(reasoning::BoardLine::Kind::Answer)) {
+    line.reason = said(message("Answer: ____________________"));
+    line.has_gap = true;
+  }
+  return line;
+}
+
+/// The lines with their gaps: all of them; or, half filled, every second one, the first of its kind always filled.
+std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanation, const SheetOptions& options,
+                                        const algebra::ClassNotation& style) {
+  std::vector<WorkedLine> gapped;
+  const bool is_board = options.steps != Steps::Every;
+  std::vector<WorkedLine> lines =
+      is_board ? board_lines(explanation, style) : every_line(explanation, options.gaps != Gaps::None, gapped);
+  if (is_board) {
+    for (const WorkedLine& line : lines) {
+      gapped.push_back(options.gaps == Gaps::None ? line : board_gap(line));
+    }
+  }
+  std::set<int> shown;
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (!gapped[i].has_gap) {
+      continue;
+    }
+    const bool is_first = shown.insert(lines[i].kind).second;
+    const bool is_filled = options.gaps == Gaps::Half && (is_first || count++ % 2 == 1);
+    if (!is_filled) {
+      lines[i] = gapped[i];
+    }
+  }
+  return lines;
+}
+
+/// A line as it is set.
+struct SetLine {
+  std::vector<FormulaLayout> formulas;
+  std::vector<std::string> reason;
+  double formula_width = 0;
+  double formula_height = 0;
+  double height = 0;
+  bool is_stacked = false;  ///< the equations have no room beside each other
+  bool is_above = false;    ///< nor has the reason beside them
+};
+
+SetLine set_line(const Packet& packet, const WorkedLine& line, const PageStyle& style, double points_room) {
+  const double em = style.em();
+  SetLine set;
+  const double width = packet.width() - work_indent - points_room;
+  set.formula_width = line.equations.empty() ? 0 : 0.5 * width;
+  double row = 0;
+  double column = 0;
+  double widest = 0;
+  const auto add = [&](const NotationLine& equation, double size) {
+    FormulaLayout formula(packet.measure(), equation, size, width);
+    widest = std::max(widest, formula.size().x);
+    row += formula.size().x + 2 * em;
+    column += formula.size().y + 1;
+    set.formula_height = std::max(set.formula_height, formula.size().y);
+    set.formulas.push_back(std::move(formula));
+  };
+  for (NotationLine equation : line.equations) {
+    equation.left = with_wide_gaps(plain(equation.left), em, packet.measure());
+    equation.right = with_wide_gaps(plain(equation.right), em, packet.measure());
+    const double wide = FormulaLayout(packet.measure(), equation, em, width).size().x;
+    add(equation, em * std::min(1.0, width / wide));
+  }
+  set.is_stacked = row > 0.7 * width && set.formulas.size() > 1;
+  if (set.is_stacked) {
+    set.formula_height = column;
+  }
+  const double taken = (set.is_stacked ? widest : row) + 2;
+  set.is_above = !set.formulas.empty() && taken > 0.7 * width;
+  set.formula_width = set.is_above ? 0 : std::max(set.formula_width, set.formulas.empty() ? 0 : taken);
+  const double reason_em = set.formulas.empty() ? em : style.small_em();
+  set.reason = lines_of(packet.measure(), line.reason, {reason_em, black}, width - set.formula_width);
+  const double reason = reason_em * style.leading() / em * static_cast<double>(set.reason.size());
+  set.height =
+      (set.is_above ? set.formula_height + reason : std::max(set.formula_height, reason)) + (line.has_gap ? 1 : 0);
+  return set;
+}
+
+void draw_set_line(PageCanvas& canvas, const SetLine& set, const Rect& rect, const PageStyle& style) {
+  double x = rect.x;
+  double y = rect.y;
+  for (const FormulaLayout& formula : set.formulas) {
+    const double above = set.is_stacked ? 0 : (set.formula_height - formula.size().y) / 2;
+    formula.draw(canvas, {x, y + above}, style.palette());
+    x += set.is_stacked ? 0 : formula.size().x + 2 * style.em();
+    y += set.is_stacked ? formula.size().y + 1 : 0;
+  }
+  const double em = set.formulas.empty() ? style.em() : style.small_em();
+  const double leading = em * style.leading() / style.em();
+  const bool is_single = set.reason.size() == 1 && !set.formulas.empty();
+  const double top = rect.y + (set.is_above ? set.formula_height : is_single ? (set.formula_height - leading) / 2 : 0);
+  draw_lines(canvas, set.reason, {rect.x + set.formula_width, top, rect.w, rect.h}, {em, black}, leading);
+}
+
+}  // namespace
+
+void add_worked(Packet& packet, const lessons::Lesson& lesson, const lessons::Problem& problem, const AskedItem& item,
+                const SheetOptions& options, bool points) {
+  reasoning::SolutionOptions wanted;
+  wanted.notation = lesson.notation;
+  const PageStyle style = options.style;
+  const auto task = std::find_if(problem.tasks.begin(), problem.tasks.end(),
+                                 [&](const lessons::Task& one) { return one->key() == item.type->key(); });
+  const auto explanation = practice::explained_task(problem, *task, wanted);
+  if (!explanation) {
+    packet.add_text(said(explanation.error()), style.em());
+    return;
+  }
+  const double points_room = points ? 3 * style.em() : 0;
+  const std::vector<WorkedLine> lines = lines_with_gaps(*explanation, options, lesson.notation);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const WorkedLine line = lines[i];
+    const SetLine set = set_line(packet, line, style, points_room);
+    packet.add({{set.height, i == 0 && lines.size() > 1, false},
+                [=](PageCanvas& canvas, const Rect& rect) {
+                  draw_set_line(canvas, set, {rect.x + work_indent, rect.y, rect.w - work_indent, rect.h}, style);
+                  if (points && line.earns) {
+                    canvas.text({rect.right(), rect.y}, HAlign::Right, VAlign::Top, said(message("1 pt")),
+                                {style.small_em(), black});
+                  }
+                },
+                problem.id});
+  }
+}
+
+}  // namespace fw::paper

@@ -1,0 +1,241 @@
+// Everything that is printed of a lesson, looked at as data and as files.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "paper/sheets/print.hpp"
+#include "paper/sheets/problem_figure.hpp"
+#include "paper/sheets/problem_text.hpp"
+#include "printing.hpp"
+
+namespace fw::paper::sheets_test {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+SheetOptions options_for(const std::string& paper, bool is_large) {
+  SheetOptions options;
+  options.style.paper = *find_paper(paper);
+  options.style.is_large = is_large;
+  options.version = "A";
+  return options;
+}
+
+std::string without_spaces(const std::string& text) {
+  std::string out;
+  for (const char c : text) {
+    if (c != ' ' && c != '\n' && c != '\f') {
+      out += c;
+    }
+  }
+  return out;
+}
+
+// Nothing reaches into the margin that printers leave blank, and no text is too small to read. Powers may be smaller.
+TEST(Sheets, StayInsideTheMarginAndAreReadable) {
+  for (const SheetKind& kind : sheet_kinds()) {
+    for (const std::string& name : demo_lessons()) {
+      for (const char* paper : {"letter", "a4"}) {
+        for (const bool is_large : {false, true}) {
+          const SheetOptions options = options_for(paper, is_large);
+          const Printed printed = kind.print(test_fonts(), demo_lesson(name), options);
+          EXPECT_TRUE(printed.missing.empty()) << kind.key << " " << name;
+          for (std::size_t i = 0; i < printed.pages.size(); ++i) {
+            const Rect ink = inked(printed.pages[i]);
+            EXPECT_TRUE(options.style.paper.printable().contains(ink, 0.2))
+                << kind.key << " of " << name << " on " << paper << (is_large ? ", large" : "") << ", page " << i + 1
+                << ": " << ink.x << " " << ink.y << " " << ink.right() << " " << ink.bottom();
+            for (const Item& item : printed.pages[i].items) {
+              const auto* text = std::get_if<TextItem>(&item);
+              // A line of work that is wider than the page is set smaller, on the pages that show work.
+              const bool shows_work = kind.key == "key" || kind.key == "notes";
+              const double least = points(!is_large ? 9 : shows_work ? 12 : 18);
+              const bool is_power =
+                  text != nullptr && text->text.find_first_not_of("0123456789−n") == std::string::npos;
+              EXPECT_TRUE(text == nullptr || text->size >= least * (is_power ? 0.7 : 1) - 1e-9)
+                  << kind.key << ": " << text->text << " at " << text->size / points(1);
+            }
+          }
+        }
+      }
+    }
+  }
+}
+
+// What a reader of the file gets: each prompt once, in order, and fonts that come with it.
+TEST(Sheets, AreReadInOrder) {
+  for (const std::string& name : demo_lessons()) {
+    const lessons::Lesson lesson = demo_lesson(name);
+    const Printed printed = handout(test_fonts(), lesson, options_for("letter", false));
+    const PrintedFile file(pdf_file(printed.pages, test_fonts(), lesson.title));
+    EXPECT_EQ(ran("qpdf --check " + file.path()).status, 0);
+    const std::string fonts = ran("pdffonts " + file.path()).out;
+    EXPECT_THAT(fonts, HasSubstr("FWAAAA+Andika "));
+    EXPECT_THAT(fonts, Not(HasSubstr(" no "))) << "a font is not in the file";
+    const std::string text = without_spaces(ran("pdftotext " + file.path() + " -").out);
+    std::size_t at = 0;
+    for (const lessons::Problem& problem : lesson.problems) {
+      const std::string prompt = without_spaces(prompt_text(problem));
+      const std::size_t found = text.find(prompt, at);
+      EXPECT_NE(found, std::string::npos) << problem.id << ": " << prompt;
+      at = found == std::string::npos ? at : found;
+    }
+  }
+}
+
+// The border of each page is white as it comes from the printer.
+TEST(Sheets, LeaveTheBorderWhite) {
+  const lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  const Printed printed = handout(test_fonts(), lesson, options_for("a4", false));
+  const PrintedFile file(pdf_file({printed.pages.front(), printed.pages.back()}, test_fonts(), lesson.title));
+  ASSERT_EQ(ran("pdftoppm -r 100 -gray " + file.path() + " " + file.folder() + "/p").status, 0);
+  for (const char* name : {"/p-1.pgm", "/p-2.pgm"}) {
+    std::ifstream in(file.folder() + name, std::ios::binary);
+    std::string kind;
+    int width = 0;
+    int height = 0;
+    int most = 0;
+    in >> kind >> width >> height >> most;
+    in.get();
+    std::string pixels((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+    ASSERT_EQ(pixels.size(), static_cast<std::size_t>(width * height));
+    const int border = static_cast<int>(10 / 25.4 * 100) - 1;
+    int dark = 0;
+    for (int y = 0; y < height; ++y) {
+      for (int x = 0; x < width; ++x) {
+        const bool is_border = x < border || y < border || x >= width - border || y >= height - border;
+        dark += is_border && static_cast<unsigned char>(pixels[static_cast<std::size_t>(y * width + x)]) < 250 ? 1 : 0;
+      }
+    }
+    EXPECT_EQ(dark, 0) << name;
+  }
+}
+
+// A student's page tells no length that has to be found.
+TEST(Sheets, TellAStudentNoAnswer) {
+  for (const std::string& name : demo_lessons()) {
+    for (const lessons::Problem& problem : demo_lesson(name).problems) {
+      for (const auto& label : student_labels(problem)) {
+        if (!label || label->find('?') != std::string::npos) {
+          continue;
+        }
+        for (const AskedItem& item : asked_items(problem)) {
+          EXPECT_NE(*label, answer_line(problem, item, 1)) << problem.id;
+        }
+      }
+    }
+  }
+}
+
+// The key has every answer; its wrong numbers are each told once and are never right.
+TEST(Sheets, KeyHasEveryAnswerAndNoWrongNumberThatIsRight) {
+  for (const std::string& name : demo_lessons()) {
+    const lessons::Lesson lesson = demo_lesson(name);
+    SheetOptions options = options_for("letter", false);
+    options.steps = Steps::None;
+    const std::string text = without_spaces(text_of(key(test_fonts(), lesson, options).pages));
+    for (const lessons::Problem& problem : lesson.problems) {
+      for (const AskedItem& item : asked_items(problem)) {
+        EXPECT_THAT(text, HasSubstr(without_spaces(answer_line(problem, item, 1)))) << problem.id;
+        std::set<std::string> told;
+        for (const LikelyMistake& one : likely_mistakes(problem, item, 6)) {
+          EXPECT_TRUE(told.insert(one.number).second) << one.number;
+          const auto diagnosis = practice::diagnosed(problem, one.number, item.question.find);
+          ASSERT_TRUE(diagnosis.has_value());
+          EXPECT_NE(diagnosis->verdict, practice::AnswerVerdict::Right) << problem.id << ": " << one.number;
+          EXPECT_EQ(diagnosis->causes.front().id, one.cause) << problem.id << ": " << one.number;
+        }
+      }
+    }
+  }
+}
+
+// Blanks: the more are filled, the more text there is; none of them shows through.
+TEST(Sheets, NotesAreFilledByDegrees) {
+  const lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  for (const Steps steps : {Steps::Board, Steps::Every}) {
+    std::vector<std::size_t> lengths;
+    for (const Gaps gaps : {Gaps::All, Gaps::Half, Gaps::None}) {
+      SheetOptions options = options_for("letter", false);
+      options.gaps = gaps;
+      options.steps = steps;
+      lengths.push_back(without_spaces(text_of(notes(test_fonts(), lesson, options).pages)).size());
+    }
+    EXPECT_LT(lengths[0], lengths[1]);
+    EXPECT_LT(lengths[1], lengths[2]);
+  }
+}
+
+// A length that follows from others is not written at a figure, since it may be the answer.
+TEST(Sheets, LabelALengthOnlyWhereTheLessonGivesIt) {
+  const auto lesson = tasks::read_lesson(
+      R"({"lesson": 1, "title": "Spire", "problems": [{"id": "spire", "prompt": "What is the volume?",
+      "solid": {"kind": "pyramid", "base": {"shape": "square", "side": "6 cm"}, "slant_height": "5 cm"},
+      "find": ["volume"]}]})");
+  ASSERT_TRUE(lesson.has_value());
+  std::vector<std::string> labels;
+  for (const auto& label : student_labels(lesson->problems.front())) {
+    labels.push_back(label.value_or("none"));
+  }
+  EXPECT_THAT(labels, testing::UnorderedElementsAre("6 cm", "5 cm"));
+}
+
+TEST(Sheets, ACodeGoesByTheContent) {
+  lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  const std::string code = lesson_code(lesson);
+  EXPECT_EQ(code.size(), 6U);
+  EXPECT_EQ(code, lesson_code(demo_lesson("lantern_fair.json")));
+  lesson.problems.front().prompt += "!";
+  EXPECT_NE(code, lesson_code(lesson));
+}
+
+TEST(Sheets, AreTheSameEveryTime) {
+  for (const SheetKind& kind : sheet_kinds()) {
+    const lessons::Lesson lesson = demo_lesson("lantern_market.json");
+    const auto once = [&] {
+      return pdf_file(kind.print(test_fonts(), lesson, options_for("a4", false)).pages, test_fonts(), lesson.title);
+    };
+    EXPECT_EQ(once(), once()) << kind.key;
+  }
+}
+
+// A prompt from anywhere: long, in another script, with signs that steer a printer.
+TEST(Sheets, HostilePromptsArePrintedOrTold) {
+  lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  lesson.problems.erase(lesson.problems.begin() + 3, lesson.problems.end());
+  lesson.problems[0].prompt = std::string(4'096, 'x');
+  lesson.problems[1].prompt = "כמה נייר? 🏮 \u202E how much\x07?";
+  lesson.problems[2].prompt = std::string(6'000, 'y') + " \n\n" + std::string(200, '\n');
+  for (const SheetKind& kind : sheet_kinds()) {
+    for (const bool is_large : {false, true}) {
+      const SheetOptions options = options_for("letter", is_large);
+      const Printed printed = kind.print(test_fonts(), lesson, options);
+      for (const Page& page : printed.pages) {
+        EXPECT_TRUE(options.style.paper.printable().contains(inked(page), 0.2)) << kind.key;
+      }
+    }
+  }
+  const Printed printed = handout(test_fonts(), lesson, options_for("letter", false));
+  EXPECT_EQ(printed.too_tall.size(), 2U);
+  EXPECT_TRUE(printed.missing.count(U'\U0001F3EE') == 1);
+  std::string told;
+  for (const words::Message& remark : remarks_on(printed)) {
+    told += said(remark) + "\n";
+  }
+  EXPECT_THAT(told, HasSubstr("A box is printed instead."));
+  EXPECT_THAT(told, HasSubstr("do not fit on one page, so they take pages of their own."));
+}
+
+// As many problems on a page as a teacher asks for.
+TEST(Sheets, PutAsManyProblemsOnAPageAsAskedFor) {
+  lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  lesson.problems.erase(lesson.problems.begin() + 6, lesson.problems.end());
+  for (const std::size_t count : {1U, 2U, 3U}) {
+    SheetOptions options = options_for("letter", false);
+    options.per_page = count;
+    EXPECT_EQ(handout(test_fonts(), lesson, options).pages.size(), 6 / count) << count;
+  }
+}
+
+}  // namespace
+}  // namespace fw::paper::sheets_test
