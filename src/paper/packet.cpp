@@ -41,6 +41,7 @@ void Printed::add(Printed other) {
   }
   missing.insert(other.missing.begin(), other.missing.end());
   too_tall.insert(too_tall.end(), other.too_tall.begin(), other.too_tall.end());
+  remarks.insert(remarks.end(), other.remarks.begin(), other.remarks.end());
 }
 
 Packet::Packet(const Fonts& fonts, PageStyle style, Furniture furniture, double gap)

@@ -9,6 +9,7 @@
 #include "figures/solid_figure.hpp"
 #include "paper/flow.hpp"
 #include "paper/page.hpp"
+#include "words/message.hpp"
 
 namespace fw::paper {
 
@@ -44,8 +45,9 @@ struct Block {
 /// What was printed, and what has to be told about it.
 struct Printed {
   std::vector<Page> pages;
-  std::set<char32_t> missing = {};         ///< characters that the type does not have
-  std::vector<std::string> too_tall = {};  ///< ids of problems that have no room on one page
+  std::set<char32_t> missing = {};           ///< characters that the type does not have
+  std::vector<std::string> too_tall = {};    ///< ids of problems that have no room on one page
+  std::vector<words::Message> remarks = {};  ///< what else a teacher has to know
   void add(Printed other);
 };
 

@@ -1,5 +1,5 @@
 #include <CLI/CLI.hpp>
-#include <algorithm>
+#include <charconv>
 #include <iostream>
 #include <map>
 #include <memory>
@@ -27,6 +27,9 @@ struct PrintOptions {
   std::string units = "ask";
   std::string blanks = "all";
   std::string steps = "board";
+  std::string scale;
+  bool is_blank = false;
+  bool has_no_lengths = false;
   bool is_anonymous = false;
   SheetOptions sheet;
   OutputOptions output;
@@ -81,6 +84,25 @@ std::vector<std::string> paper_words() {
     words.push_back(size.key);
   }
   return words;
+}
+
+/// "1:4" as a scale; nothing for other texts.
+std::optional<paper::PaperScale> scale_of(const std::string& text) {
+  paper::PaperScale scale;
+  const char* end = text.data() + text.size();
+  const auto paper = std::from_chars(text.data(), end, scale.paper);
+  const bool is_parted = paper.ec == std::errc() && paper.ptr != end && *paper.ptr == ':';
+  const auto thing = is_parted ? std::from_chars(paper.ptr + 1, end, scale.thing) : paper;
+  const auto is_usual = [](int number) { return number >= 1 && number <= 1000; };
+  const bool is_scale =
+      is_parted && thing.ec == std::errc() && thing.ptr == end && is_usual(scale.paper) && is_usual(scale.thing);
+  return is_scale ? std::optional(scale) : std::nullopt;
+}
+CLI::Validator a_scale() {
+  return {[](const std::string& text) {
+            return scale_of(text) ? std::string() : "\"" + text + "\" is no scale; write 1:4, for example";
+          },
+          "PAPER:THING"};
 }
 
 /// The lesson with the problems that were asked for alone; a problem that is not there is told.
@@ -140,6 +162,9 @@ ExitStatus print(PrintOptions options) {
   options.sheet.work = named(work_names(), options.work);
   options.sheet.gaps = named(blank_names(), options.blanks);
   options.sheet.steps = named(steps_names(), options.steps);
+  options.sheet.has_letters = !options.is_blank;
+  options.sheet.has_lengths = !options.has_no_lengths;
+  options.sheet.scale = scale_of(options.scale);
   options.sheet.gives_units = options.units == "give";
   options.sheet.has_name_line = !options.is_anonymous;
   options.sheet.style.paper = options.paper.empty() ? paper::usual_paper(*lesson) : *paper::find_paper(options.paper);
@@ -172,6 +197,12 @@ void add_sheet_options(CLI::App& verb, PrintOptions& options) {
   verb.add_option("--steps", options.steps, "How much of a solution the key and the notes show")
       ->check(CLI::IsMember(words_of(steps_names())))
       ->capture_default_str();
+  verb.add_option("--scale", options.scale, "Of nets, such as 1:4; otherwise the largest that fits on a page")
+      ->check(a_scale());
+  verb.add_flag("--usual-net", options.sheet.only_usual_net,
+                "The net of most textbooks, even if another prints larger");
+  verb.add_flag("--blank", options.is_blank, "Nets without letters, names and areas, for the class to fill in");
+  verb.add_flag("--no-lengths", options.has_no_lengths, "Nets without lengths");
 }
 
 }  // namespace

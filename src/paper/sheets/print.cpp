@@ -13,6 +13,7 @@ const std::vector<SheetKind>& sheet_kinds() {
       {"handout", "handout", "numbered problems with figures and space to work", handout},
       {"notes", "notes with blanks", "worked solutions with blanks to fill", notes},
       {"key", "answer key", "answers, with steps and likely mistakes", key},
+      {"nets", "nets to cut out", "a net of each solid with tabs, to scale", nets},
   };
   return table;
 }
@@ -29,7 +30,7 @@ const PaperSize& usual_paper(const lessons::Lesson& lesson) {
 }
 
 std::vector<words::Message> remarks_on(const Printed& printed) {
-  std::vector<words::Message> remarks;
+  std::vector<words::Message> remarks = printed.remarks;
   if (!printed.missing.empty()) {
     constexpr std::size_t most = 10;
     std::vector<std::string> shown;

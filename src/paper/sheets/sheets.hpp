@@ -1,10 +1,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "lessons/lesson.hpp"
+#include "paper/cutouts/scale.hpp"
 #include "paper/packet.hpp"
 
 // What can be printed of a lesson, each as pages. All of it comes from the problems, solutions and mistakes that the
@@ -28,6 +30,12 @@ struct SheetOptions {
   bool has_name_line = true;
   Gaps gaps = Gaps::All;
   Steps steps = Steps::Board;
+
+  // Of nets to cut out.
+  bool has_letters = true;  ///< false: letters, name and areas are for the class to fill in
+  bool has_lengths = true;
+  bool only_usual_net = false;
+  std::optional<PaperScale> scale = std::nullopt;  ///< nothing: the largest that fits on a page
 };
 
 /// Numbered problems with their figures and space to work; for a test, with its version.
@@ -36,5 +44,7 @@ struct SheetOptions {
 [[nodiscard]] Printed notes(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Answers; with steps and their points, what else counts as right, and what wrong numbers look like.
 [[nodiscard]] Printed key(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// Nets to cut out, with tabs, to scale, one on a page or tiled over several.
+[[nodiscard]] Printed nets(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 
 }  // namespace fw::paper

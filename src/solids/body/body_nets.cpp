@@ -1,5 +1,6 @@
 #include "solids/body/body_nets.hpp"
 
+#include "nets/folding.hpp"
 #include "nets/spanning_trees.hpp"
 
 namespace fw::solids {
@@ -19,6 +20,8 @@ std::vector<EdgeId> possible_hinges(const Body& body, const nets::HingeTree& net
 nets::Layout unfolded(const Body& body, const nets::HingeTree& net) { return nets::unfolded(body.facets(), net); }
 
 static_assert(most_edges_for_nets == nets::most_mask_edges);
+double opening_angle_rad(const Body& body, EdgeId edge) { return nets::opening_angle_rad(body.facets(), edge); }
+
 bool can_list_nets(const Body& body) { return body.edge_count() <= most_edges_for_nets; }
 
 nets::NetList distinct_nets(const Body& body, FaceId root, std::size_t limit) {

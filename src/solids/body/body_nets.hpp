@@ -20,6 +20,10 @@ namespace fw::solids {
 [[nodiscard]] std::vector<EdgeId> possible_hinges(const Body& body, const nets::HingeTree& net, FaceId face);
 [[nodiscard]] nets::Layout unfolded(const Body& body, const nets::HingeTree& net);
 
+/// How far the two faces at an edge turn to lie flat, in radians; negative where the solid is dented there, so that
+/// paper folds the other way.
+[[nodiscard]] double opening_angle_rad(const Body& body, EdgeId edge);
+
 inline constexpr std::size_t most_edges_for_nets = 64;
 /// Whether its nets can be listed, counted and told apart: it has few enough edges.
 [[nodiscard]] bool can_list_nets(const Body& body);

@@ -37,19 +37,24 @@ TEST(Sheets, StayInsideTheMarginAndAreReadable) {
     for (const std::string& name : demo_lessons()) {
       for (const char* paper : {"letter", "a4"}) {
         for (const bool is_large : {false, true}) {
+          if (is_large == (std::string(paper) == "a4") && name != "candle_boxes.json") {
+            continue;  // each lesson on both papers, large on one of them
+          }
           const SheetOptions options = options_for(paper, is_large);
           const Printed printed = kind.print(test_fonts(), demo_lesson(name), options);
           EXPECT_TRUE(printed.missing.empty()) << kind.key << " " << name;
           for (std::size_t i = 0; i < printed.pages.size(); ++i) {
             const Rect ink = inked(printed.pages[i]);
-            EXPECT_TRUE(options.style.paper.printable().contains(ink, 0.2))
+            const bool lies = printed.pages[i].width > printed.pages[i].height;
+            const PaperSize sheet = lies ? options.style.paper.lying() : options.style.paper;
+            EXPECT_TRUE(sheet.printable().contains(ink, 0.2))
                 << kind.key << " of " << name << " on " << paper << (is_large ? ", large" : "") << ", page " << i + 1
                 << ": " << ink.x << " " << ink.y << " " << ink.right() << " " << ink.bottom();
             for (const Item& item : printed.pages[i].items) {
               const auto* text = std::get_if<TextItem>(&item);
               // A line of work that is wider than the page is set smaller, on the pages that show work.
               const bool shows_work = kind.key == "key" || kind.key == "notes";
-              const double least = points(!is_large ? 9 : shows_work ? 12 : 18);
+              const double least = points(!is_large || kind.key == "nets" ? 9 : shows_work ? 12 : 18);
               const bool is_power =
                   text != nullptr && text->text.find_first_not_of("0123456789−n") == std::string::npos;
               EXPECT_TRUE(text == nullptr || text->size >= least * (is_power ? 0.7 : 1) - 1e-9)
@@ -211,7 +216,9 @@ TEST(Sheets, HostilePromptsArePrintedOrTold) {
       const SheetOptions options = options_for("letter", is_large);
       const Printed printed = kind.print(test_fonts(), lesson, options);
       for (const Page& page : printed.pages) {
-        EXPECT_TRUE(options.style.paper.printable().contains(inked(page), 0.2)) << kind.key;
+        const bool lies = page.width > page.height;
+        const PaperSize sheet = lies ? options.style.paper.lying() : options.style.paper;
+        EXPECT_TRUE(sheet.printable().contains(inked(page), 0.2)) << kind.key;
       }
     }
   }

@@ -1,0 +1,266 @@
+#include "paper/cutouts/cutout.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "lessons/open_faces.hpp"
+#include "practice/quiz.hpp"
+#include "solids/body/body_nets.hpp"
+
+namespace fw::paper {
+namespace {
+
+using nets::HingeTree;
+using words::message;
+
+constexpr std::size_t most_listed = 5'000;
+constexpr std::size_t most_drawn = 2'000;  // at random, where there are more
+constexpr std::size_t most_tabbed = 20;
+constexpr double small_solid = 20;         // millimeters: it may be enlarged
+constexpr double largest_count = 400'000;  // of nets with faces told apart, that are gone through
+
+std::vector<Vec2> corners_of(const FlatNet& net) {
+  std::vector<Vec2> points;
+  for (const Polygon& face : net.faces) points.insert(points.end(), face.begin(), face.end());
+  for (const GluedPair& pair : net.pairs) points.insert(points.end(), pair.tab.begin(), pair.tab.end());
+  return points;
+}
+
+/// How it fits, upright or lying.
+struct PageFit {
+  Fit fit;
+  bool lies = false;
+};
+PageFit page_fit(const FlatNet& net, const CutoutWish& wish) {
+  const Polygon hull = convex_hull(corners_of(net));
+  const figures::Rect box = figures::bounding_rect(hull);
+  if (box.w <= wish.width && box.h <= wish.height) {
+    return {{std::min(wish.width / box.w, wish.height / box.h), 0}, false};  // straight, where it has room
+  }
+  const Fit upright = best_fit(hull, wish.width, wish.height);
+  const Fit lying = best_fit(hull, wish.lying_width, wish.lying_height);
+  return lying.scale > upright.scale * (1 + 1e-9) ? PageFit{lying, true} : PageFit{upright, false};
+}
+
+double largest_scale(const FlatNet& net, const CutoutWish& wish) {
+  const Polygon hull = convex_hull(corners_of(net));
+  return std::max(best_fit(hull, wish.width, wish.height).scale,
+                  best_fit(hull, wish.lying_width, wish.lying_height).scale);
+}
+
+bool is_leaf(const solids::Body& body, const HingeTree& tree, FaceId face) {
+  const auto& edges = body.edges_of(face);
+  return std::count_if(edges.begin(), edges.end(), [&](EdgeId edge) { return tree.is_hinge(edge); }) == 1;
+}
+
+bool lies_free(const solids::Body& body, const HingeTree& tree) {
+  return nets::overlapping(solids::unfolded(body, tree)).empty();
+}
+
+/// The nets to choose from, the usual one first.
+std::vector<HingeTree> nets_of(const lessons::Problem& problem, const std::vector<FaceId>& open, bool only_usual) {
+  const solids::Body& body = problem.solid.body();
+  const HingeTree& usual = problem.solid.classic_net();
+  std::vector<HingeTree> all{usual};
+  const auto take = [&](HingeTree tree) {
+    if (!(tree == usual)) all.push_back(std::move(tree));
+  };
+  if (!only_usual || !open.empty()) {
+    for (const FaceId face : usual.order()) {
+      for (const EdgeId edge : solids::possible_hinges(body, usual, face)) {
+        if (auto tree = solids::moved(body, usual, face, edge)) take(std::move(tree).value());
+      }
+    }
+    const bool can_list = solids::can_list_nets(body) && solids::labelled_count_estimate(body) < largest_count;
+    if (can_list) {
+      for (HingeTree& tree : solids::distinct_nets(body, usual.root(), most_listed).nets) take(std::move(tree));
+    } else {
+      practice::Seed seed{1};
+      for (std::size_t i = 0; i < most_drawn; ++i) take(practice::random_net(body, usual.root(), seed));
+    }
+  }
+  all.erase(std::remove_if(all.begin(), all.end(),
+                           [&](const HingeTree& tree) {
+                             return std::any_of(open.begin(), open.end(),
+                                                [&](FaceId face) { return !is_leaf(body, tree, face); });
+                           }),
+            all.end());
+  return all;
+}
+
+FlatNet placed(FlatNet net, double angle) {
+  const auto each = [&](const auto& change) {
+    for (Polygon& face : net.faces) std::for_each(face.begin(), face.end(), change);
+    for (GluedPair& pair : net.pairs) std::for_each(pair.tab.begin(), pair.tab.end(), change);
+  };
+  each([&](Vec2& p) { p = turned(p, angle); });
+  const std::vector<Vec2> points = corners_of(net);
+  Vec2 low = points.front();
+  for (const Vec2& p : points) low = glm::min(low, p);
+  each([&](Vec2& p) { p -= low; });
+  return net;
+}
+
+Vec2 size_of(const FlatNet& net) {
+  Vec2 high{};
+  for (const Vec2& p : corners_of(net)) high = glm::max(high, p);
+  return high;
+}
+
+double shortest_edge(const solids::Body& body) {
+  const std::vector<double> lengths = body.edge_lengths();
+  return *std::min_element(lengths.begin(), lengths.end());
+}
+double longest_edge(const solids::Body& body) {
+  const std::vector<double> lengths = body.edge_lengths();
+  return *std::max_element(lengths.begin(), lengths.end());
+}
+
+/// A net with how large it could be without tabs.
+struct Rated {
+  std::size_t index = 0;
+  double largest = 0;
+};
+
+class Choosing {
+ public:
+  Choosing(const lessons::Problem& problem, const CutoutWish& wish)
+      : problem_(problem),
+        wish_(wish),
+        body_(problem.solid.body()),
+        open_(lessons::open_faces(problem)),
+        unit_(mm_per_unit(problem.solid)),
+        trees_(nets_of(problem, open_, wish.only_usual_net)) {
+    for (std::size_t i = 0; i < trees_.size(); ++i) {
+      rated_.push_back({i, largest_scale(flat_net(body_, trees_[i], unit_, open_), wish_)});
+    }
+    std::stable_sort(rated_.begin(), rated_.end(),
+                     [](const Rated& a, const Rated& b) { return a.largest > b.largest * (1 + 1e-9); });
+  }
+
+  [[nodiscard]] Result<Cutout, words::Message> best() const {
+    if (wish_.scale) {
+      return at_scale(*wish_.scale);
+    }
+    for (const PaperScale& scale : usual_scales(longest_edge(body_) * unit_ < small_solid)) {
+      if (const auto cutout = on_one_page(scale)) {
+        return shortest_edge(body_) * unit_ * scale.factor() < least_side - 1e-9
+                   ? too_small(scale)
+                   : Result<Cutout, words::Message>(*cutout);
+      }
+    }
+    return too_small(usual_scales(false).back());
+  }
+
+ private:
+  [[nodiscard]] Result<Cutout, words::Message> too_small(const PaperScale& scale) const {
+    const double needed = least_side / (shortest_edge(body_) * unit_);
+    const int thing = needed >= 1 ? 1 : static_cast<int>(std::floor(1 / needed));
+    const int paper = needed >= 1 ? static_cast<int>(std::ceil(needed)) : 1;
+    return failure(message("At {scale}, the shortest side is too short to cut. Use --scale {least} or larger.",
+                           {{"scale", scale.text()}, {"least", std::to_string(paper) + ":" + std::to_string(thing)}}));
+  }
+
+  [[nodiscard]] Cutout made(const HingeTree& tree, const PaperScale& scale) const {
+    FlatNet net = flat_net(body_, tree, unit_ * scale.factor(), open_);
+    add_tabs(net, tree);
+    return {tree, std::move(net), scale};
+  }
+
+  /// The best of the nets that fit at this scale; nothing where none does.
+  [[nodiscard]] std::optional<Cutout> on_one_page(const PaperScale& scale) const {
+    std::optional<Cutout> best;
+    std::size_t tried = 0;
+    const auto consider = [&](std::size_t index) {
+      if (!lies_free(body_, trees_[index])) return;
+      ++tried;
+      Cutout cutout = made(trees_[index], scale);
+      const PageFit fit = page_fit(cutout.net, wish_);
+      const bool is_better = !best || cutout.net.taped() < best->net.taped();
+      if (fit.fit.scale < 1 - 1e-9 || !is_better) return;
+      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
+      cutout.size = size_of(cutout.net);
+      cutout.lies = fit.lies;
+      cutout.is_usual = trees_[index] == problem_.solid.classic_net();
+      best = std::move(cutout);
+    };
+    const auto fits = [&](const Rated& one) { return one.largest >= scale.factor() * (1 - 1e-9); };
+    for (const Rated& one : rated_) {
+      if (one.index == 0 && fits(one)) consider(0);  // the usual one, where it is among them
+    }
+    for (const Rated& one : rated_) {
+      const bool is_done = (best && best->net.taped() == 0) || tried >= most_tabbed;
+      if (!is_done && one.index != 0 && fits(one)) consider(one.index);
+    }
+    return best;
+  }
+
+  [[nodiscard]] Result<Cutout, words::Message> at_scale(const PaperScale& scale) const {
+    if (shortest_edge(body_) * unit_ * scale.factor() < least_side - 1e-9) {
+      return too_small(scale);
+    }
+    if (auto one = on_one_page(scale)) {
+      return std::move(*one);
+    }
+    std::optional<Cutout> best;
+    for (std::size_t i = 0, tried = 0; i < rated_.size() && tried < most_tabbed; ++i) {
+      if (!lies_free(body_, trees_[rated_[i].index])) continue;
+      ++tried;
+      Cutout cutout = made(trees_[rated_[i].index], scale);
+      const PageFit fit = page_fit(cutout.net, wish_);
+      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
+      cutout.size = size_of(cutout.net);
+      cutout.lies = fit.lies;
+      cutout.is_usual = trees_[rated_[i].index] == problem_.solid.classic_net();
+      const double width = cutout.lies ? wish_.lying_width : wish_.width;
+      const double height = cutout.lies ? wish_.lying_height : wish_.height;
+      const auto count = [](double length, double room) {
+        return static_cast<std::size_t>(
+            std::max(1.0, std::ceil((length - tile_overlap) / (room - tile_overlap) - 1e-9)));
+      };
+      cutout.columns = count(cutout.size.x, width);
+      cutout.rows = count(cutout.size.y, height);
+      if (!best || cutout.columns * cutout.rows < best->columns * best->rows) best = std::move(cutout);
+    }
+    if (!best || best->columns * best->rows > most_tiles) {
+      return failure(message("At {scale}, this net takes more than {most} pages. Pick a smaller scale.",
+                             {{"scale", scale.text()}, {"most", most_tiles}}));
+    }
+    return std::move(*best);
+  }
+
+  const lessons::Problem& problem_;
+  CutoutWish wish_;
+  const solids::Body& body_;
+  std::vector<FaceId> open_;
+  double unit_ = 1;
+  std::vector<HingeTree> trees_;
+  std::vector<Rated> rated_;
+};
+
+}  // namespace
+
+std::vector<PaperScale> usual_scales(bool is_small) {
+  std::vector<PaperScale> scales;
+  if (is_small) {
+    scales = {{10, 1}, {5, 1}, {3, 1}, {2, 1}};
+  }
+  for (const int thing : {1, 2, 3, 4, 5, 10, 20, 25, 50, 100, 200, 500, 1000}) {
+    scales.push_back({1, thing});
+  }
+  return scales;
+}
+
+double mm_per_unit(const solids::Solid& solid) {
+  constexpr double mm_per_meter = 1000;
+  constexpr double without_unit = 10;
+  const units::Unit unit = solid.unit();
+  return unit == units::Unit::none() ? without_unit : unit.factor().to_double() * mm_per_meter;
+}
+
+Result<Cutout, words::Message> best_cutout(const lessons::Problem& problem, const CutoutWish& wish) {
+  return Choosing(problem, wish).best();
+}
+
+}  // namespace fw::paper
