@@ -236,7 +236,24 @@ std::string digits_text(const Number& a, int places) {
   return digits_with_sign(rounded(a, places), decimals_needed(a, places).value_or(places));
 }
 
-Shown shown(const Number& a, int places) {
+int enough_places(const Number& a, int places) {
+  const Number size = a.sign() < 0 ? -a : a;
+  const auto is_told = [&](int with) { return rounded(size * power(Number::whole(10), with), 0) >= Number::whole(10); };
+  if (places < 1 || size.sign() == 0 || decimals_needed(size, places) || is_told(places)) {
+    return places;
+  }
+  if (const std::optional<int> needed = decimals_needed(size, longest_plain_decimal)) {
+    return std::max(places, *needed);
+  }
+  while (!is_told(places)) {
+    ++places;
+  }
+  return places;
+}
+
+Shown shown(const Number& a, int places) { return rounded_to(a, enough_places(a, places)); }
+
+Shown rounded_to(const Number& a, int places) {
   if (const std::optional<int> needed = decimals_needed(a, places)) {
     return {fixed_text(a, *needed), true};
   }

@@ -34,7 +34,13 @@ struct Shown {
   std::string text;   ///< digits only: "49.5" where the number ends, "20.60" where it is rounded
   bool exact = true;  ///< false: write ≈ before it
 };
+/// With as many places as are enough: (20.6049…, 2) -> "20.60", (0.0062, 2) -> "0.0062", (0.00601…, 2) -> "0.0060".
 [[nodiscard]] Shown shown(const Number& a, int places);
+/// With `places` decimals at most, whatever is left of the number: for those who were told where to round.
+[[nodiscard]] Shown rounded_to(const Number& a, int places);
+/// `places`, unless that would leave fewer than two digits of a small number: then all its decimals where it ends soon,
+/// else as many as show two.
+[[nodiscard]] int enough_places(const Number& a, int places);
 
 /// Decimals needed to write the number out, if it ends within `limit` of them.
 [[nodiscard]] std::optional<int> decimals_needed(const Number& a, int limit);

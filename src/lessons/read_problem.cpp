@@ -189,7 +189,7 @@ void tell_unjudged_rounding(const Problem& problem, const JsonNode& node, const 
   if (!said || problem.round_to) {
     return;
   }
-  const RoundTo& row = round_to_places(*said);
+  const RoundTo& row = *round_to_places(*said);
   Finding finding;
   finding.kind = Finding::Kind::Rounding;
   finding.message = message(

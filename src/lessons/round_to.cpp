@@ -2,17 +2,14 @@
 
 #include <algorithm>
 
-#include "base/ensure.hpp"
-
 namespace fw::lessons {
 
 using words::message;
 
-const RoundTo& round_to_places(int places) {
+const RoundTo* round_to_places(int places) {
   const auto row =
       std::find_if(round_to.begin(), round_to.end(), [&](const RoundTo& one) { return one.places == places; });
-  ensure(row != round_to.end(), "a lesson rounds to a place that it has a word for");
-  return *row;
+  return row == round_to.end() ? nullptr : &*row;
 }
 
 std::optional<int> read_round_to(const JsonNode& problem, const Context& context) {

@@ -122,7 +122,7 @@ std::string problem_text(const Problem& problem) {
     members.emplace_back("find", in_line(asked, '[', ']'));
   }
   if (problem.round_to) {
-    members.emplace_back("round_to", quote(std::string(round_to_places(*problem.round_to).key)));
+    members.emplace_back("round_to", quote(std::string(round_to_places(*problem.round_to)->key)));
   }
   push_tasks(problem, members);
   return object_in_lines(members, 4);

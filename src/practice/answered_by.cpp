@@ -60,7 +60,9 @@ Result<words::Message, words::Message> NumberTask::answer(const Problem&, const 
   if (question.is_converted && !question.round_to) {
     return answer_text(question, as_written_down(question.truth->to_double()));
   }
-  return amount_shown(exact::shown(*question.truth, question.round_to.value_or(usual_places)), question.unit);
+  return amount_shown(question.round_to ? exact::rounded_to(*question.truth, *question.round_to)
+                                        : exact::shown(*question.truth, usual_places),
+                      question.unit);
 }
 
 Result<Diagnosis, words::Message> NumberTask::judged(const Problem& problem, const Question& question,

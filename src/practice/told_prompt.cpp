@@ -48,9 +48,12 @@ std::optional<int> places_to_say(const Problem& problem) {
   constexpr int usual_places = 2;
   for (const lessons::Task& task : problem.tasks) {
     const auto question = task->is_rounded() ? stated(task).question(problem) : failure(words::Message{});
-    if (question && question->truth &&
-        !exact::decimals_needed(*question->truth, problem.round_to.value_or(usual_places))) {
-      return problem.round_to.value_or(usual_places);
+    if (!question || !question->truth) {
+      continue;
+    }
+    const int places = problem.round_to.value_or(exact::enough_places(*question->truth, usual_places));
+    if (!exact::decimals_needed(*question->truth, places)) {
+      return places;
     }
   }
   return std::nullopt;
@@ -76,9 +79,9 @@ std::string told_prompt(const Problem& problem) {
       facts.add(fact.number, fact.sentence);
     }
   }
-  if (const std::optional<int> places = places_to_say(problem)) {
-    const std::string place(lessons::round_to_places(*places).place);
-    facts.add("nearest", words::message("Round to the nearest {place}.", {{"place", place}}));
+  const std::optional<int> places = places_to_say(problem);
+  if (const lessons::RoundTo* to = places ? lessons::round_to_places(*places) : nullptr) {
+    facts.add("nearest", words::message("Round to the nearest {place}.", {{"place", std::string(to->place)}}));
   }
   const std::string all = said(facts.all());
   return problem.prompt + (problem.prompt.empty() || all.empty() ? "" : " ") + all;

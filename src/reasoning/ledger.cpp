@@ -117,13 +117,13 @@ AddendColumn adding_up(const std::vector<Number>& addends, int places) {
   for (const Number& addend : addends) {
     exact_sum = exact_sum + addend;
   }
-  const Number sum = exact::rounded(exact_sum, places);
+  const int sum_places = exact::enough_places(exact_sum, places);
   const auto adds_up = [&](int extra) {
     Number written;
     for (const Number& addend : addends) {
-      written = written + exact::rounded(addend, places + extra);
+      written = written + exact::rounded(addend, exact::enough_places(addend, places + extra));
     }
-    return exact::rounded(written, places) == sum;
+    return exact::rounded(written, sum_places) == exact::rounded(exact_sum, sum_places);
   };
   AddendColumn column;
   while (column.extra_digits < most_extra_digits && !adds_up(column.extra_digits)) {

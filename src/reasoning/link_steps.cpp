@@ -332,7 +332,7 @@ void write_link(Worksheet& sheet, const Link& link) {
 }
 
 void write_rounded(Worksheet& sheet, const Symbol& asked, const Number& amount, const units::Unit& unit, int places) {
-  const std::string number = exact::shown(amount, places).text;
+  const std::string number = exact::rounded_to(amount, places).text;
   const std::vector<FaceId> faces = sheet.faces_of(asked);
   Step& step = sheet.say(StepKind::Round, places == 0 ? message("Round once, at the end, to the nearest whole number.")
                                                       : message("Round once, at the end, to {count} decimal "
@@ -344,7 +344,7 @@ void write_rounded(Worksheet& sheet, const Symbol& asked, const Number& amount, 
 }
 
 void write_answer(Worksheet& sheet, const Symbol& asked, const Answer& answer) {
-  const exact::Shown shown = exact::shown(answer.amount, answer.places);
+  const exact::Shown shown = exact::rounded_to(answer.amount, answer.places);
   const std::vector<FaceId> faces = sheet.faces_of(asked);
   const std::vector<solids::MarkId> marks = sheet.marks_of({asked});
   const Noun title{title_of(sheet.solid(), asked)};

@@ -89,23 +89,12 @@ std::vector<Message> notes_on(const solids::Solid& solid, const std::vector<Symb
   return notes;
 }
 
-// Decimals of an answer where nobody said how many: two, but enough for two digits after a change of unit, or for all
-// where it ends.
+// Decimals of an answer where nobody said how many: two, or what is enough; after a change of unit all, where it ends.
 int answer_places(const Number& amount, bool converted) {
   constexpr int places = 2;
   constexpr int most = 9;
-  if (!converted) {
-    return places;
-  }
-  if (const std::optional<int> needed = exact::decimals_needed(amount, most)) {
-    return std::max(places, *needed);
-  }
-  int enough = places;
-  while (enough < most &&
-         exact::rounded(amount, enough) * exact::power(Number::whole(10), enough) < Number::whole(10)) {
-    ++enough;
-  }
-  return enough;
+  const std::optional<int> needed = converted ? exact::decimals_needed(amount, most) : std::nullopt;
+  return needed ? std::max(places, *needed) : exact::enough_places(amount, places);
 }
 
 Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, const SolutionOptions& options) {
@@ -119,7 +108,7 @@ Answer answered(Worksheet& sheet, const Symbol& asked, const Number& value, cons
   }
   const int places = options.places ? *options.places : answer_places(amount, !(unit == own));
   Answer answer{amount, unit, places, "", "", {}};
-  const exact::Shown shown = exact::shown(amount, places);
+  const exact::Shown shown = exact::rounded_to(amount, places);
   answer.text = (shown.exact ? "" : "≈ ") + shown.text + " " + unit.text();
   if (!shown.exact) {
     answer.exact_text = exact::has_class_form(amount) ? bracketed(exact::exact_text(amount)) + " " + unit.text() : "";

@@ -63,7 +63,8 @@ std::string error_of(const std::string& members) {
 
 TEST(RoundTo, ThatCannotBeIsTold) {
   EXPECT_THAT(error_of(R"("find": ["surface_area"], "round_to": "tenths")"),
-              testing::HasSubstr(R"("round_to" is "whole", "tenth", "hundredth" or "thousandth"; found)"));
+              testing::HasSubstr(R"("round_to" is "whole", "tenth", "hundredth", "thousandth", "ten-thousandth", )"
+                                 R"("hundred-thousandth" or "millionth"; found)"));
   EXPECT_EQ(error_of(R"("find": ["name"], "round_to": "tenth")"),
             "\"round_to\" goes with a measure to find, as in \"find\": [\"surface_area\"]");
   EXPECT_NE(error_of(R"("find": ["surface_area"], "round_to": 2)"), "");
