@@ -80,7 +80,8 @@ exact::Shown shown_apart(const Number& number, int places) {
 }
 
 std::optional<exact::ColumnWork> aside_of(const Number& a, const std::string& sign, const Number& b, int places) {
-  if (!fits_columns(a) || !fits_columns(b)) {
+  const bool is_below = sign == "−" && a < b;  // as printed, where the difference is less than their last digit
+  if (!fits_columns(a) || !fits_columns(b) || is_below) {
     return std::nullopt;
   }
   if (sign == "×") {

@@ -143,5 +143,25 @@ TEST(ExtremeNumbers, DamagedDemoProblemsAreToldOrRefused) {
   EXPECT_GT(told, 30U);
 }
 
+// A rest that is smaller than the last digit that is printed of what it is the rest of.
+TEST(ExtremeNumbers, SuppliesOfEverySizeAreTold) {
+  Json lesson = Json::parse(R"({"lesson": 1, "title": "Sizes", "problems": [{"id": "p", "prompt": "How much card?",
+    "solid": {"kind": "rectangular prism", "width": "12345 m"}, "find": ["surface_area"],
+    "supply": {"cover": "surface_area", "item": "sheet", "price": "$24"}}]})");
+  Json& problem = lesson.at("problems").at(0);
+  std::size_t told = 0;
+  for (const char* length : {"1/3 km", "0.001 mm", "5 m", "7 1/2 ft"}) {
+    for (const char* height : {"0.001 mm", "2/3 in", "41 cm", "1000 km"}) {
+      for (const char* each : {"0.000001 mm^2", "1/3 in^2", "2 m^2", "999999 km^2"}) {
+        problem["solid"]["length"] = length;
+        problem["solid"]["height"] = height;
+        problem["supply"]["each"] = each;
+        told += test::tell_lesson(lesson.dump()) ? 1U : 0U;
+      }
+    }
+  }
+  EXPECT_GT(told, 30U);
+}
+
 }  // namespace
 }  // namespace fw::laws::extreme_numbers_test
