@@ -46,14 +46,14 @@ std::vector<Message> listed(const std::vector<Given>& givens, const std::set<std
   std::set<std::string> named;
   std::set<std::string> done;
   for (const Given& given : givens) {
-    const bool is_listed = done.count(given.measure) != 0 || named.count(given.symbol.name) != 0;
+    const bool is_listed = done.count(given.field) != 0 || named.count(given.symbol.name) != 0;
     if (among.count(given.symbol.name) == 0 || is_listed) {
       continue;
     }
-    done.insert(given.measure);
+    done.insert(given.field);
     std::vector<Message> values;
     for (const Given& other : givens) {
-      if (other.measure == given.measure && among.count(other.symbol.name) != 0) {
+      if (other.field == given.field && among.count(other.symbol.name) != 0) {
         values.push_back(as_written(other, other.value, std::max(other.places, places_of_values)));
         named.insert(other.symbol.name);
       }

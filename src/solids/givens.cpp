@@ -366,7 +366,9 @@ std::vector<Given> givens(const SolidStatement& statement, const Description& de
       Given given = given_of(measure.symbol, *quantity, unit);
       given.title = measure.title;
       given.key = measure.key;
-      given.measure = (measure.in_base ? "base." : "") + measure.key;
+      given.field = (measure.in_base ? "base." : "") + measure.key;
+      const bool is_of_list = std::holds_alternative<std::vector<LengthEntry>>(field->second);
+      given.measure = given.field + (is_of_list ? "." + std::to_string(measure.item + 1) : "");
       given.may_be_zero = measure.may_be_zero;
       all.push_back(given);
     }
@@ -377,7 +379,7 @@ std::vector<Given> givens(const SolidStatement& statement, const Description& de
       Given given = given_of(row.symbol(), found->second, unit);
       given.title = row.title;
       given.key = row.key;
-      given.measure = row.key;
+      given.field = given.measure = row.key;
       given.is_known = true;
       all.push_back(given);
     }

@@ -15,7 +15,8 @@ struct Given {
   algebra::Symbol symbol;
   std::string title;    ///< "slant height"
   std::string key;      ///< of its field: "slant_height", "sides"
-  std::string measure;  ///< for a fault: "base.sides"
+  std::string field;    ///< "base.sides": of all that are given in one list
+  std::string measure;  ///< for a fault: "base.sides.2"
   exact::Number value;
   int places = 0;
   bool is_fraction = false;  ///< not rounded: stands for itself alone

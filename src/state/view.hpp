@@ -22,8 +22,9 @@ enum class Motion { Still, Opening, Closing };
 /// A refused change: why, and the value that could be taken instead.
 struct Notice {
   std::string text;
-  std::string remedy_text;   ///< "3.1 cm"; empty: there is none to offer
-  std::string remedy_field;  ///< the measure that it would set
+  std::string remedy_text = {};                                 ///< "3.1 cm"; empty: there is none to offer
+  std::string remedy_field = {};                                ///< the measure that it would set
+  std::optional<solids::Description> asked_for = std::nullopt;  ///< the solid that it would set it on
   friend bool operator==(const Notice&, const Notice&) = default;
 };
 

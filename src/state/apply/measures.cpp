@@ -8,13 +8,16 @@
 namespace fw::state::handlers {
 namespace {
 
-/// The first fault as a notice, with the value that could be taken instead.
-Notice notice_of(const std::vector<solids::Fault>& faults) {
+/// The first fault of the solid that was asked for as a notice, with the value that could be taken instead.
+Notice notice_of(const std::vector<solids::Fault>& faults, const solids::Description& asked_for) {
   if (faults.empty()) {
-    return {"This solid is impossible.", {}, {}};
+    return {"This solid is impossible."};
   }
   const solids::Fault& fault = faults.front();
-  return {said(fault.message), fault.nearest, fault.nearest.empty() ? std::string() : fault.measure};
+  if (fault.nearest.empty()) {
+    return {said(fault.message)};
+  }
+  return {said(fault.message), fault.nearest, fault.measure, asked_for};
 }
 
 /// The same hinges on the new solid where it has the same faces and edges, and its usual net otherwise.
@@ -32,7 +35,7 @@ nets::HingeTree kept_net(const Desk& before, const solids::Solid& after) {
 bool change_solid(Model& model, const solids::Description& description, const solids::Known& known) {
   auto made = solids::Solid::make(description, known);
   if (!made) {
-    model.view.notice = notice_of(made.error());
+    model.view.notice = notice_of(made.error(), description);
     return false;
   }
   model.view.notice.reset();
@@ -61,7 +64,7 @@ void remark_on_rounding(Model& model, const std::vector<solids::Fault>& before) 
   for (const solids::Fault& remark : model.state.desk().solid.remarks()) {
     const bool is_new = std::find(before.begin(), before.end(), remark) == before.end();
     if (remark.severity == solids::Severity::Rounding && is_new) {
-      model.view.notice = notice_of({remark});
+      model.view.notice = notice_of({remark}, model.state.desk().solid.description());
       return;
     }
   }
@@ -77,21 +80,26 @@ std::string title_of(const Model& model, const std::string& field) {
   return field;
 }
 
-}  // namespace
-
-std::string on(Model& model, const SetMeasure& command) {
-  auto described = reasoning::with_measure(model.state.desk().solid.description(), command.field, command.text);
+std::string set_measure(Model& model, const solids::Description& on, const std::string& field,
+                        const std::string& text) {
+  auto described = reasoning::with_measure(on, field, text);
   if (!described) {
-    model.view.notice = Notice{words::said(described.error()), {}, {}};
+    model.view.notice = Notice{words::said(described.error())};
     return {};
   }
-  const std::string title = title_of(model, command.field);
+  const std::string title = title_of(model, field);
   const std::vector<solids::Fault> remarks = model.state.desk().solid.remarks();
   if (!change_solid(model, described.value(), known_for(model, described.value()))) {
     return {};
   }
   remark_on_rounding(model, remarks);
-  return "set the " + title + " to " + command.text;
+  return "set the " + title + " to " + text;
+}
+
+}  // namespace
+
+std::string on(Model& model, const SetMeasure& command) {
+  return set_measure(model, model.state.desk().solid.description(), command.field, command.text);
 }
 
 std::string on(Model& model, const SetUnit& command) {
@@ -127,7 +135,7 @@ std::string on(Model& model, const TakeRemedy&) {
   }
   const Notice notice = *model.view.notice;
   model.view.notice.reset();
-  return on(model, SetMeasure{notice.remedy_field, notice.remedy_text, false});
+  return set_measure(model, *notice.asked_for, notice.remedy_field, notice.remedy_text);
 }
 
 std::string on(Model& model, const DismissNotice&) {

@@ -4,6 +4,17 @@
 namespace fw::state::test::measure_commands_test {
 namespace {
 
+// Whether the solid on the bench has a measure as it was typed.
+bool holds(const Model& model, const std::string& field, const std::string& text) {
+  for (const reasoning::EditableMeasure& measure :
+       reasoning::editable_measures(model.state.desk().solid, model.state.current().solid)) {
+    if (measure.field == field) {
+      return measure.text == text;
+    }
+  }
+  return false;
+}
+
 std::string surface(const Model& model) { return units::text(model.state.desk().solid.surface_area(), 2); }
 
 TEST(Measures, ChangeTheSolidAndComeBack) {
@@ -26,6 +37,37 @@ TEST(Measures, AreRefusedWithTheReasonAndTheNearestThatCanBe) {
   const Model taken = after(refused, {TakeRemedy{}});
   EXPECT_FALSE(taken.view.notice.has_value());
   EXPECT_FALSE(taken.state == model.state);
+}
+
+TEST(Measures, OfferAValueThatIsTakenWhateverWasTyped) {
+  const Model model = demo_model();
+  std::size_t offered = 0;
+  for (std::size_t i = 0; i < model.state.lesson->problems.size(); ++i) {
+    const Model open = after(model, {OpenProblem{i}});
+    for (const reasoning::EditableMeasure& measure :
+         reasoning::editable_measures(open.state.desk().solid, open.state.current().solid)) {
+      for (const char* text : {"0.3", "1", "4.5", "7", "25", "1000"}) {
+        const Model refused = after(open, {SetMeasure{measure.field, text, false}});
+        if (!refused.view.notice || refused.view.notice->remedy_field.empty()) {
+          continue;
+        }
+        ++offered;
+        const std::string what = open.state.current().id + ": " + measure.field + " = " + text;
+        Model taken = refused;
+        std::vector<std::string> set{measure.field};
+        for (int again = 0; again < 3 && taken.view.notice && !taken.view.notice->remedy_field.empty(); ++again) {
+          set.push_back(taken.view.notice->remedy_field);
+          taken = after(taken, {TakeRemedy{}});
+        }
+        const std::string last = taken.view.notice.value_or(Notice{}).text;
+        EXPECT_TRUE(last.empty() || last.find("rounded number") != std::string::npos) << what << ": " << last;
+        if (std::count(set.begin(), set.end(), measure.field) == 1) {
+          EXPECT_TRUE(holds(taken, measure.field, text)) << what;
+        }
+      }
+    }
+  }
+  EXPECT_GT(offered, 50U);
 }
 
 TEST(Measures, ThatFitOnlyByRoundingAreTakenAndRemarkedOn) {
