@@ -362,15 +362,6 @@ std::optional<std::size_t> option_at(const BenchPicture& picture, figures::Vec2 
   return std::nullopt;
 }
 
-std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target) {
-  for (const EdgeId edge : solids::possible_hinges(desk.solid.body(), desk.net, dragged)) {
-    if (desk.solid.body().across(edge, dragged) == target) {
-      return edge;
-    }
-  }
-  return std::nullopt;
-}
-
 namespace {
 
 void draw_face_numbers(figures::Canvas& canvas, const BenchPicture& picture, const figures::Palette& palette) {

@@ -80,7 +80,4 @@ using MeasureText = std::function<figures::Vec2(const std::string&)>;
 /// Draws the labels, leaders, spots and face numbers.
 void draw_bench_texts(figures::Canvas& canvas, const BenchPicture& picture, const Theme& theme);
 
-/// The edge that a dragged face would hang on when let go over `target`.
-[[nodiscard]] std::optional<EdgeId> edge_for_drop(const Desk& desk, FaceId dragged, FaceId target);
-
 }  // namespace fw::bench

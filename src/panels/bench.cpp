@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bench/landing.hpp"
 #include "figures/solid_sketch.hpp"
 #include "panels/ids.hpp"
 #include "panels/panels.hpp"
@@ -67,35 +68,32 @@ void drag(const Shown& shown, const Interaction& action, const BenchPicture& pic
   }
 }
 
-void let_go(const Shown& shown, const Interaction& action, const BenchPicture& picture, Commands& out) {
-  if (!shown.view().dragged || !action.released) {
-    return;
-  }
-  const FaceId dragged = *shown.view().dragged;
-  const std::optional<FaceId> target = face_at(picture, action.pointer);
-  const auto edge = target ? edge_for_drop(shown.desk(), dragged, *target) : std::nullopt;
-  if (edge) {
-    out.push_back(MoveFace{dragged, *edge});
-  } else {
-    out.push_back(DragFace{std::nullopt});
-  }
-}
-
-/// While a face is dragged: a line from it to the pointer, and the face under the pointer stands out if it would take
-/// it.
-void drag_hint(Ui& ui, const Shown& shown, const BenchPicture& picture, Vec2 pointer) {
+/// A face on its way to another edge of the net goes with the pointer. The places that it can take are dashed, and the
+/// one where it would snap in is filled.
+void carry(Ui& ui, const Shown& shown, const Interaction& action, const BenchPicture& picture, Commands& out) {
   if (!shown.view().dragged) {
     return;
   }
-  const auto from = std::find_if(picture.numbers.begin(), picture.numbers.end(),
-                                 [&](const FaceNumber& number) { return number.face == *shown.view().dragged; });
-  if (from != picture.numbers.end()) {
-    ui.canvas().line(from->center, pointer, {ui.theme().ink, ui.sizes().edge, ui.sizes().edge * 3});
+  const FaceId face = *shown.view().dragged;
+  const std::vector<Landing> all = landings(picture, shown.model, face);
+  const Landing* landing = landing_near(all, picture, shown.desk(), face, action.pointer);
+  if (action.released) {
+    landing != nullptr ? out.push_back(MoveFace{face, landing->edge}) : out.push_back(DragFace{std::nullopt, true});
+    return;
   }
-  const std::optional<FaceId> target = face_at(picture, pointer);
-  const bool takes = target && edge_for_drop(shown.desk(), *shown.view().dragged, *target);
-  ui.canvas().circle(pointer, ui.sizes().space, takes ? std::optional<Color>(ui.theme().ink) : std::nullopt,
-                     figures::Stroke{ui.theme().ink, ui.sizes().edge, 0});
+  const Sizes& sizes = ui.sizes();
+  const Color ink = ui.theme().ink;
+  constexpr float see_through = 0.45F;
+  for (const Landing& one : all) {
+    const bool takes = &one == landing;
+    ui.canvas().polygon(one.outline, takes ? std::optional(ui.theme().hover) : std::nullopt,
+                        figures::Stroke{ink, sizes.edge, takes ? 0 : 3 * sizes.edge});
+  }
+  std::vector<Vec2> carried = outline_of(picture, face);
+  for (Vec2& corner : carried) {
+    corner += action.pointer - action.press;
+  }
+  ui.canvas().polygon(carried, ui.theme().hover.with_opacity(see_through), figures::Stroke{ink, sizes.edge, 0});
 }
 
 /// The solid that card should fold into, with the lengths that it has.
@@ -162,8 +160,7 @@ void bench(Ui& ui, const Shown& shown, const BenchPicture& picture, Commands& ou
     out.push_back(Hover{under});
   }
   drag(shown, action, picture, out);
-  let_go(shown, action, picture, out);
-  drag_hint(ui, shown, picture, action.pointer);
+  carry(ui, shown, action, picture, out);
   if (picks && action.clicked && !action.by_key) {
     const auto face = face_at(picture, action.pointer);
     if (face && shown.state().mode == Mode::Work) {

@@ -74,7 +74,8 @@ struct MoveFace {
 struct MovePicked {};  ///< the picked face to its next possible hinge
 struct DragFace {
   std::optional<FaceId> face;
-};  ///< takes hold of a face, or lets go of it
+  bool missed = false;  ///< let go where it can't hang
+};                      ///< takes hold of a face, or lets go of it
 
 // Measures
 struct SetMeasure {

@@ -1,12 +1,16 @@
 #include <algorithm>
 #include <cmath>
 
+#include "reasoning/phrases.hpp"
 #include "solids/body/body_nets.hpp"
 #include "state/apply/handlers.hpp"
 
 namespace fw::state::handlers {
 namespace {
 
+using words::message;
+
+constexpr char cannot_move[] = "This face can't move: the others are attached to it.";
 constexpr double seconds_a_hinge = 0.6;
 constexpr double seconds_together = 1.8;  // slow enough to be followed from the back of a room
 
@@ -29,6 +33,15 @@ double eased_speed(double place) {
   constexpr double whole_time = 1.5206519;
   const double u = place - 0.5;
   return whole_time * (1.0 - 3.0 * u * u);
+}
+
+/// The edges that a face can hang on, but for the one that it hangs on now.
+std::vector<EdgeId> other_hinges(const Desk& place, FaceId face) {
+  std::vector<EdgeId> edges = solids::possible_hinges(place.solid.body(), place.net, face);
+  if (const auto link = place.net.link(face)) {
+    edges.erase(std::remove(edges.begin(), edges.end(), link->hinge), edges.end());
+  }
+  return edges;
 }
 
 std::size_t hinge_count(const Model& model) {
@@ -128,7 +141,7 @@ std::string on(Model& model, const MoveFace& command) {
   }
   auto net = solids::moved(place.solid.body(), place.net, command.face, command.edge);
   if (!net) {
-    model.view.notice = Notice{net.error(), {}, {}};
+    model.view.notice = Notice{net.error()};
     return {};
   }
   model.view.notice.reset();
@@ -139,13 +152,13 @@ std::string on(Model& model, const MoveFace& command) {
 std::string on(Model& model, const MovePicked&) {
   const Desk& place = model.state.desk();
   if (!place.picked) {
-    model.view.notice = Notice{"Lift out a face first. Then H moves it to another edge.", {}, {}};
+    model.view.notice = Notice{"Lift out a face first. Then H moves it to another edge."};
     return {};
   }
   const FaceId face = *place.picked;
   const std::vector<EdgeId> edges = solids::possible_hinges(place.solid.body(), place.net, face);
   if (edges.empty()) {
-    model.view.notice = Notice{"This face can't move: the others are attached to it.", {}, {}};
+    model.view.notice = Notice{cannot_move};
     return {};
   }
   // The next side round the face after the one it hangs on now, so that pressing again goes all the way round.
@@ -165,8 +178,25 @@ std::string on(Model& model, const MovePicked&) {
 }
 
 std::string on(Model& model, const DragFace& command) {
-  if (!command.face || exists(desk(model), *command.face)) {
-    model.view.dragged = command.face;
+  const Desk& place = desk(model);
+  if (command.face && !exists(place, *command.face)) {
+    return {};
+  }
+  const std::optional<FaceId> let_go = command.missed ? model.view.dragged : std::nullopt;
+  model.view.dragged = command.face;
+  if (command.face && other_hinges(place, *command.face).empty()) {
+    model.view.dragged.reset();
+    model.view.notice = Notice{cannot_move};
+  } else if (let_go) {
+    std::vector<FaceId> beside;
+    for (const EdgeId edge : other_hinges(place, *let_go)) {
+      beside.push_back(place.solid.body().across(edge, *let_go));
+    }
+    model.view.notice = Notice{words::said(
+        message("Face {face} can hang on {beside:face|faces} {faces:or}. Let go over one of the dashed outlines.",
+                {{"face", reasoning::face_numbers({*let_go}).front()},
+                 {"beside", beside.size()},
+                 {"faces", reasoning::face_numbers(beside)}}))};
   }
   return {};
 }
