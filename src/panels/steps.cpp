@@ -26,13 +26,17 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
   }
   const Progressed at = progressed(shown.model, worked);
   const bool in_lines = shows_board(shown.model, worked);
-  if (at.shown == 0) {
+  if (at.shown == 0 && at.count > 0) {
     return {in_lines ? "first line" : "first step", "begin"};
   }
   if (is_blank(work, worked, work.present)) {
     return {"show what goes here", "show"};
   }
   const bool goes_on = at.present + 1 < at.shown || at.shown < at.count;
+  if (const auto after = goes_on ? std::nullopt : next_work(shown.state(), worked, 1)) {
+    return after->measure.empty() ? std::array<const char*, 2>{"next problem", "next"}
+                                  : std::array<const char*, 2>{"next question", "next"};
+  }
   if (in_lines) {
     return goes_on ? std::array<const char*, 2>{"next line", "next"}
                    : std::array<const char*, 2>{"all lines shown", "end"};
@@ -42,11 +46,7 @@ std::array<const char*, 2> forward_texts(const Shown& shown) {
 }
 
 bool can_go_on(const Shown& shown) {
-  const WorkedProblem& worked = shown.worked();
-  const Work& work = shown.desk().work;
-  const bool has_gap = work.reached > 0 && is_blank(work, worked, work.present);
-  const Progressed at = progressed(shown.model, worked);
-  return decides(shown) || has_gap || at.shown < at.count || at.present + 1 < at.shown;
+  return !is_worked_to_the_end(shown.model, shown.worked()) || next_work(shown.state(), shown.worked(), 1);
 }
 
 bool tool(Ui& ui, Row& row, WidgetId id, Icon picture, const char* text, bool enabled, bool current = false) {
@@ -66,8 +66,12 @@ void buttons(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Row row(rect, sizes.space * 0.5);
   const Rect back = row.take(sizes.icon).middle(sizes.icon, sizes.icon);
   const bool at_first = at.present == 0 && at.shown > 1;
-  if (ui.icon_button(ids::work_back, Icon::Previous, in_lines ? "line before" : "step before", back,
-                     {.look = ButtonLook::Plain, .enabled = begun && !at_first})) {
+  const bool goes_back = next_work(shown.state(), shown.worked(), -1).has_value();
+  if (ui.icon_button(ids::work_back, Icon::Previous,
+                     !begun     ? "problem before"
+                     : in_lines ? "line before"
+                                : "step before",
+                     back, {.look = ButtonLook::Plain, .enabled = begun ? !at_first : goes_back})) {
     out.push_back(StepWork{-1});
   }
   const bool all = begun && at.shown == at.count;

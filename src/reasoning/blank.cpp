@@ -16,6 +16,7 @@ using algebra::Symbol;
 using exact::Number;
 
 constexpr const char* rule = "____";       // in running text
+constexpr int greatest_power = 4;          // of ten that a decimal point is off by
 constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
 BlankCheck right() { return {BlankVerdict::Right, message("Right.")}; }
@@ -54,6 +55,38 @@ bool is_rounding_of(const exact::Written& typed, const Number& value) {
   return !typed.is_fraction && typed.places >= enough_places && exact::rounded(value, typed.places) == typed.value;
 }
 
+// A wrong number, and what it has to do with the right one where that is seen at a glance.
+BlankCheck wrong_number(const Number& typed, const Number& value) {
+  const double right_value = value.to_double();
+  const double ratio = typed.to_double() / right_value;
+  // A number that goes on was typed rounded.
+  const double tolerance = exact::decimals_needed(value, 4) ? 1e-9 : 1e-3;
+  const auto is_times = [&](double factor) { return std::abs(ratio / factor - 1) <= tolerance; };
+  const auto told = [](const Message& hint) { return BlankCheck{BlankVerdict::Wrong, hint}; };
+  if (is_times(-1)) {
+    return told(message("Not yet. Can it be less than zero?"));
+  }
+  for (const double tens : {10.0, 100.0, 1000.0, 10000.0}) {
+    if (is_times(tens) || is_times(1 / tens)) {
+      return told(message("The digits are right. Estimate: about how big should it be?"));
+    }
+  }
+  if (is_times(2)) {
+    return told(message("Not yet. That's twice as much. What still has to be halved?"));
+  }
+  if (is_times(0.5)) {
+    return told(message("Not yet. That's half as much. What was halved that shouldn't be?"));
+  }
+  if (is_times(3)) {
+    return told(message("Not yet. That's three times as much. What still has to be divided by 3?"));
+  }
+  if (is_times(right_value)) {
+    return told(message("Not yet. That's its square. Now take the square root."));
+  }
+  constexpr double close = 0.02;
+  return std::abs(ratio - 1) <= close ? told(message("You're close. Go over the arithmetic once more.")) : wrong();
+}
+
 BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
   const auto read = units::parse_quantity(typed);
   if (!read) {
@@ -66,7 +99,7 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
   }
   if (!read->has_unit) {
     const Message asks = message("The number is right. Is it a length, an area or a volume? Write the unit.");
-    return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, asks} : wrong();
+    return fits ? BlankCheck{BlankVerdict::RightNumberNoUnit, asks} : wrong_number(read->number.value, value);
   }
   const bool converts = read->unit.converts_to(*outcome.unit);
   const bool is_other_unit = !(read->unit == *outcome.unit);
@@ -77,7 +110,7 @@ BlankCheck check_number(const Outcome& outcome, const std::string& typed) {
     return {BlankVerdict::RightNumberWrongUnit,
             message("The number is right, but not the unit. Is it a length, an area or a volume?")};
   }
-  return fits ? right() : wrong();
+  return fits ? right() : wrong_number(read->number.value, value);
 }
 
 // ---- a side ----

@@ -230,4 +230,31 @@ Lit lit(const Model& model, const WorkedProblem& worked) {
   return lit;
 }
 
+bool is_worked_to_the_end(const Model& model, const WorkedProblem& worked) {
+  const Work& work = model.state.desk().work;
+  const bool is_undecided = worked.supply && !work.decided;
+  const bool has_blank = work.reached > 0 && is_blank(work, worked, work.present);
+  const Progressed at = progressed(model, worked);
+  return !is_undecided && !has_blank && at.shown == at.count && at.present + 1 >= at.shown;
+}
+
+std::optional<NextWork> next_work(const State& state, const WorkedProblem& worked, int by) {
+  if (state.mode != Mode::Work) {
+    return std::nullopt;
+  }
+  const auto step = static_cast<std::ptrdiff_t>(by);
+  const std::vector<reasoning::Askable>& questions = worked.by_lesson;
+  const auto asked = std::find_if(questions.begin(), questions.end(),
+                                  [&](const reasoning::Askable& one) { return one.name == worked.asked; });
+  const std::ptrdiff_t question = asked - questions.begin() + step;
+  if (asked != questions.end() && question >= 0 && question < std::distance(questions.begin(), questions.end())) {
+    return NextWork{state.problem, questions[static_cast<std::size_t>(question)].name};
+  }
+  const auto problem = static_cast<std::ptrdiff_t>(state.problem) + step;
+  if (problem < 0 || problem >= static_cast<std::ptrdiff_t>(state.lesson->problems.size())) {
+    return std::nullopt;
+  }
+  return NextWork{static_cast<std::size_t>(problem), ""};
+}
+
 }  // namespace fw::state

@@ -31,6 +31,17 @@ struct Progressed {
 };
 [[nodiscard]] Progressed progressed(const Model& model, const WorkedProblem& worked);
 
+/// Whether there is nothing more to show: all steps stand there, and the last of them is the one spoken of.
+[[nodiscard]] bool is_worked_to_the_end(const Model& model, const WorkedProblem& worked);
+/// What the work of a lesson goes on to from there, or goes back to from before its first step: another of the
+/// problem's questions, or else another problem.
+struct NextWork {
+  std::size_t problem = 0;
+  std::string measure;  ///< to ask for; empty: another problem
+};
+/// `by`: 1 or -1. None at the end or at the beginning of the lesson, and in the quiz.
+[[nodiscard]] std::optional<NextWork> next_work(const State& state, const WorkedProblem& worked, int by);
+
 /// Keeps the last one until another thing is asked, or another solid stands there.
 class WorkedMemo {
  public:

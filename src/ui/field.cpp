@@ -140,6 +140,8 @@ void Ui::take_field(WidgetId id) {
   open.changed = false;
   open.entered = true;
   open.given = open.text;
+  open.anchor = 0;  // a second try replaces the first one
+  open.caret = open.text.size();
   core_->wants = true;
 }
 
@@ -169,6 +171,7 @@ void Ui::edit_field(const FieldOptions& options, FieldEvent& event) {
   if (taken(Key::Enter, false) || taken(Key::PadEnter, false)) {
     event.entered = true;
     take_field(c.open.id);
+    if (!options.answers) c.open.anchor = c.open.caret;
   }
   const bool has_more_to_cancel = c.open.changed;  // else Esc closes what is open
   if (has_more_to_cancel && c.modifiers == no_modifiers && !c.is_used(Key::Escape) && c.pressed(Key::Escape)) {

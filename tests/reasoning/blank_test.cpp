@@ -46,6 +46,28 @@ TEST(CheckBlank, TellsANumberFromItsUnit) {
   EXPECT_EQ(verdict(step, "many"), BlankVerdict::Unreadable);
 }
 
+TEST(CheckBlank, SaysWhatAWrongNumberHasToDoWithTheRightOne) {
+  const Number root = Number::whole(6) * square_root(Number::whole(3));  // 10.3923...
+  const auto told = [](const Number& amount, const std::string& typed) {
+    const BlankCheck check = check_blank(with_outcome(amount, "cm"), test::solid(box), {}, typed);
+    EXPECT_EQ(check.verdict, BlankVerdict::Wrong) << typed;
+    return said(check.message);
+  };
+  const Number whole = Number::whole(286);
+  EXPECT_THAT(told(whole, "28.6 cm"), HasSubstr("digits are right"));
+  EXPECT_THAT(told(whole, "28600"), HasSubstr("digits are right"));
+  EXPECT_THAT(told(whole, "572 cm"), HasSubstr("halved"));
+  EXPECT_THAT(told(whole, "143 cm"), HasSubstr("half as much"));
+  EXPECT_THAT(told(whole, "858 cm"), HasSubstr("divided by 3"));
+  EXPECT_THAT(told(whole, "81796 cm"), HasSubstr("square root"));
+  EXPECT_THAT(told(whole, "285 cm"), HasSubstr("close"));
+  EXPECT_THAT(told(whole, "571.9 cm"), HasSubstr("line above"));
+  EXPECT_THAT(told(whole, "400 cm"), HasSubstr("line above"));
+  EXPECT_THAT(told(whole, "0 cm"), HasSubstr("line above"));
+  EXPECT_THAT(told(root, "20.78 cm"), HasSubstr("halved"));
+  EXPECT_THAT(told(root, "108 cm"), HasSubstr("square root"));
+}
+
 TEST(CheckBlank, TakesTheSameAmountInAnotherUnit) {
   EXPECT_EQ(verdict(with_outcome(Number::whole(2), "ft"), "24 in"), BlankVerdict::Right);
   EXPECT_EQ(verdict(with_outcome(Number::ratio(5, 2), "ft"), "2 ft 6 in"), BlankVerdict::Right);

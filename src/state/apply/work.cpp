@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "practice/diagnosis.hpp"
 #include "reasoning/blank.hpp"
 #include "state/apply/handlers.hpp"
 #include "state/worked.hpp"
@@ -108,10 +109,38 @@ std::string step_lines(Work& place, const WorkedProblem& worked, const Progresse
   return by > 0 ? "show line " + std::to_string(at.shown + 1) : "hide line " + std::to_string(at.shown);
 }
 
+std::string go_to(Model& model, const NextWork& next, int by) {
+  if (next.measure.empty()) {
+    return on(model, OpenProblem{next.problem});
+  }
+  std::string step = on(model, AskFor{next.measure, std::nullopt});
+  if (by < 0) {  // it was worked out before
+    std::ignore = on(model, LastStep{});
+  }
+  return step;
+}
+
+// What a wrong answer to the lesson's own question shows, as the quiz tells it.
+std::optional<words::Message> mistake_in(const State& state, const WorkedProblem& worked, const std::string& typed) {
+  const auto is_asked = [&](const reasoning::Askable& one) { return one.name == worked.asked; };
+  const bool is_own = state.desk().solid == state.current().solid && !worked.supply && !worked.task &&
+                      std::any_of(worked.by_lesson.begin(), worked.by_lesson.end(), is_asked);
+  if (!is_own) {
+    return std::nullopt;
+  }
+  const auto diagnosis = practice::diagnosed(state.current(), typed, worked.asked);
+  return diagnosis && diagnosis->verdict == practice::AnswerVerdict::Recognized ? std::optional(diagnosis->message)
+                                                                                : std::nullopt;
+}
+
 }  // namespace
 
 std::string on(Model& model, const StepWork& command) {
   const WorkedProblem worked = worked_for(model.state);
+  const bool is_at_end = command.by > 0 ? is_worked_to_the_end(model, worked) : progressed(model, worked).shown == 0;
+  if (const auto next = is_at_end ? next_work(model.state, worked, command.by) : std::nullopt) {
+    return go_to(model, *next, command.by);
+  }
   const bool in_lines = shows_board(model, worked);
   if (command.by < 0) {
     return in_lines ? step_lines(work(model), worked, progressed(model, worked), -1) : step_back(work(model));
@@ -195,8 +224,11 @@ std::string on(Model& model, const FillBlank& command) {
   if (reasoning::blank_kind(step) == reasoning::BlankKind::Words) {
     return {};
   }
-  const reasoning::BlankCheck check =
+  reasoning::BlankCheck check =
       reasoning::check_blank(step, *worked.solid, worked.part_of(command.step).values, command.text);
+  if (check.verdict == reasoning::BlankVerdict::Wrong && step.kind == reasoning::StepKind::Answer) {
+    check.message = mistake_in(model.state, worked, command.text).value_or(check.message);
+  }
   FilledBlank& blank = blank_at(place, command.step);
   blank.typed = command.text;
   blank.message = check.message;

@@ -26,7 +26,9 @@ TEST(BoardLines, AreShownOneByOneAndHiddenOneByOne) {
     EXPECT_EQ(at(model).present, shown - 1);
   }
   EXPECT_EQ(work(model).reached, worked_for(model.state).count) << "all lines are all steps";
-  EXPECT_EQ(after(model, {StepWork{1}}).state, model.state) << "after the last line there is none";
+  const Model next = after(model, {StepWork{1}});
+  EXPECT_EQ(next.state.problem, model.state.problem + 1) << "after the last line comes the next problem";
+  EXPECT_EQ(work(next).reached, 0U);
   for (std::size_t shown = count; shown-- > 0;) {
     model = after(std::move(model), {StepWork{-1}});
     EXPECT_EQ(at(model).shown, shown);

@@ -58,13 +58,41 @@ TEST(WorkSteps, LayAFaceBackThatWasLiftedOutBeforeThem) {
   EXPECT_EQ(model.state.desk().counted.size(), 1U) << "what is counted stays";
 }
 
-TEST(WorkSteps, EndWithTheLastOne) {
-  Model model = working("shade");
-  const std::size_t count = worked_for(model.state).count;
+TEST(WorkSteps, EndWithTheLastOneAndGoOnToTheNextProblemAndBack) {
+  const Model begun = working("shade");
+  const std::size_t count = worked_for(begun.state).count;
   ASSERT_GT(count, 4U);
-  model = after(std::move(model), forward(count + 3));
-  EXPECT_EQ(work(model).reached, count);
-  EXPECT_EQ(work(model).present, count - 1);
+  const Model ended = after(begun, forward(count));
+  EXPECT_EQ(work(ended).reached, count);
+  EXPECT_EQ(work(ended).present, count - 1);
+  const Model next = after(ended, forward(1));
+  EXPECT_EQ(next.state.problem, begun.state.problem + 1);
+  EXPECT_EQ(work(next).reached, 0U);
+  const Model back = after(next, {StepWork{-1}});
+  EXPECT_EQ(back.state.problem, begun.state.problem);
+  EXPECT_EQ(work(back), work(ended)) << "back to where it was left";
+}
+
+// One button through a whole lesson, however it is worked, and the same way back to its beginning.
+TEST(WorkSteps, GoThroughTheWholeLessonAndBack) {
+  for (const Detail detail : {Detail::Board, Detail::EveryStep}) {
+    Model model = after(demo_model(), {SetMode{Mode::Work}, SetDetail{detail}, OpenProblem{0}});
+    const std::size_t last = model.state.lesson->problems.size() - 1;
+    std::size_t pressed = 0;
+    for (; pressed < 2000 && next_work(model.state, worked_for(model.state), 1); ++pressed) {
+      model = after(std::move(model), {StepWork{1}});
+    }
+    EXPECT_EQ(model.state.problem, last);
+    for (pressed = 0; pressed < 2000; ++pressed) {
+      Model before = after(model, {StepWork{-1}});
+      if (before.state == model.state) {
+        break;
+      }
+      model = std::move(before);
+    }
+    EXPECT_EQ(model.state.problem, 0U);
+    EXPECT_EQ(work(model).reached, 0U);
+  }
 }
 
 TEST(WorkSteps, AnEarlierOneIsSpokenOfWithoutHidingTheLaterOnes) {
