@@ -16,7 +16,11 @@ bool asks_for_volume(const lessons::Task& task) {
 std::vector<LessonStep> steps_of(const lessons::Problem& problem) {
   std::vector<LessonStep> steps;
   if (class_goal(problem) != ClassGoal::Volume) {
-    steps = {LessonStep::CountFace, LessonStep::ShowTotal, LessonStep::Unfold, LessonStep::FoldUp};
+    steps = {LessonStep::CountFace, LessonStep::ShowTotal};
+    if (!shows_net_alone(problem)) {
+      steps.push_back(LessonStep::Unfold);
+    }
+    steps.push_back(LessonStep::FoldUp);
   }
   if (std::any_of(problem.tasks.begin(), problem.tasks.end(), asks_for_volume)) {
     steps.push_back(LessonStep::ShowVolume);
@@ -32,7 +36,7 @@ bool is_done(LessonStep step, const Model& model) {
     case LessonStep::ShowTotal:
       return desk.total_shown;
     case LessonStep::Unfold:
-      return desk.net_seen != NetSeen::No || model.view.fold == 1;
+      return desk.net_seen != NetSeen::No || (model.view.fold == 1 && !shows_cutouts(model.state));
     case LessonStep::FoldUp:
       return desk.net_seen == NetSeen::FoldedUp;
     case LessonStep::ShowVolume:

@@ -25,17 +25,24 @@ Desk fresh_desk(solids::Solid solid) {
   return {std::move(solid), std::move(net), {}, grouping, false, false, {}, {}};
 }
 
+namespace {
+
+/// The net that the problem shows, and otherwise the usual one.
+nets::HingeTree first_net(const lessons::Problem& problem) {
+  if (!shows_net_alone(problem)) {
+    return problem.solid.classic_net();
+  }
+  const solids::Body& body = problem.solid.body();
+  const nets::Cutout& cutout = tasks::net_asked(problem)->sheets().front().cutout;
+  const nets::FoldTest test = solids::fold_test(body, cutout);
+  return test.is_net() ? solids::tree_of(body, cutout, test) : problem.solid.classic_net();
+}
+
+}  // namespace
+
 Desk fresh_desk(const lessons::Problem& problem) {
   Desk desk = fresh_desk(problem.solid);
-  const tasks::NetTask* net = tasks::net_asked(problem);
-  if (net != nullptr && !net->shows_solid()) {
-    const solids::Body& body = problem.solid.body();
-    const nets::Cutout& cutout = net->sheets().front().cutout;
-    const nets::FoldTest test = solids::fold_test(body, cutout);
-    if (test.is_net()) {
-      desk.net = solids::tree_of(body, cutout, test);
-    }
-  }
+  desk.net = first_net(problem);
   return desk;
 }
 
@@ -91,14 +98,26 @@ bool asks_from_net(const State& state) {
   return state.in_item() && answer_form(state.quiz.item()) == AnswerForm::NetName;
 }
 
+bool shows_net_alone(const lessons::Problem& problem) {
+  const tasks::NetTask* net = tasks::net_asked(problem);
+  return net != nullptr && !net->shows_solid();
+}
+
 bool begins_flat(const State& state) { return state.in_item() && is_flat(answer_form(state.quiz.item())); }
 
 bool shows_cutouts(const State& state) {
-  if (state.in_item()) {
-    return tasks::net_asked(state.current()) != nullptr;
+  const bool asks_about_net = tasks::net_asked(state.current()) != nullptr;
+  if (!asks_about_net || state.in_item()) {
+    return asks_about_net;
   }
-  return state.mode == Mode::Work && tasks::net_asked(state.current()) != nullptr && state.desk().work.asked.empty() &&
-         state.desk().solid == state.current().solid;
+  const Desk& desk = state.desk();
+  if (!(desk.solid == state.current().solid)) {
+    return false;
+  }
+  // In Explore they lie there until somebody looks into the solid.
+  const bool is_untouched = desk.counted.empty() && !desk.picked && !desk.total_shown && !desk.volume_shown &&
+                            desk.net == first_net(state.current());
+  return state.mode == Mode::Work ? desk.work.asked.empty() : state.mode == Mode::Explore && is_untouched;
 }
 
 bool lies_flat(const State& state) {
@@ -108,9 +127,7 @@ bool lies_flat(const State& state) {
   if (shows_cutouts(state)) {
     return true;
   }
-  const tasks::NetTask* net = tasks::net_asked(state.current());
-  const bool was_folded_up = state.desk().net_seen == NetSeen::FoldedUp;
-  return !was_folded_up && (net != nullptr && !net->shows_solid());
+  return state.desk().net_seen != NetSeen::FoldedUp && shows_net_alone(state.current());
 }
 
 practice::NetQuestion question(const State& state) {

@@ -159,9 +159,11 @@ struct State {
 /// A net lies on the bench to be named. Requires for question(): an item is in view.
 [[nodiscard]] bool asks_from_net(const State& state);
 [[nodiscard]] practice::NetQuestion question(const State& state);
+/// Whether the problem shows a net alone, which lies flat from the beginning.
+[[nodiscard]] bool shows_net_alone(const lessons::Problem& problem);
 /// Card lies on the bench flat until the answer is out.
 [[nodiscard]] bool begins_flat(const State& state);
-/// Card lies on the bench: an item of the quiz asks about it, or it is worked out.
+/// Card lies on the bench: an item of the quiz asks about it, it is worked out, or the solid is untouched in Explore.
 [[nodiscard]] bool shows_cutouts(const State& state);
 /// What comes onto the bench lies flat at first: card that is asked about, or a net whose solid is to be named.
 [[nodiscard]] bool lies_flat(const State& state);

@@ -17,6 +17,16 @@ using figures::Rect;
 
 bool is_out(const Shown& shown) { return item(shown).stage == ClassStage::Answer; }
 
+/// Type of the options, and of what is told of the one that the class talks about.
+struct PageType {
+  TextSize option, told;
+};
+/// From the back of the room the largest that fits is read.
+constexpr PageType page_types[] = {{TextSize::Heading, TextSize::Label},
+                                   {TextSize::Label, TextSize::Label},
+                                   {TextSize::Label, TextSize::Small},
+                                   {TextSize::Small, TextSize::Small}};
+
 /// An option with its count of hands, measured before it is drawn.
 struct OptionBlock {
   std::size_t index = 0;
@@ -35,7 +45,7 @@ double hands_width(const Ui& ui) {
   return 2 * sizes.icon + field_width * sizes.label + sizes.space;
 }
 
-std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t index) {
+std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t index, TextSize told) {
   const ItemShown& about = *shown.derived.item;
   if (!is_out(shown)) {
     return {};
@@ -48,7 +58,7 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
   }
   const bool tells = !choice.is_right || shown.derived.item->form == AnswerForm::Cutout;
   if (tells) {
-    said.push_back({words::said(choice.message), TextSize::Small, is_spoken, ui.theme().ink});
+    said.push_back({words::said(choice.message), is_spoken ? told : TextSize::Small, is_spoken, ui.theme().ink});
   }
   return said;
 }
@@ -65,7 +75,7 @@ ButtonOptions option_look(const Shown& shown, std::size_t index, TextSize size) 
           .wrap = true};
 }
 
-OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double width) {
+OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double width, const PageType& type) {
   const Sizes& sizes = ui.sizes();
   OptionBlock block;
   block.index = index;
@@ -76,9 +86,9 @@ OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double
   }
   const double beside = width - hands_width(ui) - sizes.space;
   const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
-  block.size = !is_out(shown) && needs(TextSize::Label) <= beside ? TextSize::Label : TextSize::Small;
+  block.size = type.option;
   block.hands_below = needs(block.size) > beside;
-  block.said = said_of(ui, shown, index);
+  block.said = said_of(ui, shown, index, type.told);
   const double text_width = block.hands_below ? width : beside;
   block.text_height = ui.button_height(block.text, text_width, option_look(shown, index, block.size));
   block.height = block.text_height + sizes.space + texts_height(ui, block.said, width);
@@ -138,21 +148,37 @@ std::vector<PageText> question_texts(const Ui& ui, const Shown& shown) {
   return texts;
 }
 
+std::vector<OptionBlock> option_blocks(const Ui& ui, const Shown& shown, double width, double height) {
+  const ItemShown& about = *shown.derived.item;
+  const std::size_t count = about.choices.size() < 2 ? 0 : about.choices.size();
+  std::vector<OptionBlock> blocks;
+  for (const PageType& type : page_types) {
+    blocks.clear();
+    double needed = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      blocks.push_back(block_of(ui, shown, i, width, type));
+      needed += blocks.back().height;
+    }
+    if (needed <= height) {
+      break;
+    }
+  }
+  return blocks;
+}
+
 void options_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const double width = page_width(ui, rect);
   const std::vector<PageText> texts = question_texts(ui, shown);
   double height = texts_height(ui, texts, width);
-  std::vector<OptionBlock> blocks;
+  const std::vector<OptionBlock> blocks = option_blocks(ui, shown, width, rect.h - height);
   std::optional<Span> in_view;
-  const ItemShown& about = *shown.derived.item;
-  const std::size_t count = about.choices.size() < 2 ? 0 : about.choices.size();
-  for (std::size_t i = 0; i < count; ++i) {
-    blocks.push_back(block_of(ui, shown, i, width));
-    const bool is_spoken = item(shown).spoken ? item(shown).spoken == i : about.take_up == i;
+  for (const OptionBlock& block : blocks) {
+    const bool is_spoken =
+        item(shown).spoken ? item(shown).spoken == block.index : shown.derived.item->take_up == block.index;
     if (is_spoken) {
-      in_view = Span{height, blocks.back().height};
+      in_view = Span{height, block.height};
     }
-    height += blocks.back().height;
+    height += block.height;
   }
   if (!in_view && !blocks.empty()) {  // the options rather than the question that was read
     in_view = is_out(shown) ? Span{0, 0} : Span{height - blocks.back().height, blocks.back().height};

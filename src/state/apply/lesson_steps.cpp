@@ -53,7 +53,7 @@ std::string back(Model& model) {
       desk(model).net_seen = NetSeen::No;
       return on(model, SetFold{0});
     case LessonStep::FoldUp:
-      desk(model).net_seen = NetSeen::Flat;
+      desk(model).net_seen = shows_net_alone(model.state.current()) ? NetSeen::No : NetSeen::Flat;
       return on(model, SetFold{1});
     case LessonStep::ShowVolume:
       return on(model, ShowVolume{false});

@@ -40,6 +40,7 @@ Model pressed(Model model, int by) {
 Model first_problem(const char* file) {
   Model model;
   model.state = opened(tasks::read_lesson(platform::asset(file)).value(), "");
+  model.view.fold = lies_flat(model.state) ? 1 : 0;
   return model;
 }
 

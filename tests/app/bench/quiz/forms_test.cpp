@@ -250,12 +250,20 @@ TEST(Forms, NetQuestionsAreWorkedOutInSentencesWithTheCardOnTheBench) {
   EXPECT_EQ(model.view.fold, 0.0);
 }
 
-TEST(Forms, TheExplorerShowsTheNetWhoseSolidIsToBeNamedFlat) {
-  Model model = lesson_model("lantern_nets.json");
-  EXPECT_EQ(model.state.desk().net.hinges().size() + 1, model.state.desk().solid.faces().size());
-  model = after(model, {OpenProblem{1}, OpenProblem{0}});
-  EXPECT_EQ(model.view.fold, 1.0);
-  EXPECT_EQ(after(model, {OpenProblem{1}}).view.fold, 0.0);
+TEST(Forms, TheExplorerShowsTheCardsThatAreAskedAboutUntilSomebodyLooksIntoTheSolid) {
+  const Model model = lesson_model("lantern_nets.json");
+  const std::size_t count = model.state.lesson->problems.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    const Model open = after(model, {OpenProblem{(i + 1) % count}, OpenProblem{i}});
+    EXPECT_EQ(open.view.fold, 1.0) << i;
+    if (tasks::net_asked(open.state.current()) == nullptr) {
+      continue;
+    }
+    EXPECT_TRUE(shows_cutouts(open.state)) << i;
+    const Model counted = after(open, {CountFace{FaceId{0}}});
+    EXPECT_FALSE(shows_cutouts(counted.state)) << i;
+    EXPECT_TRUE(shows_cutouts(after(counted, {Undo{}}).state)) << i;
+  }
 }
 
 }  // namespace
