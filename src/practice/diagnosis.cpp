@@ -122,6 +122,65 @@ Question measured_as(const lessons::Problem& problem, const Question& question) 
   return own;
 }
 
+// An answer that is right, or would be with another unit.
+std::optional<Diagnosis> right_or_nearly(const lessons::Problem& problem, const Question& question,
+                                         const TypedAnswer& typed) {
+  std::vector<Number> roots;
+  if (!is_right(typed, question, roots)) {
+    roots = answers_from_roots(problem, question);
+  }
+  const auto right_number = [](const Cause& cause) {
+    return Diagnosis{AnswerVerdict::RightNumber, {cause}, cause.message};
+  };
+  if (is_right(typed, question, roots)) {
+    const auto asked = unit_still_asked(typed, question, problem.prompt);
+    return asked ? right_number(*asked) : Diagnosis{AnswerVerdict::Right, {}, message("Right.")};
+  }
+  if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
+      has_right_number(typed, measured_as(problem, question), {})) {
+    return right_number({"G9",
+                         message("That's right in {given}. The question asks for {asked}. Convert it.",
+                                 {{"given", typed.unit->text()}, {"asked", question.unit->text()}}),
+                         {},
+                         false});
+  }
+  return question.unit && has_right_number(typed, question, roots)
+             ? std::optional(right_number(wrong_unit(typed, question)))
+             : std::nullopt;
+}
+
+// What the mistake may have been. Requires: the answer is not right_or_nearly().
+Diagnosis mistaken(const lessons::Problem& problem, const Question& question, const TypedAnswer& typed) {
+  const Figure figure = figure_of(problem, question);
+  const bool has_unit = !typed.unit || (question.unit && *typed.unit == *question.unit);
+  if (question.is_converted && has_unit && stands_for(typed.number, *question.truth)) {
+    return told({rounded_too_far(typed)}, typed.number.text);
+  }
+  NamedCauses named = named_causes(typed, figure);
+  std::vector<Cause> causes = std::move(named.likely);
+  const std::vector<Cause> conversions = wrong_conversions(typed, figure);
+  causes.insert(causes.end(), conversions.begin(), conversions.end());
+  std::optional<Cause> account = causes.empty() ? account_cause(typed, figure) : std::nullopt;
+  if (account && !account->is_offered) {
+    causes.push_back(*account);
+  }
+  if (causes.empty()) {  // told only if nothing likelier fits
+    causes = std::move(named.rare);
+  }
+  if (causes.empty()) {
+    causes = slips(typed, figure);
+  }
+  if (!causes.empty()) {
+    return told(std::move(causes), typed.number.text);
+  }
+  Diagnosis unknown;
+  unknown.message = message("Not recognized. {first_step}", {{"first_step", question.first_step}});
+  if (account) {
+    unknown.causes = {*account};
+  }
+  return unknown;
+}
+
 }  // namespace
 
 std::string text(AnswerVerdict verdict) {
@@ -159,58 +218,10 @@ Diagnosis judged_number(const lessons::Problem& problem, const Question& questio
   if (!read) {
     return {AnswerVerdict::Unrecognized, {}, read.error()};
   }
-  const TypedAnswer& typed = *read;
-  std::vector<Number> roots;
-  if (!is_right(typed, question, roots)) {
-    roots = answers_from_roots(problem, question);
+  if (auto right = right_or_nearly(problem, question, *read)) {
+    return *std::move(right);
   }
-  if (is_right(typed, question, roots)) {
-    if (const auto asked = unit_still_asked(typed, question, problem.prompt)) {
-      return {AnswerVerdict::RightNumber, {*asked}, asked->message};
-    }
-    return {AnswerVerdict::Right, {}, message("Right.")};
-  }
-  if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
-      has_right_number(typed, measured_as(problem, question), {})) {
-    const Cause cause{"G9",
-                      message("That's right in {given}. The question asks for {asked}. Convert it.",
-                              {{"given", typed.unit->text()}, {"asked", question.unit->text()}}),
-                      {},
-                      false};
-    return {AnswerVerdict::RightNumber, {cause}, cause.message};
-  }
-  if (question.unit && has_right_number(typed, question, roots)) {
-    const Cause cause = wrong_unit(typed, question);
-    return {AnswerVerdict::RightNumber, {cause}, cause.message};
-  }
-  const Figure figure = figure_of(problem, question);
-  const bool has_unit = !typed.unit || (question.unit && *typed.unit == *question.unit);
-  if (question.is_converted && has_unit && stands_for(typed.number, *question.truth)) {
-    return told({rounded_too_far(typed)}, typed.number.text);
-  }
-  NamedCauses named = named_causes(typed, figure);
-  std::vector<Cause> causes = std::move(named.likely);
-  const std::vector<Cause> conversions = wrong_conversions(typed, figure);
-  causes.insert(causes.end(), conversions.begin(), conversions.end());
-  std::optional<Cause> account = causes.empty() ? account_cause(typed, figure) : std::nullopt;
-  if (account && !account->is_offered) {
-    causes.push_back(*account);
-  }
-  if (causes.empty()) {  // told only if nothing likelier fits
-    causes = std::move(named.rare);
-  }
-  if (causes.empty()) {
-    causes = slips(typed, figure);
-  }
-  if (!causes.empty()) {
-    return told(std::move(causes), typed.number.text);
-  }
-  Diagnosis unknown;
-  unknown.message = message("Not recognized. {first_step}", {{"first_step", question.first_step}});
-  if (account) {
-    unknown.causes = {*account};
-  }
-  return unknown;
+  return mistaken(problem, question, *read);
 }
 
 }  // namespace fw::practice

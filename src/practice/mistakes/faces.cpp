@@ -200,6 +200,7 @@ void round_the_bases(const Figure& figure, Finds& finds) {
 
 }  // namespace
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Signature> face_signatures() {
   const std::vector<Asked> surface{Asked::Surface};
   const std::vector<Asked> areas{Asked::Surface, Asked::Lateral};

@@ -124,6 +124,7 @@ void edges_of_one_face(const Figure& figure, Finds& finds) {
 
 }  // namespace
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Signature> far_signatures() {
   std::vector<Signature> rows{
       {"E5",

@@ -284,6 +284,7 @@ void lengths_for_amount(const Figure& figure, Finds& finds) {
 
 }  // namespace
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Signature> supply_signatures() {
   const std::vector<Asked> count{Asked::Count};
   const Saying different_amount("{n} comes from a different amount.",

@@ -226,6 +226,7 @@ void divided_by_two_added(const Figure& figure, Finds& finds) {
 
 }  // namespace
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Signature> unknown_signatures() {
   const std::vector<Asked> length{Asked::Length};
   return {

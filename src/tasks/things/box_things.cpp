@@ -9,6 +9,7 @@ Form box(const char* unit, Range length, Range width, Range height) {
 }
 Form block(const char* unit, Range edge) { return {Shape::Block, unit, {edge, {}, {}}}; }
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Thing> hollow_boxes() {
   return {
       {.name = "gift box",
@@ -168,6 +169,7 @@ std::vector<Thing> hollow_boxes() {
   };
 }
 
+// NOLINTNEXTLINE(readability-function-size): a table, one row after another
 std::vector<Thing> blocks_and_solid_boxes() {
   return {
       {.name = "giant number cube",
