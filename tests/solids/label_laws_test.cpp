@@ -7,27 +7,15 @@
 #include "solids/completion.hpp"
 #include "support/describe_solid.hpp"
 #include "support/random.hpp"
+#include "support/sanitized.hpp"
 
 // What is written on a figure, judged by the checks that Solid::make runs before it builds anything.
 
 namespace fw::solids::label_laws_test {
 namespace {
 
-#if defined(__SANITIZE_ADDRESS__)
-constexpr bool sanitized = true;
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-constexpr bool sanitized = true;
-#else
-constexpr bool sanitized = false;
-#endif
-#else
-constexpr bool sanitized = false;
-#endif
-// The sanitizers make every step some ten times as long.
-constexpr int share = sanitized ? 50 : 1;
-constexpr int right_figures = 100000 / share;
-constexpr int spoilt_figures = 10000 / share;
+constexpr int right_figures = static_cast<int>(test::cases(100000, 2000));
+constexpr int spoilt_figures = static_cast<int>(test::cases(10000, 200));
 
 /// A family with the program's own statement of it.
 struct Stated {

@@ -2,6 +2,7 @@
 
 #include "app/panels/frame_driver.hpp"
 #include "state/worked.hpp"
+#include "support/sanitized.hpp"
 
 namespace fw::panels::bench_labels_test {
 
@@ -60,7 +61,9 @@ TEST(BenchLabels, StayAtAThickEdgeWhileTheirLengthIsSpokenOf) {
 
 // As a problem is worked out, numbers come to the letters, and faces and lengths are told apart: no label moves.
 TEST(BenchLabels, StayBetweenTheSteps) {
-  for (const char* problem : {"shade", "candle-box", "crate", "wax", "tent", "planter", "globe"}) {
+  const std::vector<const char*> problems{"shade", "tent", "candle-box", "crate", "wax", "planter", "globe"};
+  for (std::size_t i = 0; i < fw::test::cases(problems.size(), 2); ++i) {
+    const char* problem = problems[i];
     for (const auto& [width, height] : {std::pair{1280.0, 720.0}, {1024.0, 768.0}}) {
       ProgramDriver program(test::after(demo_model(problem), {SetMode{Mode::Work}, ShowSteps{true}}), width, height);
       std::vector<figures::Vec2> places;

@@ -4,6 +4,7 @@
 #include "panels/frame.hpp"
 #include "state/session.hpp"
 #include "support/random.hpp"
+#include "support/sanitized.hpp"
 #include "support/ui_driver.hpp"
 #include "ui/pace.hpp"
 
@@ -154,7 +155,7 @@ void run(std::uint64_t seed, int acts) {
   EXPECT_GE(monkey.modes_seen(), 2U) << "seed " << seed;
 }
 
-TEST(Monkey, LeavesAProgramThatComesToRest) { run(1, 250); }
+TEST(Monkey, LeavesAProgramThatComesToRest) { run(1, fw::test::cases(250, 60)); }
 
 TEST(Monkey, LeavesAProgramThatComesToRestSlow) {
   for (std::uint64_t seed = 2; seed < 14; ++seed) {

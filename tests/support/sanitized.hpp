@@ -1,0 +1,23 @@
+#pragma once
+
+#include <cstddef>
+
+namespace fw::test {
+
+#if defined(__SANITIZE_ADDRESS__)
+inline constexpr bool sanitized = true;
+#elif defined(__has_feature)
+#if __has_feature(address_sanitizer)
+inline constexpr bool sanitized = true;
+#else
+inline constexpr bool sanitized = false;
+#endif
+#else
+inline constexpr bool sanitized = false;
+#endif
+
+/// The sanitizers make every step some ten times as long, so they go through `fewer` cases; the other builds through
+/// all of them.
+[[nodiscard]] constexpr std::size_t cases(std::size_t all, std::size_t fewer) { return sanitized ? fewer : all; }
+
+}  // namespace fw::test
