@@ -153,7 +153,9 @@ std::optional<Diagnosis> right_or_nearly(const lessons::Problem& problem, const 
 Diagnosis mistaken(const lessons::Problem& problem, const Question& question, const TypedAnswer& typed) {
   const Figure figure = figure_of(problem, question);
   const bool has_unit = !typed.unit || (question.unit && *typed.unit == *question.unit);
-  if (question.is_converted && has_unit && stands_for(typed.number, *question.truth)) {
+  const bool is_too_short = is_cut_short(typed.number, question.truth->to_double()) ||
+                            (question.is_converted && stands_for(typed.number, *question.truth));
+  if (has_unit && is_too_short) {
     return told({rounded_too_far(typed)}, typed.number.text);
   }
   NamedCauses named = named_causes(typed, figure);

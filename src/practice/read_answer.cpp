@@ -161,7 +161,16 @@ bool stands_for(const exact::Written& number, double value) {
   // A value that ends within the places that are written has no other decimal that stands for it.
   const double in_places = value / (2 * half);
   const bool ends = std::abs(in_places - std::round(in_places)) <= smallest_share * std::max(1.0, std::abs(in_places));
-  return is_rounded && !ends && apart <= half * (1 + smallest_share) + least;
+  return is_rounded && !ends && !is_cut_short(number, value) && apart <= half * (1 + smallest_share) + least;
+}
+
+bool is_cut_short(const exact::Written& number, double value) {
+  constexpr double small = 0.1;  // below it exact::shown() leaves two digits too
+  constexpr double two_digits = 9.5;
+  const double typed = number.value.to_double();
+  const double half = half_of_last_place(number);
+  return !number.is_fraction && std::abs(value) < small && typed != value &&
+         std::abs(typed) / (2 * half) < two_digits && std::abs(typed - value) <= half * (1 + smallest_share);
 }
 
 }  // namespace fw::practice

@@ -30,5 +30,7 @@ struct TypedAnswer {
 /// The same for a value in doubles, more generously: rounded to whole numbers too, where it has three digits. Exact
 /// values agree to one part in a thousand million.
 [[nodiscard]] bool stands_for(const exact::Written& number, double value);
+/// Whether a number below a tenth was rounded so far that fewer than two of its digits are left: 0.01 for 0.0062.
+[[nodiscard]] bool is_cut_short(const exact::Written& number, double value);
 
 }  // namespace fw::practice

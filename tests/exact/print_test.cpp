@@ -63,6 +63,27 @@ TEST(ShownNumber, SaysWhetherItIsExact) {
   EXPECT_FALSE(shown(Number::polygon_cotangent(7), 2).exact);
 }
 
+// However small a number is, two of its digits are shown, or all where it ends soon.
+TEST(Print, ASmallNumberKeepsItsDigits) {
+  EXPECT_EQ(shown(decimal("0.0062"), 2).text, "0.0062");
+  EXPECT_TRUE(shown(decimal("0.0062"), 2).exact);
+  EXPECT_EQ(shown(decimal("0.03"), 2).text, "0.03");
+  EXPECT_EQ(shown(Number::ratio(1, 30), 2).text, "0.033");
+  EXPECT_EQ(shown(Number::ratio(1, 7000), 2).text, "0.00014");
+  EXPECT_EQ(shown(-Number::ratio(1, 300), 2).text, "\u22120.0033");
+  EXPECT_EQ(shown(Number::ratio(996, 10001), 2).text, "0.10");
+  EXPECT_EQ(shown(Number(), 2).text, "0");
+  EXPECT_EQ(rounded_to(decimal("0.0062"), 2).text, "0.01") << "whoever was told where to round";
+  Number small = Number::ratio(1, 3);
+  for (int i = 0; i < 30; ++i) {
+    small = small / whole(7);
+    const std::string text = shown(small, 2).text;
+    const std::size_t first = text.find_first_not_of("0.,");
+    ASSERT_NE(first, std::string::npos) << text;
+    EXPECT_EQ(text.size() - first, 2U) << text;
+  }
+}
+
 TEST(DecimalsNeeded, CountsThem) {
   EXPECT_EQ(decimals_needed(whole(7), 6), std::optional<int>(0));
   EXPECT_EQ(decimals_needed(Number::ratio(5, 8), 6), std::optional<int>(3));

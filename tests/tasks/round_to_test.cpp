@@ -5,6 +5,7 @@
 #include "practice/diagnosis.hpp"
 #include "practice/figure.hpp"
 #include "practice/task_type.hpp"
+#include "practice/told_prompt.hpp"
 #include "tasks/catalog.hpp"
 
 namespace fw::tasks::round_to_test {
@@ -36,6 +37,28 @@ TEST(RoundTo, IsRightAsTheProblemSays) {
   EXPECT_EQ(verdict("tenth", "162√3 cm^2"), "right");
   EXPECT_EQ(verdict("thousandth", "280.592 cm^2"), "right");
   EXPECT_EQ(verdict("", "280.59 cm^2"), "right");
+}
+
+// A tiny block's answer, the line of its ledger and its key say the same, and what was cut to nothing is not right.
+TEST(RoundTo, LeavesTwoDigitsOfASmallAnswer) {
+  const auto lesson = tasks::read_lesson(
+      R"({"lesson": 1, "title": "T", "problems": [{"id": "p", "prompt": "How much paint?", "solid": {"kind":
+      "rectangular prism", "length": "0.03 m", "width": "0.02 m", "height": "0.05 m"}, "find": ["surface_area"]},
+      {"id": "q", "prompt": "How much sand?", "solid": {"kind": "regular polyhedron", "faces": 8, "edge": "0.05 m"},
+      "find": ["volume"]}]})");
+  ASSERT_TRUE(lesson.has_value());
+  const lessons::Problem& block = lesson->problems.front();
+  EXPECT_EQ(said(practice::explained(block)->front().answer), "0.0062 m²");
+  EXPECT_EQ(said(practice::right_answer(block).value()), "0.0062 m²");
+  EXPECT_EQ(practice::told_prompt(block), "How much paint?") << "it ends";
+  EXPECT_EQ(text(practice::diagnosed(block, "0.0062 m^2")->verdict), "right");
+  EXPECT_NE(text(practice::diagnosed(block, "0.01 m^2")->verdict), "right");
+  // √2/3 · 0.05³ = 0.0000589…, from memory.
+  const lessons::Problem& ball = lesson->problems.back();
+  EXPECT_EQ(said(practice::right_answer(ball).value()), "≈ 0.000059 m³");
+  EXPECT_EQ(practice::told_prompt(ball), "How much sand? Round to the nearest millionth.");
+  EXPECT_EQ(text(practice::diagnosed(ball, "0.000059 m^3")->verdict), "right");
+  EXPECT_NE(text(practice::diagnosed(ball, "0.00 m^3")->verdict), "right");
 }
 
 TEST(RoundTo, IsHeededByTheSolutionAndTheKey) {
