@@ -255,6 +255,9 @@ Vec2 turn_to_see(FaceId face, BenchPicture picture, const Model& model, const De
 std::vector<FaceNumber> face_numbers(const Desk& desk, const Lit& told, bool works) {
   std::vector<FaceNumber> numbers;
   for (const solids::Face& face : desk.solid.faces()) {
+    if (contains(told.open, face.id) && !is_counted(desk, face.id)) {
+      continue;  // its number would stand on the wall behind it
+    }
     numbers.push_back({face.id,
                        {},
                        0,

@@ -51,12 +51,14 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
     return {};
   }
   const practice::Choice& choice = about.choices[index];
-  const bool is_spoken = item(shown).spoken ? item(shown).spoken == index : about.take_up == index;
+  const std::optional<std::size_t> spoken = item(shown).spoken ? item(shown).spoken : about.take_up;
+  const bool is_spoken = spoken == index;
   std::vector<PageText> said;
   if (about.take_up == index) {
     said.push_back({"Go over this idea again:", TextSize::Small, true, ui.theme().bad});
   }
-  const bool tells = !choice.is_right || shown.derived.item->form == AnswerForm::Cutout;
+  // Of one mistake at a time, so that it is read from the back; a click on another option tells of that one.
+  const bool tells = (!choice.is_right || about.form == AnswerForm::Cutout) && (is_spoken || !spoken);
   if (tells) {
     said.push_back({words::said(choice.message), is_spoken ? told : TextSize::Small, is_spoken, ui.theme().ink});
   }

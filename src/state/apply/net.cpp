@@ -193,10 +193,8 @@ std::string on(Model& model, const DragFace& command) {
       beside.push_back(place.solid.body().across(edge, *let_go));
     }
     model.view.notice = Notice{words::said(
-        message("Face {face} can hang on {beside:face|faces} {faces:or}. Let go over one of the dashed outlines.",
-                {{"face", reasoning::face_numbers({*let_go}).front()},
-                 {"beside", beside.size()},
-                 {"faces", reasoning::face_numbers(beside)}}))};
+        message("Face {face} can hang on face {faces:or}. Let go over one of the dashed outlines.",
+                {{"face", reasoning::face_numbers({*let_go}).front()}, {"faces", reasoning::face_numbers(beside)}}))};
   }
   return {};
 }

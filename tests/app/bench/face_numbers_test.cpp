@@ -122,6 +122,9 @@ TEST(CountedFaces, AnOpenFaceIsDrawnOpen) {
   for (std::size_t i = 0; i < picture.look.looks.size(); ++i) {
     const bool is_open = std::find(open.begin(), open.end(), FaceId::at(i)) != open.end();
     EXPECT_EQ(picture.look.looks[i].is_shown, !is_open);
+    const bool has_number = std::any_of(picture.numbers.begin(), picture.numbers.end(),
+                                        [&](const FaceNumber& one) { return one.face == FaceId::at(i); });
+    EXPECT_FALSE(is_open && has_number) << "it would be read as the number of the wall behind it";
   }
 }
 
