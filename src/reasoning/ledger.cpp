@@ -53,7 +53,8 @@ LedgerRow row_of(const solids::Solid& solid, const std::vector<FaceId>& faces,
   // did.
   const std::size_t to_count = std::max<std::size_t>(faces.size() - row.open.size(), 1);
   const std::size_t shown_times = row.times_counted == 0 ? to_count : row.times_counted;
-  row.work = repeated(worked_numbers(solid, first.work, WorkedUnits::Without), first.work, shown_times, " × ");
+  row.work =
+      repeated(worked_numbers(solid, first.work, WorkedUnits::Without, {shown_times}), first.work, shown_times, " × ");
   row.symbols = repeated(algebra::formula_text(first.work), first.work, shown_times, " · ");
   row.addend = times_area(row.times_counted, first);
   return row;

@@ -6,6 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "solids/catalog.hpp"
+#include "support/pocket_calculator.hpp"
+
 namespace fw::reasoning::ledger_test {
 namespace {
 
@@ -189,7 +192,7 @@ TEST(Worked, AreaOfAFace) {
 TEST(Worked, VolumeInLines) {
   EXPECT_THAT(worked_volume(box("9 cm", "7 cm", "5 cm"), 2).back(), "V = 315 cm³");
   EXPECT_THAT(worked_volume(pyramid("6 cm", "7 cm"), 1),
-              ElementsAre("V = B · h ÷ 3", "V = 36 cm² × 6.32 cm ÷ 3", "V ≈ 75.9 cm³"));
+              ElementsAre("V = B · h ÷ 3", "V = 36 cm² × 6.325 cm ÷ 3", "V ≈ 75.9 cm³"));
 }
 
 TEST(AddingUp, PutsThePointsUnderEachOther) {
@@ -273,6 +276,32 @@ RC_GTEST_PROP(Ledger, AddendsMakeTheSum, ()) {
   RC_ASSERT(whole.is_surface_area);
   RC_ASSERT(std::abs((whole.so_far.amount() - solid.surface_area().amount()).to_double()) <
             1e-9 * solid.surface_area().amount().to_double());
+}
+
+// Who types the work of a row into a calculator gets the area that stands beside it.
+TEST(Ledger, WorkComesOutAsItIsPrinted) {
+  std::size_t tried = 0;
+  for (const solids::Description& description : solids::shelf()) {
+    for (const units::Unit& unit : units::Unit::lengths()) {
+      const auto solid = Solid::make(solids::in_unit(description, unit));
+      for (const Grouping grouping : {Grouping::EachFace, Grouping::AlikeTogether}) {
+        const Ledger rows = solid ? ledger(*solid, {}, grouping) : Ledger{};
+        for (const LedgerRow& row : rows.rows) {
+          const std::optional<double> typed = test::PocketCalculator::value(row.work);
+          if (!typed) {
+            continue;  // a polygon has no two lengths
+          }
+          const Number area =
+              Number::whole(static_cast<long long>(row.faces.size())) * solid->faces()[row.faces.front()].area.amount();
+          const double scale = std::pow(10, exact::enough_places(area, ledger_places));
+          const auto in_last_places = [&](double number) { return std::round(number * scale * (1 + 1e-12)); };
+          EXPECT_EQ(in_last_places(*typed), in_last_places(area.to_double())) << solid->name() << ": " << row.work;
+          ++tried;
+        }
+      }
+    }
+  }
+  EXPECT_GT(tried, 200U);
 }
 
 }  // namespace

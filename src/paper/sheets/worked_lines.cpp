@@ -42,10 +42,6 @@ Notation plain(Notation notation) {
   return notation;
 }
 
-bool has_blank(const Notation& notation) {
-  return notation.kind == Notation::Kind::Blank || std::any_of(notation.parts.begin(), notation.parts.end(), has_blank);
-}
-
 /// A gap as wide as any of about this length, so that its width tells nothing.
 Notation gap_for(const std::string& text, double em, const PageCanvas& canvas) {
   constexpr double step = 5;
