@@ -5,7 +5,6 @@
 #include <numbers>
 
 #include "base/ensure.hpp"
-#include "base/overload.hpp"
 #include "figures/typeset.hpp"
 
 namespace fw::paper {
@@ -201,18 +200,21 @@ std::vector<std::pair<Vec2, Vec2>> dashes(const std::vector<Vec2>& points, const
   return pieces;
 }
 
-void draw_page(figures::Canvas& canvas, const Page& page, Vec2 corner, double scale, double least_width) {
-  const Color ink{0, 0, 0, 1};
-  const auto at = [&](Vec2 p) { return corner + p * scale; };
-  const auto wide = [&](const Pen& pen) { return std::max(least_width, pen.width * scale); };
-  std::vector<bool> clips;  // of each open part: whether it is a clip
-  const auto draw_path = [&](const PathItem& path) {
+namespace {
+
+/// Draws items on another canvas, at another scale.
+class Replay {
+ public:
+  Replay(figures::Canvas& canvas, Vec2 corner, double scale, double least_width)
+      : canvas_(canvas), corner_(corner), scale_(scale), least_width_(least_width) {}
+
+  void operator()(const PathItem& path) {
     std::vector<Vec2> points;
     for (const Vec2& point : path.points) {
       points.push_back(at(point));
     }
     if (path.fill) {
-      canvas.polygon(points, path.fill, std::nullopt);
+      canvas_.polygon(points, path.fill, std::nullopt);
     }
     if (!path.pen) {
       return;
@@ -220,44 +222,56 @@ void draw_page(figures::Canvas& canvas, const Page& page, Vec2 corner, double sc
     if (path.closed) {
       points.push_back(points.front());
     }
-    const Stroke stroke{ink, wide(*path.pen)};
+    const Stroke stroke{black, wide(*path.pen)};
     if (path.pen->pattern.empty()) {
-      canvas.polyline(points, stroke);
+      canvas_.polyline(points, stroke);
       return;
     }
     std::vector<double> pattern = path.pen->pattern;
     for (double& length : pattern) {
-      length = std::max(length * scale, 0.5 * least_width);
+      length = std::max(length * scale_, 0.5 * least_width_);
     }
     for (const auto& [from, to] : dashes(points, pattern)) {
-      canvas.line(from, to, stroke);
+      canvas_.line(from, to, stroke);
     }
-  };
+  }
+  void operator()(const CircleItem& circle) {
+    const auto stroke = circle.pen ? std::optional(Stroke{black, wide(*circle.pen)}) : std::nullopt;
+    canvas_.circle(at(circle.center), circle.radius * scale_, circle.fill, stroke);
+  }
+  void operator()(const TextItem& text) {
+    canvas_.text(at(text.at), HAlign::Left, VAlign::Baseline, text.text, {text.size * scale_, black, text.bold});
+  }
+  void operator()(const PartItem&) { clips_.push_back(false); }
+  void operator()(const ClipItem& clip) {
+    const Vec2 low = at({clip.rect.x, clip.rect.y});
+    canvas_.push_clip({low.x, low.y, clip.rect.w * scale_, clip.rect.h * scale_});
+    clips_.push_back(true);
+  }
+  void operator()(const EndItem&) {
+    ensure(!clips_.empty(), "a page ends a part that it did not begin");
+    if (clips_.back()) {
+      canvas_.pop_clip();
+    }
+    clips_.pop_back();
+  }
+
+ private:
+  [[nodiscard]] Vec2 at(Vec2 p) const { return corner_ + p * scale_; }
+  [[nodiscard]] double wide(const Pen& pen) const { return std::max(least_width_, pen.width * scale_); }
+
+  figures::Canvas& canvas_;
+  Vec2 corner_;
+  double scale_, least_width_;
+  std::vector<bool> clips_;  // of each open part: whether it is a clip
+};
+
+}  // namespace
+
+void draw_page(figures::Canvas& canvas, const Page& page, Vec2 corner, double scale, double least_width) {
+  Replay replay(canvas, corner, scale, least_width);
   for (const Item& item : page.items) {
-    std::visit(
-        Overload{
-            draw_path,
-            [&](const CircleItem& circle) {
-              const auto stroke = circle.pen ? std::optional(Stroke{ink, wide(*circle.pen)}) : std::nullopt;
-              canvas.circle(at(circle.center), circle.radius * scale, circle.fill, stroke);
-            },
-            [&](const TextItem& text) {
-              canvas.text(at(text.at), HAlign::Left, VAlign::Baseline, text.text, {text.size * scale, ink, text.bold});
-            },
-            [&](const PartItem&) { clips.push_back(false); },
-            [&](const ClipItem& clip) {
-              const Vec2 low = at({clip.rect.x, clip.rect.y});
-              canvas.push_clip({low.x, low.y, clip.rect.w * scale, clip.rect.h * scale});
-              clips.push_back(true);
-            },
-            [&](const EndItem&) {
-              ensure(!clips.empty(), "a page ends a part that it did not begin");
-              if (clips.back()) {
-                canvas.pop_clip();
-              }
-              clips.pop_back();
-            }},
-        item);
+    std::visit(replay, item);
   }
 }
 

@@ -56,6 +56,26 @@ TEST(Print, TellsWhatIsWrongAndLeavesNoFile) {
   EXPECT_EQ(contents(path), lesson);
 }
 
+// A test and its key have the code of their version, which check tells of the lesson.
+TEST(Print, CodesTellWhichPagesBelongTogether) {
+  const Folder folder;
+  const std::string path = folder.file("boxes.json", lesson);
+  const Outcome made = run_program("practice --like '" + path + "' --versions 3 -o '" + folder.path("like.json") + "'");
+  EXPECT_EQ(made.status, 0) << made.error;
+  const Outcome told = run_program("check --code '" + folder.path("like-2.json") + "'");
+  EXPECT_EQ(told.status, 0) << told.out;
+  const std::string code = told.out.substr(told.out.size() - 7, 6);
+  EXPECT_EQ(run_program("print '" + path + "' --as test --versions 3 -o '" + folder.path("test.svg") + "'").status, 0);
+  bool is_found = false;
+  for (int page = 1; page < 20; ++page) {
+    const std::string text = contents(folder.path("test-" + std::to_string(page) + ".svg"));
+    const bool is_it = text.find("code " + code) != std::string::npos;
+    is_found = is_found || is_it;
+    EXPECT_TRUE(!is_it || text.find(">version B") != std::string::npos) << page;
+  }
+  EXPECT_TRUE(is_found) << code;
+}
+
 TEST(Print, PrintsTheProblemsThatAreRightOfALessonAtFault) {
   const Folder folder;
   std::string text = lesson;

@@ -6,6 +6,7 @@
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
+#include "paper/sheets/problem_text.hpp"
 #include "practice/choices.hpp"
 #include "tasks/catalog.hpp"
 #include "tasks/decide/mistake.hpp"
@@ -18,6 +19,7 @@ using lessons::Finding;
 struct CheckOptions {
   std::vector<std::string> lessons;
   bool json = false;
+  bool tells_code = false;
 };
 
 std::string severity_text(Finding::Kind kind) {
@@ -131,6 +133,9 @@ ExitStatus check(const CheckOptions& options) {
     if (!options.json) {
       print_findings(file, findings);
     }
+    if (!options.json && options.tells_code && reading.lesson) {
+      std::cout << file << ": code " << paper::lesson_code(*reading.lesson) << '\n';
+    }
     for (std::size_t i = 0; i < std::min(findings.size(), most_findings); ++i) {
       list.push_back(finding_json(file, findings[i]));
     }
@@ -152,6 +157,7 @@ void add_check(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<CheckOptions>();
   CLI::App* verb = app.add_subcommand("check", "Says what cannot be, what is missing and what only fits by rounding");
   verb->add_option("LESSON", options->lessons, "The lesson files")->required();
+  verb->add_flag("--code", options->tells_code, "Tell the six letters that its printed pages have in their foot");
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = check(*options); });
 }

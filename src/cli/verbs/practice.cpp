@@ -4,6 +4,7 @@
 
 #include "base/ensure.hpp"
 #include "cli/arguments.hpp"
+#include "cli/open_lesson.hpp"
 #include "cli/output_file.hpp"
 #include "cli/text_table.hpp"
 #include "cli/told_solution.hpp"
@@ -12,6 +13,7 @@
 #include "practice/choices.hpp"
 #include "practice/figure.hpp"
 #include "tasks/generate/generate.hpp"
+#include "tasks/generate/versions.hpp"
 #include "tasks/nets/net_task.hpp"
 
 namespace fw::cli {
@@ -24,6 +26,7 @@ constexpr std::size_t most_versions = 12;
 
 struct PracticeOptions {
   PracticeRequest request;
+  std::string like;  ///< a lesson whose problems are varied; empty: new ones are made
   OutputOptions output;
   bool works_key = false;
   SolutionStyle style{"board", {}};
@@ -73,13 +76,35 @@ void print_worked(const lessons::Lesson& lesson, const SolutionStyle& style, std
   }
 }
 
+/// New problems, or a lesson with others like it. Errors: told; the list is empty then.
+std::vector<lessons::Lesson> lessons_for(const PracticeOptions& options, ExitStatus& status) {
+  if (options.like.empty()) {
+    auto made = tasks::generated(options.request);
+    if (made) {
+      return std::move(made).value();
+    }
+    std::cerr << "foldwright: " << said(made.error()) << '\n';
+    status = ExitStatus::WrongUsage;
+    return {};
+  }
+  const std::optional<lessons::Lesson> lesson = open_lesson(options.like, status);
+  if (!lesson || status != ExitStatus::Done) {
+    return {};
+  }
+  tasks::Versions made = tasks::versions_like(*lesson, options.request.versions, options.request.seed);
+  for (const words::Message& one : made.unchanged) {
+    std::cerr << "foldwright: " << said(one) << '\n';
+  }
+  return std::move(made.lessons);
+}
+
 ExitStatus practice_verb(const PracticeOptions& options) {
   const bool to_output = options.output.path == "-";
   const std::size_t versions = options.request.versions;
   std::vector<OutputOptions> places;
   for (std::size_t v = 0; v < versions; ++v) {
     places.push_back({numbered_path(options.output.path, v, versions), options.output.force});
-    if (const auto refusal = output_refusal(places.back(), lesson_file())) {
+    if (const auto refusal = output_refusal(places.back(), lesson_file(), options.like)) {
       std::cerr << "foldwright: " << *refusal << '\n';
       return ExitStatus::WrongUsage;
     }
@@ -88,12 +113,11 @@ ExitStatus practice_verb(const PracticeOptions& options) {
     std::cerr << "foldwright: Standard output holds one version. Give -o a file name to write several.\n";
     return ExitStatus::WrongUsage;
   }
-  auto made = tasks::generated(options.request);
-  if (!made) {
-    std::cerr << "foldwright: " << said(made.error()) << '\n';
-    return ExitStatus::WrongUsage;
+  ExitStatus status = ExitStatus::Done;
+  std::vector<lessons::Lesson> lessons = lessons_for(options, status);
+  if (lessons.empty()) {
+    return status;
   }
-  std::vector<lessons::Lesson> lessons = std::move(made).value();
   std::ostream& words = to_output ? std::cerr : std::cout;  // a lesson that goes on to a program stands alone
   for (std::size_t v = 0; v < versions; ++v) {
     lessons[v].notation = options.style.notation(lessons[v]);
@@ -108,7 +132,7 @@ ExitStatus practice_verb(const PracticeOptions& options) {
     words << '\n' << places[v].path << ":\n\n";
     print_worked(lessons[v], options.style, words);
   }
-  return ExitStatus::Done;
+  return status;
 }
 
 std::string known_types() {
@@ -138,6 +162,8 @@ void add_practice(CLI::App& app, ExitStatus& status) {
   verb->add_option("--versions", options->request.versions, "Parallel versions, each in a file of its own")
       ->check(CLI::Range(std::size_t{1}, most_versions))
       ->capture_default_str();
+  verb->add_option("--like", options->like,
+                   "A lesson: its problems with other numbers; the first version is the lesson itself");
   verb->add_option("--title", options->request.title, "The lesson's title")->capture_default_str();
   verb->add_flag("--worked", options->works_key, "Print the key with every problem worked out");
   add_style_options(*verb, options->style);

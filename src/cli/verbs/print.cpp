@@ -4,6 +4,7 @@
 #include <map>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/output_file.hpp"
 #include "cli/paper_type.hpp"
@@ -58,6 +59,7 @@ const std::map<std::string, paper::Steps>& steps_names() {
 template <class T>
 std::vector<std::string> words_of(const std::map<std::string, T>& names) {
   std::vector<std::string> words;
+  words.reserve(names.size());
   for (const auto& [word, value] : names) {
     words.push_back(word);
   }
@@ -66,6 +68,7 @@ std::vector<std::string> words_of(const std::map<std::string, T>& names) {
 
 std::vector<std::string> sheet_words() {
   std::vector<std::string> words;
+  words.reserve(paper::sheet_kinds().size());
   for (const SheetKind& kind : paper::sheet_kinds()) {
     words.push_back(kind.key);
   }
@@ -80,6 +83,7 @@ std::string sheet_help() {
 }
 std::vector<std::string> paper_words() {
   std::vector<std::string> words;
+  words.reserve(paper::paper_sizes().size());
   for (const paper::PaperSize& size : paper::paper_sizes()) {
     words.push_back(size.key);
   }
@@ -197,6 +201,12 @@ void add_sheet_options(CLI::App& verb, PrintOptions& options) {
   verb.add_option("--steps", options.steps, "How much of a solution the key and the notes show")
       ->check(CLI::IsMember(words_of(steps_names())))
       ->capture_default_str();
+  verb.add_option("--versions", options.sheet.versions, "Parallel versions of a test; the first is the lesson itself")
+      ->check(CLI::Range(std::size_t{1}, std::size_t{8}))
+      ->capture_default_str();
+  verb.add_option("--seed", options.sheet.seed, "The same number gives the same versions")
+      ->check(whole_number())
+      ->capture_default_str();
   verb.add_option("--scale", options.scale, "Of nets, such as 1:4; otherwise the largest that fits on a page")
       ->check(a_scale());
   verb.add_flag("--usual-net", options.sheet.only_usual_net,
@@ -209,7 +219,7 @@ void add_sheet_options(CLI::App& verb, PrintOptions& options) {
 
 void add_print(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<PrintOptions>();
-  CLI::App* verb = app.add_subcommand("print", "Prints a lesson on paper: handouts, notes and keys as PDF or SVG");
+  CLI::App* verb = app.add_subcommand("print", "Prints a lesson on paper, as PDF or SVG");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
   add_sheet_options(*verb, *options);
   verb->add_option(

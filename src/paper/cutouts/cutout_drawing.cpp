@@ -48,6 +48,7 @@ class CutoutPen {
   [[nodiscard]] Vec2 on_page(Vec2 p) const { return {at_.x + p.x, at_.y - p.y}; }
   void line(const std::vector<Vec2>& points, const Pen& pen) {
     std::vector<Vec2> placed;
+    placed.reserve(points.size());
     for (const Vec2& p : points) placed.push_back(on_page(p));
     canvas_.path(placed, false, pen);
   }
@@ -123,7 +124,7 @@ class CutoutPen {
   [[nodiscard]] static double room_at(const Polygon& face, Vec2 p) {
     double room = 1e9;
     for (std::size_t i = 0; i < face.size(); ++i) {
-      const Vec2 a = face[i];
+      const Vec2& a = face[i];
       const Vec2 way = face[(i + 1) % face.size()] - a;
       const double share = std::clamp(glm::dot(p - a, way) / glm::dot(way, way), 0.0, 1.0);
       room = std::min(room, glm::length(p - a - way * share));
@@ -187,7 +188,7 @@ class CutoutPen {
     const std::string label =
         length.mark ? solid_.label(*length.mark) : units::text(units::Length::of(length.value, solid_.unit()), 2);
     if (label == "?") return false;
-    const Vec2 from = shape[side];
+    const Vec2& from = shape[side];
     const Vec2 along = shape[(side + 1) % shape.size()] - from;
     const Vec2 inward = glm::normalize(Vec2{-along.y, along.x});
     const Vec2 half{canvas_.text_size(label, style).x / 2, 0.55 * style.size};

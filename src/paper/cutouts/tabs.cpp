@@ -131,7 +131,7 @@ class TabSearch {
   }
 
  private:
-  std::vector<Candidate> candidates_of(const GluedPair& pair) const {
+  [[nodiscard]] std::vector<Candidate> candidates_of(const GluedPair& pair) const {
     std::vector<Candidate> all;
     for (const bool is_first : {true, false}) {
       const std::vector<Candidate> some = candidates_on(is_first ? pair.a : pair.b, is_first ? pair.b : pair.a);
@@ -146,7 +146,7 @@ class TabSearch {
     return all;
   }
 
-  std::vector<Candidate> candidates_on(NetSide on, NetSide mate) const {
+  [[nodiscard]] std::vector<Candidate> candidates_on(NetSide on, NetSide mate) const {
     std::vector<Candidate> all;
     const Polygon& own = net_.faces[on.face.index()];
     const Polygon& other = net_.faces[mate.face.index()];
@@ -176,7 +176,7 @@ class TabSearch {
     return all;
   }
 
-  Candidate candidate_at(NetSide on, double from, double base, double depth, double slope) const {
+  [[nodiscard]] Candidate candidate_at(NetSide on, double from, double base, double depth, double slope) const {
     const Polygon& own = net_.faces[on.face.index()];
     const Vec2 a = corner(own, on.side);
     const Vec2 along = glm::normalize(corner(own, on.side + 1) - a);
@@ -193,14 +193,14 @@ class TabSearch {
     return one;
   }
 
-  bool is_free(const Candidate& candidate) const {
+  [[nodiscard]] bool is_free(const Candidate& candidate) const {
     const Polygon smaller = shrunk(candidate.shape);
     return std::none_of(net_.faces.begin(), net_.faces.end(),
                         [&](const Polygon& face) { return !face.empty() && meet(smaller, face); });
   }
 
   /// Whether the tab, glued to its mate, lies inside of it, so that nothing sticks out.
-  bool is_covered(const Candidate& candidate, NetSide mate) const {
+  [[nodiscard]] bool is_covered(const Candidate& candidate, NetSide mate) const {
     const Polygon& own = net_.faces[candidate.on.face.index()];
     const Polygon& other = net_.faces[mate.face.index()];
     const Vec2 a = corner(own, candidate.on.side);
@@ -219,7 +219,7 @@ class TabSearch {
            std::none_of(other.begin(), other.end(), [&](Vec2 p) { return geometry::contains(glued, p); });
   }
 
-  bool clashes(const Candidate& candidate) const {
+  [[nodiscard]] bool clashes(const Candidate& candidate) const {
     const Polygon smaller = shrunk(candidate.shape);
     return std::any_of(chosen_.begin(), chosen_.end(),
                        [&](const Candidate* other) { return other != nullptr && meet(smaller, shrunk(other->shape)); });

@@ -14,6 +14,12 @@ const std::vector<SheetKind>& sheet_kinds() {
       {"notes", "notes with blanks", "worked solutions with blanks to fill", notes},
       {"key", "answer key", "answers, with steps and likely mistakes", key},
       {"nets", "nets to cut out", "a net of each solid with tabs, to scale", nets},
+      {"test", "test", "parallel versions, the key of each, and a table of all answers", test},
+      {"slips", "exit slips", "two on a page: an area, a volume, and which is which", slips},
+      {"cards", "matching cards", "solid, net, name and numbers, to cut apart", cards},
+      {"words", "words", "each solid with a picture, a sentence and a line for another language", solid_words},
+      {"tally", "tally", "the mistakes to look for, with boxes to mark", tally},
+      {"pack", "sub pack", "for whoever stands in: a script, the student pages, the key", pack},
   };
   return table;
 }

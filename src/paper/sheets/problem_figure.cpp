@@ -76,8 +76,8 @@ void draw_cutout(PageCanvas& canvas, const tasks::NetTask& task, const lessons::
   const std::vector<nets::Joint> places = task.places();
   for (std::size_t i = 0; i < places.size(); ++i) {
     const auto& shape = shapes[places[i].on.index()];
-    const Vec2 from = shape[places[i].edge];
-    const Vec2 to = shape[(places[i].edge + 1) % shape.size()];
+    const Vec2& from = shape[places[i].edge];
+    const Vec2& to = shape[(places[i].edge + 1) % shape.size()];
     draw_letter_disc(canvas, (from + to) * 0.5, practice::letter(i), em);
   }
 }
@@ -141,8 +141,9 @@ void draw_problem_figure(PageCanvas& canvas, const lessons::Problem& problem, co
   const double width = rect.w / static_cast<double>(columns);
   const double height = rect.h / static_cast<double>(rows);
   for (std::size_t i = 0; i < cells.size(); ++i) {
+    const std::size_t row = i / columns;
     const Rect cell = Rect{rect.x + width * static_cast<double>(i % columns),
-                           rect.y + height * static_cast<double>(i / columns), width, height}
+                           rect.y + height * static_cast<double>(row), width, height}
                           .inset(3);
     if (cells[i].sheet == nullptr) {
       figures::draw_solid_figure(canvas, problem.solid, student_labels(problem), cell, style.figure_look());

@@ -31,6 +31,10 @@ struct SheetOptions {
   Gaps gaps = Gaps::All;
   Steps steps = Steps::Board;
 
+  // Of a test.
+  std::size_t versions = 1;
+  std::uint64_t seed = 1;
+
   // Of nets to cut out.
   bool has_letters = true;  ///< false: letters, name and areas are for the class to fill in
   bool has_lengths = true;
@@ -46,5 +50,18 @@ struct SheetOptions {
 [[nodiscard]] Printed key(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Nets to cut out, with tabs, to scale, one on a page or tiled over several.
 [[nodiscard]] Printed nets(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+
+/// The lesson as a test, in parallel versions, with the key of each and a table of all answers.
+[[nodiscard]] Printed test(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// Exit slips, two on a page with a line to cut along: an area, a volume, and which is which.
+[[nodiscard]] Printed slips(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// Cards to cut apart and match: solid, net, name, numbers. The last page is their key.
+[[nodiscard]] Printed cards(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// The words for the lesson's solids, each with a picture, a sentence and a line for another language.
+[[nodiscard]] Printed solid_words(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// The mistakes that the lesson's problems show, with boxes to mark and what to ask about each.
+[[nodiscard]] Printed tally(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+/// For a class without its teacher: what to say and when, the student pages, the key.
+[[nodiscard]] Printed pack(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 
 }  // namespace fw::paper

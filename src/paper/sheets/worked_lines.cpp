@@ -16,7 +16,6 @@ using algebra::Notation;
 using algebra::NotationLine;
 using figures::FormulaLayout;
 using figures::HAlign;
-using figures::TextStyle;
 using figures::VAlign;
 using words::message;
 
@@ -212,7 +211,7 @@ void add_worked(Packet& packet, const lessons::Lesson& lesson, const lessons::Pr
   const double points_room = points ? 3 * style.em() : 0;
   const std::vector<WorkedLine> lines = lines_with_gaps(*explanation, options, lesson.notation);
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    const WorkedLine line = lines[i];
+    const WorkedLine& line = lines[i];
     const SetLine set = set_line(packet, line, style, points_room);
     packet.add({{set.height, i == 0 && lines.size() > 1, false},
                 [=](PageCanvas& canvas, const Rect& rect) {

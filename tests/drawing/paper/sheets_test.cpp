@@ -2,6 +2,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <map>
+#include <set>
+
 #include "paper/sheets/print.hpp"
 #include "paper/sheets/problem_figure.hpp"
 #include "paper/sheets/problem_text.hpp"
@@ -53,7 +56,7 @@ TEST(Sheets, StayInsideTheMarginAndAreReadable) {
             for (const Item& item : printed.pages[i].items) {
               const auto* text = std::get_if<TextItem>(&item);
               // A line of work that is wider than the page is set smaller, on the pages that show work.
-              const bool shows_work = kind.key == "key" || kind.key == "notes";
+              const bool shows_work = kind.key != "handout" && kind.key != "slips" && kind.key != "words";
               const double least = points(!is_large || kind.key == "nets" ? 9 : shows_work ? 12 : 18);
               const bool is_power =
                   text != nullptr && text->text.find_first_not_of("0123456789−n") == std::string::npos;
@@ -231,6 +234,47 @@ TEST(Sheets, HostilePromptsArePrintedOrTold) {
   }
   EXPECT_THAT(told, HasSubstr("A box is printed instead."));
   EXPECT_THAT(told, HasSubstr("do not fit on one page, so they take pages of their own."));
+}
+
+// Each version has its letter on every page, and its key has the answers of its own problems.
+TEST(Sheets, ATestHasItsVersionsKeysAndAllAnswers) {
+  const auto lesson = tasks::read_lesson(R"({"lesson": 1, "title": "Boxes", "problems": [
+      {"id": "box", "prompt": "A box is 9 in long. How much paper covers it?", "find": ["surface_area"],
+       "solid": {"kind": "rectangular prism", "length": "9 in", "width": "7 in", "height": "5 in"}},
+      {"id": "crate", "prompt": "How much fits?", "solid": {"kind": "cube", "edge": "14 cm"}, "find": ["volume"]}]})");
+  ASSERT_TRUE(lesson.has_value());
+  SheetOptions options = options_for("letter", false);
+  options.versions = 3;
+  const Printed printed = test(test_fonts(), *lesson, options);
+  EXPECT_TRUE(printed.remarks.empty());
+  std::map<std::string, std::size_t> pages;
+  for (const Page& page : printed.pages) {
+    for (const char* letter : {"A", "B", "C"}) {
+      pages[letter] += text_of(page).find("version " + std::string(letter)) != std::string::npos ? 1U : 0U;
+    }
+  }
+  EXPECT_EQ(pages["A"], pages["B"]);
+  EXPECT_EQ(pages["A"], pages["C"]);
+  EXPECT_GE(pages["A"], 2U) << "the test and its key";
+  EXPECT_THAT(text_of(printed.pages.back()), HasSubstr("A  286 in²"));
+  EXPECT_THAT(text_of(printed.pages.back()), HasSubstr("A  2744 cm³"));
+}
+
+// Each sheet says what it is for.
+TEST(Sheets, HoldWhatTheyAreFor) {
+  const lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  const SheetOptions options = options_for("letter", false);
+  const auto text = [&](const char* key) {
+    return text_of(find_sheet(key)->print(test_fonts(), lesson, options).pages);
+  };
+  EXPECT_THAT(text("slips"), HasSubstr("Which answer is an area, and which is a volume?"));
+  EXPECT_THAT(text("words"), HasSubstr("A square pyramid has 5 faces (1 square and 4 "));
+  EXPECT_THAT(text("words"), HasSubstr("In my language"));
+  EXPECT_THAT(text("tally"), HasSubstr("The number is the space inside."));
+  EXPECT_THAT(text("pack"), HasSubstr("1. rectangular prism: minutes 0 to"));
+  const std::string cards = text("cards");
+  EXPECT_THAT(cards, HasSubstr("S = 286 in²"));
+  EXPECT_THAT(cards, HasSubstr("Key: which cards match"));
 }
 
 // As many problems on a page as a teacher asks for.

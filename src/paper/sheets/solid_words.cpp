@@ -1,0 +1,83 @@
+#include <algorithm>
+
+#include "paper/sheets/problem_text.hpp"
+#include "paper/sheets/sheets.hpp"
+
+namespace fw::paper {
+namespace {
+
+using figures::HAlign;
+using figures::TextStyle;
+using figures::VAlign;
+using words::message;
+
+/// "A square pyramid has 5 faces (1 square and 4 triangles), 8 edges and 5 vertices."
+words::Message about_solid(const solids::Solid& solid) {
+  std::vector<std::pair<std::string, std::size_t>> shapes;
+  for (const solids::Face& face : solid.faces()) {
+    const auto known =
+        std::find_if(shapes.begin(), shapes.end(), [&](const auto& one) { return one.first == face.shape; });
+    if (known == shapes.end()) {
+      shapes.emplace_back(face.shape, 1);
+    } else {
+      ++known->second;
+    }
+  }
+  std::vector<words::Message> told;
+  told.reserve(shapes.size());
+  for (const auto& [shape, count] : shapes) {
+    told.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", words::Noun{shape}}}));
+  }
+  const solids::Body& body = solid.body();
+  return message("{solid:A} has {faces} faces ({shapes:and}), {edges} edges and {vertices} vertices.",
+                 {{"solid", words::Noun{solid.name()}},
+                  {"faces", body.face_count()},
+                  {"shapes", told},
+                  {"edges", body.edge_count()},
+                  {"vertices", body.vertex_count()}});
+}
+
+}  // namespace
+
+Printed solid_words(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  const PageStyle style = options.style;
+  const std::string title = said(message("Words: {title}", {{"title", lesson.title}}));
+  Packet packet(fonts, style, {title, options.version, lesson_code(lesson), options.has_name_line});
+  std::vector<std::string> told;
+  for (const lessons::Problem& problem : lesson.problems) {
+    const solids::Solid solid = problem.solid;
+    if (std::find(told.begin(), told.end(), solid.name()) != told.end()) {
+      continue;
+    }
+    told.push_back(solid.name());
+    const Vec2 picture{style.is_large ? 60.0 : 45.0, style.is_large ? 48.0 : 34.0};
+    const double left = picture.x + 8;
+    const TextStyle name{style.em(), black, true};
+    const TextStyle text{style.em(), black};
+    const std::vector<std::string> lines =
+        lines_of(packet.measure(), said(about_solid(solid)), text, packet.width() - left);
+    const double text_height = style.leading() * static_cast<double>(lines.size() + 1);
+    const double height = std::max(picture.y, text_height + 14);
+    packet.add(
+        {{height, false, false},
+         [=](PageCanvas& canvas, const Rect& rect) {
+           const std::vector<std::optional<std::string>> labels(solid.marks().size());
+           canvas.begin_part("figure");
+           figures::draw_solid_figure(canvas, solid, labels, {rect.x, rect.y, picture.x, picture.y},
+                                      style.figure_look());
+           canvas.end_part();
+           const Rect beside{rect.x + left, rect.y, rect.w - left, rect.h};
+           draw_lines(canvas, {solid.name()}, beside, name, style.leading());
+           draw_lines(canvas, lines, {beside.x, beside.y + style.leading(), beside.w, beside.h}, text, style.leading());
+           const std::string label = said(message("In my language"));
+           const double y = rect.y + text_height + 8;
+           canvas.text({beside.x, y}, HAlign::Left, VAlign::Baseline, label, text);
+           const double begin = beside.x + canvas.text_size(label, text).x + 2;
+           draw_rule(canvas, begin, y + 1, beside.right() - begin);
+         },
+         problem.id});
+  }
+  return packet.printed();
+}
+
+}  // namespace fw::paper
