@@ -51,6 +51,10 @@ TEST(Print, TellsWhatIsWrongAndLeavesNoFile) {
   outcome = run_program(call + "-o /dev/full");
   EXPECT_EQ(outcome.status, 2);
   EXPECT_NE(outcome.error, "");
+  outcome = run_program(call + "--as nets --scale 100:1 -o '" + folder.path("boxes.pdf") + "'");
+  EXPECT_EQ(outcome.status, 2);
+  EXPECT_THAT(outcome.error, HasSubstr("There is nothing to print, so nothing was written."));
+  EXPECT_FALSE(std::filesystem::exists(folder.path("boxes.pdf")));
   outcome = run_program(call + "-o '" + path + "'");
   EXPECT_EQ(outcome.status, 2);
   EXPECT_EQ(contents(path), lesson);

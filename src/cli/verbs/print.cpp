@@ -177,6 +177,10 @@ ExitStatus print(PrintOptions options) {
   for (const words::Message& remark : paper::remarks_on(printed)) {
     std::cerr << "foldwright: " << said(remark) << '\n';
   }
+  if (printed.pages.empty()) {
+    std::cerr << "foldwright: There is nothing to print, so nothing was written.\n";
+    return ExitStatus::WrongUsage;
+  }
   return write_pages(options, printed, lesson->title) ? status : ExitStatus::WrongUsage;
 }
 

@@ -28,6 +28,7 @@ struct WorkedLine {
   int kind = 0;        ///< lines of one kind are alike
   bool earns = false;  ///< it is worth a point
   bool has_gap = false;
+  bool is_answer = false;  ///< half filled notes leave it open as well
 };
 
 /// Without the marks that only color can carry.
@@ -66,7 +67,8 @@ std::vector<WorkedLine> board_lines(const reasoning::Explanation& explanation, c
   for (const reasoning::BoardLine& line : reasoning::board_of(reasoning::parts_of(explanation), style).lines) {
     const bool earns = line.kind == Kind::Convert || line.kind == Kind::Formula || line.kind == Kind::Part ||
                        line.kind == Kind::Substitute || line.kind == Kind::Count || line.kind == Kind::Answer;
-    lines.push_back({line.equations, said(line.reason), static_cast<int>(line.kind), earns, false});
+    lines.push_back(
+        {line.equations, said(line.reason), static_cast<int>(line.kind), earns, false, line.kind == Kind::Answer});
   }
   return lines;
 }
@@ -82,10 +84,11 @@ std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, bo
     const auto equations = [](const std::optional<NotationLine>& line) {
       return line ? std::vector<NotationLine>{*line} : std::vector<NotationLine>{};
     };
-    lines.push_back({equations(step.line), said(step.reason), kind, earns, false});
+    lines.push_back({equations(step.line), said(step.reason), kind, earns, false, step.kind == Kind::Answer});
     const bool can_ask = with_gaps && reasoning::blank_kind(step) != reasoning::BlankKind::Words;
     const reasoning::StepText blank = can_ask ? reasoning::with_blank(step) : reasoning::StepText{};
-    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), said(blank.reason), kind, earns, true} : lines.back());
+    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), said(blank.reason), kind, earns, true, false}
+                             : lines.back());
   }
   return lines;
 }
@@ -122,7 +125,7 @@ std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanatio
       continue;
     }
     const bool is_first = shown.insert(lines[i].kind).second;
-    const bool is_filled = options.gaps == Gaps::Half && (is_first || count++ % 2 == 1);
+    const bool is_filled = options.gaps == Gaps::Half && !lines[i].is_answer && (is_first || count++ % 2 == 1);
     if (!is_filled) {
       lines[i] = gapped[i];
     }

@@ -188,6 +188,20 @@ TEST(Sheets, LabelALengthOnlyWhereTheLessonGivesIt) {
   EXPECT_THAT(labels, testing::UnorderedElementsAre("6 cm", "5 cm"));
 }
 
+// Half filled, the answer is still to be found.
+TEST(Sheets, HalfFilledNotesLeaveTheAnswerOpen) {
+  const auto lesson = tasks::read_lesson(R"({"lesson": 1, "title": "Box", "problems": [
+      {"id": "box", "prompt": "How much paper?",
+      "find": ["surface_area"],
+       "solid": {"kind": "rectangular prism", "length": "9 in", "width": "7 in", "height": "5 in"}}]})");
+  ASSERT_TRUE(lesson.has_value());
+  SheetOptions options = options_for("letter", false);
+  options.gaps = Gaps::Half;
+  EXPECT_THAT(text_of(notes(test_fonts(), *lesson, options).pages), Not(HasSubstr("286 in")));
+  options.gaps = Gaps::None;
+  EXPECT_THAT(text_of(notes(test_fonts(), *lesson, options).pages), HasSubstr("286 in²"));
+}
+
 TEST(Sheets, ACodeGoesByTheContent) {
   lessons::Lesson lesson = demo_lesson("lantern_fair.json");
   const std::string code = lesson_code(lesson);
