@@ -80,6 +80,19 @@ TEST(Print, CodesTellWhichPagesBelongTogether) {
   EXPECT_TRUE(is_found) << code;
 }
 
+TEST(Print, APictureIsALineDrawingByItsName) {
+  const Folder folder;
+  const std::string path = folder.file("boxes.json", lesson);
+  const std::string call = "picture '" + path + "' --problem shade -o '";
+  EXPECT_EQ(run_program(call + folder.path("shade.svg") + "'").status, 0);
+  EXPECT_THAT(contents(folder.path("shade.svg")), HasSubstr(">9 cm</text>"));
+  EXPECT_EQ(run_program(call + folder.path("shade.pdf") + "' --fold 1").status, 0);
+  EXPECT_THAT(contents(folder.path("shade.pdf")), StartsWith("%PDF-1.7"));
+  const Outcome outcome = run_program(call + folder.path("half.svg") + "' --fold 0.5");
+  EXPECT_EQ(outcome.status, 2);
+  EXPECT_THAT(outcome.error, HasSubstr("use --fold 0 or --fold 1"));
+}
+
 TEST(Print, PrintsTheProblemsThatAreRightOfALessonAtFault) {
   const Folder folder;
   std::string text = lesson;
