@@ -109,10 +109,12 @@ bool can_show(std::string_view text) {
   return true;
 }
 
-bool Fonts::prepare(ImFontAtlas& atlas, double window_height) {
+bool Fonts::prepare(ImFontAtlas& atlas, double window_height, double pixel_ratio) {
   constexpr double tolerated_change = 0.02;
-  if (is_ready() && std::abs(window_height - height_) <= tolerated_change * height_) return false;
+  const bool has_height = std::abs(window_height - height_) <= tolerated_change * height_;
+  if (is_ready() && has_height && std::abs(pixel_ratio - pixel_ratio_) <= tolerated_change) return false;
   height_ = window_height;
+  pixel_ratio_ = pixel_ratio;
   const std::string_view regular = platform::asset("Andika-Regular.ttf");
   const std::string_view bold = platform::asset("Andika-Bold.ttf");
   struct Wanted {
@@ -127,7 +129,7 @@ bool Fonts::prepare(ImFontAtlas& atlas, double window_height) {
     const std::string_view type = w.bold ? bold : regular;
     const double per_em = height_per_em(type);
     const double em = std::round(w.share * window_height);
-    built_.push_back({add_font(atlas, type, em * per_em), em, per_em, w.bold});
+    built_.push_back({add_font(atlas, type, em * per_em * pixel_ratio), em, per_em, w.bold});
   }
   ensure(atlas.Build(), "the type could not be drawn");
   return true;

@@ -21,9 +21,10 @@ class Fonts {
     bool bold = false;
   };
 
-  /// Builds the type into the atlas when there is none yet, or the height has changed by more than 2 %.
+  /// Builds the type into the atlas when there is none yet, or the height has changed by more than 2 %, or there are
+  /// other pixels: so many a unit of the window.
   /// Returns whether the atlas is new, so that its picture must be sent to the graphics card again.
-  bool prepare(ImFontAtlas& atlas, double window_height);
+  bool prepare(ImFontAtlas& atlas, double window_height, double pixel_ratio = 1);
   /// The built font whose size is nearest to `em`. Requires: prepare() was called.
   [[nodiscard]] const Built& nearest(double em, bool bold) const;
   [[nodiscard]] bool is_ready() const { return !built_.empty(); }
@@ -31,6 +32,7 @@ class Fonts {
  private:
   std::vector<Built> built_;
   double height_ = 0;
+  double pixel_ratio_ = 1;
 };
 
 /// The characters that the program may show, as pairs of first and last.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "panels/frame.hpp"
@@ -31,12 +32,16 @@ class Painter {
   Painter& operator=(Painter&&) noexcept;
   ~Painter();
 
-  /// Builds the type for this height if need be, and opens a frame of the toolkit.
-  /// The platform's part of it (size, time, input) was done before.
-  void begin_frame(double height);
+  /// Builds the type for this height if need be, for so many pixels a unit, and opens a frame of the toolkit.
+  /// Its size, time and input were set before.
+  void begin_frame(double height, double pixel_ratio = 1);
   [[nodiscard]] const Fonts& fonts() const;
   /// Closes the toolkit's frame and draws everything on the framebuffer of this size.
   void paint(const FrameResult& frame, const Theme& theme, int width_px, int height_px);
+  /// The context was lost, and with it all that lay on the graphics card: nothing is removed there any more.
+  void forget();
+  /// Makes anew what was lost, in the context that is current now. Errors: as make(); nothing is drawn then.
+  [[nodiscard]] std::optional<std::string> restore(render::gl::Dialect dialect);
 
  private:
   struct Parts;

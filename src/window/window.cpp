@@ -1,38 +1,31 @@
 #include "window/window.hpp"
 
 #include <GLFW/glfw3.h>
-#include <backends/imgui_impl_glfw.h>
-#include <imgui.h>
 
 #include <algorithm>
 #include <optional>
-#include <vector>
+#include <utility>
 
 #include "platform/clock.hpp"
-#include "render/gl/frame.hpp"
-#include "ui/pace.hpp"
-#include "window/painter.hpp"
+#include "render/gl/shown_window.hpp"
+#include "window/stage.hpp"
 
 namespace fw::window {
 
-using namespace bench;
-using namespace panels;
 using namespace state;
-using namespace ui;
 
 namespace {
 
 constexpr int least_width = 640;
 constexpr int least_height = 480;
-constexpr int least_drawn = 64;       // in a smaller one nothing could be seen, and the toolkit draws none of 16
-constexpr double longest_tick = 0.1;  // a stall must not make a fold jump to its end
-constexpr double save_after = 2.0;    // seconds after a change
 
 std::string last_glfw_error() {
   const char* text = nullptr;
   glfwGetError(&text);
   return text == nullptr ? std::string("no reason was given") : std::string(text);
 }
+
+Input* input_of(GLFWwindow* window) { return static_cast<Input*>(glfwGetWindowUserPointer(window)); }
 
 }  // namespace
 
@@ -56,52 +49,6 @@ struct WindowCloser {
   void operator()(GLFWwindow* window) const { glfwDestroyWindow(window); }
 };
 
-/// The toolkit's input from the window. The toolkit sees only which keys are down when a frame begins; a remote
-/// presses and lets go between two frames, so a release that comes so soon waits until the frame has been.
-class GlfwBackend {
- public:
-  explicit GlfwBackend(GLFWwindow* window) {
-    ImGui_ImplGlfw_InitForOpenGL(window, true);
-    glfwSetWindowUserPointer(window, this);
-    glfwSetKeyCallback(window, [](GLFWwindow* from, int key, int scancode, int action, int modifiers) {
-      static_cast<GlfwBackend*>(glfwGetWindowUserPointer(from))->on_key(from, {key, scancode, action, modifiers});
-    });
-  }
-  GlfwBackend(const GlfwBackend&) = delete;
-  GlfwBackend& operator=(const GlfwBackend&) = delete;
-  ~GlfwBackend() { ImGui_ImplGlfw_Shutdown(); }
-
-  /// Hands over what waited. Returns whether anything did, so that another frame must follow.
-  bool after_frame(GLFWwindow* window) {
-    const std::vector<KeyEvent> events = std::move(waiting_);
-    waiting_.clear();
-    pressed_.clear();
-    for (const KeyEvent& event : events) {
-      on_key(window, event);
-    }
-    return !events.empty();
-  }
-
- private:
-  struct KeyEvent {
-    int key, scancode, action, modifiers;
-  };
-  void on_key(GLFWwindow* window, const KeyEvent& event) {
-    const bool seen = std::find(pressed_.begin(), pressed_.end(), event.key) != pressed_.end();
-    if (seen || !waiting_.empty()) {
-      waiting_.push_back(event);
-      return;
-    }
-    if (event.action == GLFW_PRESS) {
-      pressed_.push_back(event.key);
-    }
-    ImGui_ImplGlfw_KeyCallback(window, event.key, event.scancode, event.action, event.modifiers);
-  }
-
-  std::vector<int> pressed_;       ///< since the last frame
-  std::vector<KeyEvent> waiting_;  ///< in the order that they came
-};
-
 }  // namespace window_parts
 
 using namespace window_parts;
@@ -113,16 +60,17 @@ struct Window::Parts {
   Session& session;
   Glfw glfw;
   std::unique_ptr<GLFWwindow, WindowCloser> window;
-  std::optional<ToolkitContext> toolkit;
-  std::optional<GlfwBackend> backend;
-  std::optional<Painter> painter;
-  std::optional<Ui> ui;
-  std::size_t frames = 0;
-  Pace pace;
-  double last_time = 0;
-  double changed_at = 0;
-  bool unsaved = false;
+  std::optional<Stage> stage;
   int windowed_x = 0, windowed_y = 0, windowed_width = 0, windowed_height = 0;
+
+  [[nodiscard]] Surface surface() const {
+    Surface now;
+    glfwGetWindowSize(window.get(), &now.width, &now.height);
+    glfwGetFramebufferSize(window.get(), &now.width_px, &now.height_px);
+    return now;
+  }
+
+  void listen();
 
   void set_full_screen(bool on) {
     if (on) {
@@ -137,24 +85,45 @@ struct Window::Parts {
       glfwSetWindowMonitor(window.get(), nullptr, windowed_x, windowed_y, std::max(windowed_width, least_width),
                            std::max(windowed_height, least_height), GLFW_DONT_CARE);
     }
-    pace.wake();
-  }
-
-  void save_if_due(bool now) {
-    if (unsaved && (now || platform::monotonic_seconds() - changed_at > save_after)) {
-      session.save();
-      unsaved = false;
-    }
+    stage->wake();
   }
 };
+
+void Window::Parts::listen() {
+  GLFWwindow* from = window.get();
+  glfwSetWindowUserPointer(from, &stage->input());
+  glfwSetKeyCallback(from, [](GLFWwindow* one, int key, int, int action, int) {
+    if (action != GLFW_REPEAT) {
+      input_of(one)->key(key, action == GLFW_PRESS);
+    }
+  });
+  glfwSetCharCallback(from, [](GLFWwindow* one, unsigned character) { input_of(one)->text(character); });
+  glfwSetCursorPosCallback(from, [](GLFWwindow* one, double x, double y) { input_of(one)->pointer_at(x, y); });
+  glfwSetCursorEnterCallback(from, [](GLFWwindow* one, int entered) {
+    if (entered == GLFW_FALSE) {
+      input_of(one)->pointer_left();
+    }
+  });
+  glfwSetScrollCallback(from, [](GLFWwindow* one, double, double notches) { input_of(one)->wheel(notches); });
+  glfwSetMouseButtonCallback(from, [](GLFWwindow* one, int button, int action, int) {
+    if (button <= GLFW_MOUSE_BUTTON_MIDDLE) {
+      input_of(one)->button(static_cast<PointerButton>(button), action == GLFW_PRESS);
+    }
+  });
+  stage->use_clipboard({[from](const std::string& text) { glfwSetClipboardString(from, text.c_str()); },
+                        [from] {
+                          const char* text = glfwGetClipboardString(from);
+                          return text == nullptr ? std::string() : std::string(text);
+                        }});
+}
 
 Window::Window(std::unique_ptr<Parts> parts) : parts_(std::move(parts)) {}
 Window::Window(Window&&) noexcept = default;
 Window& Window::operator=(Window&&) noexcept = default;
 
 Window::~Window() {
-  if (parts_) {
-    parts_->save_if_due(true);
+  if (parts_ && parts_->stage) {
+    parts_->stage->save();
     parts_->session.on_full_screen(nullptr);
   }
 }
@@ -178,19 +147,16 @@ Result<Window, std::string> Window::make(Session& session, const WindowOptions& 
   glfwSetWindowSizeLimits(parts->window.get(), least_width, least_height, GLFW_DONT_CARE, GLFW_DONT_CARE);
   glfwMakeContextCurrent(parts->window.get());
   glfwSwapInterval(options.wait_for_display ? 1 : 0);
-  const auto dialect = render::gl::load_gl(reinterpret_cast<GLADloadfunc>(glfwGetProcAddress));
+  const auto dialect = render::gl::load_gl(glfwGetProcAddress);
   if (!dialect) {
     return failure(dialect.error());
   }
-  parts->toolkit.emplace();
-  parts->backend.emplace(parts->window.get());
-  auto painter = Painter::make(dialect.value());
-  if (!painter) {
-    return failure(painter.error());
+  auto stage = Stage::make(session, dialect.value());
+  if (!stage) {
+    return failure(stage.error());
   }
-  parts->painter.emplace(std::move(painter).value());
-  parts->ui.emplace();
-  parts->last_time = platform::monotonic_seconds();
+  parts->stage.emplace(std::move(stage).value());
+  parts->listen();
   Parts* raw = parts.get();
   session.on_full_screen([raw](bool on) { raw->set_full_screen(on); });
   if (session.model().view.settings.full_screen) {
@@ -200,65 +166,35 @@ Result<Window, std::string> Window::make(Session& session, const WindowOptions& 
 }
 
 bool Window::frame() {
-  Parts& parts = *parts_;
-  int width = 0;
-  int height = 0;
-  int width_px = 0;
-  int height_px = 0;
-  glfwGetWindowSize(parts.window.get(), &width, &height);
-  glfwGetFramebufferSize(parts.window.get(), &width_px, &height_px);
-  if (std::min({width, height, width_px, height_px}) < least_drawn) {
-    parts.pace.rest();  // minimized, or a sliver: it is drawn once it is larger
-    return false;
+  Stage& stage = *parts_->stage;
+  const std::size_t before = stage.frames_drawn();
+  const bool wanted = stage.frame(platform::monotonic_seconds(), parts_->surface());
+  if (stage.frames_drawn() != before) {
+    glfwSwapBuffers(parts_->window.get());
   }
-  const double now = platform::monotonic_seconds();
-  const double passed = std::min(now - parts.last_time, longest_tick);
-  parts.last_time = now;
-  bool changed = false;
-  if (is_moving(parts.session.model().view)) {
-    changed = parts.session.dispatch({Tick{passed}});
-  }
-  ImGui_ImplGlfw_NewFrame();
-  const double reading = theme::reading_height(width, height);
-  parts.painter->begin_frame(reading);
-  const Model& model = parts.session.model();
-  const Theme theme = Theme::make(model.view.settings.theme, reading);
-  const FrameResult frame = draw_frame(*parts.ui, parts.painter->fonts(), model, parts.session.derived(), reading);
-  parts.painter->paint(frame, theme, width_px, height_px);
-  glfwSwapBuffers(parts.window.get());
-  ++parts.frames;
-  if (parts.session.dispatch(frame.commands)) {
-    changed = true;
-    parts.unsaved = true;
-    parts.changed_at = now;
-  }
-  const bool keys_wait = parts.backend->after_frame(parts.window.get());
-  parts.pace.drawn(changed, keys_wait, *parts.ui);
-  return parts.pace.wants_frame(is_moving(parts.session.model().view));
+  return wanted;
 }
 
 bool Window::wait(double seconds) {
-  Parts& parts = *parts_;
+  Stage& stage = *parts_->stage;
   const double until = platform::monotonic_seconds() + seconds;
-  while (glfwWindowShouldClose(parts.window.get()) == GLFW_FALSE) {
-    if (parts.pace.wants_frame(is_moving(parts.session.model().view))) {
+  while (glfwWindowShouldClose(parts_->window.get()) == GLFW_FALSE) {
+    if (stage.wants_frame()) {
       glfwPollEvents();
       frame();
     } else {
-      const double left = until - platform::monotonic_seconds();
-      if (left <= 0) {
+      const double before = platform::monotonic_seconds();
+      if (before >= until) {
         return true;
       }
-      const double before = platform::monotonic_seconds();
-      const double most = std::min(left, parts.unsaved ? save_after : left);
-      const double wait = Pace::wait(most, *parts.ui);
-      glfwWaitEventsTimeout(wait);
+      const Stage::Sleep sleep = stage.sleep(until - before);
+      glfwWaitEventsTimeout(sleep.seconds);
+      const double now = platform::monotonic_seconds();
+      stage.save_if_due(now);
+      stage.resume_at(now);
       // The time-out to save wakes without an event; only an event, or what changes by itself, is worth a frame.
-      const bool woken = wait < most || platform::monotonic_seconds() - before < wait;
-      parts.save_if_due(false);
-      parts.last_time = platform::monotonic_seconds();
-      if (woken) {
-        parts.pace.wake();
+      if (sleep.then_frame || now - before < sleep.seconds) {
+        stage.wake();
       }
     }
   }
@@ -269,16 +205,16 @@ void Window::run() {
   constexpr double long_time = 3600;
   while (wait(long_time)) {
   }
-  parts_->save_if_due(true);
+  parts_->stage->save();
 }
 
-std::size_t Window::frames_drawn() const { return parts_->frames; }
+std::size_t Window::frames_drawn() const { return parts_->stage->frames_drawn(); }
 
-const Ui& Window::ui() const { return *parts_->ui; }
+const ui::Ui& Window::ui() const { return parts_->stage->ui(); }
 
 void Window::resize(int width, int height) {
   glfwSetWindowSize(parts_->window.get(), width, height);
-  parts_->pace.wake();
+  parts_->stage->wake();
 }
 
 void Window::ask_to_close() {
@@ -287,10 +223,8 @@ void Window::ask_to_close() {
 }
 
 render::Picture Window::screenshot() const {
-  int width = 0;
-  int height = 0;
-  glfwGetFramebufferSize(parts_->window.get(), &width, &height);
-  return render::gl::read_shown_window(width, height);
+  const Surface surface = parts_->surface();
+  return render::gl::read_shown_window(surface.width_px, surface.height_px);
 }
 
 }  // namespace fw::window

@@ -10,6 +10,7 @@
 
 #include "bench_support.hpp"
 #include "gl_support.hpp"
+#include "render/gl/draw_panels.hpp"
 #include "render/gl/program.hpp"
 #include "support/polyhedra.hpp"
 
@@ -117,96 +118,134 @@ TEST(OffscreenGl, RowsComeFromTheTop) {
   EXPECT_EQ(picture.at(3, 1), (std::array<std::uint8_t, 4>{0, 0, 0, 255}));
 }
 
-/// Everything of OpenGL's state that a picture could depend on, as numbers.
-std::vector<GLint> state() {
-  std::vector<GLint> numbers;
-  for (const GLenum name : std::initializer_list<GLenum>{GL_VIEWPORT,
-                                                         GL_SCISSOR_BOX,
-                                                         GL_COLOR_WRITEMASK,
-                                                         GL_DEPTH_WRITEMASK,
-                                                         GL_DEPTH_FUNC,
-                                                         GL_BLEND_SRC_RGB,
-                                                         GL_BLEND_DST_RGB,
-                                                         GL_BLEND_SRC_ALPHA,
-                                                         GL_BLEND_DST_ALPHA,
-                                                         GL_BLEND_EQUATION_RGB,
-                                                         GL_BLEND_EQUATION_ALPHA,
-                                                         GL_POLYGON_OFFSET_FACTOR,
-                                                         GL_POLYGON_OFFSET_UNITS,
-                                                         GL_CURRENT_PROGRAM,
-                                                         GL_VERTEX_ARRAY_BINDING,
-                                                         GL_ARRAY_BUFFER_BINDING,
-                                                         GL_ELEMENT_ARRAY_BUFFER_BINDING,
-                                                         GL_ACTIVE_TEXTURE,
-                                                         GL_TEXTURE_BINDING_2D,
-                                                         GL_DRAW_FRAMEBUFFER_BINDING,
-                                                         GL_READ_FRAMEBUFFER_BINDING,
-                                                         GL_RENDERBUFFER_BINDING,
-                                                         GL_CULL_FACE_MODE,
-                                                         GL_FRONT_FACE,
-                                                         GL_STENCIL_FUNC,
-                                                         GL_PACK_ALIGNMENT,
-                                                         GL_UNPACK_ALIGNMENT,
-                                                         GL_PIXEL_PACK_BUFFER_BINDING}) {
-    std::array<GLint, 4> values{};
-    glGetIntegerv(name, values.data());
-    numbers.insert(numbers.end(), values.begin(), values.end());
-  }
-  for (const GLenum name : std::initializer_list<GLenum>{GL_SCISSOR_TEST, GL_DEPTH_TEST, GL_BLEND, GL_CULL_FACE,
-                                                         GL_STENCIL_TEST, GL_POLYGON_OFFSET_FILL, GL_DITHER,
-                                                         GL_SAMPLE_ALPHA_TO_COVERAGE, GL_RASTERIZER_DISCARD}) {
-    numbers.push_back(glIsEnabled(name));
-  }
-  return numbers;
-}
-
+/// Sets OpenGL as no painter wants it.
 void set_odd_state(const Program& program, GLuint array, GLuint buffer) {
   glViewport(3, 5, 17, 19);
   glScissor(2, 4, 30, 31);
-  for (const GLenum name :
-       std::initializer_list<GLenum>{GL_SCISSOR_TEST, GL_CULL_FACE, GL_POLYGON_OFFSET_FILL, GL_STENCIL_TEST})
+  for (const GLenum name : std::initializer_list<GLenum>{GL_SCISSOR_TEST, GL_CULL_FACE, GL_POLYGON_OFFSET_FILL,
+                                                         GL_STENCIL_TEST, GL_DEPTH_TEST})
     glEnable(name);
+  glStencilFunc(GL_NEVER, 1, 1);
   glDisable(GL_BLEND);
   glColorMask(GL_TRUE, GL_FALSE, GL_TRUE, GL_FALSE);
   glDepthMask(GL_FALSE);
-  glDepthFunc(GL_NOTEQUAL);
+  glDepthFunc(GL_NEVER);
   glBlendFuncSeparate(GL_DST_COLOR, GL_ZERO, GL_ONE, GL_SRC_ALPHA);
   glBlendEquationSeparate(GL_FUNC_SUBTRACT, GL_MAX);
   glPolygonOffset(3, 7);
+  glActiveTexture(GL_TEXTURE1);
+  glPixelStorei(GL_UNPACK_ALIGNMENT, 8);
   program.use();
   glBindVertexArray(array);
   glBindBuffer(GL_ARRAY_BUFFER, buffer);
 }
 
-TEST(PainterGl, StateIsAfterwardsAsItWasAndDoesNotMatter) {
+/// A square of 20 units in the left upper corner, tinted, and one beside it that is cut to its upper half.
+PanelDrawing two_squares() {
+  PanelDrawing drawing;
+  drawing.width = 64;
+  drawing.height = 48;
+  for (const float left : {0.0F, 20.0F}) {
+    for (const auto& [x, y] : std::vector<std::pair<float, float>>{{0, 0}, {20, 0}, {20, 20}, {0, 20}}) {
+      drawing.vertices.push_back({{left + x, y}, {0.5F, 0.5F}, {255, 0, 0, 128}});
+    }
+  }
+  drawing.indices = {0, 1, 2, 0, 2, 3, 4, 5, 6, 4, 6, 7};
+  drawing.runs = {{{0, 0, 64, 48}, 6}, {{0, 38, 64, 10}, 6}};
+  return drawing;
+}
+
+PanelPainter panel_painter(Dialect dialect) {
+  auto made = PanelPainter::make(dialect, test::shader_text);
+  ensure(made.has_value(), "the panels' shaders compile");
+  PanelPainter painter = std::move(made).value();
+  const std::array<std::uint8_t, 3> opaque{255, 255, 255};  // rows of three bytes, which need an alignment of one
+  painter.take_atlas(3, 1, opaque.data());
+  return painter;
+}
+
+TEST(PanelGl, TintsAndCutsInBothDialects) {
   for (const Dialect dialect : {Dialect::Core33, Dialect::Es30}) {
     const test::Studio studio(64, 48, dialect);
+    const PanelPainter painter = panel_painter(dialect);
+    studio.target().begin({0, 0, 1, 1});
+    painter.draw(two_squares(), 64, 48);
+    const Picture picture = studio.target().read_back();
+    EXPECT_EQ(picture.at(10, 10)[0], 128);
+    EXPECT_NEAR(picture.at(10, 10)[2], 127, 1);
+    EXPECT_EQ(picture.at(10, 18)[0], 128);
+    EXPECT_EQ(picture.at(30, 5)[0], 128);
+    EXPECT_EQ(picture.at(30, 15)[0], 0) << "below the cut";
+    EXPECT_EQ(picture.at(10, 30), (std::array<std::uint8_t, 4>{0, 0, 255, 255}));
+    EXPECT_EQ(glGetError(), static_cast<GLenum>(GL_NO_ERROR));
+  }
+}
+
+TEST(PainterGl, WhateverTheStateWasThePictureIsTheSame) {
+  for (const Dialect dialect : {Dialect::Core33, Dialect::Es30}) {
+    const test::Studio studio(64, 48, dialect);
+    const PanelPainter panels = panel_painter(dialect);
     const nets::Pose pose = test::opened(test::cube(), 0.2);
     BenchLook look = test::plain_look(pose, 0.8F);
     look.edge = {Color::hex(0), 3, 0, 0};
     look.hidden_edge = look.edge;
     const Scene scene = bench_scene(look, Camera{}.fitted(test::all_corners(pose), 64.0 / 48, 0.1));
     const Picture expected = studio.drawn(scene, {1, 1, 1, 1});
+    const Picture expected_ids = studio.face_ids(scene);
+    studio.target().begin({0, 1, 1, 1});
+    panels.draw(two_squares(), 64, 48);
+    const Picture expected_panels = studio.target().read_back();
 
     const auto program = Program::make("card", dialect, plain_vertex, plain_fragment, {"view", "ink"});
     ASSERT_TRUE(program.has_value()) << program.error();
     const VertexArray array;
     const Buffer buffer;
+    const auto upset = [&] { set_odd_state(*program, array.name(), buffer.name()); };
+    upset();
+    EXPECT_EQ(studio.drawn(scene, {1, 1, 1, 1}), expected);
     studio.target().begin({1, 1, 1, 1});
-    set_odd_state(*program, array.name(), buffer.name());
-    const auto before = state();
+    upset();
     studio.painter().draw(scene, studio.whole());
-    EXPECT_EQ(state(), before);
     EXPECT_EQ(studio.target().read_back(), expected);
-    studio.painter().draw_face_ids(scene, studio.whole());
-    EXPECT_EQ(state(), before);
-    const auto another = BenchPainter::make(dialect, test::shader_text);
-    EXPECT_TRUE(another.has_value());
-    EXPECT_EQ(state(), before) << "after making a painter";
-    const auto target = Offscreen::make(5, 5);
-    EXPECT_EQ(state(), before) << "after making a target";
+    upset();
+    EXPECT_EQ(studio.face_ids(scene), expected_ids);
+    upset();
+    studio.target().begin({0, 1, 1, 1});
+    upset();
+    panels.draw(two_squares(), 64, 48);
+    EXPECT_EQ(studio.target().read_back(), expected_panels);
     EXPECT_EQ(glGetError(), static_cast<GLenum>(GL_NO_ERROR));
   }
+}
+
+// After a lost context the names belong to nobody: were they removed, objects of the new context would be hit.
+TEST(PainterGl, WhatIsForgottenIsNotRemoved) {
+  const test::Studio studio(64, 48);
+  studio.target().begin({1, 1, 1, 1});
+  GLuint kept = 0;
+  {
+    PanelPainter panels = panel_painter(Dialect::Core33);
+    auto bench = BenchPainter::make(Dialect::Core33, test::shader_text);
+    ASSERT_TRUE(bench.has_value());
+    BenchPainter painter = std::move(bench).value();
+    GLint program = 0;
+    panels.draw(two_squares(), 64, 48);
+    glGetIntegerv(GL_CURRENT_PROGRAM, &program);
+    kept = static_cast<GLuint>(program);
+    panels.forget();
+    painter.forget();
+  }
+  EXPECT_EQ(glIsProgram(kept), GL_TRUE);
+  EXPECT_EQ(glGetError(), static_cast<GLenum>(GL_NO_ERROR));
+  {
+    const PanelPainter panels = panel_painter(Dialect::Core33);
+    panels.draw(two_squares(), 64, 48);
+    GLint program = 0;
+    glGetIntegerv(GL_CURRENT_PROGRAM, &program);
+    kept = static_cast<GLuint>(program);
+  }
+  glUseProgram(0);
+  EXPECT_EQ(glIsProgram(kept), GL_FALSE) << "one that is not forgotten goes";
 }
 
 TEST(PainterGl, FaultyShaderIsReported) {

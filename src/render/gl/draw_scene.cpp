@@ -8,7 +8,6 @@
 
 #include "render/gl/objects.hpp"
 #include "render/gl/program.hpp"
-#include "render/gl/saved_state.hpp"
 
 namespace fw::render::gl {
 namespace {
@@ -84,19 +83,9 @@ std::array<float, 16> matrix_of(const Scene& scene, const Rectangle& viewport) {
   return numbers;
 }
 
-/// Describes one attribute of a struct of floats.
-void attribute(GLuint index, GLint floats, std::size_t stride, std::size_t offset) {
-  glEnableVertexAttribArray(index);
-  // NOLINTNEXTLINE(performance-no-int-to-ptr): OpenGL takes the offset as a pointer
-  glVertexAttribPointer(index, floats, GL_FLOAT, GL_FALSE, static_cast<GLsizei>(stride),
-                        reinterpret_cast<const void*>(offset));
-}
-
 template <class Vertex>
 void upload(const Buffer& buffer, const std::vector<Vertex>& vertices) {
-  glBindBuffer(GL_ARRAY_BUFFER, buffer.name());
-  glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(vertices.size() * sizeof(Vertex)), vertices.data(),
-               GL_STREAM_DRAW);
+  fill(GL_ARRAY_BUFFER, buffer, vertices.data(), vertices.size() * sizeof(Vertex));
 }
 
 void draw_run(std::size_t first, std::size_t count) {
@@ -138,21 +127,20 @@ struct BenchPainter::Parts {
 
 BenchPainter::Parts::Parts(Program hatched_program, Program flat_program, Program line_program)
     : hatched(std::move(hatched_program)), flat(std::move(flat_program)), line(std::move(line_program)) {
-  const SavedState saved;
   glBindVertexArray(face_array.name());
   glBindBuffer(GL_ARRAY_BUFFER, face_buffer.name());
-  attribute(0, 3, sizeof(FaceVertex), offsetof(FaceVertex, position));
-  attribute(1, 2, sizeof(FaceVertex), offsetof(FaceVertex, flat));
-  attribute(2, 4, sizeof(FaceVertex), offsetof(FaceVertex, fill));
-  attribute(3, 4, sizeof(FaceVertex), offsetof(FaceVertex, hatch_ink));
-  attribute(4, 2, sizeof(FaceVertex), offsetof(FaceVertex, hatch));
+  describe({0, 3, offsetof(FaceVertex, position)}, sizeof(FaceVertex));
+  describe({1, 2, offsetof(FaceVertex, flat)}, sizeof(FaceVertex));
+  describe({2, 4, offsetof(FaceVertex, fill)}, sizeof(FaceVertex));
+  describe({3, 4, offsetof(FaceVertex, hatch_ink)}, sizeof(FaceVertex));
+  describe({4, 2, offsetof(FaceVertex, hatch)}, sizeof(FaceVertex));
   glBindVertexArray(line_array.name());
   glBindBuffer(GL_ARRAY_BUFFER, line_buffer.name());
-  attribute(0, 3, sizeof(LineVertex), offsetof(LineVertex, from));
-  attribute(1, 3, sizeof(LineVertex), offsetof(LineVertex, to));
-  attribute(2, 2, sizeof(LineVertex), offsetof(LineVertex, corner));
-  attribute(3, 4, sizeof(LineVertex), offsetof(LineVertex, ink));
-  attribute(4, 3, sizeof(LineVertex), offsetof(LineVertex, stroke));
+  describe({0, 3, offsetof(LineVertex, from)}, sizeof(LineVertex));
+  describe({1, 3, offsetof(LineVertex, to)}, sizeof(LineVertex));
+  describe({2, 2, offsetof(LineVertex, corner)}, sizeof(LineVertex));
+  describe({3, 4, offsetof(LineVertex, ink)}, sizeof(LineVertex));
+  describe({4, 3, offsetof(LineVertex, stroke)}, sizeof(LineVertex));
 }
 
 void BenchPainter::Parts::draw_fills(const Scene& scene, const std::array<float, 16>& matrix) const {
@@ -220,7 +208,6 @@ Result<BenchPainter, std::string> BenchPainter::make(Dialect dialect, const Shad
 
 void BenchPainter::draw(const Scene& scene, const Rectangle& viewport) const {
   if (viewport.width <= 0 || viewport.height <= 0) return;
-  const SavedState saved;
   prepare(viewport);
   upload(parts_->face_buffer, face_vertices(scene, Fill::Look));
   std::vector<LineVertex> lines;
@@ -237,7 +224,6 @@ void BenchPainter::draw(const Scene& scene, const Rectangle& viewport) const {
 
 void BenchPainter::draw_face_ids(const Scene& scene, const Rectangle& viewport) const {
   if (viewport.width <= 0 || viewport.height <= 0) return;
-  const SavedState saved;
   prepare(viewport);
   const auto faces = face_vertices(scene, Fill::Id);
   upload(parts_->face_buffer, faces);
@@ -247,6 +233,12 @@ void BenchPainter::draw_face_ids(const Scene& scene, const Rectangle& viewport) 
   set_matrix(parts_->flat, matrix_of(scene, viewport));
   glBindVertexArray(parts_->face_array.name());
   draw_run(0, faces.size());
+}
+
+void BenchPainter::forget() {
+  for (Program* program : {&parts_->hatched, &parts_->flat, &parts_->line}) program->forget();
+  for (VertexArray* array : {&parts_->face_array, &parts_->line_array}) array->forget();
+  for (Buffer* buffer : {&parts_->face_buffer, &parts_->line_buffer}) buffer->forget();
 }
 
 }  // namespace fw::render::gl

@@ -17,6 +17,7 @@ struct Rectangle {
   int bottom = 0;
   int width = 0;
   int height = 0;
+  friend bool operator==(const Rectangle&, const Rectangle&) = default;
 };
 
 /// Gives the text of a shader file by its name ("bench_face.vert"): platform::asset in the program.
@@ -32,12 +33,14 @@ class BenchPainter {
   ~BenchPainter();
 
   /// Draws over what is there, within `viewport` of the bound framebuffer, which has a depth buffer (its part is
-  /// cleared). Every state of OpenGL is afterwards as it was.
+  /// cleared). Sets every state of OpenGL that it needs, asks for none, and leaves them so: as does each painter.
   void draw(const Scene& scene, const Rectangle& viewport) const;
 
   /// Draws each face in one flat color that tells its id: red + 256 * green = id + 1; ground untouched.
   /// For tests: picking is geometry::nearest_hit's business.
   void draw_face_ids(const Scene& scene, const Rectangle& viewport) const;
+  /// After the context was lost: nothing is removed when this goes, and nothing can be drawn with it.
+  void forget();
 
  private:
   struct Parts;

@@ -13,7 +13,4 @@ void begin_frame(int width_px, int height_px, const Color& ground);
 /// are swapped.
 [[nodiscard]] Picture read_frame(int width_px, int height_px);
 
-/// What a window shows, after its buffers were swapped. Requires: Dialect::Core33; the window's framebuffer is bound.
-[[nodiscard]] Picture read_shown_window(int width_px, int height_px);
-
 }  // namespace fw::render::gl

@@ -13,4 +13,18 @@ void remove_framebuffer(const GLuint* name) { glDeleteFramebuffers(1, name); }
 void make_renderbuffer(GLuint* name) { glGenRenderbuffers(1, name); }
 void remove_renderbuffer(const GLuint* name) { glDeleteRenderbuffers(1, name); }
 
+void describe(const Attribute& attribute, std::size_t vertex_size) {
+  glEnableVertexAttribArray(attribute.index);
+  const GLboolean is_share = attribute.type == GL_UNSIGNED_BYTE ? GL_TRUE : GL_FALSE;
+  // NOLINTNEXTLINE(performance-no-int-to-ptr): OpenGL takes the offset as a pointer
+  const void* offset = reinterpret_cast<const void*>(attribute.offset);
+  glVertexAttribPointer(attribute.index, attribute.count, attribute.type, is_share, static_cast<GLsizei>(vertex_size),
+                        offset);
+}
+
+void fill(GLenum target, const Buffer& buffer, const void* data, std::size_t bytes) {
+  glBindBuffer(target, buffer.name());
+  glBufferData(target, static_cast<GLsizeiptr>(bytes), data, GL_STREAM_DRAW);
+}
+
 }  // namespace fw::render::gl

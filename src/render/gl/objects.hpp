@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <utility>
 
 #include "render/gl/loader.hpp"
@@ -22,6 +23,8 @@ class Owned {
     if (name_ != 0) Remove(&name_);
   }
   [[nodiscard]] GLuint name() const { return name_; }
+  /// After the context was lost, and its objects with it: there is nothing left to remove.
+  void forget() { name_ = 0; }
 
  private:
   GLuint name_ = 0;
@@ -44,5 +47,18 @@ using VertexArray = Owned<make_vertex_array, remove_vertex_array>;
 using Texture = Owned<make_texture, remove_texture>;
 using Framebuffer = Owned<make_framebuffer, remove_framebuffer>;
 using Renderbuffer = Owned<make_renderbuffer, remove_renderbuffer>;
+
+/// One attribute of a vertex: where in it, how many numbers, and of which type. Bytes stand for 0 to 1.
+struct Attribute {
+  GLuint index = 0;
+  GLint count = 0;
+  std::size_t offset = 0;
+  GLenum type = GL_FLOAT;
+};
+/// Describes an attribute of the vertices in the buffer that is bound, for the vertex array that is bound.
+void describe(const Attribute& attribute, std::size_t vertex_size);
+
+/// Puts numbers into a buffer that is filled anew in each frame.
+void fill(GLenum target, const Buffer& buffer, const void* data, std::size_t bytes);
 
 }  // namespace fw::render::gl

@@ -29,6 +29,8 @@ class Program {
   ~Program();
 
   void use() const;
+  /// After the context was lost: there is nothing left to remove.
+  void forget() { name_ = 0; }
   /// Requires: `uniform` was in make()'s list.
   [[nodiscard]] GLint location(std::string_view uniform) const;
 
