@@ -172,13 +172,25 @@ void Session::write(const std::string& name, const std::string& text) {
   }
 }
 
+void Session::save_place() {
+  // Another window may have written the place of another lesson meanwhile.
+  const auto lock = files_.lock_folder(folder_);
+  if (!lock) {
+    cannot_save(lock.error().message);
+    return;
+  }
+  const std::string path = folder_ + place_file;
+  const auto kept = files_.exists(path) ? files_.read(path) : std::string();
+  write(place_file, place_text(model_.state, kept ? kept.value() : std::string()));
+}
+
 void Session::save() {
   if (settings_changed_ && !folder_.empty()) {
     write(settings_file, settings_text(model_.view.settings));
     settings_changed_ = false;
   }
   if (place_changed_ && !folder_.empty()) {
-    write(place_file, place_text(model_.state));
+    save_place();
     place_changed_ = false;
   }
   tell_file_news();

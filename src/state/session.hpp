@@ -47,6 +47,7 @@ class Session {
   void tell_file_news();
   void cannot_save(const std::string& reason);
   void write(const std::string& name, const std::string& text);
+  void save_place();
   void set_aside(const std::string& path, const std::string& reason);
 
   platform::Files& files_;

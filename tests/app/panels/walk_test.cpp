@@ -259,7 +259,7 @@ TEST_F(Walk, KeepsTheProgramSoundWhateverIsCommanded) {
     const std::vector<Maker> some = some_makers();
     walk(session, some, *rc::gen::container<std::vector<Move>>(move));
     const State& state = session.model().state;
-    RC_ASSERT(at_place(opened(lesson_of(lesson), ""), place_text(state)).has_value());
+    RC_ASSERT(at_place(opened(lesson_of(lesson), ""), place_text(state, "")).has_value());
     const std::string fault = fault_of_screen(session.model());
     if (!fault.empty()) {
       RC_FAIL(fault + "After:" + trail());

@@ -68,50 +68,5 @@ TEST(History, ANewStepEndsWhatCouldBeRedone) {
   EXPECT_FALSE(model.history.can_redo());
 }
 
-TEST(Keeping, SettingsComeBackAsTheyWere) {
-  Settings settings;
-  settings.theme = ThemeName::BrightRoom;
-  settings.reduced_motion = true;
-  settings.letter_keys = false;
-  settings.full_screen = true;
-  settings.speed = PlaySpeed::Slow;
-  settings.notation = algebra::ClassNotation{algebra::ClassNotation::Parts::Division};
-  const auto read = read_settings(settings_text(settings));
-  ASSERT_TRUE(read.has_value());
-  EXPECT_EQ(read.value(), settings);
-  settings.notation = algebra::ClassNotation{};  // the usual one, chosen though a lesson says otherwise
-  EXPECT_EQ(read_settings(settings_text(settings)).value(), settings);
-}
-
-TEST(Keeping, DamagedSettingsAreToldInASentence) {
-  for (const char* text : {"", "{", "[]", "{\"settings\": 1, \"theme\": 7}", "\x80\xff"}) {
-    const auto read = read_settings(text);
-    ASSERT_FALSE(read.has_value()) << text;
-    EXPECT_NE(read.error().find("damaged"), std::string::npos);
-  }
-}
-
-TEST(Keeping, ThePlaceComesBackWithChangesAndCounts) {
-  const Model fresh = demo_model("candle-box");
-  const Model left = after(demo_model("shade"), {CountNext{}, CountNext{}, SetMeasure{"slant_height", "15", false},
-                                                 StepNet{1}, ShowTotal{true}});
-  const auto back = at_place(fresh.state, place_text(left.state));
-  ASSERT_TRUE(back.has_value());
-  EXPECT_EQ(back->current().id, "shade");
-  EXPECT_EQ(back->desk().counted, left.state.desk().counted);
-  EXPECT_EQ(back->desk().solid.description(), left.state.desk().solid.description());
-  EXPECT_EQ(back->desk().net, left.state.desk().net);
-  EXPECT_TRUE(back->desk().total_shown);
-}
-
-TEST(Keeping, AnotherLessonsPlaceIsLeftAlone) {
-  const Model model = demo_model("shade");
-  State other = model.state;
-  other.lesson_path = "elsewhere.json";
-  const auto back = at_place(model.state, place_text(other));
-  ASSERT_TRUE(back.has_value());
-  EXPECT_EQ(back.value(), model.state);
-}
-
 }  // namespace
 }  // namespace fw::state::test::history_test
