@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reasoning/blank.hpp"
+#include "tasks/catalog.hpp"
 #include "tasks/nets/net_task.hpp"
 
 namespace fw::state {
@@ -20,6 +21,9 @@ lessons::Problem problem_on_desk(const State& state) {
   lessons::Problem problem = prepared;
   problem.solid = solid;
   problem.description = solid.description();
+  problem.tasks.erase(std::remove_if(problem.tasks.begin(), problem.tasks.end(),
+                                     [&](const lessons::Task& task) { return !tasks::goes_with(task, solid); }),
+                      problem.tasks.end());
   if (open_on_desk(state).empty()) {
     problem.open.clear();
   }

@@ -48,4 +48,12 @@ const std::vector<MadeUp>& made_up() {
   return table;
 }
 
+bool goes_with(const Task& task, const solids::Solid& solid) {
+  const std::string key = task->key();
+  return std::all_of(rows().begin(), rows().end(), [&](const Row& row) {
+    const bool asks_this = std::find(row.finds.begin(), row.finds.end(), key) != row.finds.end();
+    return row.unfit == nullptr || !asks_this || row.unfit(solid).empty();
+  });
+}
+
 }  // namespace fw::tasks

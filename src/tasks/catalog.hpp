@@ -19,6 +19,8 @@ namespace fw::tasks {
 /// A measure of the solid, a part of it that is counted, its name: by the entry of "find". Other names are measures
 /// that no solid has.
 [[nodiscard]] Task named(const std::string& find);
+/// Whether the question can be asked of a solid: the least surface, for one, is asked of a box of whole numbers alone.
+[[nodiscard]] bool goes_with(const Task& task, const solids::Solid& solid);
 /// The same problem with this alone asked, where it is not among what is asked already; the problem for an empty key.
 [[nodiscard]] Problem asking(Problem problem, const std::string& key);
 
