@@ -152,6 +152,17 @@ TEST(PrismsOnTheirSide, RestOnALateralFaceWithTheEndInFront) {
   }
 }
 
+TEST(Trapezoids, AreTheSameWhicheverLegIsGiven) {
+  const std::string base = "prism | height: 11 cm | base trapezoid | bases: 9 cm, 5 cm | height: 3 cm | legs: ";
+  for (const char* legs : {"5 cm, ?", "?, 5 cm"}) {
+    const Solid solid = test::solid(base + legs);
+    SCOPED_TRACE(legs);
+    EXPECT_EQ(solid.name(), test::solid(base + "5 cm, 3 cm").name()) << "3, 4, 5 at one end, upright at the other";
+    EXPECT_EQ(units::text(solid.surface_area(), 2), units::text(test::solid(base + "5 cm, 3 cm").surface_area(), 2));
+    test::expect_sound(solid);
+  }
+}
+
 TEST(ConcavePrisms, HaveANetWithoutOverlap) {
   const Solid star = test::solid(
       "prism | height: 3 cm | base polygon | vertices: 0 10, -2 3, -9 3, -4 -1, -6 -8, 0 -4, 6 -8, 4 -1, 9 3, 2 3 | "

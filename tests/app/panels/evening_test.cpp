@@ -216,6 +216,31 @@ TEST(Presenting, TheRemoteNeverWorksUnseen) {
   program.user().press(Key::PageDown);
   EXPECT_EQ(program.model().view.work_panel, WorkPanel::Steps);
   EXPECT_EQ(program.state().desk().work.reached, 1U);
+  for (const Mode mode : {Mode::Explore, Mode::Work}) {
+    const std::vector<Command> elsewhere{SetMode{mode}, ShowPanel{SidePanel::Measures},
+                                         ShowWorkPanel{WorkPanel::Options}};
+    program.show(after(demo_model("shade"), elsewhere));
+    program.user().press(Key::PageUp);
+    EXPECT_EQ(mode == Mode::Work ? program.model().view.work_panel == WorkPanel::Steps
+                                 : program.model().view.panel == SidePanel::Faces,
+              true);
+  }
+}
+
+// Each switch of the notation changes its own part, and back.
+TEST(Notation, IsSwitchedPartByPart) {
+  ProgramDriver program(after(demo_model("shade"), {SetMode{Mode::Work}, ShowWorkPanel{WorkPanel::Options}}), 1280,
+                        720);
+  const algebra::ClassNotation usual = class_notation(program.state());
+  std::vector<algebra::ClassNotation> seen{usual};
+  for (std::uint32_t row = 0; row < 4; ++row) {
+    program.user().click(ids::work_notation.at(row));
+    const algebra::ClassNotation now = class_notation(program.state());
+    EXPECT_EQ(std::find(seen.begin(), seen.end(), now), seen.end()) << row << " changes nothing, or what another does";
+    seen.push_back(now);
+    program.user().click(ids::work_notation.at(row));
+    EXPECT_EQ(class_notation(program.state()), usual) << row;
+  }
 }
 
 }  // namespace
