@@ -12,6 +12,7 @@ using figures::Vec2;
 
 std::vector<Vec2> outline_seen(const BenchPicture& picture, const std::vector<geometry::Vec3>& corners) {
   std::vector<Vec2> outline;
+  outline.reserve(corners.size());
   for (const geometry::Vec3& corner : corners) {
     outline.push_back(picture.camera.project(corner, picture.viewport).pixel + Vec2{picture.rect.x, picture.rect.y});
   }
