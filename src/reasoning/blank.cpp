@@ -16,7 +16,6 @@ using algebra::Symbol;
 using exact::Number;
 
 constexpr const char* rule = "____";       // in running text
-constexpr int greatest_power = 4;          // of ten that a decimal point is off by
 constexpr std::size_t longest_blank = 12;  // in letters; what it hides may be longer
 
 BlankCheck right() { return {BlankVerdict::Right, message("Right.")}; }
