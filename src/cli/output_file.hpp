@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace CLI {
+namespace CLI {  // NOLINT(readability-identifier-naming): the library's own
 class App;
 }
 
