@@ -50,7 +50,8 @@ class Toolkit {
       if (ImGui::IsKeyPressed(key, false)) text += (io.KeyCtrl ? " ctrl+" : " key ") + std::to_string(key);
     }
     for (int button = 0; button < 3; ++button) {
-      const auto at = " at " + std::to_string(static_cast<int>(io.MousePos.x));
+      const std::string at =
+          ImGui::IsMousePosValid() ? " at " + std::to_string(static_cast<int>(io.MousePos.x)) : " nowhere";
       if (ImGui::IsMouseClicked(button)) text += " press" + std::to_string(button) + at;
       if (ImGui::IsMouseReleased(button)) text += " release" + std::to_string(button) + at;
     }
