@@ -50,7 +50,12 @@ void solids(Ui& ui, const Shown&, const Rect& rect, Commands& out) {
   const double least = 5.2 * sizes.label;
   const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rect.w / least));
   const std::size_t lines = (shelf.size() + columns - 1) / columns;
-  const double text_height = 2 * ui.line(TextSize::Small);
+  // The tiles are as high as the longest title needs, in what the scroll bar leaves of the width.
+  const double text_width = (rect.w - 2 * sizes.scroll_bar) / static_cast<double>(columns) - 1.5 * sizes.space;
+  double text_height = 2 * ui.line(TextSize::Small);
+  for (const Tile& tile : shelf) {
+    text_height = std::max(text_height, ui.wrapped_height(tile.title, text_width, TextSize::Small));
+  }
   const double cell_height = 4.0 * sizes.label + text_height + sizes.space;
   const Rect content = ui.begin_scroll(ids::shelf, rect, cell_height * static_cast<double>(lines));
   const double cell_width = content.w / static_cast<double>(columns);
