@@ -18,7 +18,7 @@ namespace fw::paper {
 using Glyph = std::uint16_t;
 
 /// A TrueType font, as far as a page needs it: which glyph stands for a character, how wide it is, and the font cut
-/// down to the glyphs that a file uses. One character is one glyph, in the order of the text; there is no kerning.
+/// down to the glyphs that a file uses. Each character is one glyph, in the order of the text, without kerning.
 /// Source: the OpenType specification, tables cmap (format 12), head, hhea, hmtx, loca, glyf.
 class Font {
  public:

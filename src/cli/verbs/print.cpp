@@ -104,7 +104,7 @@ std::optional<paper::PaperScale> scale_of(const std::string& text) {
 }
 CLI::Validator a_scale() {
   return {[](const std::string& text) {
-            return scale_of(text) ? std::string() : "\"" + text + "\" is no scale; write 1:4, for example";
+            return scale_of(text) ? std::string() : "\"" + text + "\" is not a scale: write one such as 1:4";
           },
           "PAPER:THING"};
 }

@@ -247,7 +247,7 @@ void draw_check_ruler(PageCanvas& canvas, Vec2 at, double width) {
   canvas.end_part();
   const double text_at = beside + 16;
   const std::vector<std::string> lines =
-      lines_of(canvas, said(message("Measure these bars. If they are off, print again at 100 %, actual size.")), style,
+      lines_of(canvas, said(message("Measure these bars. If they are off, print again at 100%, actual size.")), style,
                at.x + width - text_at);
   draw_lines(canvas, lines, {text_at, at.y - 1, width, ruler_height}, style, 4);
 }

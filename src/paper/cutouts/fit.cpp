@@ -92,7 +92,7 @@ Fit best_fit(const Polygon& hull, double width, double height) {
       best = {scale, angle};
     }
   };
-  // A turn by a quarter is another way to lie in a box that is no square.
+  // A quarter turn makes a difference unless the box is square.
   for (const double more : {0.0, quarter}) {
     for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
       take(turns[i] + more);

@@ -23,11 +23,12 @@ std::size_t minutes_for(const lessons::Problem& problem) {
 
 Printed script(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   const PageStyle& style = options.style;
-  const std::string title = said(message("For the person teaching today: {title}", {{"title", lesson.title}}));
+  const std::string title = said(message("For the substitute teacher: {title}", {{"title", lesson.title}}));
   Packet packet(fonts, style, {title, options.version, lesson_code(lesson), false}, 2);
   for (const words::Message& line :
-       {message("Thank you for standing in. You don't need to know the math: the key behind the student pages has "
-                "every line."),
+       {message(
+            "Thank you for covering this class. You don't need to know the math: the key behind the student pages has "
+            "every line."),
         message("Hand out the student pages. Let everyone read the first problem and look at the figure for a minute. "
                 "Then ask "
                 "the question below, and wait. When most have an answer, write the lines from the key on the board, "

@@ -47,8 +47,8 @@ std::vector<words::Message> remarks_on(const Printed& printed) {
     }
     const std::size_t more = printed.missing.size() - shown.size();
     remarks.push_back(
-        more == 0 ? message("The type has no {characters:or}. A box is printed instead.", {{"characters", shown}})
-                  : message("The type has no {characters:,} and {more} more. A box is printed instead.",
+        more == 0 ? message("The font doesn't have {characters:or}. You'll see a box instead.", {{"characters", shown}})
+                  : message("The font doesn't have {characters:,} and {more} more. You'll see a box instead.",
                             {{"characters", shown}, {"more", more}}));
   }
   if (!printed.too_tall.empty()) {

@@ -20,7 +20,7 @@ struct AskedItem {
 
 /// The prompt with all that it has to tell; without a prompt, that alone.
 [[nodiscard]] std::string prompt_text(const lessons::Problem& problem);
-/// The questions as sentences, where the prompt does not ask them: there are several, or there is no prompt.
+/// The questions as sentences, if there are several or the prompt is empty; otherwise the prompt asks.
 [[nodiscard]] std::vector<std::string> question_lines(const lessons::Problem& problem);
 /// "A  yes", of a question that is answered by one of a few options; none for others. `seed`: of their order.
 [[nodiscard]] std::vector<std::string> option_lines(const lessons::Problem& problem, const AskedItem& item,

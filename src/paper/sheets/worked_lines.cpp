@@ -25,7 +25,7 @@ constexpr double work_indent = 10;
 struct WorkedLine {
   std::vector<NotationLine> equations;
   std::string reason;
-  int kind = 0;        ///< lines of one kind are alike
+  int kind = 0;        ///< lines of the same kind are drawn the same way
   bool earns = false;  ///< it is worth a point
   bool has_gap = false;
   bool is_answer = false;  ///< half filled notes leave it open as well

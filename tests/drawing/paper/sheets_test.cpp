@@ -246,7 +246,7 @@ TEST(Sheets, HostilePromptsArePrintedOrTold) {
   for (const words::Message& remark : remarks_on(printed)) {
     told += said(remark) + "\n";
   }
-  EXPECT_THAT(told, HasSubstr("A box is printed instead."));
+  EXPECT_THAT(told, HasSubstr("You'll see a box instead."));
   EXPECT_THAT(told, HasSubstr("do not fit on one page, so they take pages of their own."));
 }
 
