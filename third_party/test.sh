@@ -40,7 +40,7 @@ step_asan() {
   run_tests asan
 }
 
-# print_numbers PROGRAM FOLDER: what PROGRAM says of every demo lesson, one file a verb and lesson.
+# print_numbers PROGRAM FOLDER: what PROGRAM says and prints of every demo lesson, one file a verb or sheet and lesson.
 print_numbers() {
   rm -rf "$2"
   mkdir -p "$2"
@@ -54,6 +54,9 @@ print_numbers() {
     "$1" explain "$lesson" --json >"$2/$name.explain.json"
     "$1" nets "$lesson" --count >"$2/$name.nets.txt"
     "$1" nets "$lesson" --count --json >"$2/$name.nets.json"
+    for sheet in handout notes key nets; do
+      "$1" print "$lesson" --as "$sheet" -o "$2/$name.$sheet.pdf" 2>"$2/$name.$sheet.txt"
+    done
   done
 }
 

@@ -1,6 +1,7 @@
 #include "cli/output_file.hpp"
 
 #include <CLI/CLI.hpp>
+#include <iostream>
 
 #include "platform/files.hpp"
 #include "platform/paths.hpp"
@@ -53,7 +54,9 @@ std::string numbered_path(const std::string& path, std::size_t index, std::size_
   const std::size_t dot = path.find_last_of('.');
   const bool is_ended = dot != std::string::npos && (slash == std::string::npos || dot > slash + 1) && dot > 0;
   const std::size_t at = is_ended ? dot : path.size();
-  return path.substr(0, at) + "-" + std::to_string(index + 1) + path.substr(at);
+  const std::string number = std::to_string(index + 1);
+  const std::string zeros(std::to_string(count).size() - number.size(), '0');  // so that names sort as they count
+  return path.substr(0, at) + "-" + zeros + number + path.substr(at);
 }
 
 bool has_ending(const std::string& path, const std::string& ending) {
@@ -100,6 +103,13 @@ std::optional<std::string> write_output(const OutputOptions& options, const std:
   const auto error = options.path == "-" ? platform::write_standard_output(bytes)
                                          : platform::desktop_files()->write_atomically(options.path, bytes);
   return error ? std::optional<std::string>(error->message) : std::nullopt;
+}
+
+bool is_told(const std::optional<std::string>& fault) {
+  if (fault) {
+    std::cerr << "foldwright: " << *fault << '\n';
+  }
+  return fault.has_value();
 }
 
 }  // namespace fw::cli

@@ -29,7 +29,7 @@ struct OutputOptions {
 /// Adds -o and --force, with the rule below in their help.
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind);
 
-/// "set.json" for one file; "set-1.json", "set-2.json" for several. `index` counts from 0.
+/// "set.json" for one file; "set-1.json", "set-2.json" for several, "set-01.json" from ten on. `index` counts from 0.
 [[nodiscard]] std::string numbered_path(const std::string& path, std::size_t index, std::size_t count);
 /// Whether a path has an ending, such as ".svg".
 [[nodiscard]] bool has_ending(const std::string& path, const std::string& ending);
@@ -42,5 +42,8 @@ void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind
                                                         const std::string& input = "");
 /// Writes it whole or not at all. Returns what went wrong.
 [[nodiscard]] std::optional<std::string> write_output(const OutputOptions& options, const std::string& bytes);
+
+/// Tells what went wrong on standard error. Returns whether something did.
+bool is_told(const std::optional<std::string>& fault);
 
 }  // namespace fw::cli

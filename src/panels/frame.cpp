@@ -36,6 +36,7 @@ FrameResult draw_frame(Ui& ui, const Fonts& fonts, const Model& model, const Der
   side(ui, shown, result.commands);
   keys_sheet(ui, shown, result.commands);
   progress_sheet(ui, shown, result.commands);
+  print_sheet(ui, shown, result.commands);
   shortcuts(ui, model, derived, result.commands);
   ui.end();
   return result;

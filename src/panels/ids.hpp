@@ -143,6 +143,22 @@ inline constexpr WidgetId keys_sheet{"keys_sheet"};
 inline constexpr WidgetId keys_close{"keys_close"};
 inline constexpr WidgetId blank_sheet{"blank_sheet"};
 
+inline constexpr WidgetId show_print{"show_print"};
+inline constexpr WidgetId print_sheet{"print_sheet"};
+inline constexpr WidgetId print_close{"print_close"};
+inline constexpr WidgetId print_choices{"print_choices"};
+inline constexpr WidgetId print_kind{"print_kind"};
+inline constexpr WidgetId print_kind_more{"print_kind_more"};
+inline constexpr WidgetId print_less{"print_less"};
+inline constexpr WidgetId print_more{"print_more"};
+inline constexpr WidgetId print_place{"print_place"};
+inline constexpr WidgetId print_news{"print_news"};
+inline constexpr WidgetId print_save{"print_save"};
+inline constexpr WidgetId print_stop{"print_stop"};
+inline constexpr WidgetId print_again{"print_again"};
+inline constexpr WidgetId page_before{"page_before"};
+inline constexpr WidgetId page_next{"page_next"};
+
 inline constexpr WidgetId show_progress{"show_progress"};
 inline constexpr WidgetId quiz_progress{"quiz_progress"};
 inline constexpr WidgetId progress_sheet{"progress_sheet"};

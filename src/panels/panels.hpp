@@ -87,6 +87,8 @@ void ask(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void missing(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void work_options(Ui& ui, const Shown& shown, const figures::Rect& rect, Commands& out);
 void keys_sheet(Ui& ui, const Shown& shown, Commands& out);
+/// What is printed of the lesson, with the pages as they will be.
+void print_sheet(Ui& ui, const Shown& shown, Commands& out);
 void progress_sheet(Ui& ui, const Shown& shown, Commands& out);
 void blank_sheet(Ui& ui, const Shown& shown, Commands& out);
 

@@ -58,6 +58,13 @@ void go_far(const Model& model, int by, Commands& out) {
 
 /// Presenter remotes send PgUp, PgDn, a period, and F5 and Esc in turn.
 void remote_keys(Ui& ui, const Model& model, Commands& out) {
+  if (model.view.print.shown) {
+    for (const auto& [key, by] : {std::pair{Key::PageDown, 1}, std::pair{Key::PageUp, -1}}) {
+      if (ui.shortcut(key)) {
+        out.push_back(TurnPage{by});
+      }
+    }
+  }
   if (ui.shortcut(Key::PageDown) || ui.shortcut(Key::Right) || ui.shortcut(Key::Space)) {
     go_on(model, out);
   }
@@ -79,6 +86,8 @@ void escape(Ui& ui, const Model& model, Commands& out) {
   }
   if (model.view.keys_shown) {
     out.push_back(ShowKeys{false});
+  } else if (model.view.print.shown) {
+    out.push_back(ShowPrint{false});
   } else if (model.view.progress.shown) {
     out.push_back(ShowProgress{false});
   } else if (model.view.notice) {
@@ -271,6 +280,9 @@ void shortcuts(Ui& ui, const Model& model, const Derived& derived, Commands& out
   }
   if (ui.shortcut(Key::Y, with_control)) {
     out.push_back(Redo{});
+  }
+  if (ui.shortcut(Key::P, with_control)) {
+    out.push_back(ShowPrint{true});
   }
   for (const Mode mode : {Mode::Explore, Mode::Work, Mode::Quiz}) {
     if (ui.shortcut(static_cast<Key>(static_cast<int>(Key::Digit1) + static_cast<int>(mode)), with_control)) {

@@ -59,6 +59,12 @@ void title_bar(Ui& ui, const Shown& shown, Commands& out) {
   if (icon(ids::present, Icon::Present, "present on the full screen", shown.view().presenting)) {
     out.push_back(SetPresenting{!shown.view().presenting});
   }
+  const Rect print = row.take_right(sizes.icon).middle(sizes.icon, sizes.icon);
+  if (ui.icon_button(
+          ids::show_print, Icon::Printer, "print", print,
+          {.look = ButtonLook::Plain, .enabled = !shown.state().in_item(), .current = shown.view().print.shown})) {
+    out.push_back(ShowPrint{!shown.view().print.shown});
+  }
   if (!shown.view().presenting && !shown.screen.side_below) {
     // Idle where there is no place for it, but still there: the modes beside it must not move away under the pointer.
     const bool has_rail = shown.screen.has_rail;

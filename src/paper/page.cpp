@@ -229,7 +229,7 @@ class Replay {
     }
     std::vector<double> pattern = path.pen->pattern;
     for (double& length : pattern) {
-      length = std::max(length * scale_, 0.5 * least_width_);
+      length = std::max(length * scale_, 2 * least_width_);
     }
     for (const auto& [from, to] : dashes(points, pattern)) {
       canvas_.line(from, to, stroke);

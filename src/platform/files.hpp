@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/result.hpp"
+#include "platform/paths.hpp"
 
 namespace fw::platform {
 
@@ -57,6 +58,8 @@ class Files {
   [[nodiscard]] virtual Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) = 0;
 
   [[nodiscard]] virtual bool exists(const std::string& path) const = 0;
+  /// What the path leads to; links are followed.
+  [[nodiscard]] virtual PathKind kind(const std::string& path) const = 0;
 
   /// Renames a damaged file to PATH.damaged, or PATH.damaged-2 and so on when that is taken, so that nothing
   /// of it is lost. Returns the new path.
@@ -85,7 +88,8 @@ class Files {
 /// The system's files.
 [[nodiscard]] std::unique_ptr<Files> desktop_files();
 
-/// Files in memory, for tests and for browsers: any path is a name, and folders are not needed.
+/// Files in memory, for tests and for browsers: any path is a name, and folders are not needed. Those for documents are
+/// there, and those in which a file lies.
 class MemoryFiles final : public Files {
  public:
   using Files::read;
@@ -96,6 +100,7 @@ class MemoryFiles final : public Files {
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
   [[nodiscard]] Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
+  [[nodiscard]] PathKind kind(const std::string& path) const override;
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;

@@ -172,6 +172,7 @@ class DesktopFiles final : public Files {
   [[nodiscard]] std::optional<FileError> write_atomically(const std::string& path, const std::string& text) override;
   [[nodiscard]] Result<std::unique_ptr<FolderLock>, FileError> lock_folder(const std::string& folder) override;
   [[nodiscard]] bool exists(const std::string& path) const override;
+  [[nodiscard]] PathKind kind(const std::string& path) const override { return path_kind(path); }
   [[nodiscard]] Result<std::string, FileError> move_aside(const std::string& path) override;
   [[nodiscard]] std::optional<FileError> erase(const std::string& path) override;
   [[nodiscard]] Result<std::string, FileError> config_folder() const override;

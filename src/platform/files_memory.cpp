@@ -29,6 +29,15 @@ Result<std::unique_ptr<FolderLock>, FileError> MemoryFiles::lock_folder(const st
 
 bool MemoryFiles::exists(const std::string& path) const { return texts_.count(path) == 1; }
 
+PathKind MemoryFiles::kind(const std::string& path) const {
+  if (exists(path)) return PathKind::File;
+  const std::string inside = path + "/";
+  const auto after = texts_.lower_bound(inside);
+  const bool holds_files = after != texts_.end() && after->first.rfind(inside, 0) == 0;
+  const bool is_folder = holds_files || path == "." || path == documents_folder().value_or("");
+  return is_folder ? PathKind::Folder : PathKind::Nothing;
+}
+
 Result<std::string, FileError> MemoryFiles::move_aside(const std::string& path) {
   const auto found = texts_.find(path);
   if (found == texts_.end()) return failure(FileError{FileFault::NotFound, "There is no file \"" + path + "\"."});

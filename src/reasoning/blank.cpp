@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "base/utf8.hpp"
 #include "exact/print_number.hpp"
 #include "reasoning/phrases.hpp"
 #include "reasoning/typed_side.hpp"
@@ -44,6 +45,37 @@ std::string hide_result(Notation& side) {
     side.parts.push_back(std::move(blank));
   }
   return hidden;
+}
+
+// What a side is said to be, from one sign of equality to the next: "8 · 3", "24 cm²" of "8 · 3 = 24 cm²".
+std::vector<std::string> results_in(const std::string& side) {
+  std::vector<std::string> results;
+  for (std::size_t from = 0; from < side.size();) {
+    std::size_t end = side.size();
+    std::size_t next = side.size();
+    for (const std::string sign : {" = ", " ≈ "}) {
+      if (const std::size_t at = side.find(sign, from); at < end) {
+        end = at;
+        next = at + sign.size();
+      }
+    }
+    results.push_back(side.substr(from, end - from));
+    from = next;
+  }
+  return results;
+}
+
+// The whole numbers on both sides of a decimal, "2" and "3" for "2.33…": where a class counts what fits, one of them is
+// the count. None for a whole number, and for what is no number.
+std::vector<std::string> whole_numbers_by(const std::string& text) {
+  const std::size_t point = text.find('.');
+  const bool is_decimal = point != std::string::npos && point > 0 && point < 9 &&
+                          std::all_of(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(point), is_ascii_digit);
+  if (!is_decimal) {
+    return {};
+  }
+  const std::string below = text.substr(0, point);
+  return {below, std::to_string(std::stol(below) + 1)};
 }
 
 // ---- a number ----
@@ -249,7 +281,12 @@ BlankKind blank_kind(const Step& step) {
 StepText with_blank(const Step& step) {
   StepText text{step.line, step.reason};
   if (text.line) {
-    text.reason = without(step.reason, hide_result(text.line->right));
+    const std::string hidden = hide_result(text.line->right);
+    text.reason = without(step.reason, hidden);
+    for (const std::string& count :
+         step.kind == StepKind::Count ? whole_numbers_by(hidden) : std::vector<std::string>{}) {
+      text.reason = without(text.reason, count);
+    }
   } else if (step.unit) {
     text.reason = without(step.reason, said(unit_in_words(*step.unit)));
   } else if (step.outcome) {
@@ -260,6 +297,27 @@ StepText with_blank(const Step& step) {
     text.reason = message("{gap}", {{"gap", rule}});
   }
   return text;
+}
+
+BlankedLine with_blank(const BoardLine& line) {
+  BlankedLine blanked{line.equations, line.reason, {}};
+  if (!line.equations.empty()) {
+    Notation& side = blanked.equations.back().right;
+    const std::string text = algebra::plain_text(side);
+    side = algebra::leaf(Notation::Kind::Blank, text);
+    blanked.hidden = results_in(text);
+    if (line.kind == BoardLine::Kind::Count) {
+      const std::vector<std::string> counts = whole_numbers_by(blanked.hidden.back());
+      blanked.hidden.insert(blanked.hidden.end(), counts.begin(), counts.end());
+    }
+    for (const std::string& one : blanked.hidden) {
+      blanked.reason = without(blanked.reason, one);
+    }
+  } else if (line.kind == BoardLine::Kind::Answer) {
+    blanked.hidden = {said(line.reason)};
+    blanked.reason = message("Answer: ____________________");
+  }
+  return blanked;
 }
 
 Message without(const Message& reason, const std::string& hidden) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "reasoning/board/board.hpp"
 #include "reasoning/solution.hpp"
 
 // Any step of a solution turned into a blank that a student fills.
@@ -23,6 +24,15 @@ struct StepText {
 [[nodiscard]] StepText with_blank(const Step& step);
 /// "____" for each argument of a reason that is said as `hidden`, and for the number of an amount.
 [[nodiscard]] Message without(const Message& reason, const std::string& hidden);
+
+/// A line on the board without what it comes to: the right side of its last equation or, where it is the answer, all of
+/// it. `hidden`: what may be read nowhere on it; empty where the line asks for nothing.
+struct BlankedLine {
+  std::vector<algebra::NotationLine> equations;
+  Message reason;
+  std::vector<std::string> hidden;
+};
+[[nodiscard]] BlankedLine with_blank(const BoardLine& line);
 
 enum class BlankVerdict { Right, RightNumberWrongUnit, RightNumberNoUnit, Wrong, Unreadable };
 struct BlankCheck {

@@ -36,6 +36,9 @@ std::optional<Effect> asked_outside(const Model& before, const Command& command)
   if (command.as<ExportProgress>() != nullptr) {
     return Effect::ExportProgress;
   }
+  if (command.as<SavePrint>() != nullptr) {
+    return Effect::SavePrint;
+  }
   const auto* erase = command.as<EraseProgress>();
   const bool is_sure = erase != nullptr && erase->sure && before.view.progress.asks;
   return is_sure ? std::optional(Effect::EraseProgress) : std::nullopt;
@@ -80,6 +83,6 @@ Outcome apply(Model model, const Command& command) {
   return {std::move(model), std::move(effects), changed};
 }
 
-bool is_moving(const View& view) { return view.motion != Motion::Still && !view.blank; }
+bool is_moving(const View& view) { return (view.motion != Motion::Still || view.print.is_making()) && !view.blank; }
 
 }  // namespace fw::state

@@ -8,7 +8,15 @@
 namespace fw::state {
 
 /// What the world outside must do after a command.
-enum class Effect { SaveSettings, SavePlace, EnterFullScreen, LeaveFullScreen, ExportProgress, EraseProgress };
+enum class Effect {
+  SaveSettings,
+  SavePlace,
+  EnterFullScreen,
+  LeaveFullScreen,
+  ExportProgress,
+  EraseProgress,
+  SavePrint
+};
 
 /// Everything the window shows: the state, the way it is looked at, and the way back.
 struct Model {
@@ -27,7 +35,7 @@ struct Outcome {
 /// The model after a command. Pure: no clock, no file, no window.
 [[nodiscard]] Outcome apply(Model model, const Command& command);
 
-/// Whether time must pass for what is shown to come to rest (a fold under way).
+/// Whether time must pass for what is shown to come to rest (a fold under way, pages being made).
 [[nodiscard]] bool is_moving(const View& view);
 
 }  // namespace fw::state

@@ -261,6 +261,31 @@ struct TakeFileNews {
 };                        ///< from outside
 struct CloseFileNews {};  ///< what was set aside is read; what is not being saved stays
 
+// Printing
+struct ShowPrint {
+  bool on;
+};
+struct SetPrint {
+  PrintChoices choices;
+};
+struct TurnPage {
+  int by;
+};
+struct SetPrintPlace {
+  std::string text;
+};
+struct SavePrint {};
+struct StopPrint {};
+struct TakePrinted {
+  std::shared_ptr<const paper::Printed> printed;  ///< none: they are still being made
+  std::size_t done, of;
+};  ///< from outside: the pages, or how far they are
+struct TakeSaved {
+  std::string message;
+  bool is_refused;
+  std::string folder;
+};  ///< from outside: what became of saving, and where the next file goes
+
 struct Undo {};
 struct Redo {};
 
@@ -279,7 +304,7 @@ using Intents =
                StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetPlaySpeed,
                SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, ShowHiddenNumbers,
                Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews,
-               Undo, Redo>;
+               ShowPrint, SetPrint, TurnPage, SetPrintPlace, SavePrint, StopPrint, TakePrinted, TakeSaved, Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

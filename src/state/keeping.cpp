@@ -194,6 +194,9 @@ std::string settings_text(const Settings& settings) {
   if (settings.notation) {
     text["notation"] = algebra::words_for(*settings.notation);
   }
+  if (!settings.print_folder.empty()) {
+    text["print_folder"] = settings.print_folder;
+  }
   return file_text(text);
 }
 
@@ -226,6 +229,7 @@ Result<Settings, std::string> read_settings(std::string_view text) {
     }
     settings.notation = notation;
   }
+  settings.print_folder = entries.text("print_folder").value_or("");
   if (entries.has_fault()) {
     return failure(std::string("The settings file is damaged: an entry has the wrong type."));
   }

@@ -15,7 +15,7 @@ void add_sentence(std::string& text, const std::string& sentence) {
 }  // namespace
 
 Session::Session(platform::Files& files, lessons::Lesson lesson, std::string path, int (*today)())
-    : files_(files), today_(today), progress_(files) {
+    : files_(files), today_(today), progress_(files), printer_(files) {
   State fresh = opened(std::move(lesson), std::move(path));
   const auto folder = files_.config_folder();
   if (!folder) {
@@ -35,6 +35,7 @@ Session::Session(platform::Files& files, lessons::Lesson lesson, std::string pat
     add_sentence(model_.view.file_news.note, said(text));
   }
   show_progress("");
+  find_print_folder();
 }
 
 Session::~Session() {
@@ -95,7 +96,9 @@ void Session::tell_file_news() {
 
 bool Session::dispatch(const Commands& commands) {
   changed_ = false;
+  bool time_passes = false;
   for (const Command& command : commands) {
+    time_passes = time_passes || command.as<Tick>() != nullptr;
     const std::size_t answered = model_.state.quiz.attempts.size();
     take(command);
     // An answer that is done again was counted when it was given.
@@ -103,6 +106,7 @@ bool Session::dispatch(const Commands& commands) {
       record_from(answered);
     }
   }
+  go_on_printing(time_passes);
   if (today_() != model_.view.progress.today) {
     show_progress(model_.view.progress.message);  // a new day began
   }
@@ -115,6 +119,25 @@ void Session::take(const Command& command) {
   changed_ = changed_ || outcome.changed;
   for (const Effect effect : outcome.effects) {
     carry_out(effect);
+  }
+}
+
+/// The folder that pages were last saved in, if it is still there, else that for documents.
+void Session::find_print_folder() {
+  std::string folder = model_.view.settings.print_folder;
+  if (folder.empty() || files_.kind(folder) != platform::PathKind::Folder) {
+    folder = files_.documents_folder().value_or("");
+  }
+  take(TakeSaved{"", false, folder});
+}
+
+void Session::go_on_printing(bool time_passes) {
+  if (const auto begun = printer_.follow(model_)) {
+    take(*begun);
+  }
+  constexpr double slice = 0.015;  // seconds; the window is drawn between
+  if (const auto more = time_passes && !model_.view.blank ? printer_.go_on(slice) : std::nullopt) {
+    take(*more);
   }
 }
 
@@ -137,6 +160,9 @@ void Session::carry_out(Effect effect) {
       break;
     case Effect::EraseProgress:
       show_progress(progress_.erase());
+      break;
+    case Effect::SavePrint:
+      take(printer_.save(model_));
       break;
   }
 }

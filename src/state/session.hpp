@@ -7,6 +7,7 @@
 #include "platform/clock.hpp"
 #include "platform/files.hpp"
 #include "state/derived.hpp"
+#include "state/printer.hpp"
 #include "state/progress_keeper.hpp"
 
 namespace fw::state {
@@ -45,6 +46,8 @@ class Session {
   void record_from(std::size_t first);  ///< of the quiz's attempts
   void show_progress(std::string message);
   void tell_file_news();
+  void find_print_folder();
+  void go_on_printing(bool time_passes);
   void cannot_save(const std::string& reason);
   void write(const std::string& name, const std::string& text);
   void save_place();
@@ -53,6 +56,7 @@ class Session {
   platform::Files& files_;
   int (*today_)();
   ProgressKeeper progress_;
+  Printer printer_;
   Model model_;
   bool changed_ = false;  ///< what is shown, since dispatch began
   DerivedMemo memo_;

@@ -8,6 +8,7 @@
 #include "algebra/class_notation.hpp"
 #include "nets/folding.hpp"
 #include "practice/progress.hpp"
+#include "state/print_page.hpp"
 #include "state/state.hpp"
 #include "theme/theme.hpp"
 
@@ -47,6 +48,7 @@ struct Settings {
   bool full_screen = false;
   PlaySpeed speed = PlaySpeed::Usual;
   std::optional<algebra::ClassNotation> notation = {};  ///< of the lines on the board; none: as each lesson says
+  std::string print_folder = {};                        ///< where pages were last saved; empty: nowhere yet
   friend bool operator==(const Settings&, const Settings&) = default;
 };
 
@@ -95,6 +97,7 @@ struct View {
   bool prompt_shown = true;
   bool keys_shown = false;  ///< the page of keys
   ProgressPage progress;
+  PrintPage print;
   FileNews file_news;
   std::optional<Notice> notice;
   friend bool operator==(const View&, const View&) = default;

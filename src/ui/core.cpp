@@ -57,7 +57,7 @@ bool Ui::Core::is_field(const std::optional<WidgetId>& id) const {
 
 KeyScene Ui::Core::scene() const {
   if (told == KeyScene::Blank) return KeyScene::Blank;
-  if (is_field(focus)) return KeyScene::Field;
+  if (is_field(focus)) return sheet_before ? KeyScene::SheetField : KeyScene::Field;
   if (sheet_before) return KeyScene::Sheet;
   return home_before ? KeyScene::BesideField : told;
 }

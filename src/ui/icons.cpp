@@ -304,6 +304,11 @@ void draw_marks(Pen& pen, Icon icon) {
       pen.head({12, 16}, 0.5 * pi, 7);
       pen.path({{3, 14}, {3, 21}, {21, 21}, {21, 14}});
       break;
+    case Icon::Printer:
+      pen.path({{7, 8}, {7, 2}, {17, 2}, {17, 8}});
+      pen.path({{7, 17}, {2, 17}, {2, 8}, {22, 8}, {22, 17}, {17, 17}});
+      pen.loop({{7, 14}, {17, 14}, {17, 22}, {7, 22}});
+      break;
     case Icon::Help:
       pen.ring({12, 12}, 10);
       pen.word("?", {12, 12}, 16);

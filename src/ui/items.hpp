@@ -92,6 +92,7 @@ enum class Icon {
   Present,
   Open,
   Save,
+  Printer,
   Help,
   OneByOne,
   Together,

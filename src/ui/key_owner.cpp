@@ -14,7 +14,7 @@ struct SceneRow {
   // In the order of KeyKind: letter, B and period, digit, sign, space, Enter, moving, erasing, other.
   std::array<unsigned, 9> takers;
 };
-constexpr std::array<SceneRow, 8> owners{{
+constexpr std::array<SceneRow, 9> owners{{
     {KeyScene::Program, {command, command, command, command, any, any, any, any, command}},
     {KeyScene::Blank, {command, command, command, command, command, command, command, command, command}},
     {KeyScene::Options, {option, option | command, command, command, any, any, any, any, command}},
@@ -23,6 +23,7 @@ constexpr std::array<SceneRow, 8> owners{{
     {KeyScene::Sheet, {nobody, nobody, nobody, nobody, focused, focused, focused, nobody, command}},
     {KeyScene::BesideField, {field, field, field, field, field, focused, focused, field, command}},
     {KeyScene::Field, {field, field, field, field, field, field, field, field, command}},
+    {KeyScene::SheetField, {field, field, field, field, field, field, field, field, command}},
 }};
 
 constexpr bool is_in_order() {
@@ -37,8 +38,9 @@ static_assert(is_in_order(), "a row of the table is found by its number");
 unsigned takers_of_chord(KeyScene scene, Key key, Modifiers modifiers) {
   const bool edits =
       !modifiers.alt && (key == Key::A || key == Key::C || key == Key::X || key == Key::V || key == Key::Z);
-  if (scene == KeyScene::Field && edits) return field;
-  return scene == KeyScene::Sheet ? nobody : command;
+  const bool in_field = scene == KeyScene::Field || scene == KeyScene::SheetField;
+  if (in_field && edits) return field;
+  return scene == KeyScene::Sheet || scene == KeyScene::SheetField ? nobody : command;
 }
 
 unsigned bit_of(KeyTaker taker) {

@@ -15,6 +15,7 @@ enum class KeyScene {
   Sheet,        ///< a sheet lies over everything
   BesideField,  ///< an answer field is on the screen, and Tab has led away from it
   Field,        ///< a text field has the focus
+  SheetField,   ///< the same on a sheet that lies over everything
 };
 
 enum class KeyKind {

@@ -68,6 +68,56 @@ TEST_F(PictureGl, SaysWhatIsWrongWithTheCall) {
   EXPECT_THAT(folder.error, HasSubstr("/no/such/folder/x.png"));
 }
 
+TEST_F(PictureGl, FramesOfTheFoldAreNumberedFromTheClosedSolidToTheNet) {
+  ASSERT_EQ(run("--problem small --size 320x240").status, 0);
+  const std::string closed = picture();
+  ASSERT_EQ(run("--problem small --size 320x240 --fold 1").status, 0);
+  const std::string flat = picture();
+  const Outcome drawn = run("--problem small --size 320x240 --frames 11");
+  EXPECT_EQ(drawn.status, 0) << drawn.error;
+  EXPECT_EQ(contents(folder_.path("picture-01.png")), closed);
+  EXPECT_EQ(contents(folder_.path("picture-11.png")), flat);
+  EXPECT_NE(contents(folder_.path("picture-06.png")), closed);
+  EXPECT_NE(contents(folder_.path("picture-06.png")), contents(folder_.path("picture-07.png")));
+  EXPECT_FALSE(std::filesystem::exists(folder_.path("picture-12.png")));
+}
+
+TEST_F(PictureGl, StepsOfTheCountAndOfTheSolutionAreNumbered) {
+  for (const char* what : {"count", "solution"}) {
+    const Outcome drawn = run("--problem small --size 320x240 --steps " + std::string(what));
+    EXPECT_EQ(drawn.status, 0) << drawn.error;
+    int count = 0;
+    std::string before;
+    for (const char* zero : {"0", ""}) {
+      for (int i = 1; i < 100; ++i) {
+        const std::string path =
+            folder_.path("picture-" + std::string(i < 10 ? zero : "") + std::to_string(i) + ".png");
+        if (!std::filesystem::exists(path)) {
+          continue;
+        }
+        const std::string now = contents(path);
+        EXPECT_NE(now, before) << what << " " << i;
+        before = now;
+        std::filesystem::remove(path);
+        ++count;
+      }
+    }
+    EXPECT_GE(count, 5) << what;  // the prism has five faces
+  }
+}
+
+TEST_F(PictureGl, SeveralPicturesNeedANameToNumber) {
+  const std::string lesson = folder_.file("tents.json", tents);
+  const Outcome drawing = run_program("picture '" + lesson + "' --frames 3 -o '" + folder_.path("x.svg") + "'");
+  EXPECT_EQ(drawing.status, 2);
+  EXPECT_THAT(drawing.error, HasSubstr("has to end in .png"));
+  const Outcome stream = run_program("picture '" + lesson + "' --steps count -o -");
+  EXPECT_EQ(stream.status, 2);
+  EXPECT_THAT(stream.error, HasSubstr("they need a name to number"));
+  EXPECT_EQ(run("--frames 1").status, 2);
+  EXPECT_EQ(run("--frames 3 --steps count").status, 2);
+}
+
 TEST(Show, WithoutADisplayIsAClearMessageAndStatusTwo) {
   const Folder folder;
   const std::string lesson = folder.file("t.json", tents);

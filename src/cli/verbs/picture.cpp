@@ -5,13 +5,14 @@
 #include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/output_file.hpp"
-#include "cli/paper_type.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "figures/net_sketch.hpp"
 #include "paper/pdf_file.hpp"
 #include "paper/sheets/problem_figure.hpp"
 #include "paper/svg_file.hpp"
+#include "state/lesson_steps.hpp"
+#include "state/paper_type.hpp"
 #include "window/off_screen.hpp"
 
 namespace fw::cli {
@@ -26,6 +27,8 @@ struct PictureOptions {
   double fold = 0;
   bool one_by_one = false;
   bool window = false;
+  std::size_t frames = 0;  ///< of the fold; 0: one picture
+  std::string steps;       ///< of what; empty: one picture
 };
 
 theme::ThemeName theme_named(const std::string& word) {
@@ -54,7 +57,7 @@ ExitStatus line_drawing(const PictureOptions& options, bool is_svg) {
     return status;
   }
   const lessons::Problem& problem = problems.front();
-  paper::PageCanvas canvas(paper_type(), width, height);
+  paper::PageCanvas canvas(state::paper_type(), width, height);
   const figures::Rect rect = figures::Rect{0, 0, width, height}.inset(margin);
   const paper::PageStyle style;
   if (options.fold == 0) {
@@ -64,7 +67,7 @@ ExitStatus line_drawing(const PictureOptions& options, bool is_svg) {
   }
   const paper::Page& page = canvas.page();
   const std::string bytes = is_svg ? paper::svg_file(page, problem.solid.name())
-                                   : paper::pdf_file({page}, paper_type(), problem.solid.name());
+                                   : paper::pdf_file({page}, state::paper_type(), problem.solid.name());
   if (const auto error = write_output(options.output, bytes)) {
     std::cerr << "foldwright: " << *error << '\n';
     return ExitStatus::WrongUsage;
@@ -79,26 +82,15 @@ const OutputKind& kind_of(const std::string& path) {
                                                    : png_picture();
 }
 
-ExitStatus picture(const PictureOptions& options) {
-  ExitStatus status = ExitStatus::Done;
-  const std::optional<PictureSize> size = picture_size(options.size);
-  if (!size) {
-    return ExitStatus::WrongUsage;
-  }
-  if (const auto refusal = output_refusal(options.output, kind_of(options.output.path), options.lesson)) {
-    std::cerr << "foldwright: " << *refusal << '\n';
-    return ExitStatus::WrongUsage;
-  }
-  if (&kind_of(options.output.path) != &png_picture()) {
-    return line_drawing(options, has_ending(options.output.path, svg_drawing().ending));
-  }
+/// The lesson, opened at the problem; nothing where there is no such one, which is told.
+std::optional<state::Model> opened_at_problem(const PictureOptions& options, ExitStatus& status) {
   std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
   if (!lesson) {
-    return status;
+    return std::nullopt;
   }
   const std::vector<lessons::Problem> problems = chosen_problems(*lesson, options.lesson, options.problem, status);
   if (status != ExitStatus::Done) {
-    return status;
+    return std::nullopt;
   }
   const std::string id = problems.front().id;
   state::Model model;
@@ -109,21 +101,103 @@ ExitStatus picture(const PictureOptions& options) {
     }
   }
   model.view.settings.theme = theme_named(options.theme);
+  model.view.settings.reduced_motion = true;  // a picture shows the end of what moves
   model.view.order = options.one_by_one ? nets::FoldOrder::OneByOne : nets::FoldOrder::Together;
   model.view.fold = options.fold;
-  const auto what = options.window ? window::PictureOf::Window : window::PictureOf::Bench;
-  const auto drawn = window::off_screen_picture(model, what, size->width, size->height);
-  if (!drawn) {
-    std::cerr << "foldwright: " << drawn.error() << '\n';
+  return model;
+}
+
+/// From the closed solid to the flat net.
+std::vector<state::Model> fold_frames(const state::Model& model, std::size_t count) {
+  std::vector<state::Model> frames(count, model);
+  for (std::size_t i = 0; i < count; ++i) {
+    frames[i].view.fold = static_cast<double>(i) / static_cast<double>(count - 1);
+  }
+  return frames;
+}
+
+/// Each step that the one button leads a class through, up to the end of the problem.
+std::vector<state::Model> count_frames(state::Model model) {
+  model = state::apply(std::move(model), state::SetPresenting{true}).model;
+  std::vector<state::Model> frames{model};
+  for (auto next = state::next_lesson_step(model); next && *next != state::LessonStep::NextProblem;
+       next = state::next_lesson_step(model)) {
+    model = state::apply(std::move(model), state::StepLesson{1}).model;
+    frames.push_back(model);
+  }
+  return frames;
+}
+
+/// Each step of the worked solution, or each line on the board.
+std::vector<state::Model> solution_frames(state::Model model) {
+  model = state::apply(std::move(model), state::SetPresenting{true}).model;
+  model = state::apply(std::move(model), state::SetMode{state::Mode::Work}).model;
+  std::vector<state::Model> frames{model};
+  const std::size_t problem = model.state.problem;
+  constexpr std::size_t most = 200;
+  while (frames.size() < most) {
+    model = state::apply(std::move(model), state::StepWork{1}).model;
+    const state::Work& work = model.state.desk().work;
+    if (model.state.problem != problem || work == frames.back().state.desk().work) {
+      break;
+    }
+    frames.push_back(model);
+  }
+  return frames;
+}
+
+std::vector<state::Model> frames_of(const PictureOptions& options, state::Model model) {
+  if (options.frames > 0) {
+    return fold_frames(model, options.frames);
+  }
+  if (options.steps.empty()) {
+    return {std::move(model)};
+  }
+  return options.steps == "count" ? count_frames(std::move(model)) : solution_frames(std::move(model));
+}
+
+/// Why these options don't go together.
+std::optional<std::string> refusal(const PictureOptions& options) {
+  const bool is_many = options.frames > 0 || !options.steps.empty();
+  if (is_many && &kind_of(options.output.path) != &png_picture()) {
+    return "--frames and --steps write PNG pictures, so the name has to end in .png.";
+  }
+  if (is_many && options.output.path == "-") {
+    return "--frames and --steps write several files, so they need a name to number, not -.";
+  }
+  return output_refusal(options.output, kind_of(options.output.path), options.lesson);
+}
+
+ExitStatus picture(const PictureOptions& options) {
+  ExitStatus status = ExitStatus::Done;
+  const std::optional<PictureSize> size = picture_size(options.size);
+  if (!size || is_told(refusal(options))) {
     return ExitStatus::WrongUsage;
   }
-  const auto bytes = png_bytes(drawn.value());
-  const auto error = bytes ? write_output(options.output, *bytes) : bytes.error();
-  if (error) {
-    std::cerr << "foldwright: " << *error << '\n';
-    return ExitStatus::WrongUsage;
+  if (&kind_of(options.output.path) != &png_picture()) {
+    return line_drawing(options, has_ending(options.output.path, svg_drawing().ending));
   }
-  return ExitStatus::Done;
+  std::optional<state::Model> model = opened_at_problem(options, status);
+  if (!model) {
+    return status;
+  }
+  const bool shows_window = options.window || !options.steps.empty();
+  const std::vector<state::Model> frames = frames_of(options, std::move(*model));
+  std::vector<OutputOptions> places;
+  for (std::size_t i = 0; i < frames.size(); ++i) {
+    places.push_back({numbered_path(options.output.path, i, frames.size()), options.output.force});
+    if (is_told(output_refusal(places.back(), png_picture(), options.lesson))) {
+      return ExitStatus::WrongUsage;
+    }
+  }
+  const auto what = shows_window ? window::PictureOf::Window : window::PictureOf::Bench;
+  const auto fault = window::off_screen_pictures(
+      frames, what, size->width, size->height,
+      [&](std::size_t i, const render::Picture& drawn) -> std::optional<std::string> {
+        const auto bytes = png_bytes(drawn);
+        return bytes ? write_output(places[i], *bytes) : std::optional<std::string>(bytes.error());
+      });
+  return is_told(fault) ? ExitStatus::WrongUsage : ExitStatus::Done;
 }
 
 }  // namespace
@@ -143,6 +217,13 @@ void add_picture(CLI::App& app, ExitStatus& status) {
       ->check(CLI::IsMember({"paper", "slate", "bright"}))
       ->capture_default_str();
   verb->add_flag("--window", options->window, "The whole window instead of the bench alone");
+  CLI::Option* frames = verb->add_option("--frames", options->frames,
+                                         "So many pictures of the net as it opens, numbered from the closed solid on")
+                            ->check(CLI::Range(std::size_t{2}, std::size_t{600}));
+  verb->add_option("--steps", options->steps,
+                   "A picture of the window for each step, numbered: of the count, or of the worked solution")
+      ->check(CLI::IsMember({"count", "solution"}))
+      ->excludes(frames);
   verb->add_option("-o,--output", options->output.path,
                    "Where to write: .png for the bench in color, .svg or .pdf for a line drawing as on paper; - is "
                    "standard output, as PNG")

@@ -7,11 +7,11 @@
 #include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/output_file.hpp"
-#include "cli/paper_type.hpp"
 #include "cli/verbs/verbs.hpp"
 #include "paper/pdf_file.hpp"
 #include "paper/sheets/print.hpp"
 #include "paper/svg_file.hpp"
+#include "state/paper_type.hpp"
 
 namespace fw::cli {
 namespace {
@@ -125,17 +125,10 @@ std::optional<lessons::Lesson> chosen_lesson(const PrintOptions& options, ExitSt
   return lesson;
 }
 
-bool is_told(const std::optional<std::string>& fault) {
-  if (fault) {
-    std::cerr << "foldwright: " << *fault << '\n';
-  }
-  return fault.has_value();
-}
-
 /// Writes the pages as one document, or each as a drawing. Returns whether that went well.
 bool write_pages(const PrintOptions& options, const paper::Printed& printed, const std::string& title) {
   if (!has_ending(options.output.path, svg_drawing().ending)) {
-    return !is_told(write_output(options.output, paper::pdf_file(printed.pages, paper_type(), title)));
+    return !is_told(write_output(options.output, paper::pdf_file(printed.pages, state::paper_type(), title)));
   }
   const std::size_t count = printed.pages.size();
   std::vector<OutputOptions> places;
@@ -173,7 +166,7 @@ ExitStatus print(PrintOptions options) {
   options.sheet.has_name_line = !options.is_anonymous;
   options.sheet.style.paper = options.paper.empty() ? paper::usual_paper(*lesson) : *paper::find_paper(options.paper);
   const SheetKind& kind = *paper::find_sheet(options.what);
-  const paper::Printed printed = kind.print(paper_type(), *lesson, options.sheet);
+  const paper::Printed printed = paper::made(kind.plan, state::paper_type(), *lesson, options.sheet);
   for (const words::Message& remark : paper::remarks_on(printed)) {
     std::cerr << "foldwright: " << said(remark) << '\n';
   }

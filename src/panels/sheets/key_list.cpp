@@ -36,6 +36,7 @@ constexpr KeyRow every_rows[] = {
     {"+  −  0", "larger, smaller, fit"},
     {"Ctrl+1  2  3", "Explore, Work it out, Quiz"},
     {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+    {"Ctrl+P", "print; PgDn and PgUp turn its pages"},
     {"B  .", "blank the screen, but not while you type"},
     {"F5  F11", "present on the full screen; full screen"},
     {"F1  Esc", "this page; close what is open"},

@@ -9,6 +9,7 @@ namespace fw::paper {
 struct PaperScale {
   int paper = 1, thing = 1;
   [[nodiscard]] double factor() const { return static_cast<double>(paper) / thing; }
+  friend bool operator==(const PaperScale&, const PaperScale&) = default;
   [[nodiscard]] std::string text() const { return std::to_string(paper) + " : " + std::to_string(thing); }
 };
 /// Those that a sheet has, the largest first. Small solids may be enlarged.

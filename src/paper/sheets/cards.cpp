@@ -86,9 +86,7 @@ void draw_card(PageCanvas& canvas, const Card& card, const lessons::Problem& pro
   }
 }
 
-}  // namespace
-
-Printed cards(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+Printed cards_printed(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   constexpr std::size_t per_page = card_columns * card_rows;
   const PageStyle& style = options.style;
   const Rect box = style.paper.printable();
@@ -125,6 +123,12 @@ Printed cards(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOpti
   }
   printed.add(packet.printed());
   return printed;
+}
+
+}  // namespace
+
+void cards(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(cards_printed(fonts, lesson, options)); });
 }
 
 }  // namespace fw::paper

@@ -1,5 +1,5 @@
 #include <algorithm>
-
+#include <memory>
 #include "paper/sheets/worked_lines.hpp"
 
 namespace fw::paper {
@@ -41,33 +41,38 @@ void add_mistakes(Packet& packet, const lessons::Problem& problem, const AskedIt
   }
 }
 
+/// The answers to a problem with what the key says of each.
+void add_answers(Packet& packet, const lessons::Lesson& lesson, std::size_t number, const SheetOptions& options) {
+  const PageStyle& style = options.style;
+  const lessons::Problem& problem = lesson.problems[number];
+  const std::vector<AskedItem> items = asked_items(problem);
+  for (std::size_t k = 0; k < items.size(); ++k) {
+    const std::string letter = items.size() > 1 ? part_letter(k) + "  " : "";
+    const std::string answer =
+        std::to_string(number + 1) + ".  " + letter + answer_line(problem, items[k], options.order);
+    packet.add_text(answer, style.em(), true, options.steps != Steps::None);
+    if (options.steps == Steps::None) {
+      continue;
+    }
+    if (const std::string accepted = accepted_line(problem, items[k]); !accepted.empty()) {
+      packet.add_text(accepted, style.small_em(), false, true, key_indent);
+    }
+    add_worked(packet, lesson, problem, items[k], options, true);
+    add_mistakes(packet, problem, items[k], style);
+    packet.add_space(4);
+  }
+}
+
 }  // namespace
 
-Printed key(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
-  const PageStyle& style = options.style;
+void key(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   SheetOptions full = options;
   full.gaps = Gaps::None;
   const std::string title = said(message("Key: {title}", {{"title", lesson.title}}));
-  Packet packet(fonts, style, {title, options.version, lesson_code(lesson), false}, key_block_gap);
-  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
-    const lessons::Problem& problem = lesson.problems[i];
-    const std::vector<AskedItem> items = asked_items(problem);
-    for (std::size_t k = 0; k < items.size(); ++k) {
-      const std::string letter = items.size() > 1 ? part_letter(k) + "  " : "";
-      const std::string answer = std::to_string(i + 1) + ".  " + letter + answer_line(problem, items[k], options.order);
-      packet.add_text(answer, style.em(), true, options.steps != Steps::None);
-      if (options.steps == Steps::None) {
-        continue;
-      }
-      if (const std::string accepted = accepted_line(problem, items[k]); !accepted.empty()) {
-        packet.add_text(accepted, style.small_em(), false, true, key_indent);
-      }
-      add_worked(packet, lesson, problem, items[k], full, true);
-      add_mistakes(packet, problem, items[k], style);
-      packet.add_space(4);
-    }
-  }
-  return packet.printed();
+  const auto packet = std::make_shared<Packet>(
+      fonts, options.style, Furniture{title, options.version, lesson_code(lesson), false}, key_block_gap);
+  add_packet(work, packet, lesson.problems.size(),
+             [=, &lesson](Packet& pages, std::size_t i) { add_answers(pages, lesson, i, full); });
 }
 
 }  // namespace fw::paper

@@ -159,30 +159,35 @@ CutoutWish wish_for(const SheetOptions& options) {
   return {upright.w, upright.h, lying.w, lying.h, options.only_usual_net, options.scale};
 }
 
-}  // namespace
-
-Printed nets(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+Printed net_pages(const Fonts& fonts, const lessons::Lesson& lesson, std::size_t number, const SheetOptions& options) {
   Printed printed;
-  const std::string code = lesson_code(lesson);
-  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
-    const lessons::Problem& problem = lesson.problems[i];
-    const auto cutout = best_cutout(problem, wish_for(options));
-    if (!cutout) {
-      printed.remarks.push_back(message("Problem {id}: {reason}", {{"id", problem.id}, {"reason", cutout.error()}}));
-      continue;
-    }
-    const PaperSize paper = cutout->lies ? options.style.paper.lying() : options.style.paper;
-    const NetPage page(problem, *cutout, options);
-    for (const Tile& tile : tiles_of(*cutout, net_room(paper, options))) {
-      PageCanvas canvas(fonts, paper.width, paper.height);
-      page.draw(canvas, tile, i + 1, said(message("{title} · code {code}", {{"title", lesson.title}, {"code", code}})));
-      printed.missing.insert(canvas.missing().begin(), canvas.missing().end());
-      printed.pages.push_back(std::move(canvas).take());
-      printed.pages.back().summary =
-          said(message("A net of {solid:a} with tabs, to cut out.", {{"solid", words::Noun{problem.solid.name()}}}));
-    }
+  const lessons::Problem& problem = lesson.problems[number];
+  const auto cutout = best_cutout(problem, wish_for(options));
+  if (!cutout) {
+    printed.remarks.push_back(message("Problem {id}: {reason}", {{"id", problem.id}, {"reason", cutout.error()}}));
+    return printed;
+  }
+  const PaperSize paper = cutout->lies ? options.style.paper.lying() : options.style.paper;
+  const NetPage page(problem, *cutout, options);
+  const std::string foot =
+      said(message("{title} · code {code}", {{"title", lesson.title}, {"code", lesson_code(lesson)}}));
+  for (const Tile& tile : tiles_of(*cutout, net_room(paper, options))) {
+    PageCanvas canvas(fonts, paper.width, paper.height);
+    page.draw(canvas, tile, number + 1, foot);
+    printed.missing.insert(canvas.missing().begin(), canvas.missing().end());
+    printed.pages.push_back(std::move(canvas).take());
+    printed.pages.back().summary =
+        said(message("A net of {solid:a} with tabs, to cut out.", {{"solid", words::Noun{problem.solid.name()}}}));
   }
   return printed;
+}
+
+}  // namespace
+
+void nets(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
+    work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(net_pages(fonts, lesson, i, options)); });
+  }
 }
 
 }  // namespace fw::paper

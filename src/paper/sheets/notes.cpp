@@ -1,3 +1,5 @@
+#include <memory>
+
 #include "paper/sheets/problem_figure.hpp"
 #include "paper/sheets/worked_lines.hpp"
 
@@ -14,30 +16,35 @@ void add_figure(Packet& packet, const lessons::Problem& problem, const PageStyle
        problem.id});
 }
 
+/// A problem with the lines of its solution.
+void add_noted(Packet& packet, const lessons::Lesson& lesson, std::size_t number, const SheetOptions& options) {
+  const PageStyle& style = options.style;
+  const lessons::Problem& problem = lesson.problems[number];
+  if (style.is_large && number > 0) {
+    packet.begin_page();
+  }
+  packet.add_text(std::to_string(number + 1) + ".  " + prompt_text(problem), style.em(), false, true);
+  add_figure(packet, problem, style);
+  const std::vector<AskedItem> items = asked_items(problem);
+  const std::vector<std::string> questions = question_lines(problem);
+  for (std::size_t k = 0; k < items.size(); ++k) {
+    if (k < questions.size()) {
+      packet.add_text((items.size() > 1 ? part_letter(k) + " " : "") + questions[k], style.em(), true, true);
+    }
+    add_worked(packet, lesson, problem, items[k], options, false);
+  }
+  packet.add_space(4);
+}
+
 }  // namespace
 
-Printed notes(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
-  const PageStyle& style = options.style;
+void notes(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   constexpr double notes_gap = 2;
-  Packet packet(fonts, style, {lesson.title, options.version, lesson_code(lesson), options.has_name_line}, notes_gap);
-  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
-    const lessons::Problem& problem = lesson.problems[i];
-    if (style.is_large && i > 0) {
-      packet.begin_page();
-    }
-    packet.add_text(std::to_string(i + 1) + ".  " + prompt_text(problem), style.em(), false, true);
-    add_figure(packet, problem, style);
-    const std::vector<AskedItem> items = asked_items(problem);
-    const std::vector<std::string> questions = question_lines(problem);
-    for (std::size_t k = 0; k < items.size(); ++k) {
-      if (k < questions.size()) {
-        packet.add_text((items.size() > 1 ? part_letter(k) + " " : "") + questions[k], style.em(), true, true);
-      }
-      add_worked(packet, lesson, problem, items[k], options, false);
-    }
-    packet.add_space(4);
-  }
-  return packet.printed();
+  const auto packet = std::make_shared<Packet>(
+      fonts, options.style, Furniture{lesson.title, options.version, lesson_code(lesson), options.has_name_line},
+      notes_gap);
+  add_packet(work, packet, lesson.problems.size(),
+             [=, &lesson](Packet& pages, std::size_t i) { add_noted(pages, lesson, i, options); });
 }
 
 }  // namespace fw::paper

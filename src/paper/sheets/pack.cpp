@@ -56,11 +56,10 @@ Printed script(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOpt
 
 }  // namespace
 
-Printed pack(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
-  Printed printed = script(fonts, lesson, options);
-  printed.add(handout(fonts, lesson, options));
-  printed.add(key(fonts, lesson, options));
-  return printed;
+void pack(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(script(fonts, lesson, options)); });
+  handout(work, fonts, lesson, options);
+  key(work, fonts, lesson, options);
 }
 
 }  // namespace fw::paper

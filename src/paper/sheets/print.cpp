@@ -10,18 +10,34 @@ using words::message;
 
 const std::vector<SheetKind>& sheet_kinds() {
   static const std::vector<SheetKind> table{
-      {"handout", "handout", "numbered problems with figures and space to work", handout},
-      {"notes", "notes with blanks", "worked solutions with blanks to fill", notes},
-      {"key", "answer key", "answers, with steps and likely mistakes", key},
-      {"nets", "nets to cut out", "a net of each solid with tabs, to scale", nets},
-      {"test", "test", "parallel versions, the key of each, and a table of all answers", test},
-      {"slips", "exit slips", "two on a page: an area, a volume, and which is which", slips},
-      {"cards", "matching cards", "solid, net, name and numbers, to cut apart", cards},
-      {"words", "words", "each solid with a picture, a sentence and a line for another language", solid_words},
-      {"tally", "tally", "the mistakes to look for, with boxes to mark", tally},
-      {"pack", "sub pack", "for whoever stands in: a script, the student pages, the key", pack},
+      {"handout", "handout", "numbered problems with figures and space to work", handout, {SheetChoice::Work}},
+      {"notes",
+       "notes with blanks",
+       "worked solutions with blanks to fill",
+       notes,
+       {SheetChoice::Gaps, SheetChoice::Steps}},
+      {"key", "answer key", "answers, with steps and likely mistakes", key, {SheetChoice::Steps}},
+      {"nets", "nets to cut out", "a net of each solid with tabs, to scale", nets, {SheetChoice::Cutouts}},
+      {"test",
+       "test",
+       "parallel versions, the key of each, and a table of all answers",
+       test,
+       {SheetChoice::Versions, SheetChoice::Steps, SheetChoice::Work}},
+      {"slips", "exit slips", "two on a page: an area, a volume, and which is which", slips, {}},
+      {"cards", "matching cards", "solid, net, name and numbers, to cut apart", cards, {}},
+      {"words", "words", "each solid with a picture, a sentence and a line for another language", solid_words, {}},
+      {"tally", "tally", "the mistakes to look for, with boxes to mark", tally, {}},
+      {"pack",
+       "sub pack",
+       "for whoever stands in: a script, the student pages, the key",
+       pack,
+       {SheetChoice::Steps, SheetChoice::Work}},
   };
   return table;
+}
+
+bool SheetKind::has(SheetChoice choice) const {
+  return std::find(choices.begin(), choices.end(), choice) != choices.end();
 }
 
 const SheetKind* find_sheet(std::string_view key) {

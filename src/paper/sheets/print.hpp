@@ -11,12 +11,23 @@
 
 namespace fw::paper {
 
+/// What can be chosen of a sheet, beside its paper.
+enum class SheetChoice {
+  Versions,
+  Gaps,
+  Steps,
+  Work,
+  Cutouts,  ///< scale, and what stands on them
+};
+
 /// Something that can be printed of a lesson.
 struct SheetKind {
   std::string key;    ///< "handout"
   std::string title;  ///< "handout"
   std::string says;   ///< in a line what it is
-  Printed (*print)(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+  SheetPlan plan;
+  std::vector<SheetChoice> choices;  ///< that change it
+  [[nodiscard]] bool has(SheetChoice choice) const;
 };
 /// All of them, in the order in which they are told.
 [[nodiscard]] const std::vector<SheetKind>& sheet_kinds();

@@ -154,7 +154,7 @@ void draw_work_space(PageCanvas& canvas, const Rect& rect, WorkSpace work, const
   if (work == WorkSpace::Ruled) {
     const double step = style.is_large ? 12 : 8;
     for (double y = rect.y + step; y < rect.bottom() + 0.01; y += step) {
-      canvas.path({{rect.x, y}, {rect.right(), y}}, false, {width, {0.3, 1.7}});
+      canvas.path({{rect.x, y}, {rect.right(), y}}, false, {width, {0.6, 1.4}});
     }
   } else {
     const double step = (style.paper.is_in_inches ? 6.35 : 5) * (style.is_large ? 2 : 1);
@@ -162,11 +162,11 @@ void draw_work_space(PageCanvas& canvas, const Rect& rect, WorkSpace work, const
     const double rows = std::floor(rect.h / step);
     for (int i = 0; i <= static_cast<int>(columns); ++i) {
       canvas.path({{rect.x + i * step, rect.y}, {rect.x + i * step, rect.y + rows * step}}, false,
-                  {width, {0.3, 0.97}});
+                  {width, {0.6, 0.67}});
     }
     for (int i = 0; i <= static_cast<int>(rows); ++i) {
       canvas.path({{rect.x, rect.y + i * step}, {rect.x + columns * step, rect.y + i * step}}, false,
-                  {width, {0.3, 0.97}});
+                  {width, {0.6, 0.67}});
     }
   }
   canvas.end_part();

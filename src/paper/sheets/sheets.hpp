@@ -8,6 +8,7 @@
 #include "lessons/lesson.hpp"
 #include "paper/cutouts/scale.hpp"
 #include "paper/packet.hpp"
+#include "paper/sheets/sheet_work.hpp"
 
 // What can be printed of a lesson, each as pages. All of it comes from the problems, solutions and mistakes that the
 // window shows.
@@ -43,25 +44,25 @@ struct SheetOptions {
 };
 
 /// Numbered problems with their figures and space to work; for a test, with its version.
-[[nodiscard]] Printed handout(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void handout(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Worked solutions with gaps.
-[[nodiscard]] Printed notes(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void notes(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Answers; with steps and their points, what else counts as right, and what wrong numbers look like.
-[[nodiscard]] Printed key(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void key(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Nets to cut out, with tabs, to scale, one on a page or tiled over several.
-[[nodiscard]] Printed nets(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void nets(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 
 /// The lesson as a test, in parallel versions, with the key of each and a table of all answers.
-[[nodiscard]] Printed test(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void test(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Exit slips, two on a page with a line to cut along: an area, a volume, and which is which.
-[[nodiscard]] Printed slips(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void slips(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// Cards to cut apart and match: solid, net, name, numbers. The last page is their key.
-[[nodiscard]] Printed cards(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void cards(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// The words for the lesson's solids, each with a picture, a sentence and a line for another language.
-[[nodiscard]] Printed solid_words(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void solid_words(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// The mistakes that the lesson's problems show, with boxes to mark and what to ask about each.
-[[nodiscard]] Printed tally(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void tally(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 /// For a class without its teacher: what to say and when, the student pages, the key.
-[[nodiscard]] Printed pack(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
+void pack(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options);
 
 }  // namespace fw::paper

@@ -94,9 +94,7 @@ void draw_slip(PageCanvas& canvas, const lessons::Lesson& lesson, const Rect& re
   draw_rule(canvas, rect.x, rect.bottom() - 1, rect.w);
 }
 
-}  // namespace
-
-Printed slips(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+Printed slips_printed(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   const PaperSize& paper = options.style.paper;
   const Rect box = paper.printable();
   PageCanvas canvas(fonts, paper.width, paper.height);
@@ -113,6 +111,12 @@ Printed slips(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOpti
   printed.missing = canvas.missing();
   printed.pages.push_back(std::move(canvas).take());
   return printed;
+}
+
+}  // namespace
+
+void slips(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(slips_printed(fonts, lesson, options)); });
 }
 
 }  // namespace fw::paper

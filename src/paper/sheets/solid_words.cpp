@@ -37,9 +37,7 @@ words::Message about_solid(const solids::Solid& solid) {
                   {"vertices", body.vertex_count()}});
 }
 
-}  // namespace
-
-Printed solid_words(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+Printed solid_words_printed(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   const PageStyle style = options.style;
   const std::string title = said(message("Words: {title}", {{"title", lesson.title}}));
   Packet packet(fonts, style, {title, options.version, lesson_code(lesson), options.has_name_line});
@@ -78,6 +76,12 @@ Printed solid_words(const Fonts& fonts, const lessons::Lesson& lesson, const She
          problem.id});
   }
   return packet.printed();
+}
+
+}  // namespace
+
+void solid_words(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(solid_words_printed(fonts, lesson, options)); });
 }
 
 }  // namespace fw::paper

@@ -38,9 +38,7 @@ void add_row(Packet& packet, const std::string& what, const std::string& ask, co
               {}});
 }
 
-}  // namespace
-
-Printed tally(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+Printed tally_printed(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
   const PageStyle& style = options.style;
   const std::string title = said(message("Tally: {title}", {{"title", lesson.title}}));
   Packet packet(fonts, style, {title, options.version, lesson_code(lesson), false});
@@ -77,6 +75,12 @@ Printed tally(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOpti
             said(practice::about(signature.saying.asks, any)), said(places));
   }
   return packet.printed();
+}
+
+}  // namespace
+
+void tally(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(tally_printed(fonts, lesson, options)); });
 }
 
 }  // namespace fw::paper

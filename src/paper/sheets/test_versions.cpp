@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <memory>
 
 #include "paper/sheets/problem_text.hpp"
 #include "paper/sheets/sheets.hpp"
@@ -39,24 +40,30 @@ Printed differences(const Fonts& fonts, const std::vector<lessons::Lesson>& vers
 
 }  // namespace
 
-Printed test(const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
-  const tasks::Versions made = tasks::versions_like(lesson, options.versions, options.seed);
-  const bool has_several = made.lessons.size() > 1;
-  Printed printed;
-  Printed keys;
-  for (std::size_t v = 0; v < made.lessons.size(); ++v) {
-    SheetOptions own = options;
-    own.version = has_several ? version_letter(v) : "";
-    own.order = options.order + v;
-    printed.add(handout(fonts, made.lessons[v], own));
-    keys.add(key(fonts, made.lessons[v], own));
+void test(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
+  const std::size_t problems = lesson.problems.size();
+  const auto versions = std::make_shared<tasks::Versions>();
+  versions->lessons.assign(options.versions, lesson);
+  const bool has_several = options.versions > 1;
+  for (std::size_t i = 0; i < problems && has_several; ++i) {
+    work.add([=, &lesson](SheetWork&) { tasks::vary_problem(*versions, lesson, i, options.seed); });
   }
-  printed.add(std::move(keys));
+  for (const SheetPlan plan : {handout, key}) {
+    for (std::size_t v = 0; v < options.versions; ++v) {
+      SheetOptions own = options;
+      own.version = has_several ? version_letter(v) : "";
+      own.order = options.order + v;
+      work.add_part(packet_steps(problems),
+                    [=, &fonts](SheetWork& part) { plan(part, fonts, versions->lessons[v], own); });
+    }
+  }
   if (has_several) {
-    printed.add(differences(fonts, made.lessons, options));
-    printed.remarks.insert(printed.remarks.end(), made.unchanged.begin(), made.unchanged.end());
+    work.add([=, &fonts](SheetWork& done) {
+      Printed table = differences(fonts, versions->lessons, options);
+      table.remarks.insert(table.remarks.end(), versions->unchanged.begin(), versions->unchanged.end());
+      done.printed.add(std::move(table));
+    });
   }
-  return printed;
 }
 
 }  // namespace fw::paper

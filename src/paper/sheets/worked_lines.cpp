@@ -24,7 +24,7 @@ constexpr double work_indent = 10;
 /// A line of a solution as it is printed.
 struct WorkedLine {
   std::vector<NotationLine> equations;
-  std::string reason;
+  words::Message reason;
   int kind = 0;        ///< lines of the same kind are drawn the same way
   bool earns = false;  ///< it is worth a point
   bool has_gap = false;
@@ -61,20 +61,24 @@ Notation with_wide_gaps(Notation notation, double em, const PageCanvas& canvas) 
   return notation;
 }
 
-std::vector<WorkedLine> board_lines(const reasoning::Explanation& explanation, const algebra::ClassNotation& style) {
+std::vector<WorkedLine> board_lines(const reasoning::Explanation& explanation, const algebra::ClassNotation& style,
+                                    std::vector<WorkedLine>& gapped) {
   using Kind = reasoning::BoardLine::Kind;
   std::vector<WorkedLine> lines;
   for (const reasoning::BoardLine& line : reasoning::board_of(reasoning::parts_of(explanation), style).lines) {
     const bool earns = line.kind == Kind::Convert || line.kind == Kind::Formula || line.kind == Kind::Part ||
                        line.kind == Kind::Substitute || line.kind == Kind::Count || line.kind == Kind::Answer;
     lines.push_back(
-        {line.equations, said(line.reason), static_cast<int>(line.kind), earns, false, line.kind == Kind::Answer});
+        {line.equations, line.reason, static_cast<int>(line.kind), earns, false, line.kind == Kind::Answer});
+    const reasoning::BlankedLine blank = reasoning::with_blank(line);
+    gapped.push_back(blank.hidden.empty() ? lines.back()
+                                          : WorkedLine{blank.equations, blank.reason, lines.back().kind, earns, true,
+                                                       lines.back().is_answer});
   }
   return lines;
 }
 
-std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, bool with_gaps,
-                                   std::vector<WorkedLine>& gapped) {
+std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, std::vector<WorkedLine>& gapped) {
   using Kind = reasoning::StepKind;
   std::vector<WorkedLine> lines;
   for (const reasoning::Step& step : reasoning::all_steps(explanation)) {
@@ -84,40 +88,43 @@ std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, bo
     const auto equations = [](const std::optional<NotationLine>& line) {
       return line ? std::vector<NotationLine>{*line} : std::vector<NotationLine>{};
     };
-    lines.push_back({equations(step.line), said(step.reason), kind, earns, false, step.kind == Kind::Answer});
-    const bool can_ask = with_gaps && reasoning::blank_kind(step) != reasoning::BlankKind::Words;
+    lines.push_back({equations(step.line), step.reason, kind, earns, false, step.kind == Kind::Answer});
+    const bool can_ask = reasoning::blank_kind(step) != reasoning::BlankKind::Words;
     const reasoning::StepText blank = can_ask ? reasoning::with_blank(step) : reasoning::StepText{};
-    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), said(blank.reason), kind, earns, true, false}
+    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), blank.reason, kind, earns, true, false}
                              : lines.back());
   }
   return lines;
 }
 
-/// What a line on the board comes to is left out: the right side of its last equation, or the answer.
-WorkedLine board_gap(WorkedLine line) {
-  if (!line.equations.empty()) {
-    const std::string text = algebra::plain_text(line.equations.back().right);
-    line.equations.back().right = algebra::leaf(Notation::Kind::Blank, text);
-    line.has_gap = true;
-  } else if (line.kind == static_cast<int>(reasoning::BoardLine::Kind::Answer)) {
-    line.reason = said(message("Answer: ____________________"));
-    line.has_gap = true;
+/// What stands before the answer in words alone gives it away: "544 is the area of the triangles alone." It is asked
+/// for instead, after what the first line asks.
+void hide_the_why(std::vector<WorkedLine>& gapped) {
+  const words::Message why = message("Why? ____________________");
+  for (std::size_t i = 1; i < gapped.size(); ++i) {
+    WorkedLine& line = gapped[i - 1];
+    const bool is_about_it = gapped[i].is_answer && gapped[i].equations.empty() && line.equations.empty();
+    if (!is_about_it || line.has_gap) {
+      continue;
+    }
+    const words::Message asks = words::first_sentence(line.reason);
+    if (i > 1 || !(asks == line.reason)) {
+      line.reason = i > 1 ? why : words::one_after_another({asks, why});
+      line.has_gap = true;
+    }
   }
-  return line;
 }
 
 /// The lines with their gaps: all of them; or, half filled, every second one, the first of its kind always filled.
 std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanation, const SheetOptions& options,
                                         const algebra::ClassNotation& style) {
   std::vector<WorkedLine> gapped;
-  const bool is_board = options.steps != Steps::Every;
   std::vector<WorkedLine> lines =
-      is_board ? board_lines(explanation, style) : every_line(explanation, options.gaps != Gaps::None, gapped);
-  if (is_board) {
-    for (const WorkedLine& line : lines) {
-      gapped.push_back(options.gaps == Gaps::None ? line : board_gap(line));
-    }
+      options.steps == Steps::Every ? every_line(explanation, gapped) : board_lines(explanation, style, gapped);
+  if (options.gaps == Gaps::None) {
+    return lines;
   }
+  hide_the_why(gapped);
   std::set<int> shown;
   std::size_t count = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
@@ -174,7 +181,7 @@ SetLine set_line(const Packet& packet, const WorkedLine& line, const PageStyle& 
   set.is_above = !set.formulas.empty() && taken > 0.7 * width;
   set.formula_width = set.is_above ? 0 : std::max(set.formula_width, set.formulas.empty() ? 0 : taken);
   const double reason_em = set.formulas.empty() ? em : style.small_em();
-  set.reason = lines_of(packet.measure(), line.reason, {reason_em, black}, width - set.formula_width);
+  set.reason = lines_of(packet.measure(), said(line.reason), {reason_em, black}, width - set.formula_width);
   const double reason = reason_em * style.leading() / em * static_cast<double>(set.reason.size());
   set.height =
       (set.is_above ? set.formula_height + reason : std::max(set.formula_height, reason)) + (line.has_gap ? 1 : 0);

@@ -104,6 +104,15 @@ std::string on(Model& model, const TakeProgress& command);
 std::string on(Model& model, const TakeFileNews& command);
 std::string on(Model& model, const CloseFileNews& command);
 
+std::string on(Model& model, const ShowPrint& command);
+std::string on(Model& model, const SetPrint& command);
+std::string on(Model& model, const TurnPage& command);
+std::string on(Model& model, const SetPrintPlace& command);
+std::string on(Model& model, const SavePrint& command);
+std::string on(Model& model, const StopPrint& command);
+std::string on(Model& model, const TakePrinted& command);
+std::string on(Model& model, const TakeSaved& command);
+
 std::string on(Model& model, const Undo& command);
 std::string on(Model& model, const Redo& command);
 

@@ -105,7 +105,7 @@ std::string on(Model& model, const SetFoldOrder& command) {
 
 std::string on(Model& model, const Tick& command) {
   View& view = model.view;
-  if (!is_moving(view)) {
+  if (view.motion == Motion::Still || view.blank) {
     return {};
   }
   const double hinges = static_cast<double>(hinge_count(model));

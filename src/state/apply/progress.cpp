@@ -9,6 +9,7 @@ std::string on(Model& model, const ShowProgress& command) {
   page.asks = false;
   page.message.clear();
   model.view.keys_shown = model.view.keys_shown && !command.on;
+  model.view.print.shown = model.view.print.shown && !command.on;
   return {};
 }
 

@@ -81,6 +81,7 @@ std::string on(Model& model, const SetBlank& command) {
 std::string on(Model& model, const ShowKeys& command) {
   model.view.keys_shown = command.on;
   model.view.progress.shown = model.view.progress.shown && !command.on;  // one page at a time
+  model.view.print.shown = model.view.print.shown && !command.on;
   return {};
 }
 

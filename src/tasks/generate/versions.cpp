@@ -417,33 +417,38 @@ words::Message why_not(const Problem& problem, const LikeMaker& maker) {
 
 }  // namespace
 
+void vary_problem(Versions& versions, const Lesson& lesson, std::size_t number, std::uint64_t seed) {
+  const std::size_t count = versions.lessons.size();
+  const Problem& first = lesson.problems[number];
+  const LikeMaker maker(first);
+  words::Message reason = why_not(first, maker);
+  Seed stream{seed * 1'000'003 + number};
+  std::vector<Problem> made{first};
+  for (int attempt = 0; reason.empty() && made.size() < count && attempt < most_attempts; ++attempt) {
+    auto one = maker.made(stream);
+    const bool is_good =
+        one && is_like(*one, first) &&
+        std::all_of(made.begin(), made.end(), [&](const Problem& other) { return are_parallel(*one, other); });
+    if (is_good) {
+      made.push_back(std::move(*one));
+    }
+  }
+  if (made.size() < count) {
+    versions.unchanged.push_back(
+        message("Problem {id} is the same in all versions: {reason}.",
+                {{"id", first.id}, {"reason", reason.empty() ? message("no other numbers fit as well") : reason}}));
+    return;
+  }
+  for (std::size_t v = 0; v < count; ++v) {
+    versions.lessons[v].problems[number] = made[v];
+  }
+}
+
 Versions versions_like(const Lesson& lesson, std::size_t count, std::uint64_t seed) {
   Versions versions;
   versions.lessons.assign(count, lesson);
   for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
-    const Problem& first = lesson.problems[i];
-    const LikeMaker maker(first);
-    words::Message reason = why_not(first, maker);
-    Seed stream{seed * 1'000'003 + i};
-    std::vector<Problem> made{first};
-    for (int attempt = 0; reason.empty() && made.size() < count && attempt < most_attempts; ++attempt) {
-      auto one = maker.made(stream);
-      const bool is_good =
-          one && is_like(*one, first) &&
-          std::all_of(made.begin(), made.end(), [&](const Problem& other) { return are_parallel(*one, other); });
-      if (is_good) {
-        made.push_back(std::move(*one));
-      }
-    }
-    if (made.size() < count) {
-      versions.unchanged.push_back(
-          message("Problem {id} is the same in all versions: {reason}.",
-                  {{"id", first.id}, {"reason", reason.empty() ? message("no other numbers fit as well") : reason}}));
-      continue;
-    }
-    for (std::size_t v = 0; v < count; ++v) {
-      versions.lessons[v].problems[i] = made[v];
-    }
+    vary_problem(versions, lesson, i, seed);
   }
   return versions;
 }

@@ -21,4 +21,7 @@ struct Versions {
 /// means, and the 5 %: common practice, no source.
 [[nodiscard]] Versions versions_like(const lessons::Lesson& lesson, std::size_t count, std::uint64_t seed);
 
+/// The same for one problem of the lesson: `versions` holds it as many times as there are to be versions.
+void vary_problem(Versions& versions, const lessons::Lesson& lesson, std::size_t number, std::uint64_t seed);
+
 }  // namespace fw::tasks

@@ -181,6 +181,28 @@ inline TakeProgress any(Of<TakeProgress>, const Model& model, Choices& c) {
   return {model.view.progress.kept, model.view.progress.today + static_cast<int>(c.below(2)), "taken"};
 }
 
+// Printing
+inline ShowPrint any(Of<ShowPrint>, const Model&, Choices& c) { return {c.yes()}; }
+inline SetPrint any(Of<SetPrint>, const Model&, Choices& c) {
+  PrintChoices choices;
+  choices.sheet = c.one_of<std::string>({"handout", "nets", "key", "test", "no-such-sheet"});
+  choices.paper = c.one_of<std::string>({"", "a4", "letter", "no-such-paper"});
+  choices.only_this = c.yes();
+  choices.is_large = c.yes();
+  choices.versions = c.below(10);
+  return {choices};
+}
+inline TurnPage any(Of<TurnPage>, const Model&, Choices& c) { return {c.step() * static_cast<int>(c.below(4))}; }
+inline SetPrintPlace any(Of<SetPrintPlace>, const Model&, Choices& c) {
+  return {c.one_of<std::string>({"", "x", "home/Documents/x.pdf", "/nowhere/x.pdf"})};
+}
+inline TakePrinted any(Of<TakePrinted>, const Model&, Choices& c) {
+  auto printed = std::make_shared<paper::Printed>();
+  printed->pages.resize(c.below(4));
+  return {c.yes() ? printed : nullptr, c.below(3), c.below(5)};
+}
+inline TakeSaved any(Of<TakeSaved>, const Model&, Choices& c) { return {c.yes() ? "saved" : "", c.yes(), "home"}; }
+
 /// A way to make the command of one intent.
 struct Maker {
   std::string name;

@@ -18,7 +18,7 @@ std::vector<Key> printable_keys() {
 }
 
 TEST(KeyOwner, GivesEveryPrintableKeyToTheFieldThatIsOnTheScreen) {
-  for (const KeyScene scene : {KeyScene::Field, KeyScene::BesideField}) {
+  for (const KeyScene scene : {KeyScene::Field, KeyScene::SheetField, KeyScene::BesideField}) {
     for (const Key key : printable_keys()) {
       for (const Modifiers modifiers : {no_modifiers, with_shift}) {
         EXPECT_TRUE(may_take(KeyTaker::Field, scene, key, modifiers)) << static_cast<int>(key);
@@ -33,7 +33,8 @@ TEST(KeyOwner, GivesEveryPrintableKeyToTheFieldThatIsOnTheScreen) {
 }
 
 TEST(KeyOwner, LetsNothingThatOneStudentTypesBlankTheScreenOrMoveOn) {
-  for (const KeyScene scene : {KeyScene::Choosing, KeyScene::Answered, KeyScene::BesideField, KeyScene::Field}) {
+  for (const KeyScene scene :
+       {KeyScene::Choosing, KeyScene::Answered, KeyScene::BesideField, KeyScene::Field, KeyScene::SheetField}) {
     for (const Key key : {Key::B, Key::Period, Key::Space, Key::Enter, Key::Backspace, Key::Delete}) {
       EXPECT_FALSE(may_take(KeyTaker::Command, scene, key, no_modifiers)) << static_cast<int>(key);
     }
@@ -42,7 +43,7 @@ TEST(KeyOwner, LetsNothingThatOneStudentTypesBlankTheScreenOrMoveOn) {
 
 TEST(KeyOwner, TakesLettersForOptionsOnlyWhereOptionsAreShown) {
   for (const KeyScene scene : {KeyScene::Program, KeyScene::Blank, KeyScene::Answered, KeyScene::Sheet,
-                               KeyScene::BesideField, KeyScene::Field}) {
+                               KeyScene::BesideField, KeyScene::Field, KeyScene::SheetField}) {
     EXPECT_FALSE(may_take(KeyTaker::Option, scene, Key::A, no_modifiers));
     EXPECT_FALSE(may_take(KeyTaker::Option, scene, Key::B, no_modifiers));
   }
@@ -57,6 +58,15 @@ TEST(KeyOwner, LeavesCopyAndPasteToTheFieldAndUndoToItTooWhileItIsTypedIn) {
   EXPECT_FALSE(may_take(KeyTaker::Command, KeyScene::Field, Key::Z, with_control));
   EXPECT_TRUE(may_take(KeyTaker::Command, KeyScene::BesideField, Key::Z, with_control));
   EXPECT_TRUE(may_take(KeyTaker::Command, KeyScene::Field, Key::Y, with_control));
+}
+
+TEST(KeyOwner, LetsNoChordThroughASheet) {
+  for (const KeyScene scene : {KeyScene::Sheet, KeyScene::SheetField}) {
+    for (const Key key : {Key::Y, Key::Z, Key::P, Key::Digit1}) {
+      EXPECT_FALSE(may_take(KeyTaker::Command, scene, key, with_control)) << static_cast<int>(key);
+    }
+  }
+  EXPECT_TRUE(may_take(KeyTaker::Field, KeyScene::SheetField, Key::V, with_control));
 }
 
 }  // namespace

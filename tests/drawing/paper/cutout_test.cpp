@@ -203,14 +203,14 @@ TEST(Cutouts, AreTiledOverPages) {
   const lessons::Lesson lesson = lesson_of(R"({"kind": "cube", "edge": "15 cm"})");
   SheetOptions options = on_paper("letter");
   options.scale = PaperScale{1, 1};
-  const Printed printed = nets(test_fonts(), lesson, options);
+  const Printed printed = made(nets, test_fonts(), lesson, options);
   ASSERT_GT(printed.pages.size(), 3U);
   for (const Page& page : printed.pages) {
     EXPECT_THAT(text_of(page), HasSubstr("glue the strips under the lines"));
     EXPECT_THAT(text_of(page), HasSubstr("true size"));
   }
   options.scale = PaperScale{10, 1};
-  const Printed refused = nets(test_fonts(), lesson, options);
+  const Printed refused = made(nets, test_fonts(), lesson, options);
   EXPECT_TRUE(refused.pages.empty());
   ASSERT_EQ(refused.remarks.size(), 1U);
   EXPECT_EQ(said(refused.remarks.front()),
@@ -220,7 +220,7 @@ TEST(Cutouts, AreTiledOverPages) {
 // What a reader of the file measures: the fold of a cube, and the bars of the ruler.
 TEST(Cutouts, AreTrueToScaleInTheFile) {
   const lessons::Lesson lesson = lesson_of(R"({"kind": "cube", "edge": "50 mm"})");
-  const Printed printed = nets(test_fonts(), lesson, on_paper("letter"));
+  const Printed printed = made(nets, test_fonts(), lesson, on_paper("letter"));
   ASSERT_EQ(printed.pages.size(), 1U);
   const PrintedFile file(pdf_file(printed.pages, test_fonts(), "Cube"));
   EXPECT_EQ(ran("qpdf --check " + file.path()).status, 0);
@@ -253,12 +253,12 @@ TEST(Cutouts, AreTrueToScaleInTheFile) {
 TEST(Cutouts, AreBlankOrFilled) {
   const lessons::Lesson lesson = lesson_of(R"({"kind": "cube", "edge": "50 mm"})");
   SheetOptions options = on_paper("letter");
-  EXPECT_THAT(text_of(nets(test_fonts(), lesson, options).pages), testing::Not(HasSubstr("2500 mm²")));
+  EXPECT_THAT(text_of(made(nets, test_fonts(), lesson, options).pages), testing::Not(HasSubstr("2500 mm²")));
   options.gaps = Gaps::None;
-  EXPECT_THAT(text_of(nets(test_fonts(), lesson, options).pages), HasSubstr("2500 mm²"));
+  EXPECT_THAT(text_of(made(nets, test_fonts(), lesson, options).pages), HasSubstr("2500 mm²"));
   options = on_paper("letter");
   options.has_letters = false;
-  EXPECT_THAT(text_of(nets(test_fonts(), lesson, options).pages), testing::Not(HasSubstr("cube")));
+  EXPECT_THAT(text_of(made(nets, test_fonts(), lesson, options).pages), testing::Not(HasSubstr("cube")));
 }
 
 }  // namespace

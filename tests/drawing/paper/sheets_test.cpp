@@ -44,7 +44,7 @@ TEST(Sheets, StayInsideTheMarginAndAreReadable) {
             continue;  // each lesson on both papers, large on one of them
           }
           const SheetOptions options = options_for(paper, is_large);
-          const Printed printed = kind.print(test_fonts(), demo_lesson(name), options);
+          const Printed printed = made(kind.plan, test_fonts(), demo_lesson(name), options);
           EXPECT_TRUE(printed.missing.empty()) << kind.key << " " << name;
           for (std::size_t i = 0; i < printed.pages.size(); ++i) {
             const Rect ink = inked(printed.pages[i]);
@@ -74,7 +74,7 @@ TEST(Sheets, StayInsideTheMarginAndAreReadable) {
 TEST(Sheets, AreReadInOrder) {
   for (const std::string& name : demo_lessons()) {
     const lessons::Lesson lesson = demo_lesson(name);
-    const Printed printed = handout(test_fonts(), lesson, options_for("letter", false));
+    const Printed printed = made(handout, test_fonts(), lesson, options_for("letter", false));
     const PrintedFile file(pdf_file(printed.pages, test_fonts(), lesson.title));
     EXPECT_EQ(ran("qpdf --check " + file.path()).status, 0);
     const std::string fonts = ran("pdffonts " + file.path()).out;
@@ -94,7 +94,7 @@ TEST(Sheets, AreReadInOrder) {
 // The border of each page is white as it comes from the printer.
 TEST(Sheets, LeaveTheBorderWhite) {
   const lessons::Lesson lesson = demo_lesson("lantern_fair.json");
-  const Printed printed = handout(test_fonts(), lesson, options_for("a4", false));
+  const Printed printed = made(handout, test_fonts(), lesson, options_for("a4", false));
   const PrintedFile file(pdf_file({printed.pages.front(), printed.pages.back()}, test_fonts(), lesson.title));
   ASSERT_EQ(ran("pdftoppm -r 100 -gray " + file.path() + " " + file.folder() + "/p").status, 0);
   for (const char* name : {"/p-1.pgm", "/p-2.pgm"}) {
@@ -141,7 +141,7 @@ TEST(Sheets, KeyHasEveryAnswerAndNoWrongNumberThatIsRight) {
     const lessons::Lesson lesson = demo_lesson(name);
     SheetOptions options = options_for("letter", false);
     options.steps = Steps::None;
-    const std::string text = without_spaces(text_of(key(test_fonts(), lesson, options).pages));
+    const std::string text = without_spaces(text_of(made(key, test_fonts(), lesson, options).pages));
     for (const lessons::Problem& problem : lesson.problems) {
       for (const AskedItem& item : asked_items(problem)) {
         EXPECT_THAT(text, HasSubstr(without_spaces(answer_line(problem, item, 1)))) << problem.id;
@@ -167,7 +167,7 @@ TEST(Sheets, NotesAreFilledByDegrees) {
       SheetOptions options = options_for("letter", false);
       options.gaps = gaps;
       options.steps = steps;
-      lengths.push_back(without_spaces(text_of(notes(test_fonts(), lesson, options).pages)).size());
+      lengths.push_back(without_spaces(text_of(made(notes, test_fonts(), lesson, options).pages)).size());
     }
     EXPECT_LT(lengths[0], lengths[1]);
     EXPECT_LT(lengths[1], lengths[2]);
@@ -197,9 +197,9 @@ TEST(Sheets, HalfFilledNotesLeaveTheAnswerOpen) {
   ASSERT_TRUE(lesson.has_value());
   SheetOptions options = options_for("letter", false);
   options.gaps = Gaps::Half;
-  EXPECT_THAT(text_of(notes(test_fonts(), *lesson, options).pages), Not(HasSubstr("286 in")));
+  EXPECT_THAT(text_of(made(notes, test_fonts(), *lesson, options).pages), Not(HasSubstr("286 in")));
   options.gaps = Gaps::None;
-  EXPECT_THAT(text_of(notes(test_fonts(), *lesson, options).pages), HasSubstr("286 in²"));
+  EXPECT_THAT(text_of(made(notes, test_fonts(), *lesson, options).pages), HasSubstr("286 in²"));
 }
 
 TEST(Sheets, ACodeGoesByTheContent) {
@@ -215,7 +215,8 @@ TEST(Sheets, AreTheSameEveryTime) {
   for (const SheetKind& kind : sheet_kinds()) {
     const lessons::Lesson lesson = demo_lesson("lantern_market.json");
     const auto once = [&] {
-      return pdf_file(kind.print(test_fonts(), lesson, options_for("a4", false)).pages, test_fonts(), lesson.title);
+      return pdf_file(made(kind.plan, test_fonts(), lesson, options_for("a4", false)).pages, test_fonts(),
+                      lesson.title);
     };
     EXPECT_EQ(once(), once()) << kind.key;
   }
@@ -231,7 +232,7 @@ TEST(Sheets, HostilePromptsArePrintedOrTold) {
   for (const SheetKind& kind : sheet_kinds()) {
     for (const bool is_large : {false, true}) {
       const SheetOptions options = options_for("letter", is_large);
-      const Printed printed = kind.print(test_fonts(), lesson, options);
+      const Printed printed = made(kind.plan, test_fonts(), lesson, options);
       for (const Page& page : printed.pages) {
         const bool lies = page.width > page.height;
         const PaperSize sheet = lies ? options.style.paper.lying() : options.style.paper;
@@ -239,7 +240,7 @@ TEST(Sheets, HostilePromptsArePrintedOrTold) {
       }
     }
   }
-  const Printed printed = handout(test_fonts(), lesson, options_for("letter", false));
+  const Printed printed = made(handout, test_fonts(), lesson, options_for("letter", false));
   EXPECT_EQ(printed.too_tall.size(), 2U);
   EXPECT_TRUE(printed.missing.count(U'\U0001F3EE') == 1);
   std::string told;
@@ -259,7 +260,7 @@ TEST(Sheets, ATestHasItsVersionsKeysAndAllAnswers) {
   ASSERT_TRUE(lesson.has_value());
   SheetOptions options = options_for("letter", false);
   options.versions = 3;
-  const Printed printed = test(test_fonts(), *lesson, options);
+  const Printed printed = made(test, test_fonts(), *lesson, options);
   EXPECT_TRUE(printed.remarks.empty());
   std::map<std::string, std::size_t> pages;
   for (const Page& page : printed.pages) {
@@ -279,7 +280,7 @@ TEST(Sheets, HoldWhatTheyAreFor) {
   const lessons::Lesson lesson = demo_lesson("lantern_fair.json");
   const SheetOptions options = options_for("letter", false);
   const auto text = [&](const char* key) {
-    return text_of(find_sheet(key)->print(test_fonts(), lesson, options).pages);
+    return text_of(made(find_sheet(key)->plan, test_fonts(), lesson, options).pages);
   };
   EXPECT_THAT(text("slips"), HasSubstr("Which answer is an area, and which is a volume?"));
   EXPECT_THAT(text("words"), HasSubstr("A square pyramid has 5 faces (1 square and 4 "));
@@ -298,7 +299,7 @@ TEST(Sheets, PutAsManyProblemsOnAPageAsAskedFor) {
   for (const std::size_t count : {1U, 2U, 3U}) {
     SheetOptions options = options_for("letter", false);
     options.per_page = count;
-    EXPECT_EQ(handout(test_fonts(), lesson, options).pages.size(), 6 / count) << count;
+    EXPECT_EQ(made(handout, test_fonts(), lesson, options).pages.size(), 6 / count) << count;
   }
 }
 

@@ -1,8 +1,8 @@
-#include "cli/paper_type.hpp"
+#include "state/paper_type.hpp"
 
 #include "platform/assets.hpp"
 
-namespace fw::cli {
+namespace fw::state {
 
 const paper::Fonts& paper_type() {
   static const paper::Fonts fonts{paper::Font::read(platform::asset("Andika-Regular.ttf")).value(),
@@ -10,4 +10,4 @@ const paper::Fonts& paper_type() {
   return fonts;
 }
 
-}  // namespace fw::cli
+}  // namespace fw::state

@@ -2,9 +2,9 @@
 
 #include "paper/font.hpp"
 
-namespace fw::cli {
+namespace fw::state {
 
 /// The type that pages are set in, as it was put into the program.
 [[nodiscard]] const paper::Fonts& paper_type();
 
-}  // namespace fw::cli
+}  // namespace fw::state
