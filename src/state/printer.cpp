@@ -55,7 +55,7 @@ std::optional<std::string> Printer::refusal(const std::string& path) const {
   const std::string folder = platform::folder_of(path);
   if (files_.kind(folder) != PathKind::Folder) {
     return said(
-        message("There is no folder \"{folder}\". Make it first, or save in another one.", {{"folder", folder}}));
+        message("The folder \"{folder}\" doesn't exist. Make it first, or save somewhere else.", {{"folder", folder}}));
   }
   const PathKind there = files_.kind(path);
   if (there == PathKind::Folder) {
@@ -73,7 +73,7 @@ TakeSaved Printer::save(const Model& model) const {
   const PrintPage& page = model.view.print;
   const std::string path = print_path(page, *model.state.lesson);
   if (page.printed == nullptr || page.printed->pages.empty()) {
-    return {said(message("There are no pages to save yet.")), true, page.folder};
+    return {said(message("The pages aren't ready yet.")), true, page.folder};
   }
   if (auto reason = refusal(path)) {
     return {std::move(*reason), true, page.folder};

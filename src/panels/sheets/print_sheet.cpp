@@ -141,32 +141,43 @@ void choice_row(Ui& ui, const ChoiceRow& row, std::size_t number, const PrintCho
   }
 }
 
-/// What can be printed, in two columns.
+/// In how many columns it has room.
+std::size_t kind_columns(const Ui& ui, double width) {
+  double widest = 0;
+  for (const SheetKind& kind : paper::sheet_kinds()) {
+    widest = std::max(widest, ui.text_width(kind.title, TextSize::Small));
+  }
+  return 2 * (widest + 2.2 * ui.em(TextSize::Label)) + ui.sizes().space <= width ? 2 : 1;
+}
+
+double kind_list_height(const Ui& ui, double width) {
+  const std::size_t columns = kind_columns(ui, width);
+  const auto rows = static_cast<double>((paper::sheet_kinds().size() + columns - 1) / columns);
+  return rows * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
+}
+
+/// What can be printed.
 void kind_list(Ui& ui, const PrintChoices& choices, const Rect& rect, Commands& out) {
   const std::vector<SheetKind>& kinds = paper::sheet_kinds();
-  const std::size_t half = (kinds.size() + 1) / 2;
+  const std::size_t columns = kind_columns(ui, rect.w);
+  const std::size_t rows = (kinds.size() + columns - 1) / columns;
   Row cut(rect, ui.sizes().space);
-  const double width = (rect.w - ui.sizes().space) / 2;
-  std::size_t first = 0;
-  for (const WidgetId id : {ids::print_kind, ids::print_kind_more}) {
+  const double width = columns == 1 ? rect.w : (rect.w - ui.sizes().space) / 2;
+  constexpr WidgetId columns_ids[] = {ids::print_kind, ids::print_kind_more};
+  for (std::size_t column = 0; column < columns; ++column) {
+    const std::size_t first = column * rows;
     std::vector<std::string> titles;
     std::optional<std::size_t> current;
-    for (std::size_t i = first; i < std::min(first + half, kinds.size()); ++i) {
+    for (std::size_t i = first; i < std::min(first + rows, kinds.size()); ++i) {
       current = kinds[i].key == choices.sheet ? std::optional(i - first) : current;
       titles.push_back(kinds[i].title);
     }
-    if (const auto chosen = ui.options(id, titles, current, cut.take(width))) {
+    if (const auto chosen = ui.options(columns_ids[column], titles, current, cut.take(width))) {
       PrintChoices wanted = choices;
       wanted.sheet = kinds[first + *chosen].key;
       out.push_back(SetPrint{wanted});
     }
-    first += half;
   }
-}
-
-double kind_list_height(const Ui& ui) {
-  const auto half = static_cast<double>((paper::sheet_kinds().size() + 1) / 2);
-  return half * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
 }
 
 void choices_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
@@ -177,11 +188,11 @@ void choices_list(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const double width = rect.w - sizes.scroll_bar - sizes.space;
   const std::string says = paper::find_sheet(choices.sheet)->says;
   const double said = ui.wrapped_height(says, width, TextSize::Small);
-  const double whole =
-      kind_list_height(ui) + said + static_cast<double>(rows.size()) * (sizes.field + gap) + 2 * sizes.space;
+  const double kinds = kind_list_height(ui, width);
+  const double whole = kinds + said + static_cast<double>(rows.size()) * (sizes.field + gap) + 2 * sizes.space;
   const Rect content = ui.begin_scroll(ids::print_choices, rect, whole);
   Column column({content.x, content.y, width, content.h}, gap);
-  kind_list(ui, choices, column.take(kind_list_height(ui)), out);
+  kind_list(ui, choices, column.take(kinds), out);
   ui.text(says, column.take(said),
           {.size = TextSize::Small, .v = figures::VAlign::Top, .wrap = true, .color = ui.theme().quiet_ink});
   for (std::size_t i = 0; i < rows.size(); ++i) {

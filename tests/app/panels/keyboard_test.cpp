@@ -153,7 +153,7 @@ void click_everything(const FieldScreen& screen, figures::Vec2 size) {
     program.user().frames(2);
     const ItemRecord* field = program.user().ui().item(screen.field);
     if (field == nullptr || field->layer != 0 || program.model().view.keys_shown ||
-        program.model().view.progress.shown) {
+        program.model().view.progress.shown || program.model().view.print.shown) {
       continue;  // it led elsewhere
     }
     ++stayed;

@@ -178,7 +178,7 @@ TEST(PrintPage, TellsWhatCannotBeSavedAndLeavesNothing) {
     EXPECT_TRUE(printing.user().shows_text(reason.substr(0, 12))) << place;
     EXPECT_EQ(printing.files().texts(), before);
   };
-  refused("nowhere/x.pdf", "There is no folder \"nowhere\". Make it first, or save in another one.");
+  refused("nowhere/x.pdf", "The folder \"nowhere\" doesn't exist. Make it first, or save somewhere else.");
   refused("letter", "\"home/Documents/letter.pdf\" already exists and is not a PDF file. Pick another name.");
   printing.files().refuse_writing();
   refused("x.pdf", "The file \"home/Documents/x.pdf\" cannot be written: no space is left.");
@@ -201,7 +201,7 @@ TEST(PrintPage, TellsOfARealDiskWhatItCannotDo) {
   EXPECT_TRUE(page.is_refused);
   EXPECT_THAT(page.message, HasSubstr("The file \"/proc/slips.pdf\" cannot be written"));
   session.dispatch({SetPrintPlace{"/proc/no-such-folder/slips.pdf"}, SavePrint{}});
-  EXPECT_THAT(page.message, HasSubstr("There is no folder \"/proc/no-such-folder\"."));
+  EXPECT_THAT(page.message, HasSubstr("The folder \"/proc/no-such-folder\" doesn't exist."));
   EXPECT_EQ(session.model().view.settings.print_folder, "") << "only where something was saved";
 }
 
