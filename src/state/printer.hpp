@@ -10,6 +10,15 @@
 
 namespace fw::state {
 
+/// Pages that are being made, and what they hang on.
+struct PrintJob {
+  PrintChoices choices;
+  std::shared_ptr<const lessons::Lesson> whole;  ///< the lesson that is open
+  std::size_t problem = 0;
+  std::shared_ptr<const lessons::Lesson> lesson;  ///< that is printed
+  paper::SheetWork work;
+};
+
 /// Makes the pages that the print page shows, a few steps at a time, and saves them. Without a window.
 class Printer {
  public:
@@ -24,19 +33,11 @@ class Printer {
   [[nodiscard]] TakeSaved save(const Model& model) const;
 
  private:
-  /// Pages that are being made, and what they hang on.
-  struct Job {
-    PrintChoices choices;
-    std::shared_ptr<const lessons::Lesson> whole;  ///< the lesson that is open
-    std::size_t problem = 0;
-    std::shared_ptr<const lessons::Lesson> lesson;  ///< that is printed
-    paper::SheetWork work;
-  };
   [[nodiscard]] bool is_of(const Model& model) const;
   [[nodiscard]] std::optional<std::string> refusal(const std::string& path) const;
 
   platform::Files& files_;
-  std::optional<Job> job_;
+  std::optional<PrintJob> job_;
 };
 
 }  // namespace fw::state
