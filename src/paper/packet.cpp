@@ -86,7 +86,7 @@ void Packet::add_text(const std::string& text, double em, bool bold, bool keeps_
 }
 
 void Packet::add_space(double height) {
-  add({{height, false, false}, [](PageCanvas&, const Rect&) {}, {}});
+  add({{height, false, false}, [](PageCanvas&, const Rect&) {}, {}, true});
 }
 
 void Packet::begin_page() {
@@ -140,6 +140,9 @@ Printed Packet::printed() const {
   std::vector<BlockSize> sizes;
   for (const Block& block : blocks_) {
     sizes.push_back(block.size);
+  }
+  for (std::size_t i = blocks_.size(); i > 0 && blocks_[i - 1].is_space; --i) {
+    sizes.pop_back();
   }
   const std::vector<PlacedBlock> placed = flowed(sizes, {first_room(), room()}, gap_);
   const std::size_t pages = placed.empty() ? 1 : placed.back().page + 1;

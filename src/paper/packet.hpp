@@ -39,7 +39,8 @@ struct Furniture {
 struct Block {
   BlockSize size;
   std::function<void(PageCanvas&, const Rect&)> draw;
-  std::string id = {};  ///< of the problem that it shows
+  std::string id = {};    ///< of the problem that it shows
+  bool is_space = false;  ///< nothing is drawn: at the end it needs no page
 };
 
 /// What was printed, and what has to be told about it.

@@ -302,7 +302,12 @@ StepText with_blank(const Step& step) {
 BlankedLine with_blank(const BoardLine& line) {
   BlankedLine blanked{line.equations, line.reason, {}};
   if (!line.equations.empty()) {
-    Notation& side = blanked.equations.back().right;
+    // "5 = ℓ" comes to 5.
+    const auto has_number = [](const Notation& side) {
+      return algebra::plain_text(side).find_first_of("0123456789") != std::string::npos;
+    };
+    algebra::NotationLine& last = blanked.equations.back();
+    Notation& side = has_number(last.left) && !has_number(last.right) ? last.left : last.right;
     const std::string text = algebra::plain_text(side);
     side = algebra::leaf(Notation::Kind::Blank, text);
     blanked.hidden = results_in(text);

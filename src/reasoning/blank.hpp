@@ -25,8 +25,8 @@ struct StepText {
 /// "____" for each argument of a reason that is said as `hidden`, and for the number of an amount.
 [[nodiscard]] Message without(const Message& reason, const std::string& hidden);
 
-/// A line on the board without what it comes to: the right side of its last equation or, where it is the answer, all of
-/// it. `hidden`: what may be read nowhere on it; empty where the line asks for nothing.
+/// A line on the board without what it comes to: the right side of its last equation, the left one of "5 = ℓ" or, where
+/// it is the answer, all of it. `hidden`: what may be read nowhere on it; empty where the line asks for nothing.
 struct BlankedLine {
   std::vector<algebra::NotationLine> equations;
   Message reason;

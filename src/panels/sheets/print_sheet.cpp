@@ -141,14 +141,16 @@ void choice_row(Ui& ui, const ChoiceRow& row, std::size_t number, const PrintCho
   }
 }
 
-/// In how many columns it has room.
-std::size_t kind_columns(const Ui& ui, double width) {
+/// What two columns of it need.
+double two_columns_width(const Ui& ui) {
   double widest = 0;
   for (const SheetKind& kind : paper::sheet_kinds()) {
     widest = std::max(widest, ui.text_width(kind.title, TextSize::Small));
   }
-  return 2 * (widest + 2.2 * ui.em(TextSize::Label)) + ui.sizes().space <= width ? 2 : 1;
+  return 2 * (widest + 2.2 * ui.em(TextSize::Label)) + ui.sizes().space;
 }
+
+std::size_t kind_columns(const Ui& ui, double width) { return two_columns_width(ui) <= width ? 2 : 1; }
 
 double kind_list_height(const Ui& ui, double width) {
   const std::size_t columns = kind_columns(ui, width);
@@ -213,15 +215,9 @@ std::string news_of(const PrintPage& page) {
   return page.printed->pages.empty() ? "There is nothing to print. " + text : text;
 }
 
-void news(Ui& ui, const PrintPage& page, Column& column) {
-  const std::string text = news_of(page);
-  if (text.empty()) {
-    return;
-  }
-  constexpr double most_lines = 3;
-  const double width = column.rest().w - ui.sizes().scroll_bar - ui.sizes().space;
+void news(Ui& ui, const PrintPage& page, const std::string& text, const Rect& rect) {
+  const double width = rect.w - ui.sizes().scroll_bar - ui.sizes().space;
   const double height = ui.wrapped_height(text, width, TextSize::Small);
-  const Rect rect = column.take_bottom(std::min(height, most_lines * ui.line(TextSize::Small)));
   const Rect content = ui.begin_scroll(ids::print_news, rect, height);
   ui.text(text, {content.x, content.y, width, height},
           {.size = TextSize::Small,
@@ -232,29 +228,56 @@ void news(Ui& ui, const PrintPage& page, Column& column) {
   ui.end_scroll();
 }
 
-/// Where the pages go, and the button that saves them.
-void saving(Ui& ui, const Shown& shown, Column& column, Commands& out) {
+bool has_pages(const PrintPage& page) { return page.printed != nullptr && !page.printed->pages.empty(); }
+
+/// The file that the pages go into.
+void place_field(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const Sizes& sizes = ui.sizes();
   const PrintPage& page = shown.view().print;
-  const bool has_pages = page.printed != nullptr && !page.printed->pages.empty();
-  const Rect place = column.take_bottom(sizes.button);
-  if (ui.button(ids::print_save, "Save as PDF", place, {.look = ButtonLook::Primary, .enabled = has_pages})) {
-    out.push_back(SavePrint{});
-  }
-  Row row(column.take_bottom(sizes.field), sizes.space);
+  Row row(rect, sizes.space);
   const std::string caption = "File";
   ui.text(caption, row.take(ui.text_width(caption, TextSize::Small)),
           {.size = TextSize::Small, .color = ui.theme().quiet_ink});
   const std::string path = print_path(page, *shown.state().lesson);
   const FieldEvent event = ui.field(ids::print_place, "the file to save in", path, row.rest(),
                                     {.bad = page.is_refused, .size = TextSize::Small, .longest = 400});
-  const bool is_given = event.entered || event.left;
-  if (is_given && event.text != path) {
+  if ((event.entered || event.left) && event.text != path) {
     out.push_back(SetPrintPlace{event.text});
   }
-  if (event.entered && has_pages) {
+  if (event.entered && has_pages(page)) {
     out.push_back(SavePrint{});
   }
+}
+
+/// What is chosen, what has to be known of it, and how it is saved, from top to bottom.
+void left_side(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
+  const Sizes& sizes = ui.sizes();
+  const PrintPage& page = shown.view().print;
+  Column column(rect, sizes.space);
+  const Rect save = column.take_bottom(sizes.button);
+  const Rect place = column.take_bottom(sizes.field);
+  const std::string text = news_of(page);
+  Rect told{};
+  if (!text.empty()) {
+    constexpr double most_lines = 3;
+    const double height = ui.wrapped_height(text, rect.w - sizes.scroll_bar - sizes.space, TextSize::Small);
+    told = column.take_bottom(std::min(height, most_lines * ui.line(TextSize::Small)));
+  }
+  choices_list(ui, shown, column.rest(), out);
+  if (!text.empty()) {
+    news(ui, page, text, told);
+  }
+  place_field(ui, shown, place, out);
+  if (ui.button(ids::print_save, "Save as PDF", save, {.look = ButtonLook::Primary, .enabled = has_pages(page)})) {
+    out.push_back(SavePrint{});
+  }
+}
+
+/// Half of the sheet, or more where the list of what can be printed then has two columns.
+double left_width(const Ui& ui, double width) {
+  constexpr double most = 0.62;
+  const double needed = two_columns_width(ui) + ui.sizes().scroll_bar + 2 * ui.sizes().space;
+  return needed <= most * width ? std::max(0.5 * width, needed) : 0.5 * width;
 }
 
 /// The page as it will be, on white, as large as there is room.
@@ -328,10 +351,7 @@ void print_sheet(Ui& ui, const Shown& shown, Commands& out) {
     out.push_back(ShowPrint{false});
   }
   Row halves(column.rest(), 2 * sizes.space);
-  Column left(halves.take(column.rest().w * 0.5), sizes.space);
-  saving(ui, shown, left, out);
-  news(ui, page, left);
-  choices_list(ui, shown, left.rest(), out);
+  left_side(ui, shown, halves.take(left_width(ui, column.rest().w)), out);
   Column right(halves.rest(), sizes.space);
   const Rect steps = right.take_bottom(sizes.icon);
   if (page.printed == nullptr) {

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "lessons/open_faces.hpp"
 #include "paper/cutouts/cutout_drawing.hpp"
 #include "paper/sheets/problem_text.hpp"
 #include "paper/sheets/sheets.hpp"
@@ -105,10 +106,10 @@ class NetPage {
         paper_(cutout.lies ? options.style.paper.lying() : options.style.paper) {}
 
   /// Requires: the canvas has the size of the paper, upright or lying as the net does.
-  void draw(PageCanvas& canvas, const Tile& tile, std::size_t number, const std::string& foot) const {
+  void draw(PageCanvas& canvas, const Tile& tile, const std::string& numbers, const std::string& foot) const {
     const Rect box = paper_.printable();
     const Rect room = net_room(paper_, options_);
-    draw_head(canvas, box, number);
+    draw_head(canvas, box, numbers);
     const CutoutLook look{options_.has_letters, options_.has_lengths, options_.gaps == Gaps::None, options_.has_letters,
                           true};
     if (tile.window.w > 0) {
@@ -128,11 +129,13 @@ class NetPage {
   }
 
  private:
-  void draw_head(PageCanvas& canvas, const Rect& box, std::size_t number) const {
+  void draw_head(PageCanvas& canvas, const Rect& box, const std::string& numbers) const {
     const TextStyle title{points(14), black, true};
     const TextStyle style{points(10), black};
     const std::string name = options_.has_letters ? ".  " + problem_.solid.name() : ".";
-    canvas.text({box.x, box.y}, HAlign::Left, VAlign::Top, std::to_string(number) + name, title);
+    const double room = 0.8 * box.w;  // the scale stands beside it
+    const std::string head = lines_of(canvas, numbers + name, title, room).front();
+    canvas.text({box.x, box.y}, HAlign::Left, VAlign::Top, head, title);
     const bool is_true_size = cutout_.scale.paper == cutout_.scale.thing;
     const std::string scale =
         said(is_true_size ? message("true size") : message("scale {scale}", {{"scale", cutout_.scale.text()}}));
@@ -159,13 +162,46 @@ CutoutWish wish_for(const SheetOptions& options) {
   return {upright.w, upright.h, lying.w, lying.h, options.only_usual_net, options.scale};
 }
 
-Printed net_pages(const Fonts& fonts, const lessons::Lesson& lesson, std::size_t number, const SheetOptions& options) {
+/// Problems with the very same net, by their places in the lesson: a page for all of them.
+std::vector<std::vector<std::size_t>> same_nets(const lessons::Lesson& lesson) {
+  std::vector<std::vector<std::size_t>> groups;
+  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
+    const lessons::Problem& problem = lesson.problems[i];
+    const auto group = std::find_if(groups.begin(), groups.end(), [&](const std::vector<std::size_t>& one) {
+      const lessons::Problem& first = lesson.problems[one.front()];
+      return first.solid == problem.solid && lessons::open_faces(first) == lessons::open_faces(problem);
+    });
+    if (group == groups.end()) {
+      groups.push_back({i});
+    } else {
+      group->push_back(i);
+    }
+  }
+  return groups;
+}
+
+/// The pages of a net; `same`: of which problems it is.
+Printed net_pages(const Fonts& fonts, const lessons::Lesson& lesson, const std::vector<std::size_t>& same,
+                  const SheetOptions& options) {
   Printed printed;
-  const lessons::Problem& problem = lesson.problems[number];
+  std::vector<std::string> numbers;
+  std::vector<std::string> problems;
+  for (const std::size_t number : same) {
+    numbers.push_back(std::to_string(number + 1));
+    problems.push_back(lesson.problems[number].id);
+  }
+  const lessons::Problem& problem = lesson.problems[same.front()];
   const auto cutout = best_cutout(problem, wish_for(options));
   if (!cutout) {
-    printed.remarks.push_back(message("Problem {id}: {reason}", {{"id", problem.id}, {"reason", cutout.error()}}));
+    for (const std::string& id : problems) {
+      printed.remarks.push_back(message("Problem {id}: {reason}", {{"id", id}, {"reason", cutout.error()}}));
+    }
     return printed;
+  }
+  if (problems.size() > 1) {
+    printed.remarks.push_back(
+        message("Problems {ids:and} have the same net, so it is printed once. Make {count} copies.",
+                {{"ids", problems}, {"count", problems.size()}}));
   }
   const PaperSize paper = cutout->lies ? options.style.paper.lying() : options.style.paper;
   const NetPage page(problem, *cutout, options);
@@ -173,7 +209,7 @@ Printed net_pages(const Fonts& fonts, const lessons::Lesson& lesson, std::size_t
       said(message("{title} · code {code}", {{"title", lesson.title}, {"code", lesson_code(lesson)}}));
   for (const Tile& tile : tiles_of(*cutout, net_room(paper, options))) {
     PageCanvas canvas(fonts, paper.width, paper.height);
-    page.draw(canvas, tile, number + 1, foot);
+    page.draw(canvas, tile, said(message("{numbers:,}", {{"numbers", numbers}})), foot);
     printed.missing.insert(canvas.missing().begin(), canvas.missing().end());
     printed.pages.push_back(std::move(canvas).take());
     printed.pages.back().summary =
@@ -185,8 +221,8 @@ Printed net_pages(const Fonts& fonts, const lessons::Lesson& lesson, std::size_t
 }  // namespace
 
 void nets(SheetWork& work, const Fonts& fonts, const lessons::Lesson& lesson, const SheetOptions& options) {
-  for (std::size_t i = 0; i < lesson.problems.size(); ++i) {
-    work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(net_pages(fonts, lesson, i, options)); });
+  for (const std::vector<std::size_t>& same : same_nets(lesson)) {
+    work.add([=, &fonts, &lesson](SheetWork& done) { done.printed.add(net_pages(fonts, lesson, same, options)); });
   }
 }
 

@@ -97,6 +97,28 @@ TEST(Blanks, HideWhatAStepComesTo) {
   EXPECT_GT(blanks, 300U);
 }
 
+// "5 = ℓ" comes to 5: the letter alone would be no blank.
+TEST(Blanks, AreWhereTheNumberIs) {
+  std::size_t letters = 0;
+  for_every_explanation([&](const std::string& id, const Explanation& one, const algebra::ClassNotation& notation) {
+    for (const BoardLine& line : board_of(parts_of(one), notation).lines) {
+      if (line.equations.empty()) {
+        continue;
+      }
+      const auto number_in = [](const std::string& text) {
+        return text.find_first_of("0123456789") != std::string::npos;
+      };
+      const std::string left = algebra::plain_text(line.equations.back().left);
+      const std::string right = algebra::plain_text(line.equations.back().right);
+      if (number_in(left) && !number_in(right)) {
+        ++letters;
+        EXPECT_EQ(with_blank(line).hidden.front(), left) << id;
+      }
+    }
+  });
+  EXPECT_GT(letters, 3U);
+}
+
 std::string notes_text(const std::string& lesson, const std::string& id, Steps steps) {
   lessons::Lesson one = demo_lesson(lesson);
   one.problems.erase(std::remove_if(one.problems.begin(), one.problems.end(),

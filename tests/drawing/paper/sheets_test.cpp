@@ -292,6 +292,37 @@ TEST(Sheets, HoldWhatTheyAreFor) {
   EXPECT_THAT(cards, HasSubstr("Key: which cards match"));
 }
 
+// No page holds its head and foot alone, be the last one as full as it may.
+TEST(Sheets, HaveNoEmptyPage) {
+  lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  for (; lesson.problems.size() > 14; lesson.problems.pop_back()) {
+    for (const SheetKind& kind : sheet_kinds()) {
+      if (kind.key != "notes" && kind.key != "key" && kind.key != "handout") {
+        continue;
+      }
+      const Printed printed = made(kind.plan, test_fonts(), lesson, options_for("letter", false));
+      std::size_t texts = 0;
+      for (const Item& item : printed.pages.back().items) {
+        texts += std::holds_alternative<TextItem>(item) ? 1U : 0U;
+      }
+      EXPECT_GT(texts, 3U) << kind.key << " of " << lesson.problems.size();  // letter, page, code
+    }
+  }
+}
+
+// A class set is a matter of the copier: the same net is one page, told for how many.
+TEST(Sheets, PrintTheSameNetOnce) {
+  lessons::Lesson lesson = demo_lesson("lantern_fair.json");
+  const lessons::Problem first = lesson.problems.front();
+  lesson.problems.assign(28, first);
+  lesson.problems.push_back(demo_lesson("lantern_fair.json").problems[1]);
+  const Printed printed = made(nets, test_fonts(), lesson, options_for("letter", false));
+  EXPECT_EQ(printed.pages.size(), 2U);
+  ASSERT_EQ(printed.remarks.size(), 1U);
+  EXPECT_THAT(said(printed.remarks.front()), HasSubstr("have the same net, so it is printed once. Make 28 copies."));
+  EXPECT_TRUE(options_for("letter", false).style.paper.printable().contains(inked(printed.pages.front()), 0.2));
+}
+
 // As many problems on a page as a teacher asks for.
 TEST(Sheets, PutAsManyProblemsOnAPageAsAskedFor) {
   lessons::Lesson lesson = demo_lesson("lantern_fair.json");
