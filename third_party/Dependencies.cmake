@@ -1,10 +1,14 @@
 # How the libraries of Debian 12 are found. Nothing is downloaded and no code of theirs is kept here.
-find_package(PkgConfig REQUIRED)
 # Debian's own interpreter where there is one: the generator and the tests' modules are Debian packages.
 if(EXISTS /usr/bin/python3)
   set(Python3_EXECUTABLE /usr/bin/python3)
 endif()
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
+if(EMSCRIPTEN)
+  include(${CMAKE_CURRENT_LIST_DIR}/WebDependencies.cmake)
+  return()
+endif()
+find_package(PkgConfig REQUIRED)
 find_package(Boost REQUIRED)
 find_package(nlohmann_json REQUIRED)
 find_package(CLI11 REQUIRED)

@@ -4,6 +4,7 @@
 #   sh third_party/bootstrap.sh explore   installs, builds, and opens the demo lesson; without a display
 #                                         draws it to a file and prints the ledger
 #   sh third_party/bootstrap.sh test      installs, builds and passes all tests
+#   sh third_party/bootstrap.sh web       installs, and builds the page that opens in any browser: foldwright.html
 #
 # Only packages that are missing are installed, and only from the machine's own package sources.
 # Exit status: 0 done, 2 wrong usage or packages that only root can install, otherwise that of the failing step.
@@ -15,11 +16,15 @@ cd "$here/.."
 say() { printf '\n== %s\n' "$*"; }
 
 usage() {
-  echo "usage: sh third_party/bootstrap.sh explore|test" >&2
+  echo "usage: sh third_party/bootstrap.sh explore|test|web" >&2
   exit 2
 }
 
+# Node.js from elsewhere than Debian brings its npm with it.
 is_installed() {
+  if [ "$1" = npm ] && command -v npm >/dev/null 2>&1; then
+    return 0
+  fi
   [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null || true)" = installed ]
 }
 
@@ -90,9 +95,45 @@ explore() {
   draw_off_screen "$lesson"
 }
 
+# Debian has Dear ImGui as a library for the desktop alone; its source package has what a browser needs. A list of its
+# own, so that the machine's package sources stay as they are.
+unpack_imgui() {
+  sources=$PWD/build/sources
+  if [ -f "$sources/imgui/imgui.cpp" ]; then
+    return 0
+  fi
+  say "unpacking the source package imgui (build/sources)"
+  mkdir -p "$sources/lists/partial" "$sources/parts"
+  # The machine's own package sources, asked for source packages.
+  for list in /etc/apt/sources.list /etc/apt/sources.list.d/*; do
+    case $list in
+      *.sources) sed 's/^Types:.*/Types: deb-src/' "$list" >"$sources/parts/$(basename "$list")" ;;
+      *.list) [ ! -f "$list" ] || sed -n 's/^deb /deb-src /p' "$list" >"$sources/parts/$(basename "$list")" ;;
+    esac
+  done
+  own_list="-o Dir::Etc::sourcelist=/dev/null -o Dir::Etc::sourceparts=$sources/parts"
+  own_list="$own_list -o Dir::State::lists=$sources/lists -o Dir::Cache::srcpkgcache= -o Dir::Cache::pkgcache="
+  # shellcheck disable=SC2086  # one word an option
+  (cd "$sources" && apt-get $own_list update && apt-get $own_list --download-only source imgui &&
+    dpkg-source -x imgui_*.dsc imgui)
+}
+
+# Packages of packages.txt that are marked with the given words, and those that every build needs.
+web() {
+  install_packages build "$@"
+  mkdir -p build
+  unpack_imgui
+  say "building the page (build/web)"
+  cmake --preset web >build/web-configure.log 2>&1 || { cat build/web-configure.log >&2; return 1; }
+  cmake --build --preset web --target page foldwright_said
+  say "the page is $(pwd)/build/web/foldwright.html"
+}
+
 [ $# -eq 1 ] || usage
 case $1 in
   explore) explore ;;
+  web) web web ;;
+  web-test) web web webtest ;;  # for step web of test.sh
   test)
     install_packages build test
     exec sh "$here/test.sh"

@@ -5,6 +5,7 @@
 #   sh third_party/test.sh asan       clang with sanitizers: every header alone, the tests again, but for the slow
 #                                     ones, and damaged lessons and numbers, made up for less than a minute
 #   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
+#   sh third_party/test.sh web        only when it is named: the page is built, and tried in Chromium without a network
 #   sh third_party/test.sh tidy       clang-tidy over the sources that changed since main, or in the last commit
 #
 # Ends with what each step took and ctest's closing lines. Exit status: 0 if every step passed.
@@ -81,7 +82,7 @@ changed_sources() {
     git ls-files 'src/*.cpp'
     return
   fi
-  git diff --numstat --no-renames --diff-filter=d "$base" -- 'src/*.cpp' 'src/*.hpp' | sort -rn | cut -f 3 |
+  git diff --numstat --no-renames --diff-filter=d "$base" -- 'src/*.cpp' 'src/*.hpp' ':!src/web' | sort -rn | cut -f 3 |
     sed 's/\.hpp$/.cpp/' | awk '!seen[$0]++' | while read -r file; do
       [ ! -f "$file" ] || echo "$file"
     done
@@ -95,6 +96,18 @@ step_tidy() {
   changed_sources >build/changed-sources.txt
   echo "$(wc -l <build/changed-sources.txt) sources changed; the first $most are looked at"
   head -n "$most" build/changed-sources.txt | xargs -r -P "$jobs" -n 1 clang-tidy --quiet -p build/tidy
+}
+
+# Not among the usual steps: the page takes as long to build as all the rest. Installs the packages marked web, and from
+# npm what tests/cli/page/package-lock.json pins; nothing of that goes into the page.
+step_web() {
+  sh third_party/bootstrap.sh web-test
+  configure grouped
+  cmake --build --preset grouped -j "$jobs" --target foldwright foldwright_said
+  mkdir -p build/page-tests
+  cp tests/cli/page/* build/page-tests/
+  (cd build/page-tests && npm ci --ignore-scripts --no-audit --no-fund)
+  node build/page-tests/page_test.mjs "$PWD/build/grouped/foldwright" "$PWD/build/web/foldwright.html"
 }
 
 closing_lines() {
@@ -118,9 +131,9 @@ closing_lines() {
 [ $# -gt 0 ] || set -- grouped asan compare tidy
 for step in "$@"; do
   case $step in
-    grouped | asan | compare | tidy) ;;
+    grouped | asan | compare | tidy | web) ;;
     *)
-      echo "test: there is no step \"$step\"; grouped, asan, compare and tidy are the steps" >&2
+      echo "test: there is no step \"$step\"; grouped, asan, compare, tidy and web are the steps" >&2
       exit 2
       ;;
   esac

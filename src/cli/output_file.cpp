@@ -19,6 +19,7 @@ bool looks_like_a_lesson(std::string_view text) {
 
 bool begins_as_pdf(std::string_view bytes) { return bytes.substr(0, 5) == "%PDF-"; }
 bool looks_like_svg(std::string_view text) { return text.substr(0, 400).find("<svg") != std::string_view::npos; }
+bool begins_as_page(std::string_view text) { return text.substr(0, 15) == "<!doctype html>"; }
 
 // Whether the file that is there may go: it is empty or of the same kind.
 bool is_replaceable(const std::string& path, const OutputKind& kind) {
@@ -61,6 +62,11 @@ std::string numbered_path(const std::string& path, std::size_t index, std::size_
 
 bool has_ending(const std::string& path, const std::string& ending) {
   return path.size() > ending.size() && path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
+}
+
+const OutputKind& page_file() {
+  static const OutputKind kind{"a page", ".html", begins_as_page};
+  return kind;
 }
 
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind) {

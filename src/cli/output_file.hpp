@@ -20,6 +20,7 @@ struct OutputKind {
 [[nodiscard]] const OutputKind& lesson_file();
 [[nodiscard]] const OutputKind& pdf_document();
 [[nodiscard]] const OutputKind& svg_drawing();
+[[nodiscard]] const OutputKind& page_file();
 
 /// Where a verb writes to, as its options say.
 struct OutputOptions {

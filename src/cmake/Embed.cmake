@@ -12,7 +12,19 @@ function(embed_assets target)
         "or say where it is: -DFOLDWRIGHT_FONT_${font}=PATH")
     endif()
     mark_as_advanced(FOLDWRIGHT_FONT_${font})
-    list(APPEND files ${FOLDWRIGHT_FONT_${font}})
+    if(EMSCRIPTEN)  # a page is mailed, so it carries the characters alone that it shows
+      set(cut ${PROJECT_BINARY_DIR}/type/${font})
+      add_custom_command(
+        OUTPUT ${cut}
+        COMMAND Python3::Interpreter ${PROJECT_SOURCE_DIR}/src/cmake/cut_type.py ${FOLDWRIGHT_FONT_${font}} ${cut}
+          ${PROJECT_SOURCE_DIR}/src/ui/fonts.cpp
+        DEPENDS ${PROJECT_SOURCE_DIR}/src/cmake/cut_type.py ${PROJECT_SOURCE_DIR}/src/ui/fonts.cpp
+        COMMENT "Cutting the type ${font} to the characters that are shown"
+        VERBATIM)
+      list(APPEND files ${cut})
+    else()
+      list(APPEND files ${FOLDWRIGHT_FONT_${font}})
+    endif()
   endforeach()
   set(licenses ${PROJECT_BINARY_DIR}/licenses.txt)
   add_custom_command(

@@ -30,20 +30,28 @@ function(add_lone_headers name headers)
   add_dependencies(lone_headers fw_${name}_headers)
 endfunction()
 
-# add_room(NAME [COMPUTES] [USES room...] [NEEDS imported-target...] [PRECOMPILES header...])
+# add_room(NAME [COMPUTES] [ON system] [USES room...] [NEEDS imported-target...] [PRECOMPILES header...] [DESKTOP source...])
 #
 # One folder of src/ is one library. A room sees only the headers of the rooms it USES,
 # because each room's headers are reachable through an include folder of its own: a wrong
 # include does not compile. Files named main*.cpp are executables' and stay outside. PRECOMPILES names large headers
-# that most of the room's sources include, read once for them.
+# that most of the room's sources include, read once for them. DESKTOP names the sources that a browser has no use for; ON the one system that
+# the room is for, Linux or Emscripten.
 function(add_room name)
-  cmake_parse_arguments(ROOM "COMPUTES" "" "USES;NEEDS;PRECOMPILES" ${ARGN})
+  cmake_parse_arguments(ROOM "COMPUTES" "ON" "USES;NEEDS;PRECOMPILES;DESKTOP" ${ARGN})
+  if(ROOM_ON AND NOT ROOM_ON STREQUAL CMAKE_SYSTEM_NAME)
+    return()
+  endif()
   set(folder ${PROJECT_SOURCE_DIR}/src/${name})
   set(view ${PROJECT_BINARY_DIR}/include/${name})
   file(MAKE_DIRECTORY ${view})
   file(CREATE_LINK ${folder} ${view}/${name} SYMBOLIC)
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${folder}/*.cpp)
   list(FILTER sources EXCLUDE REGEX "/main[a-z_]*\\.cpp$")
+  if(EMSCRIPTEN)
+    list(TRANSFORM ROOM_DESKTOP PREPEND ${folder}/)
+    list(REMOVE_ITEM sources ${ROOM_DESKTOP})
+  endif()
   file(GLOB_RECURSE headers RELATIVE ${folder} CONFIGURE_DEPENDS ${folder}/*.hpp)
   set(in_view ${headers})
   list(TRANSFORM in_view PREPEND ${view}/${name}/)

@@ -39,9 +39,13 @@ Rect place_side(Screen& screen, const Rect& window, const Rect& rest, const Mode
   return row.rest();
 }
 
+/// What of the bar folding takes: six buttons, and a slider that a finger can set.
+constexpr double least_fold_icons = 12;
+
 /// The buttons under the bench.
 void place_tools(Screen& screen, const Model& model, const Sizes& sizes) {
-  if (!model.view.presenting && screen.side_below) {  // height is short there, so the buttons share the bar
+  const bool has_room = screen.bar.w - tools_width(sizes) > least_fold_icons * sizes.icon;
+  if (!model.view.presenting && screen.side_below && has_room) {  // height is short there, so the buttons share the bar
     Row row(screen.bar);
     screen.tools = row.take_right(tools_width(sizes));
     screen.bar = row.rest();

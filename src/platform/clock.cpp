@@ -14,7 +14,9 @@ double monotonic_seconds() {
 int local_day() { return local_day_at(std::time(nullptr)); }
 
 int local_day_at(std::int64_t seconds) {
-  const std::time_t moment = seconds;
+  // A browser's time_t is narrower, until the year 2038 wide enough.
+  const std::chrono::system_clock::time_point point{std::chrono::seconds(seconds)};
+  const std::time_t moment = std::chrono::system_clock::to_time_t(point);
   std::tm local{};
   ::tzset();
   ::localtime_r(&moment, &local);

@@ -22,9 +22,10 @@ bool same_file(const std::string& a, const std::string& b) {
   return std::filesystem::equivalent(a, b, error) && !error;
 }
 
-std::string folder_of(const std::string& path) {
-  const auto folder = std::filesystem::path(path).parent_path().string();
-  return folder.empty() ? "." : folder;
+std::string program_folder() {
+  std::error_code error;
+  const auto program = std::filesystem::read_symlink("/proc/self/exe", error);
+  return error ? "." : folder_of(program.string());
 }
 
 }  // namespace fw::platform

@@ -19,4 +19,7 @@ enum class PathKind {
 /// The folder that the path's last name lies in; "." where the path is a bare name.
 [[nodiscard]] std::string folder_of(const std::string& path);
 
+/// The folder that the running program lies in; links are followed. "." where the system does not tell.
+[[nodiscard]] std::string program_folder();
+
 }  // namespace fw::platform

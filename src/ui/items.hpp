@@ -33,6 +33,7 @@ struct ItemRecord {
   bool enabled = true;
   bool focused = false;
   bool current = false;  ///< the chosen tab, the checked box
+  double share = 0;      ///< of a slider: how far it is, from 0 to 1
   bool scrolls = false;  ///< inside a scroll area
   bool cut = false;      ///< the text did not fit and ends in an ellipsis
 };

@@ -13,6 +13,7 @@ SliderEvent Ui::slider(WidgetId id, std::string_view text, double value, const S
   record.text = std::string(text);
   record.text_box = rect;
   record.enabled = enabled;
+  record.share = range.high > range.low ? std::clamp((value - range.low) / (range.high - range.low), 0.0, 1.0) : 0;
   const Core::Behavior b = core_->behave(std::move(record), Core::Stop::Tab);
   const double radius = std::min(rect.h * 0.4, 0.022 * sizes().window_height);
   const double left = rect.x + radius;

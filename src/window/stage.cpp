@@ -156,6 +156,8 @@ std::optional<std::string> Stage::restore(render::gl::Dialect dialect) {
   return std::nullopt;
 }
 
+void Stage::focus(ui::WidgetId id) { parts_->ui.set_focus(id); }
+
 std::size_t Stage::frames_drawn() const { return parts_->frames; }
 
 const Ui& Stage::ui() const { return parts_->ui; }

@@ -66,6 +66,8 @@ class Stage {
   /// Errors: a sentence when the drawing cannot be set up in the context that is current now.
   [[nodiscard]] std::optional<std::string> restore(render::gl::Dialect dialect);
 
+  /// The widget has the focus from the next frame on. `id`: of one of ui().items().
+  void focus(ui::WidgetId id);
   [[nodiscard]] std::size_t frames_drawn() const;
   [[nodiscard]] const fw::ui::Ui& ui() const;
 

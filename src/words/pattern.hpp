@@ -74,6 +74,9 @@ struct PatternPiece {
   return nullptr;
 }
 
+/// Written nowhere: a pattern that calls it while it is compiled does not compile.
+void is_not_well_formed(const char* fault);
+
 /// An English sentence with places for its arguments, checked by the compiler. Text in braces is a place:
 ///
 ///     {height}            the argument as it is
@@ -88,7 +91,7 @@ class Pattern {
  public:
   consteval Pattern(const char* text) : text_(text) {
     if (const char* fault = pattern_fault(text_)) {
-      throw fault;  // so that it does not compile
+      is_not_well_formed(fault);
     }
   }
   [[nodiscard]] constexpr std::string_view text() const { return text_; }

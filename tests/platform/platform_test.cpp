@@ -13,6 +13,7 @@
 #include "platform/clock.hpp"
 #include "platform/environment.hpp"
 #include "platform/files.hpp"
+#include "platform/paths.hpp"
 
 namespace fw::platform::platform_test {
 namespace {
@@ -330,6 +331,14 @@ TEST(Clock, DatesHaveLeapDays) {
   EXPECT_EQ(date_text(365 + 365 + 31 + 28), "1972-02-29");
   EXPECT_EQ(date_text(10957), "2000-01-01");  // 30 years with 7 leap days
   EXPECT_EQ(date_text(10957 + 59), "2000-02-29");
+}
+
+// As the standard library has it, but that there is always a folder.
+TEST(Paths, AFolderIsWhatStandsBeforeTheLastName) {
+  for (const std::string path : {"a", "a/b", "/a", "/a/b", "a//b", "a/", "a/b/", "../a", "/", "", "//a", "./a.b"}) {
+    const std::string folder = fs::path(path).parent_path().string();
+    EXPECT_EQ(folder_of(path), folder.empty() ? "." : folder == "//" ? "/" : folder) << path;
+  }
 }
 
 TEST(Environment, EmptyIsAsGoodAsNotSet) {

@@ -20,5 +20,6 @@ void add_check(CLI::App& app, ExitStatus& status);
 void add_nets(CLI::App& app, ExitStatus& status);
 void add_picture(CLI::App& app, ExitStatus& status);
 void add_print(CLI::App& app, ExitStatus& status);
+void add_share(CLI::App& app, ExitStatus& status);
 
 }  // namespace fw::cli

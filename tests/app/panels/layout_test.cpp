@@ -1,4 +1,7 @@
+#include <gmock/gmock.h>
+
 #include "app/panels/frame_driver.hpp"
+#include "panels/ids.hpp"
 #include "state/worked.hpp"
 
 // Nothing cut off, nothing on top of another, no target too small: at every size, in every mode.
@@ -148,6 +151,16 @@ TEST(LayoutDraw, APanelDrawnTwiceShowsTheSame) {
   program.user().frames(1);
   EXPECT_EQ(program.model(), before);
   EXPECT_EQ(program.user().ui().items().size(), items);
+}
+
+// Windows of a phone and of a tablet held upright, in the units of a page; as many as a finger is wide, and more.
+TEST(LayoutUpright, AFingerCanSetTheFold) {
+  for (const Size size : {Size{360, 690}, Size{412, 860}, Size{768, 972}, Size{820, 1128}}) {
+    ProgramDriver program(demo_model("shade"), size.width, size.height);
+    program.user().frames(2);
+    EXPECT_GE(program.user().item(ids::fold_slider).rect.w, 80) << size.width;
+    EXPECT_THAT(program.user().layout_faults(), testing::IsEmpty()) << size.width;
+  }
 }
 
 }  // namespace

@@ -115,6 +115,7 @@ TEST(Slider, FollowsThePointerAndTellsWhenADragBeginsAndEnds) {
   EXPECT_THAT(story, ElementsAre("began", "ended"));
   driver.drag(first, {0.98, 0.5}, {0.5, 0.5});
   EXPECT_NEAR(value, 0.5, 0.01);
+  EXPECT_NEAR(driver.item(first).share, 0.5, 0.01);
 }
 
 TEST(Slider, StepsByArrowsAndJumpsByHomeAndEnd) {
