@@ -17,7 +17,7 @@ words::Message unrecognized(const std::vector<Choice>& choices) {
   for (const Choice& one : choices) {
     options.push_back(one.text);
   }
-  return message("Not recognized. Choose one: {options:;}.", {{"options", options}});
+  return message("Choose one of these: {options:;}.", {{"options", options}});
 }
 
 Diagnosis judged_choice(const Choice& choice) {

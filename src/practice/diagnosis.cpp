@@ -176,7 +176,7 @@ Diagnosis mistaken(const lessons::Problem& problem, const Question& question, co
     return told(std::move(causes), typed.number.text);
   }
   Diagnosis unknown;
-  unknown.message = message("Not recognized. {first_step}", {{"first_step", question.first_step}});
+  unknown.message = message("Let's look again. {first_step}", {{"first_step", question.first_step}});
   if (account) {
     unknown.causes = {*account};
   }

@@ -162,9 +162,9 @@ std::vector<MadeUp> made_measures() {
       {7, "lateral", "lateral area", Heading::Area, 1, "add some faces", has_sides, made_lateral},
       {8, "volume", "volume", Heading::Volume, 1, "base times height", any, made_volume},
       {9, "base-area", "base area", Heading::Area, 1, "one face", has_bases, made_base_area},
-      {10, "open", "open surface", Heading::Area, 1, "leave faces out", can_be_open, made_open},
-      {11, "units", "volume from unlike units", Heading::Volume, 2, "convert", is_long_box, made_units},
-      {12, "routes", "surface area in two ways", Heading::Area, 2, "add faces", has_bases, made_routes},
+      {10, "open", "surface area of an open solid", Heading::Area, 1, "leave faces out", can_be_open, made_open},
+      {11, "units", "volume with mixed units", Heading::Volume, 2, "convert", is_long_box, made_units},
+      {12, "routes", "surface area two ways", Heading::Area, 2, "add faces", has_bases, made_routes},
   };
   for (const MadeUp& missing : made_missing_measures()) {
     all.push_back(missing);

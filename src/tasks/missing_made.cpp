@@ -125,12 +125,12 @@ std::optional<Problem> made_by_right_triangle(const Blueprint& blueprint, Seed& 
 std::vector<MadeUp> made_missing_measures() {
   using practice::Heading;
   return {
-      {13, "edge-from-volume", "a length from the volume", Heading::MissingLength, 1, "undo the volume",
-       has_from_volume, made_from_volume},
-      {14, "edge-from-surface", "a length from the surface area", Heading::MissingLength, 2, "undo the surface",
+      {13, "edge-from-volume", "missing length (volume)", Heading::MissingLength, 1, "undo the volume", has_from_volume,
+       made_from_volume},
+      {14, "edge-from-surface", "missing length (surface area)", Heading::MissingLength, 2, "undo the surface",
        has_from_surface, made_from_surface},
-      {15, "right-triangle", "height from slant height, or back", Heading::MissingLength, 3, "right triangle",
-       has_slant, made_by_right_triangle},
+      {15, "right-triangle", "height or slant height", Heading::MissingLength, 3, "right triangle", has_slant,
+       made_by_right_triangle},
       {16, "chain", "volume from the surface area", Heading::Volume, 3, "chain", has_chain, made_chain},
   };
 }

@@ -17,6 +17,7 @@ void Ui::Core::read_input() {
   pointer.went_down = ImGui::IsMouseClicked(0);
   pointer.released = ImGui::IsMouseReleased(0);
   pointer.double_clicked = ImGui::IsMouseDoubleClicked(0);
+  pointer.went_down_again = pointer.went_down && ImGui::GetMouseClickedCount(0) > 1;
   pointer.second_down = io.MouseDown[1] || io.MouseDown[2];
   pointer.second_went_down = ImGui::IsMouseClicked(1) || ImGui::IsMouseClicked(2);
   pointer.wheel = static_cast<double>(io.MouseWheel);
@@ -34,6 +35,7 @@ void Ui::Core::read_input() {
     moved_far = false;
   }
   if (glm::distance(press, pointer.at) > click_slack) moved_far = true;
+  if (pointer.went_down && !pointer.went_down_again) clicked_first = hot;
   if (pointer.went_down && !hot) press_on(std::nullopt, false);
   // The widget that held the button may be gone.
   if (!pointer.down && !pointer.released) active.reset();
@@ -181,7 +183,8 @@ Ui::Core::Behavior Ui::Core::behave(ItemRecord item, Stop stop) {
   const bool reachable = item.enabled && layer == (sheet_before ? 1 : 0);
   Behavior b;
   b.hovered = reachable && hot == id && (!active || active == id);
-  if (b.hovered && pointer.went_down) {
+  // The second click of a double click never presses what came up under the pointer.
+  if (b.hovered && pointer.went_down && (!pointer.went_down_again || clicked_first == id)) {
     active = id;
     b.went_down = true;
     if (stop != Stop::None) press_on(id, is_typing_kind(item.kind));

@@ -19,6 +19,7 @@ struct Ui::Core {
   struct Pointer {
     Vec2 at{}, before{};
     bool down = false, went_down = false, released = false, double_clicked = false;
+    bool went_down_again = false;  ///< the second or a later click of a row of quick ones at one place
     bool second_down = false, second_went_down = false;
     double wheel = 0;
   };
@@ -94,6 +95,7 @@ struct Ui::Core {
   std::optional<WidgetId> hot;            ///< the topmost widget under the pointer, by the last frame
   std::optional<WidgetId> active;         ///< holds the main button
   std::optional<WidgetId> active_second;  ///< holds another button
+  std::optional<WidgetId> clicked_first;  ///< what the first of a row of quick clicks went to
   Vec2 press{};
   bool moved_far = false;
   std::optional<WidgetId> focus, next_focus, focus_below;  ///< below: of the window while a sheet is open

@@ -102,7 +102,7 @@ TEST(SmallestType, IsJudgedAndTellsWhereToStart) {
     EXPECT_EQ(practice::diagnosed(box, right)->verdict, AnswerVerdict::Right) << right;
   }
   const auto wrong = practice::diagnosed(box, "6");
-  EXPECT_EQ(said(wrong->message), "Not recognized. Which face is parallel to face 1?");
+  EXPECT_EQ(said(wrong->message), "Let's look again. Which face is parallel to face 1?");
 }
 
 TEST(SmallestType, HasAPageOfSteps) {

@@ -251,7 +251,8 @@ namespace row {
 Row copy() {
   Row row{"copy", {"scale", "copy"}, true, true};
   row.read = read_copies;
-  row.made = {{26, "copy", "area or volume of a copy", practice::Heading::CopiesAndUnits, 2, "scale", any, made_copy}};
+  row.made = {
+      {26, "copy", "area or volume of a scaled copy", practice::Heading::CopiesAndUnits, 2, "scale", any, made_copy}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "scale": "5", "find": ["surface_area", "volume"])"};
   return row;
 }

@@ -229,8 +229,8 @@ std::optional<TaskWork> Factor::work(const Problem& problem, int places) const {
 namespace row {
 Row factor() {
   Row row{"factor"};
-  row.made = {{29, "factor", "how many times as long a copy is", practice::Heading::CopiesAndUnits, 3, "undo a scale",
-               any, made_factor}};
+  row.made = {
+      {29, "factor", "find the scale factor", practice::Heading::CopiesAndUnits, 3, "undo a scale", any, made_factor}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "scale": "?", "copy": {"surface_area": "7350 cm^2"},
          "find": ["scale"])"};
   return row;

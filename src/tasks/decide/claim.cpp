@@ -352,7 +352,7 @@ namespace row {
 Row claim() {
   Row row{"claim", {"claim"}};
   row.read = read_claim;
-  row.made = {{27, "can-it-be", "whether a label can be true", practice::Heading::DecideAndCheck, 2, "check labels",
+  row.made = {{27, "can-it-be", "can this label be right?", practice::Heading::DecideAndCheck, 2, "check labels",
                has_spare_labels, made_claim}};
   row.examples = {
       R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},

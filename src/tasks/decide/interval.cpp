@@ -369,7 +369,7 @@ namespace row {
 Row interval() {
   Row row{"interval", {"between"}, true};
   row.read = read_interval;
-  row.made = {{23, "estimate", "bounds of an area or a volume", practice::Heading::DecideAndCheck, 1, "estimate", any,
+  row.made = {{23, "estimate", "estimate an area or a volume", practice::Heading::DecideAndCheck, 1, "estimate", any,
                made_interval}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["surface_area"],
          "between": ["100 cm^2", "200 cm^2", "400 cm^2"])"};

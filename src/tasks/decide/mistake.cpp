@@ -275,8 +275,8 @@ namespace row {
 Row mistake() {
   Row row{"mistake", {"wrong"}, true};
   row.read = read_mistake;
-  row.made = {{28, "find-mistake", "mistake behind a wrong answer", practice::Heading::DecideAndCheck, 2,
-               "find the mistake", any, made_mistake}};
+  row.made = {{28, "find-mistake", "find the mistake", practice::Heading::DecideAndCheck, 2, "find the mistake", any,
+               made_mistake}};
   row.examples = {
       R"("solid": {"kind": "pyramid", "base": {"shape": "square", "side": "10 cm"}, "height": "12 cm"},
          "find": ["surface_area"], "wrong": {"answer": "260 cm^2"})"};

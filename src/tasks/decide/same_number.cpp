@@ -363,7 +363,7 @@ Row same_number() {
                      "goes with a solid whose surface area and volume are one number, such as a cube with an edge of "
                      "6 cm");
   };
-  row.made = {{34, "same-number", "same number, same amount", practice::Heading::DecideAndCheck, 2, "compare units",
+  row.made = {{34, "same-number", "same number, same amount?", practice::Heading::DecideAndCheck, 2, "compare units",
                is_box, made_same_number}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "6 cm"}, "find": ["same_number"])",
                   R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["volume"], "compare": "343 mL")",

@@ -136,7 +136,7 @@ NetAsk ask_is_net() { return {"is_it", {"ask", "pieces", "turn", "flip"}, read_i
 namespace row {
 Row is_net() {
   Row row{"is-net"};
-  row.made = {{32, "is-net", "net or no net", practice::Heading::Nets, 1, "fold a net", any, made_is_net}};
+  row.made = {{32, "is-net", "is it a net?", practice::Heading::Nets, 1, "fold a net", any, made_is_net}};
   row.examples = {
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "net": {"ask": "is_it", "pieces": [{"face": 1},
          {"face": 3, "on": 1, "edge": 1, "by": 1}, {"face": 4, "on": 1, "edge": 2, "by": 1},

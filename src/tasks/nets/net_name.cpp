@@ -89,7 +89,8 @@ Row net_name() {
   Row row{"net-name", {"net"}};
   row.is_alone = true;
   row.read = read_net;
-  row.made = {{30, "net-name", "name from a net", practice::Heading::Nets, 1, "fold a net", any, made_net_name}};
+  row.made = {
+      {30, "net-name", "name the solid from its net", practice::Heading::Nets, 1, "fold a net", any, made_net_name}};
   row.examples = {R"("solid": {"kind": "cube", "edge": "7 cm"}, "net": {"ask": "name", "pieces": [{"face": 1},
          {"face": 3, "on": 1, "edge": 1, "by": 1}, {"face": 4, "on": 1, "edge": 2, "by": 1},
          {"face": 5, "on": 1, "edge": 3, "by": 1}, {"face": 6, "on": 1, "edge": 4, "by": 1},

@@ -317,8 +317,7 @@ std::optional<TaskWork> Packing::work(const Problem& problem, int places) const 
 namespace row {
 Row packing() {
   Row row{"packing"};
-  row.made = {
-      {24, "pack", "items packed in rows", practice::Heading::WordProblems, 2, "pack", is_packed, made_packing}};
+  row.made = {{24, "pack", "packing a box", practice::Heading::WordProblems, 2, "pack", is_packed, made_packing}};
   row.examples = {
       R"("solid": {"kind": "rectangular prism", "length": "16 cm", "width": "12 cm", "height": "11 cm"},
          "supply": {"pack": "volume", "item": "tea", "box": {"length": "5 cm", "width": "4 cm", "height": "30 mm"}})",

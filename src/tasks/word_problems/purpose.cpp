@@ -163,8 +163,8 @@ std::optional<std::size_t> AskedPurpose::option_meant(const Question&, const std
 namespace row {
 Row purpose() {
   Row row{"purpose"};
-  row.made = {{22, "purpose", "cover, fill, edge or one face", practice::Heading::DecideAndCheck, 1, "decide",
-               has_bases, made_purpose}};
+  row.made = {{22, "purpose", "cover, fill or go around", practice::Heading::DecideAndCheck, 1, "decide", has_bases,
+               made_purpose}};
   row.examples = {
       R"("solid": {"kind": "cube", "edge": "7 cm"}, "find": ["purpose"], "supply": {"fill": "volume"})",
       R"("solid": {"kind": "prism", "base": {"shape": "square", "side": "4 cm"}, "height": "7 cm"}, "find": ["purpose"],

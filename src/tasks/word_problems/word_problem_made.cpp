@@ -312,10 +312,10 @@ std::vector<MadeUp> made_word_problems() {
   using practice::Heading;
   return {
       {17, "cover", "cover with whole sheets", Heading::WordProblems, 1, "cover and round up", is_covered, made_cover},
-      {18, "fill", "fill from whole bags", Heading::WordProblems, 1, "fill and round up", is_sold, made_fill},
+      {18, "fill", "fill with whole bags", Heading::WordProblems, 1, "fill and round up", is_sold, made_fill},
       {19, "pour", "pour into full cups", Heading::WordProblems, 2, "fill and round down", is_shared_out, made_pour},
       {20, "cost", "cost of whole sheets", Heading::WordProblems, 2, "cost", is_covered, made_cost},
-      {21, "edging", "length of all edges", Heading::WordProblems, 1, "add edges", is_edged, made_edging},
+      {21, "edging", "total length of the edges", Heading::WordProblems, 1, "add edges", is_edged, made_edging},
   };
 }
 

@@ -101,6 +101,29 @@ TEST(Tabs, AreChosenByClickAndByArrowsAndEnter) {
   EXPECT_THAT(driver.layout_faults(), IsEmpty());
 }
 
+// The second click of a double click goes to what the first one pressed, never to what took its place.
+TEST(Button, ThatComesUpUnderADoubleClickIsNotPressed) {
+  int begun = 0;
+  int told = 0;
+  UiDriver driver(1280, 720, paper, [&](Ui& ui) {
+    if (begun == 0) {
+      begun += ui.button(first, "Start", {100, 600, 400, 60}, {}) ? 1 : 0;
+    } else {
+      told += ui.button(second, "solution", {200, 600, 200, 60}, {}) ? 1 : 0;
+    }
+  });
+  driver.click_at({300, 630});
+  driver.click_at({300, 630});
+  driver.click_at({300, 630});
+  EXPECT_EQ(begun, 1);
+  EXPECT_EQ(told, 0);
+  driver.frames(60);
+  driver.click_at({300, 630});
+  EXPECT_EQ(told, 1) << "later it is pressed";
+  driver.click_at({300, 630});
+  EXPECT_EQ(told, 2) << "and twice in a row";
+}
+
 TEST(Slider, FollowsThePointerAndTellsWhenADragBeginsAndEnds) {
   double value = 0;
   std::vector<std::string> story;
@@ -343,6 +366,7 @@ TEST(Sheet, HidesTheWindowFromPointerAndKeyboardAndGivesTheFocusBack) {
   driver.frames(2);
   EXPECT_EQ(inside, 1);
   EXPECT_EQ(driver.ui().focus(), first);
+  driver.frames(30);  // no double click
   driver.click(second);
   EXPECT_EQ(below, 1);
 }
