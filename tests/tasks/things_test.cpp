@@ -1,3 +1,4 @@
+#include "support/sanitized.hpp"
 #include "tasks/things/thing.hpp"
 
 #include <gtest/gtest.h>
@@ -140,7 +141,7 @@ std::size_t last_sentence(const std::string& text) {
 TEST(Stories, AskOneQuestionAfterTwentyFiveWordsAtMost) {
   for (const practice::TypeName& type : type_names()) {
     for (int level = type.level; level <= 3; ++level) {
-      for (const Problem& problem : problems_of(type.key, level, 12)) {
+      for (const Problem& problem : problems_of(type.key, level, fw::test::cases(12, 4))) {
         const std::string& prompt = problem.prompt;
         EXPECT_LE(std::count(prompt.begin(), prompt.end(), '?'), 1) << prompt;
         EXPECT_TRUE(prompt.back() == '?' || prompt.back() == '.') << prompt;
@@ -218,7 +219,7 @@ TEST(Stories, RepeatNoPhrase) {
   EXPECT_TRUE(repeats_a_phrase("It takes several bags to fill it. How many bags to fill it?"));
   for (const practice::TypeName& type : type_names()) {
     for (int level = type.level; level <= 3; ++level) {
-      for (const Problem& problem : problems_of(type.key, level, 12)) {
+      for (const Problem& problem : problems_of(type.key, level, fw::test::cases(12, 4))) {
         EXPECT_FALSE(repeats_a_phrase(problem.prompt)) << problem.prompt;
       }
     }

@@ -81,8 +81,8 @@ TEST(BenchLabels, StayBetweenTheSteps) {
 // Seen from straight above, a flat net is true to shape: every edge has the same scale, at every window and theme.
 TEST(FlatNet, IsSeenTrueToShape) {
   for (const char* problem : {"candle-box", "shade", "tent", "counter", "snow-ball", "paper-shade"}) {
-    for (const auto& [width, height] : {std::pair{1280.0, 720.0}, {1024.0, 768.0}, {700.0, 900.0}}) {
-      ProgramDriver program(demo_model(problem), width, height);
+    for (const figures::Vec2& size : fw::test::some_of<figures::Vec2>({{1280, 720}, {1024, 768}, {700, 900}}, 3)) {
+      ProgramDriver program(demo_model(problem), size.x, size.y);
       program.give(SetFold{1});
       program.user().frames(2);
       const BenchPicture& picture = program.frame().picture;

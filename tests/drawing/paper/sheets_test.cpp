@@ -9,6 +9,7 @@
 #include "paper/sheets/problem_figure.hpp"
 #include "paper/sheets/problem_text.hpp"
 #include "printing.hpp"
+#include "support/sanitized.hpp"
 
 namespace fw::paper::sheets_test {
 namespace {
@@ -37,8 +38,8 @@ std::string without_spaces(const std::string& text) {
 // Nothing reaches into the margin that printers leave blank, and no text is too small to read. Powers may be smaller.
 TEST(Sheets, StayInsideTheMarginAndAreReadable) {
   for (const SheetKind& kind : sheet_kinds()) {
-    for (const std::string& name : demo_lessons()) {
-      for (const char* paper : {"letter", "a4"}) {
+    for (const std::string& name : fw::test::some_of(demo_lessons(), 4)) {
+      for (const char* paper : fw::test::some_of<const char*>({"letter", "a4"}, 2)) {
         for (const bool is_large : {false, true}) {
           if (is_large == (std::string(paper) == "a4") && name != "candle_boxes.json") {
             continue;  // each lesson on both papers, large on one of them
