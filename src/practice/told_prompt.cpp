@@ -27,19 +27,33 @@ bool says(const std::string& text, const std::string& number) {
   return false;
 }
 
+/// A text without the commas that separate thousands: "2,250" says 2250.
+std::string without_thousands_commas(const std::string& text) {
+  const auto is_digit = [&](std::size_t at) { return at < text.size() && is_ascii_digit(text[at]); };
+  std::string plain;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool separates = text[i] == ',' && i > 0 && is_digit(i - 1) && is_digit(i + 1) && is_digit(i + 2) &&
+                           is_digit(i + 3) && !is_digit(i + 4);
+    if (!separates) {
+      plain += text[i];
+    }
+  }
+  return plain;
+}
+
 /// Collects the sentences whose numbers the text lacks.
 class Facts {
  public:
-  explicit Facts(const std::string& told) : told_(&told) {}
+  explicit Facts(const std::string& told) : told_(without_thousands_commas(told)) {}
   void add(const std::string& number, const words::Message& sentence) {
-    if (!says(*told_, number) && std::find(all_.begin(), all_.end(), sentence) == all_.end()) {
+    if (!says(told_, number) && std::find(all_.begin(), all_.end(), sentence) == all_.end()) {
       all_.push_back(sentence);
     }
   }
   [[nodiscard]] words::Message all() const { return words::one_after_another(all_); }
 
  private:
-  const std::string* told_;
+  std::string told_;
   std::vector<words::Message> all_;
 };
 

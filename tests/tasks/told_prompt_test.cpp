@@ -46,6 +46,10 @@ TEST(ToldPrompt, SaysWhatToRoundToWhereAnAnswerDoesNotEnd) {
 }
 
 TEST(ToldPrompt, DoesNotSayItTwice) {
+  const std::string label = "The label says 2,520 cubic inches.";
+  EXPECT_EQ(told(label, R"("find": ["height"], "known": {"volume": "2520 in^3"})"), label);
+  EXPECT_EQ(told("See number 12,520.", R"("find": ["height"], "known": {"volume": "2520 in^3"})"),
+            "See number 12,520. The volume is 2520 in³.");
   const std::string rolls = "Rolls of 45 square feet cost $24 each. How many?";
   EXPECT_EQ(told(rolls, R"("supply": {"cover": "surface_area", "each": "45 ft^2", "item": "roll", "price": "$24"})"),
             rolls);

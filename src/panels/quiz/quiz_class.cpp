@@ -20,12 +20,13 @@ bool is_out(const Shown& shown) { return item(shown).stage == ClassStage::Answer
 /// Type of the options, and of what is told of the one that the class talks about.
 struct PageType {
   TextSize option, told;
+  bool tells_all = true;  ///< of every mistake, while the class talks about none
 };
-/// From the back of the room the largest that fits is read.
-constexpr PageType page_types[] = {{TextSize::Heading, TextSize::Label},
-                                   {TextSize::Label, TextSize::Label},
-                                   {TextSize::Label, TextSize::Small},
-                                   {TextSize::Small, TextSize::Small}};
+/// From the back of the room the largest that fits is read. No option is scrolled away for the sake of a reason.
+constexpr PageType page_types[] = {
+    {TextSize::Heading, TextSize::Label},      {TextSize::Label, TextSize::Label},
+    {TextSize::Label, TextSize::Small},        {TextSize::Small, TextSize::Small},
+    {TextSize::Label, TextSize::Small, false}, {TextSize::Small, TextSize::Small, false}};
 
 /// An option with its count of hands, measured before it is drawn.
 struct OptionBlock {
@@ -45,7 +46,12 @@ double hands_width(const Ui& ui) {
   return 2 * sizes.icon + field_width * sizes.label + sizes.space;
 }
 
-std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t index, TextSize told) {
+std::size_t first_mistake(const std::vector<practice::Choice>& choices) {
+  const auto found = std::find_if(choices.begin(), choices.end(), [](const auto& one) { return !one.is_right; });
+  return static_cast<std::size_t>(found - choices.begin());
+}
+
+std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t index, const PageType& type) {
   const ItemShown& about = *shown.derived.item;
   if (!is_out(shown)) {
     return {};
@@ -58,9 +64,10 @@ std::vector<PageText> said_of(const Ui& ui, const Shown& shown, std::size_t inde
     said.push_back({"Go over this idea again:", TextSize::Small, true, ui.theme().bad});
   }
   // Of one mistake at a time, so that it is read from the back; a click on another option tells of that one.
-  const bool tells = (!choice.is_right || about.form == AnswerForm::Cutout) && (is_spoken || !spoken);
+  const bool is_in_turn = type.tells_all || index == first_mistake(about.choices);
+  const bool tells = (!choice.is_right || about.form == AnswerForm::Cutout) && (spoken ? is_spoken : is_in_turn);
   if (tells) {
-    said.push_back({words::said(choice.message), is_spoken ? told : TextSize::Small, is_spoken, ui.theme().ink});
+    said.push_back({words::said(choice.message), is_spoken ? type.told : TextSize::Small, is_spoken, ui.theme().ink});
   }
   return said;
 }
@@ -90,7 +97,7 @@ OptionBlock block_of(const Ui& ui, const Shown& shown, std::size_t index, double
   const auto needs = [&](TextSize size) { return ui.button_width(block.text, option_look(shown, index, size)); };
   block.size = type.option;
   block.hands_below = needs(block.size) > beside;
-  block.said = said_of(ui, shown, index, type.told);
+  block.said = said_of(ui, shown, index, type);
   const double text_width = block.hands_below ? width : beside;
   block.text_height = ui.button_height(block.text, text_width, option_look(shown, index, block.size));
   block.height = block.text_height + sizes.space + texts_height(ui, block.said, width);
@@ -173,17 +180,14 @@ void options_page(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   const std::vector<PageText> texts = question_texts(ui, shown);
   double height = texts_height(ui, texts, width);
   const std::vector<OptionBlock> blocks = option_blocks(ui, shown, width, rect.h - height);
-  std::optional<Span> in_view;
+  const ItemShown& about = *shown.derived.item;
+  std::optional<Span> in_view;  // the option that is talked about; else the right one; before that, the last
   for (const OptionBlock& block : blocks) {
-    const bool is_spoken =
-        item(shown).spoken ? item(shown).spoken == block.index : shown.derived.item->take_up == block.index;
-    if (is_spoken) {
+    const std::optional<std::size_t> spoken = item(shown).spoken ? item(shown).spoken : about.take_up;
+    if (spoken ? spoken == block.index : !is_out(shown) || about.choices[block.index].is_right) {
       in_view = Span{height, block.height};
     }
     height += block.height;
-  }
-  if (!in_view && !blocks.empty()) {  // the options rather than the question that was read
-    in_view = is_out(shown) ? Span{0, 0} : Span{height - blocks.back().height, blocks.back().height};
   }
   const Rect content = ui.begin_scroll(ids::item_page.at(shown.state().quiz.number), rect, height, in_view);
   Rect place{content.x, content.y, width, texts_height(ui, texts, width)};

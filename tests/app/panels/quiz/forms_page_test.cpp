@@ -13,6 +13,30 @@ void press_letter(ProgramDriver& program, std::size_t option) {
   program.user().press(static_cast<Key>(static_cast<int>(Key::A) + static_cast<int>(option)));
 }
 
+// Once the answer is out, nobody scrolls for the right option, whatever is told of the others.
+TEST(FormsPage, TheRightOptionStaysInSightBeforeTheClass) {
+  std::size_t seen = 0;
+  for (const char* lesson : {"lantern_fair.json", "lantern_market.json"}) {
+    Model next = after(lesson_model(lesson), {SetMode{Mode::Quiz}, SetAudience{Audience::Class}, StartQuiz{}});
+    const std::size_t count = next.state.quiz.set->size();
+    for (std::size_t number = 0; number < count; ++number, next = after(std::move(next), {StepItem{1}})) {
+      ASSERT_EQ(next.state.quiz.number, number);
+      const Model model = after(next, {StepQuiz{1}, StepQuiz{1}});
+      ProgramDriver program(model, 1280, 720);
+      program.user().frames(2);
+      for (const std::size_t i : right_options(model.state)) {
+        if (program.user().shows(ids::class_option.at(i))) {
+          const ItemRecord& option = program.user().item(ids::class_option.at(i));
+          EXPECT_GE(option.rect.y, option.clip.y) << lesson << ", item " << number + 1;
+          EXPECT_LE(option.rect.bottom(), option.clip.bottom()) << lesson << ", item " << number + 1;
+          ++seen;
+        }
+      }
+    }
+  }
+  EXPECT_GT(seen, 40U);
+}
+
 TEST(FormsPage, AWholeSetOfNetsIsGoneThroughByKeysAlone) {
   Model start = lesson_model("lantern_nets.json");
   ProgramDriver program(after(std::move(start), {SetMode{Mode::Quiz}, StartQuiz{}}), 1280, 720);
