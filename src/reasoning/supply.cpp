@@ -111,11 +111,11 @@ void find_amount(const lessons::Problem& problem, const std::string& measure, Su
 
 std::string times_word(const Number& count) { return exact::shown(count, 0).text; }
 
-// "covers", "hold", "reaches along".
+// "covers", "hold", "is enough for".
 Message verb_of(Purpose purpose, const std::string& count) {
   return purpose == Purpose::Cover  ? message("{count:covers|cover}", {{"count", count}})
          : purpose == Purpose::Fill ? message("{count:holds|hold}", {{"count", count}})
-                                    : message("{count:reaches along|reach along}", {{"count", count}});
+                                    : message("{count:is enough for|are enough for}", {{"count", count}});
 }
 
 // What is whole at the end: "5 cups can be filled completely".

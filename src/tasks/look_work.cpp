@@ -183,12 +183,11 @@ void tell_shapes(CountSheet& sheet) {
     return;  // the faces alone name it
   }
   if (sheet.solid().traits().has_apex) {
-    sheet.steps().say(
-        StepKind::Name,
-        message("The lateral faces meet at one point over the base. The base gives the first word of the name."));
+    sheet.steps().say(StepKind::Name, message("The lateral faces meet at one point above the base. The shape of the "
+                                              "base gives the first word of the name."));
   } else if (sheet.solid().traits().bases_match) {
-    sheet.steps().say(StepKind::Name,
-                      message("Two faces are congruent and parallel. These bases give the first word of the name."));
+    sheet.steps().say(StepKind::Name, message("Two faces are congruent and parallel. They are the bases, and their "
+                                              "shape gives the first word of the name."));
   }
 }
 

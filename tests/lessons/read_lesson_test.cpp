@@ -215,7 +215,7 @@ INSTANTIATE_TEST_SUITE_P(
               lesson_with(R"(, "supply": {"cover": "surface_area", "each": "40 cm^3", "item": "roll"})"),
               "a.json:1:191: problem p, each: \"40 cm^3\" is a volume; it should be an area, such as \"36 cm^2\""},
         Fault{"WrongMeasure", lesson_with(R"(, "supply": {"cover": "volume", "each": "40 cm^2", "item": "roll"})"),
-              "a.json:1:167: problem p, cover: \"volume\" is nothing to cover on a rectangular prism; what can go here "
+              "a.json:1:167: problem p, cover: a rectangular prism has no \"volume\" to cover; what can go here "
               "is \"surface_area\", \"lateral_area\" or \"base_area\""},
         Fault{"NoItem", lesson_with(R"(, "supply": {"fill": "volume", "each": "2 L"})"),
               "a.json:1:157: problem p: a supply that says how much each item is for also says what the item is: "

@@ -194,7 +194,8 @@ INSTANTIATE_TEST_SUITE_P(
             "a.json:1:178: problem p, between: \"between\" is a list of 3 to 9 bounds, such as [\"100 cm^2\", \"200 "
             "cm^2\", \"400 cm^2\"]; found 2"},
         Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "90 cm^3", "400 cm^3"])",
-            "a.json:1:191: problem p, between: bounds rise: \"90 cm^3\" is not more than \"100 cm^3\""},
+            "a.json:1:191: problem p, between: list the bounds from least to greatest: \"90 cm^3\" is not more than "
+            "\"100 cm^3\""},
         Bad{R"(, "find": ["volume"], "between": ["100 cm^3", "200 cm^3", "300 cm^3"])",
             "a.json:1:178: problem p, between: the answer is 315 cm^3, which is in none of these intervals: give a "
             "bound below it and one above it"},

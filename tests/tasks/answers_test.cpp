@@ -227,7 +227,7 @@ TEST(TaskChoices, KeepTheirOrderWhereTheyHaveOne) {
   ASSERT_EQ(intervals->size(), 3U);
   EXPECT_EQ(said((*intervals)[1].text), "between 200 cm² and 300 cm²");
   EXPECT_EQ(said((*intervals)[2].message),
-            "That would be too much. 315 is the space inside. Surface area is the wrapping paper. Which faces does the "
+            "That's too high. 315 is the space inside. Surface area is the wrapping paper. Which faces does the "
             "paper cover?");
   EXPECT_EQ(choices_of(problem_of(box, covered), 5)->size(), 4U);
 }

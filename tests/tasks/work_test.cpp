@@ -231,7 +231,7 @@ Answer: 5 vertices
 TEST(Tasks, ANameIsToldFromTheFaces) {
   EXPECT_EQ(told(problem_of(tent, R"("find": ["name"])")), R"(   1. Name the solid.
    2. Its faces are 2 isosceles triangles and 3 rectangles.
-   3. Two faces are congruent and parallel. These bases give the first word of the name.
+   3. Two faces are congruent and parallel. They are the bases, and their shape gives the first word of the name.
    4. The solid is a triangular prism.
 Answer: triangular prism
 )");

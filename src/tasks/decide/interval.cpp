@@ -100,7 +100,7 @@ void check_bounds(const JsonNode& node, const Problem& problem, const std::strin
     bounds.push_back(bound.number.value * units::conversion(bound.unit, unit));
     if (i > 0 && bounds[i] <= bounds[i - 1]) {
       context.fault(node.items[i],
-                    message("bounds rise: {bound} is not more than {before}",
+                    message("list the bounds from least to greatest: {bound} is not more than {before}",
                             {{"bound", in_quotes(bound.text)}, {"before", in_quotes(between[i - 1].text)}}));
       return;
     }
@@ -323,7 +323,7 @@ Result<std::vector<Choice>, words::Message> Interval::choices(const Problem& pro
       return low < one.value && one.value < high;
     });
     const bool is_low = high <= question.truth->to_double();
-    const Message size = is_low ? message("That would be too little.") : message("That would be too much.");
+    const Message size = is_low ? message("That's too low.") : message("That's too high.");
     if (lands == mistakes.end()) {
       const Message again = message("Round each length to one digit and estimate again.");
       choices.push_back(practice::wrong_choice(text, "M1", words::one_after_another({size, again})));

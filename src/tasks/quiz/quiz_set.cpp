@@ -107,7 +107,7 @@ Result<QuizSet, words::Message> made_up_set(const QuizSetup& setup) {
   request.count = items_in_a_set;
   const auto lessons = tasks::generated(request);
   if (!lessons) {
-    return failure(words::message("No set of these: {reason}.", {{"reason", lessons.error()}}));
+    return failure(words::message("Can't make this quiz: {reason}.", {{"reason", lessons.error()}}));
   }
   QuizSet set;
   bool from_net = setup.seed % 2 == 1;

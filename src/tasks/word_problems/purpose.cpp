@@ -32,7 +32,7 @@ const std::vector<PurposeRow>& purposes() {
        message("That would be the space inside. Does it fill the solid, or cover it?"),
        {"fill", "volume", "space"}},
       {"edge",
-       message("edge: a length"),
+       message("along the edges: a length"),
        message("That would be a length. Does it run along a line, or does it spread out?"),
        {"edge", "length", "line"}},
       {"one face",

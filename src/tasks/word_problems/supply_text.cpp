@@ -206,7 +206,7 @@ void check_supply(const JsonNode& node, const Supply& supply, const solids::Soli
   const std::string purpose = word_of(supply.purpose);
   const std::vector<std::string> measures = lessons::measures_of_dimension(solid, dimension);
   if (std::find(measures.begin(), measures.end(), supply.measure) == measures.end()) {
-    context.at(purpose).fault(*node.find(purpose), message("{measure} is nothing to {purpose} on {solid:a}{suggestion}",
+    context.at(purpose).fault(*node.find(purpose), message("{solid:a} has no {measure} to {purpose}{suggestion}",
                                                            {{"measure", in_quotes(supply.measure)},
                                                             {"purpose", purpose},
                                                             {"solid", Noun{solid.name()}},

@@ -38,7 +38,7 @@ Message told_each(const Supply& supply) {
     case Purpose::Edge:
       break;
   }
-  return message("One {item} reaches along {each}.", {{"item", item}, {"each", each}});
+  return message("One {item} is {each} long.", {{"item", item}, {"each", each}});
 }
 
 // How many items are needed, before it is rounded; nothing where the amount is no measure of the solid.

@@ -25,7 +25,7 @@ std::vector<Scene> made_scenes() {
   const std::vector<Command> counted{StepQuiz{1}, SetHands{0, "12"}, SetHands{1, "9"}, SetHands{2, "128"}};
   Model refused = at_start(made_up(1));
   refused.state.quiz.refusal =
-      words::Message("No set of these: these types have too few different figures for 10 problems.");
+      words::Message("Can't make this quiz: these types have too few different figures for 10 problems.");
   std::vector<Scene> all{
       {"start", at_start()},
       {"start, nets", at_start(nets)},
