@@ -106,7 +106,7 @@ TEST(Evening, TheEndSaysWhatWasRightMissedAndSkippedByKindOfProblem) {
 
 TEST(Evening, TheFaceThatIsAskedAboutShowsItsNumber) {
   std::size_t asked = 0;
-  for (int level = 1; level <= 3; ++level) {
+  for (const int level : fw::test::some_of<int>({1, 2, 3}, 3)) {
     for (std::uint64_t seed = 1; seed <= fw::test::cases(4, 1); ++seed) {
       QuizSetup setup = made_up(seed, Audience::Student, level);
       setup.types = {"face-lengths"};
@@ -123,7 +123,7 @@ TEST(Evening, TheFaceThatIsAskedAboutShowsItsNumber) {
       }
     }
   }
-  EXPECT_GE(asked, fw::test::cases(100, 25));
+  EXPECT_GE(asked, fw::test::cases(100, 8));
 }
 
 TEST(Evening, TheUserTurnsTheBenchOnFromTheFaceThatIsAskedAbout) {

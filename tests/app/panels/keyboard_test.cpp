@@ -139,7 +139,7 @@ void click_everything(const FieldScreen& screen, figures::Vec2 size) {
   const auto targets = targets_of(program);
   ASSERT_GT(targets.size(), 15U);
   std::size_t stayed = 0;
-  const std::size_t apart = fw::test::cases(1, 4);
+  const std::size_t apart = fw::test::cases(1, 8);
   for (std::size_t i = 0; i < targets.size(); i += apart) {
     const auto& [name, place] = targets[i];
     SCOPED_TRACE(name);

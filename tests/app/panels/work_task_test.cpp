@@ -40,7 +40,7 @@ TEST(WorkTask, OpenTheModeAndGoThroughTheStepsFromTheRemote) {
   ProgramDriver program(demo_model("shade"), 1280, 720);
   program.user().click(ids::modes.at(1));
   ASSERT_EQ(program.state().mode, Mode::Work);
-  EXPECT_TRUE(program.user().shows_text("A shade is a square pyramid"));
+  EXPECT_TRUE(program.user().shows_text("A lampshade is a square pyramid"));
   const std::size_t count = worked_for(program.state()).count;
   reach(program, count);
   EXPECT_EQ(work(program).reached, count);

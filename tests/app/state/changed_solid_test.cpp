@@ -19,7 +19,7 @@ TEST(ChangedSolid, IsWorkedOutWhateverTheProblemAsks) {
   std::size_t changed = 0;
   for (const char* name : {"lantern_fair.json", "lantern_market.json", "candle_boxes.json", "lantern_nets.json"}) {
     const Model lesson = lesson_model(name);
-    for (std::size_t i = 0; i < lesson.state.lesson->problems.size(); ++i) {
+    for (std::size_t i = 0; i < lesson.state.lesson->problems.size(); i += fw::test::cases(1, 3)) {
       const Model open = after(lesson, {OpenProblem{i}, SetMode{Mode::Work}, ShowSteps{true}});
       for (const reasoning::EditableMeasure& measure :
            reasoning::editable_measures(open.state.desk().solid, open.state.current().solid)) {
@@ -36,7 +36,7 @@ TEST(ChangedSolid, IsWorkedOutWhateverTheProblemAsks) {
       }
     }
   }
-  EXPECT_GT(changed, fw::test::cases(200, 40));
+  EXPECT_GT(changed, fw::test::cases(200, 15));
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "app/state/model_support.hpp"
 #include "reasoning/measures.hpp"
+#include "support/sanitized.hpp"
 
 namespace fw::state::test::measure_commands_test {
 namespace {
@@ -42,7 +43,7 @@ TEST(Measures, AreRefusedWithTheReasonAndTheNearestThatCanBe) {
 TEST(Measures, OfferAValueThatIsTakenWhateverWasTyped) {
   const Model model = demo_model();
   std::size_t offered = 0;
-  for (std::size_t i = 0; i < model.state.lesson->problems.size(); ++i) {
+  for (std::size_t i = 0; i < model.state.lesson->problems.size(); i += fw::test::cases(1, 3)) {
     const Model open = after(model, {OpenProblem{i}});
     for (const reasoning::EditableMeasure& measure :
          reasoning::editable_measures(open.state.desk().solid, open.state.current().solid)) {
@@ -67,7 +68,7 @@ TEST(Measures, OfferAValueThatIsTakenWhateverWasTyped) {
       }
     }
   }
-  EXPECT_GT(offered, 50U);
+  EXPECT_GT(offered, fw::test::cases(50, 15));
 }
 
 TEST(Measures, ThatFitOnlyByRoundingAreTakenAndRemarkedOn) {
@@ -107,7 +108,7 @@ TEST(Measures, UnitsSwitchWithoutLoss) {
 }
 
 TEST(Shelf, PutsEverySolidOnTheBench) {
-  for (const solids::Description& description : solids::shelf()) {
+  for (const solids::Description& description : fw::test::some_of(solids::shelf(), 5)) {
     const Model model = after(demo_model("shade"), {CountNext{}, PutOnBench{description}});
     EXPECT_EQ(model.state.desk().solid.description(), description);
     EXPECT_TRUE(model.state.desk().counted.empty());
