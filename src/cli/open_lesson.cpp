@@ -75,4 +75,17 @@ std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, con
   return {};
 }
 
+std::optional<ChosenProblems> open_problems(const std::string& path, const std::optional<std::string>& id,
+                                            ExitStatus& status) {
+  std::optional<lessons::Lesson> lesson = open_lesson(path, status);
+  if (!lesson) {
+    return std::nullopt;
+  }
+  std::vector<lessons::Problem> problems = chosen_problems(*lesson, path, id, status);
+  if (problems.empty()) {
+    return std::nullopt;
+  }
+  return ChosenProblems{std::move(*lesson), std::move(problems)};
+}
+
 }  // namespace fw::cli

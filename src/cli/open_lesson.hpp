@@ -29,4 +29,15 @@ inline constexpr std::size_t most_findings = 100;
 [[nodiscard]] std::vector<lessons::Problem> chosen_problems(const lessons::Lesson& lesson, const std::string& path,
                                                             const std::optional<std::string>& id, ExitStatus& status);
 
+/// A lesson, and those of its problems that are meant.
+struct ChosenProblems {
+  lessons::Lesson lesson;
+  std::vector<lessons::Problem> problems;
+};
+
+/// The lesson at `path` and the problem with this id, or all that have no mistake; nothing where none is left. What is
+/// wrong is told, and `status` gets worse by it.
+[[nodiscard]] std::optional<ChosenProblems> open_problems(const std::string& path, const std::optional<std::string>& id,
+                                                          ExitStatus& status);
+
 }  // namespace fw::cli

@@ -84,8 +84,9 @@ std::optional<std::string> output_refusal(const OutputOptions& options, const Ou
     return std::nullopt;
   }
   if (!has_ending(path, kind.ending)) {
-    return "This verb writes " + std::string(kind.name) + ", so the name has to end in " + kind.ending + ": " + path +
-           kind.ending + ", for example.";
+    const std::size_t dot = path.find('.', path.rfind('/') == std::string::npos ? 0 : path.rfind('/'));
+    return "This verb writes " + std::string(kind.name) + ", so the name has to end in " + kind.ending + ": " +
+           path.substr(0, dot) + kind.ending + ", for example.";
   }
   if (!input.empty() && platform::same_file(path, input)) {
     return "\"" + path + "\" is the lesson that is being read. Pick another name to write to.";

@@ -54,6 +54,28 @@ TEST_F(TextVerbs, MeasureListsFacesAndTotals) {
             "  volume        V ≈ 101.82 cm³\n");
 }
 
+// One mistake is told, and every verb goes on with the other problems.
+TEST_F(TextVerbs, AMistakeLeavesTheOtherProblemsToEveryVerb) {
+  const std::string bad = R"({"id": "bad", "solid": {"kind": "cube", "edge": "-7 in"}, "find": ["volume"]})";
+  for (const std::string& problem : {std::string(), std::string("--problem shade ")}) {
+    for (const std::string& verb :
+         {std::string("measure"), std::string("explain"), std::string("nets --count"),
+          "print handout -o " + folder_.path("p.pdf"), "picture -o " + folder_.path("p.svg")}) {
+      const Outcome outcome = run(verb, lesson(problem.empty() ? shade + "," + bad : bad + "," + shade), problem);
+      EXPECT_EQ(outcome.status, 1) << verb << ": " << outcome.error;
+      EXPECT_THAT(outcome.error, HasSubstr("problem bad, edge: a measure is more than 0")) << verb;
+      const bool writes_file = verb.find(" -o ") != std::string::npos;
+      const std::string written = writes_file ? contents(verb.substr(verb.rfind(' ') + 1)) : outcome.out;
+      EXPECT_FALSE(written.empty()) << verb;
+      EXPECT_TRUE(writes_file || written.find("square pyramid") != std::string::npos ||
+                  written.find("S = ") != std::string::npos)
+          << verb << ": " << written;
+      std::filesystem::remove(folder_.path("p.pdf"));
+      std::filesystem::remove(folder_.path("p.svg"));
+    }
+  }
+}
+
 TEST_F(TextVerbs, MeasurePrintsJson) {
   const Outcome measured = run("measure", lesson(shade + "," + block), "--json");
   EXPECT_EQ(measured.status, 0) << measured.error;

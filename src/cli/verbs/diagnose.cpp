@@ -129,12 +129,13 @@ std::string verdict_words(AnswerVerdict verdict) {
   }
   return "not recognized";
 }
+
 void print_text(const Row& row, const Diagnosis& diagnosis) {
   std::cout << row.problem << ": " << row.answer << ": " << verdict_words(diagnosis.verdict) << '\n'
             << "  " << said(diagnosis.message) << '\n';
   const bool is_said = diagnosis.causes.size() == 1 && diagnosis.causes.front().message == diagnosis.message;
   for (const Cause& cause : diagnosis.causes) {
-    std::cout << "  " << cause.id << (is_said ? "" : "  " + said(cause.message)) << '\n';
+    std::cout << (is_said ? "" : "  " + said(cause.message) + "\n");
   }
 }
 
@@ -148,6 +149,7 @@ class Counts {
       order_.push_back(problem);
     }
     ++counts_[problem][cause];
+    words_.emplace(cause, has_cause ? said(diagnosis.causes.front().message) : verdict_words(diagnosis.verdict));
   }
   [[nodiscard]] Json json() const {
     Json all = Json::object();
@@ -163,11 +165,10 @@ class Counts {
   void print() const {
     std::cout << "counts by the likeliest cause\n";
     for (const std::string& problem : order_) {
-      std::cout << "  " << problem << ":";
+      std::cout << "  " << problem << '\n';
       for (const auto& [cause, count] : most_first(problem)) {
-        std::cout << "  " << cause << ' ' << count;
+        std::cout << "    " << count << " × " << words_.at(cause) << '\n';
       }
-      std::cout << '\n';
     }
   }
 
@@ -180,6 +181,7 @@ class Counts {
   }
   std::vector<std::string> order_;
   std::map<std::string, std::map<std::string, int>> counts_;
+  std::map<std::string, std::string> words_;  ///< of a cause, as it was first told; or of a verdict
 };
 
 // ---- the verb ----

@@ -150,24 +150,20 @@ std::string problem_text(const lessons::Problem& problem) {
 
 ExitStatus measure(const MeasureOptions& options) {
   ExitStatus status = ExitStatus::Done;
-  const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
-  if (!lesson) {
-    return status;
-  }
-  const std::vector<lessons::Problem> problems = chosen_problems(*lesson, options.lesson, options.problem, status);
-  if (status != ExitStatus::Done) {
+  const std::optional<ChosenProblems> chosen = open_problems(options.lesson, options.problem, status);
+  if (!chosen) {
     return status;
   }
   if (options.json) {
     Json list = Json::array();
-    for (const lessons::Problem& problem : problems) {
+    for (const lessons::Problem& problem : chosen->problems) {
       list.push_back(problem_json(problem));
     }
-    print_json({{"title", lesson->title}, {"problems", std::move(list)}});
+    print_json({{"title", chosen->lesson.title}, {"problems", std::move(list)}});
     return status;
   }
-  std::cout << lesson->title << '\n';
-  for (const lessons::Problem& problem : problems) {
+  std::cout << chosen->lesson.title << '\n';
+  for (const lessons::Problem& problem : chosen->problems) {
     std::cout << '\n' << problem_text(problem);
   }
   return status;

@@ -48,15 +48,11 @@ ExitStatus line_drawing(const PictureOptions& options, bool is_svg) {
     std::cerr << "foldwright: A line drawing shows the closed solid or the flat net: use --fold 0 or --fold 1.\n";
     return ExitStatus::WrongUsage;
   }
-  const std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
-  if (!lesson) {
+  const std::optional<ChosenProblems> chosen = open_problems(options.lesson, options.problem, status);
+  if (!chosen) {
     return status;
   }
-  const std::vector<lessons::Problem> problems = chosen_problems(*lesson, options.lesson, options.problem, status);
-  if (status != ExitStatus::Done) {
-    return status;
-  }
-  const lessons::Problem& problem = problems.front();
+  const lessons::Problem& problem = chosen->problems.front();
   paper::PageCanvas canvas(state::paper_type(), width, height);
   const figures::Rect rect = figures::Rect{0, 0, width, height}.inset(margin);
   const paper::PageStyle style;
@@ -72,7 +68,7 @@ ExitStatus line_drawing(const PictureOptions& options, bool is_svg) {
     std::cerr << "foldwright: " << *error << '\n';
     return ExitStatus::WrongUsage;
   }
-  return ExitStatus::Done;
+  return status;
 }
 
 /// What kind of file the name asks for.
@@ -84,17 +80,13 @@ const OutputKind& kind_of(const std::string& path) {
 
 /// The lesson, opened at the problem; nothing where there is no such one, which is told.
 std::optional<state::Model> opened_at_problem(const PictureOptions& options, ExitStatus& status) {
-  std::optional<lessons::Lesson> lesson = open_lesson(options.lesson, status);
-  if (!lesson) {
+  std::optional<ChosenProblems> chosen = open_problems(options.lesson, options.problem, status);
+  if (!chosen) {
     return std::nullopt;
   }
-  const std::vector<lessons::Problem> problems = chosen_problems(*lesson, options.lesson, options.problem, status);
-  if (status != ExitStatus::Done) {
-    return std::nullopt;
-  }
-  const std::string id = problems.front().id;
+  const std::string id = chosen->problems.front().id;
   state::Model model;
-  model.state = state::opened(std::move(*lesson), options.lesson);
+  model.state = state::opened(std::move(chosen->lesson), options.lesson);
   for (std::size_t i = 0; i < model.state.lesson->problems.size(); ++i) {
     if (model.state.lesson->problems[i].id == id) {
       model = state::apply(std::move(model), state::OpenProblem{i}).model;
@@ -197,7 +189,7 @@ ExitStatus picture(const PictureOptions& options) {
         const auto bytes = png_bytes(drawn);
         return bytes ? write_output(places[i], *bytes) : std::optional<std::string>(bytes.error());
       });
-  return is_told(fault) ? ExitStatus::WrongUsage : ExitStatus::Done;
+  return is_told(fault) ? ExitStatus::WrongUsage : status;
 }
 
 }  // namespace
