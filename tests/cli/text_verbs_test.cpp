@@ -60,7 +60,7 @@ TEST_F(TextVerbs, AMistakeLeavesTheOtherProblemsToEveryVerb) {
   for (const std::string& problem : {std::string(), std::string("--problem shade ")}) {
     for (const std::string& verb :
          {std::string("measure"), std::string("explain"), std::string("nets --count"),
-          "print handout -o " + folder_.path("p.pdf"), "picture -o " + folder_.path("p.svg")}) {
+          "print --paper a4 -o " + folder_.path("p.pdf"), "picture -o " + folder_.path("p.svg")}) {
       const Outcome outcome = run(verb, lesson(problem.empty() ? shade + "," + bad : bad + "," + shade), problem);
       EXPECT_EQ(outcome.status, 1) << verb << ": " << outcome.error;
       EXPECT_THAT(outcome.error, HasSubstr("problem bad, edge: a measure is more than 0")) << verb;
