@@ -115,7 +115,18 @@ void hide_the_why(std::vector<WorkedLine>& gapped) {
   }
 }
 
-/// The lines with their gaps: all of them; or, half filled, every second one, the first of its kind always filled.
+/// Whether nothing but words stands between a line and the answer: the line comes to it.
+bool comes_to_the_answer(const std::vector<WorkedLine>& lines, std::size_t index) {
+  for (std::size_t i = index + 1; i < lines.size(); ++i) {
+    if (lines[i].is_answer || !lines[i].equations.empty()) {
+      return lines[i].is_answer;
+    }
+  }
+  return false;
+}
+
+/// The lines with their gaps: all of them; or, half filled, every second one, the first of its kind filled. What comes
+/// to the answer is never filled.
 std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanation, const SheetOptions& options,
                                         const algebra::ClassNotation& style) {
   std::vector<WorkedLine> gapped;
@@ -132,7 +143,8 @@ std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanatio
       continue;
     }
     const bool is_first = shown.insert(lines[i].kind).second;
-    const bool is_filled = options.gaps == Gaps::Half && !lines[i].is_answer && (is_first || count++ % 2 == 1);
+    const bool stays_open = lines[i].is_answer || comes_to_the_answer(lines, i);
+    const bool is_filled = options.gaps == Gaps::Half && !stays_open && (is_first || count++ % 2 == 1);
     if (!is_filled) {
       lines[i] = gapped[i];
     }

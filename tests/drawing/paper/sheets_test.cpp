@@ -5,9 +5,11 @@
 #include <map>
 #include <set>
 
+#include "exact/print_number.hpp"
 #include "paper/sheets/print.hpp"
 #include "paper/sheets/problem_figure.hpp"
 #include "paper/sheets/problem_text.hpp"
+#include "practice/task_type.hpp"
 #include "printing.hpp"
 #include "support/sanitized.hpp"
 
@@ -187,6 +189,51 @@ TEST(Sheets, LabelALengthOnlyWhereTheLessonGivesIt) {
     labels.push_back(label.value_or("none"));
   }
   EXPECT_THAT(labels, testing::UnorderedElementsAre("6 cm", "5 cm"));
+}
+
+/// Whether a text without spaces says that something equals this number.
+bool says_equal(const std::string& text, const std::string& number) {
+  for (const std::string& sign : {std::string("="), std::string("≈")}) {
+    for (std::size_t at = text.find(sign + number); at != std::string::npos; at = text.find(sign + number, at + 1)) {
+      const std::size_t end = at + sign.size() + number.size();
+      const std::string after = text.substr(end, 2);
+      const bool is_whole = after.empty() || (std::isdigit(static_cast<unsigned char>(after[0])) == 0 &&
+                                              after[0] != '.' && after[0] != ',' && after[0] != '/');
+      // A product or a sum that begins with the number is another one.
+      if (is_whole && text.substr(end, 12).find("×") == std::string::npos &&
+          text.substr(end, 12).find("÷") == std::string::npos && text.substr(end, 12).find('+') == std::string::npos) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// Of every problem that asks for one number, on the board and in every step.
+TEST(Sheets, HalfFilledNotesNeverComeToTheAnswer) {
+  std::size_t looked_at = 0;
+  for (const char* name : {"lantern_fair.json", "candle_boxes.json"}) {
+    const lessons::Lesson all = demo_lesson(name);
+    for (const lessons::Problem& problem : all.problems) {
+      const auto question = practice::question_of(problem);
+      if (!question || !question->truth || problem.tasks.size() != 1 || !problem.tasks.front()->is_rounded()) {
+        continue;
+      }
+      lessons::Lesson one = all;
+      one.problems = {problem};
+      const std::string number = exact::shown(*question->truth, problem.round_to.value_or(2)).text;
+      for (const Steps steps : {Steps::Board, Steps::Every}) {
+        SheetOptions options = options_for("letter", false);
+        options.steps = steps;
+        options.gaps = Gaps::None;
+        const auto text = [&] { return without_spaces(text_of(made(notes, test_fonts(), one, options).pages)); };
+        looked_at += says_equal(text(), number) ? 1 : 0;
+        options.gaps = Gaps::Half;
+        EXPECT_FALSE(says_equal(text(), number)) << problem.id << ": " << number << '\n' << text();
+      }
+    }
+  }
+  EXPECT_GT(looked_at, 20U) << "or this shows nothing";
 }
 
 // Half filled, the answer is still to be found.
