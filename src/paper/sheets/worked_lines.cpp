@@ -88,11 +88,14 @@ std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, st
     const auto equations = [](const std::optional<NotationLine>& line) {
       return line ? std::vector<NotationLine>{*line} : std::vector<NotationLine>{};
     };
-    lines.push_back({equations(step.line), step.reason, kind, earns, false, step.kind == Kind::Answer});
+    const bool checks = step.kind == Kind::Check;  // it says the answer again
+    lines.push_back({equations(step.line), step.reason, kind, earns, false, checks || step.kind == Kind::Answer});
     const bool can_ask = reasoning::blank_kind(step) != reasoning::BlankKind::Words;
     const reasoning::StepText blank = can_ask ? reasoning::with_blank(step) : reasoning::StepText{};
-    gapped.push_back(can_ask ? WorkedLine{equations(blank.line), blank.reason, kind, earns, true, false}
-                             : lines.back());
+    const words::Message reason =
+        checks ? message("Check: substitute your answer. Are both sides equal?") : blank.reason;
+    gapped.push_back(can_ask || checks ? WorkedLine{equations(blank.line), reason, kind, earns, true, false}
+                                       : lines.back());
   }
   return lines;
 }
