@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "figures/formula_layout.hpp"
 #include "practice/task_type.hpp"
@@ -25,7 +24,6 @@ constexpr double work_indent = 10;
 struct WorkedLine {
   std::vector<NotationLine> equations;
   words::Message reason;
-  int kind = 0;        ///< lines of the same kind are drawn the same way
   bool earns = false;  ///< it is worth a point
   bool has_gap = false;
   bool is_answer = false;  ///< half filled notes leave it open as well
@@ -68,12 +66,11 @@ std::vector<WorkedLine> board_lines(const reasoning::Explanation& explanation, c
   for (const reasoning::BoardLine& line : reasoning::board_of(reasoning::parts_of(explanation), style).lines) {
     const bool earns = line.kind == Kind::Convert || line.kind == Kind::Formula || line.kind == Kind::Part ||
                        line.kind == Kind::Substitute || line.kind == Kind::Count || line.kind == Kind::Answer;
-    lines.push_back(
-        {line.equations, line.reason, static_cast<int>(line.kind), earns, false, line.kind == Kind::Answer});
+    lines.push_back({line.equations, line.reason, earns, false, line.kind == Kind::Answer});
     const reasoning::BlankedLine blank = reasoning::with_blank(line);
-    gapped.push_back(blank.hidden.empty() ? lines.back()
-                                          : WorkedLine{blank.equations, blank.reason, lines.back().kind, earns, true,
-                                                       lines.back().is_answer});
+    gapped.push_back(blank.hidden.empty()
+                         ? lines.back()
+                         : WorkedLine{blank.equations, blank.reason, earns, true, lines.back().is_answer});
   }
   return lines;
 }
@@ -84,18 +81,16 @@ std::vector<WorkedLine> every_line(const reasoning::Explanation& explanation, st
   for (const reasoning::Step& step : reasoning::all_steps(explanation)) {
     const bool earns = step.kind == Kind::Relation || step.kind == Kind::PutIn || step.kind == Kind::Answer ||
                        step.kind == Kind::Count || step.kind == Kind::Convert;
-    const auto kind = static_cast<int>(step.kind);
     const auto equations = [](const std::optional<NotationLine>& line) {
       return line ? std::vector<NotationLine>{*line} : std::vector<NotationLine>{};
     };
     const bool checks = step.kind == Kind::Check;  // it says the answer again
-    lines.push_back({equations(step.line), step.reason, kind, earns, false, checks || step.kind == Kind::Answer});
+    lines.push_back({equations(step.line), step.reason, earns, false, checks || step.kind == Kind::Answer});
     const bool can_ask = reasoning::blank_kind(step) != reasoning::BlankKind::Words;
     const reasoning::StepText blank = can_ask ? reasoning::with_blank(step) : reasoning::StepText{};
     const words::Message reason =
         checks ? message("Check: substitute your answer. Are both sides equal?") : blank.reason;
-    gapped.push_back(can_ask || checks ? WorkedLine{equations(blank.line), reason, kind, earns, true, false}
-                                       : lines.back());
+    gapped.push_back(can_ask || checks ? WorkedLine{equations(blank.line), reason, earns, true, false} : lines.back());
   }
   return lines;
 }
@@ -128,8 +123,7 @@ bool comes_to_the_answer(const std::vector<WorkedLine>& lines, std::size_t index
   return false;
 }
 
-/// The lines with their gaps: all of them; or, half filled, every second one, the first of its kind filled. What comes
-/// to the answer is never filled.
+/// The lines with their gaps: all of them; or, half filled, every second one. What comes to the answer stays open.
 std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanation, const SheetOptions& options,
                                         const algebra::ClassNotation& style) {
   std::vector<WorkedLine> gapped;
@@ -139,15 +133,13 @@ std::vector<WorkedLine> lines_with_gaps(const reasoning::Explanation& explanatio
     return lines;
   }
   hide_the_why(gapped);
-  std::set<int> shown;
   std::size_t count = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     if (!gapped[i].has_gap) {
       continue;
     }
-    const bool is_first = shown.insert(lines[i].kind).second;
     const bool stays_open = lines[i].is_answer || comes_to_the_answer(lines, i);
-    const bool is_filled = options.gaps == Gaps::Half && !stays_open && (is_first || count++ % 2 == 1);
+    const bool is_filled = options.gaps == Gaps::Half && count++ % 2 == 0 && !stays_open;
     if (!is_filled) {
       lines[i] = gapped[i];
     }
