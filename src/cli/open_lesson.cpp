@@ -32,10 +32,11 @@ std::string more_findings(std::size_t count) {
 
 std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status) {
   const std::optional<std::string> text = read_lesson_text(path, status);
-  if (!text) {
-    return std::nullopt;
-  }
-  lessons::Reading reading = tasks::reading_of(*text);
+  return text ? lesson_in_text(*text, path, status) : std::nullopt;
+}
+
+std::optional<lessons::Lesson> lesson_in_text(const std::string& text, const std::string& path, ExitStatus& status) {
+  lessons::Reading reading = tasks::reading_of(text);
   if (reading.lesson) {
     return std::move(reading.lesson);
   }

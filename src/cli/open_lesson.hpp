@@ -21,6 +21,10 @@ inline constexpr std::size_t most_findings = 100;
 /// and column; the status is WrongUsage for a file that cannot be read and LessonAtFault where anything is wrong.
 [[nodiscard]] std::optional<lessons::Lesson> open_lesson(const std::string& path, ExitStatus& status);
 
+/// The same of a text that was read from `path`.
+[[nodiscard]] std::optional<lessons::Lesson> lesson_in_text(const std::string& text, const std::string& path,
+                                                            ExitStatus& status);
+
 /// "and 12 more" where there are more findings than are printed; else empty.
 [[nodiscard]] std::string more_findings(std::size_t count);
 

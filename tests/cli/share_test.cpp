@@ -40,6 +40,16 @@ TEST_F(Share, PutsTheLessonIntoThePage) {
   EXPECT_THAT(contents(made_), Not(HasSubstr("Fair")));
 }
 
+TEST_F(Share, ReadsAndWritesStreams) {
+  const std::string lesson = folder_.file("fair.json", lesson_titled("Fair"));
+  const Outcome piped = run_program("share - --page '" + page_ + "' -o -", lesson);
+  EXPECT_EQ(piped.status, 0) << piped.error;
+  EXPECT_THAT(piped.out, HasSubstr("application/json\">" + lesson_titled("Fair") + "</script>"));
+  const Outcome full = run_program("share '" + lesson + "' --page '" + page_ + "' -o /dev/full");
+  EXPECT_EQ(full.status, 2);
+  EXPECT_NE(full.error, "");
+}
+
 TEST_F(Share, NoLessonEndsItsBlock) {
   EXPECT_EQ(share(folder_.file("fair.json", lesson_titled("a </script><!-- b")), page_).status, 0);
   EXPECT_THAT(contents(made_), HasSubstr("a <\\/script>\\u003c!-- b"));

@@ -70,7 +70,7 @@ ExitStatus share(const ShareOptions& options) {
   }
   ExitStatus status = ExitStatus::Done;
   const std::optional<std::string> lesson = read_lesson_text(options.lesson, status);
-  if (!lesson || !open_lesson(options.lesson, status)) {
+  if (!lesson || !lesson_in_text(*lesson, options.lesson, status)) {
     return status;
   }
   const std::string path = options.page.empty() ? usual_page() : options.page;
