@@ -229,6 +229,7 @@ TEST(PrintPage, IsStoppedAndBegunAgain) {
   EXPECT_FALSE(is_moving(printing.model().view)) << "the window rests";
   EXPECT_TRUE(printing.user().shows_text("Stopped."));
   EXPECT_FALSE(printing.user().ui().item(ids::print_save)->enabled);
+  printing.user().frames(30);  // no double click
   printing.user().click(ids::print_again);
   printing.wait();
   EXPECT_NE(printing.page().printed, nullptr);
