@@ -20,8 +20,7 @@ constexpr KeyRow work_rows[] = {
     {"1 … 9", "cover, fill, edge; then point to a face"},
     {"W  Shift+W", "where does this number come from?"},
     {"D  O", "board or every step; open or close a line"},
-    {"G", "a blank in this step"},
-    {"A  Shift+A", "show all steps, hide all steps"},
+    {"G  A  Shift+A", "a blank here; show or hide all steps"},
     {"N  Shift+N  K", "next net, net before; hidden numbers"},
 };
 constexpr KeyRow quiz_rows[] = {
