@@ -154,8 +154,8 @@ std::size_t kind_columns(const Ui& ui, double width) { return two_columns_width(
 
 double kind_list_height(const Ui& ui, double width) {
   const std::size_t columns = kind_columns(ui, width);
-  const auto rows = static_cast<double>((paper::sheet_kinds().size() + columns - 1) / columns);
-  return rows * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
+  const std::size_t rows = (paper::sheet_kinds().size() + columns - 1) / columns;
+  return static_cast<double>(rows) * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
 }
 
 /// What can be printed.

@@ -162,7 +162,7 @@ void run(std::uint64_t seed, int acts) {
   EXPECT_GE(monkey.modes_seen(), 2U) << "seed " << seed;
 }
 
-TEST(Monkey, LeavesAProgramThatComesToRest) { run(1, fw::test::cases(250, 40)); }
+TEST(Monkey, LeavesAProgramThatComesToRest) { run(3, fw::test::cases(250, 60)); }
 
 TEST(Monkey, LeavesAProgramThatComesToRestSlow) {
   for (std::uint64_t seed = 2; seed < 14; ++seed) {
