@@ -66,7 +66,7 @@ std::vector<std::string> results_in(const std::string& side) {
 }
 
 // The whole numbers on both sides of a decimal, "2" and "3" for "2.33…": where a class counts what fits, one of them is
-// the count. None for a whole number, and for what is no number.
+// the count. Nothing for a whole number or for text that is not a number.
 std::vector<std::string> whole_numbers_by(const std::string& text) {
   const std::size_t point = text.find('.');
   const bool is_decimal = point != std::string::npos && point > 0 && point < 9 &&

@@ -49,7 +49,7 @@ std::optional<std::string> make_context() {
   wanted.antialias = EM_TRUE;
   page().context = emscripten_webgl_create_context("#canvas", &wanted);
   if (page().context <= 0 || emscripten_webgl_make_context_current(page().context) != EMSCRIPTEN_RESULT_SUCCESS) {
-    return "This browser does not offer WebGL 2, which the solids are drawn with. Please try a newer browser, or turn "
+    return "This browser doesn't have WebGL 2, and Foldwright needs it to draw. Please try a newer browser, or turn "
            "on hardware acceleration in its settings.";
   }
   return std::nullopt;

@@ -457,7 +457,7 @@
     if (findings && isOpen) {
       trouble('Some problems have a mistake and are left out.', 'Each mistake, with its line and column:', findings);
     } else if (!isOpen) {
-      trouble('This cannot be opened.', 'This is what is wrong:', findings.trim());
+      trouble('This can\'t be opened.', 'Here is what is wrong:', findings.trim());
     }
     wake();
     return isOpen;

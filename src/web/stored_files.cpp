@@ -28,7 +28,7 @@ std::optional<std::string> owned_text(char* text) {
 }
 
 FileError refused(const std::string& what) {
-  return {FileFault::NotWritable, "This browser does not let the page " + what + "."};
+  return {FileFault::NotWritable, "This browser won't let the page " + what + "."};
 }
 
 /// What is kept lies in a folder of its own; all else is for the student.

@@ -78,7 +78,7 @@ const OutputKind& kind_of(const std::string& path) {
                                                    : png_picture();
 }
 
-/// The lesson, opened at the problem; nothing where there is no such one, which is told.
+/// The lesson, open at the problem. Nothing if the lesson has no such problem, which is told.
 std::optional<state::Model> opened_at_problem(const PictureOptions& options, ExitStatus& status) {
   std::optional<ChosenProblems> chosen = open_problems(options.lesson, options.problem, status);
   if (!chosen) {
@@ -209,11 +209,12 @@ void add_picture(CLI::App& app, ExitStatus& status) {
       ->check(CLI::IsMember({"paper", "slate", "bright"}))
       ->capture_default_str();
   verb->add_flag("--window", options->window, "The whole window instead of the bench alone");
-  CLI::Option* frames = verb->add_option("--frames", options->frames,
-                                         "So many pictures of the net as it opens, numbered from the closed solid on")
-                            ->check(CLI::Range(std::size_t{2}, std::size_t{600}));
+  CLI::Option* frames =
+      verb->add_option("--frames", options->frames,
+                       "This many numbered pictures of the net as it opens, starting with the closed solid")
+          ->check(CLI::Range(std::size_t{2}, std::size_t{600}));
   verb->add_option("--steps", options->steps,
-                   "A picture of the window for each step, numbered: of the count, or of the worked solution")
+                   "A numbered picture of the window for each step of the count or of the worked solution")
       ->check(CLI::IsMember({"count", "solution"}))
       ->excludes(frames);
   verb->add_option("-o,--output", options->output.path,

@@ -76,7 +76,8 @@ ExitStatus share(const ShareOptions& options) {
   const std::string path = options.page.empty() ? usual_page() : options.page;
   if (path.empty()) {
     return refused(
-        "There is no page to put the lesson in. Build it with \"sh third_party/bootstrap.sh web\", or say with --page "
+        "There's no page to put the lesson in. Run \"sh third_party/bootstrap.sh web\" to build one, or use --page to "
+        "say "
         "where foldwright.html is.");
   }
   const auto page = platform::desktop_files()->read(path, page_byte_limit);
@@ -98,10 +99,9 @@ ExitStatus share(const ShareOptions& options) {
 void add_share(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<ShareOptions>();
   CLI::App* verb =
-      app.add_subcommand("share", "Makes one page of a lesson; it opens in any browser, without a network");
+      app.add_subcommand("share", "Turns a lesson into one page that opens in any browser, with no network");
   verb->add_option("LESSON", options->lesson, "The lesson file")->required();
-  verb->add_option("--page", options->page,
-                   "Foldwright's page, foldwright.html; the one that came with the program otherwise");
+  verb->add_option("--page", options->page, "Where foldwright.html is; otherwise the one that came with the program");
   add_output_options(*verb, options->output, page_file());
   verb->callback([options, &status] { status = share(*options); });
 }

@@ -59,6 +59,15 @@ ChoiceRow scale_row(const PrintChoices& choices) {
   return row;
 }
 
+ChoiceRow versions_row(const PrintChoices& choices) {
+  ChoiceRow row{"Versions", "number of versions", {}, choices.versions - 1, {}};
+  for (std::size_t i = 1; i <= most_versions; ++i) {
+    row.words.push_back(std::to_string(i));
+  }
+  row.choose = [](PrintChoices& all, std::size_t i) { all.versions = i + 1; };
+  return row;
+}
+
 std::vector<ChoiceRow> choice_rows(const PrintChoices& choices, const lessons::Lesson& lesson) {
   const SheetKind& kind = *paper::find_sheet(choices.sheet);
   std::vector<ChoiceRow> rows;
@@ -74,12 +83,7 @@ std::vector<ChoiceRow> choice_rows(const PrintChoices& choices, const lessons::L
                   choices.is_large ? 1U : 0U,
                   [](PrintChoices& all, std::size_t i) { all.is_large = i == 1; }});
   if (kind.has(SheetChoice::Versions)) {
-    ChoiceRow row{"Versions", "number of versions", {}, choices.versions - 1, {}};
-    for (std::size_t i = 1; i <= most_versions; ++i) {
-      row.words.push_back(std::to_string(i));
-    }
-    row.choose = [](PrintChoices& all, std::size_t i) { all.versions = i + 1; };
-    rows.push_back(std::move(row));
+    rows.push_back(versions_row(choices));
   }
   if (kind.has(SheetChoice::Gaps)) {
     rows.push_back({"Blanks",
@@ -152,17 +156,20 @@ double two_columns_width(const Ui& ui) {
 
 std::size_t kind_columns(const Ui& ui, double width) { return two_columns_width(ui) <= width ? 2 : 1; }
 
-double kind_list_height(const Ui& ui, double width) {
+std::size_t kind_rows(const Ui& ui, double width) {
   const std::size_t columns = kind_columns(ui, width);
-  const std::size_t rows = (paper::sheet_kinds().size() + columns - 1) / columns;
-  return static_cast<double>(rows) * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
+  return (paper::sheet_kinds().size() + columns - 1) / columns;
+}
+
+double kind_list_height(const Ui& ui, double width) {
+  return static_cast<double>(kind_rows(ui, width)) * (ui.sizes().field + ui.sizes().space) - ui.sizes().space;
 }
 
 /// What can be printed.
 void kind_list(Ui& ui, const PrintChoices& choices, const Rect& rect, Commands& out) {
   const std::vector<SheetKind>& kinds = paper::sheet_kinds();
   const std::size_t columns = kind_columns(ui, rect.w);
-  const std::size_t rows = (kinds.size() + columns - 1) / columns;
+  const std::size_t rows = kind_rows(ui, rect.w);
   Row cut(rect, ui.sizes().space);
   const double width = columns == 1 ? rect.w : (rect.w - ui.sizes().space) / 2;
   constexpr WidgetId columns_ids[] = {ids::print_kind, ids::print_kind_more};
@@ -239,7 +246,7 @@ void place_field(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   ui.text(caption, row.take(ui.text_width(caption, TextSize::Small)),
           {.size = TextSize::Small, .color = ui.theme().quiet_ink});
   const std::string path = print_path(page, *shown.state().lesson);
-  const FieldEvent event = ui.field(ids::print_place, "the file to save in", path, row.rest(),
+  const FieldEvent event = ui.field(ids::print_place, "file to save to", path, row.rest(),
                                     {.bad = page.is_refused, .size = TextSize::Small, .longest = 400});
   if ((event.entered || event.left) && event.text != path) {
     out.push_back(SetPrintPlace{event.text});

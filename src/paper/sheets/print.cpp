@@ -29,7 +29,7 @@ const std::vector<SheetKind>& sheet_kinds() {
       {"tally", "tally", "the mistakes to look for, with boxes to mark", tally, {}},
       {"pack",
        "sub pack",
-       "for whoever stands in: a script, the student pages, the key",
+       "for a substitute: a script, the student pages, the key",
        pack,
        {SheetChoice::Steps, SheetChoice::Work}},
   };

@@ -132,7 +132,7 @@ test('without WebGL 2 the page says what to do', async (profile) => {
   }});
   await student.page.goto('file://' + shared);
   await student.page.getByRole('alert').waitFor();
-  assert.match(await student.page.getByRole('alert').innerText(), /does not offer WebGL 2.*newer browser/s);
+  assert.match(await student.page.getByRole('alert').innerText(), /doesn't have WebGL 2.*newer browser/s);
   await student.picture('without-webgl');
   await student.leaves();
 });
@@ -171,7 +171,7 @@ test('a lesson with a mistake says where it is', async (profile) => {
     name: 'lesson.json', mimeType: 'application/json', buffer: Buffer.from(text)});
   await chosen('{"lesson": 1, "title": "T", "problems": [{"id": "a", "solid": {"kind": "cube", "edge": "four"}}]}');
   await student.page.getByRole('alert').waitFor();
-  assert.match(await student.page.getByRole('alert').innerText(), /This cannot be opened.*lesson:1:\d+: /s);
+  assert.match(await student.page.getByRole('alert').innerText(), /This can\'t be opened.*lesson:1:\d+: /s);
   await student.page.click('#understood');
   assert.match(await student.words(), /1 of 29/, 'what was open stays open');
   await chosen(fs.readFileSync(path.join(folder, 'boxes.json'), 'utf8'));
