@@ -79,7 +79,7 @@ changed_sources() {
     base=$(git rev-parse --verify --quiet HEAD~1 || true)
   fi
   if [ -z "$base" ]; then
-    git ls-files 'src/*.cpp'
+    git ls-files 'src/*.cpp' ':!src/web'
     return
   fi
   git diff --numstat --no-renames --diff-filter=d "$base" -- 'src/*.cpp' 'src/*.hpp' ':!src/web' | sort -rn | cut -f 3 |
