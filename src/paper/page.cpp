@@ -71,11 +71,11 @@ PageCanvas::PageCanvas(const Fonts& fonts, double width, double height) : fonts_
   page_.height = height;
 }
 
-void PageCanvas::begin_part(std::string name) { page_.items.push_back(PartItem{std::move(name)}); }
-void PageCanvas::end_part() { page_.items.push_back(EndItem{}); }
+void PageCanvas::begin_part(std::string name) { page_.items.emplace_back(PartItem{std::move(name)}); }
+void PageCanvas::end_part() { page_.items.emplace_back(EndItem{}); }
 
 void PageCanvas::path(std::vector<Vec2> points, bool closed, const Pen& pen) {
-  page_.items.push_back(PathItem{std::move(points), closed, std::nullopt, pen});
+  page_.items.emplace_back(PathItem{std::move(points), closed, std::nullopt, pen});
 }
 
 void PageCanvas::line(Vec2 from, Vec2 to, const Stroke& stroke) { path({from, to}, false, pen_of(stroke)); }
@@ -85,7 +85,7 @@ void PageCanvas::polyline(const std::vector<Vec2>& points, const Stroke& stroke)
 }
 
 void PageCanvas::polygon(const std::vector<Vec2>& points, std::optional<Color> fill, std::optional<Stroke> stroke) {
-  page_.items.push_back(PathItem{points, true, fill, pen_of(stroke)});
+  page_.items.emplace_back(PathItem{points, true, fill, pen_of(stroke)});
 }
 
 void PageCanvas::rounded(const Rect& rect, double radius, std::optional<Color> fill, std::optional<Stroke> stroke) {
@@ -102,7 +102,7 @@ void PageCanvas::rounded(const Rect& rect, double radius, std::optional<Color> f
 }
 
 void PageCanvas::circle(Vec2 center, double radius, std::optional<Color> fill, std::optional<Stroke> stroke) {
-  page_.items.push_back(CircleItem{center, radius, fill, pen_of(stroke)});
+  page_.items.emplace_back(CircleItem{center, radius, fill, pen_of(stroke)});
 }
 
 void PageCanvas::arc(Vec2 center, double radius, double from_rad, double to_rad, const Stroke& stroke) {
@@ -120,7 +120,7 @@ void PageCanvas::text(Vec2 anchor, HAlign h, VAlign v, std::string_view text, co
     }
   }
   if (!printed.empty()) {
-    page_.items.push_back(
+    page_.items.emplace_back(
         TextItem{{box.x, box.y + figures::line_baseline * style.size}, printed, style.size, size.x, style.bold});
   }
 }
@@ -134,8 +134,8 @@ Vec2 PageCanvas::text_size(std::string_view text, const TextStyle& style) const 
   return {width * style.size, figures::line_height * style.size};
 }
 
-void PageCanvas::push_clip(const Rect& rect) { page_.items.push_back(ClipItem{rect}); }
-void PageCanvas::pop_clip() { page_.items.push_back(EndItem{}); }
+void PageCanvas::push_clip(const Rect& rect) { page_.items.emplace_back(ClipItem{rect}); }
+void PageCanvas::pop_clip() { page_.items.emplace_back(EndItem{}); }
 
 std::string printable_text(std::string_view text) {
   if (std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c < '\x7F'; })) {

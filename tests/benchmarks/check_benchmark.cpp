@@ -54,7 +54,7 @@ void check_a_lesson(benchmark::State& state) {
   const std::string text = lesson_of(static_cast<std::size_t>(state.range(0)));
   for (auto round : state) {
     (void)round;
-    benchmark::DoNotOptimize(findings_of(text).size());
+    benchmark::DoNotOptimize(tasks::findings_of(text).size());
   }
 }
 BENCHMARK(check_a_lesson)->Arg(1000)->Unit(benchmark::kMillisecond);
@@ -81,7 +81,7 @@ void check_text(benchmark::State& state, const std::string& problems) {
   const std::string text = R"({"lesson": 1, "title": "Lantern fair", "problems": [)" + problems + "]}";
   for (auto round : state) {
     (void)round;
-    benchmark::DoNotOptimize(findings_of(text).size());
+    benchmark::DoNotOptimize(tasks::findings_of(text).size());
   }
 }
 

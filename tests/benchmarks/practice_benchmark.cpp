@@ -14,13 +14,13 @@ void generate_problems(benchmark::State& state) {
     (void)round;
     std::size_t made = 0;
     for (std::uint64_t seed = 1; made < count; ++seed) {
-      PracticeRequest request;
+      tasks::PracticeRequest request;
       request.seed = seed;
       request.level = 1 + static_cast<int>(seed % 3);
       request.count = 50;
-      const auto lessons = generated(request);
+      const auto lessons = tasks::generated(request);
       if (!lessons) {
-        state.SkipWithError(lessons.error().c_str());
+        state.SkipWithError(words::said(lessons.error()).c_str());
         return;
       }
       made += lessons->front().problems.size();
@@ -30,10 +30,10 @@ void generate_problems(benchmark::State& state) {
 BENCHMARK(generate_problems)->Arg(1000)->Unit(benchmark::kMillisecond);
 
 std::vector<lessons::Problem> problems_of(int level) {
-  PracticeRequest request;
+  tasks::PracticeRequest request;
   request.level = level;
   request.count = 60;
-  return generated(request)->front().problems;
+  return tasks::generated(request)->front().problems;
 }
 
 /// One answer after another, wrong ones that the table does not know. Aim: under 1 ms each.
