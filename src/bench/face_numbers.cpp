@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "figures/label_layout.hpp"
+#include "geometry/flat_math.hpp"
 #include "geometry/ray.hpp"
 #include "solids/body/standing.hpp"
 
@@ -21,30 +23,15 @@ constexpr double low_bench = 8;        // label sizes: the circles must leave th
 constexpr double largest_share = 1.0 / 3;
 constexpr double pi = 3.141592653589793;
 
-double distance_to(const Segment& s, Vec2 p) {
-  const Vec2 along = s.to - s.from;
-  const double length = glm::dot(along, along);
-  const double t = length > 0 ? std::clamp(glm::dot(p - s.from, along) / length, 0.0, 1.0) : 0.0;
-  return glm::distance(p, s.from + along * t);
-}
+double distance_to(const Segment& s, Vec2 p) { return geometry::distance_to_segment(p, s.from, s.to); }
 
 /// Distance to the outline, whether inside of it or outside.
 double distance_to(const Polygon& outline, Vec2 p) {
   double least = 1e300;
   for (std::size_t i = 0; i < outline.size(); ++i) {
-    least = std::min(least, distance_to(Segment{outline[i], outline[(i + 1) % outline.size()]}, p));
+    least = std::min(least, geometry::distance_to_segment(p, outline[i], outline[(i + 1) % outline.size()]));
   }
   return least;
-}
-
-double area_of(const Polygon& outline) {
-  double twice = 0;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Vec2 a = outline[i] - outline.front();
-    const Vec2 b = outline[(i + 1) % outline.size()] - outline.front();
-    twice += a.x * b.y - a.y * b.x;
-  }
-  return std::abs(twice) / 2;
 }
 
 /// The facets as they are seen, in pixels of the window.
@@ -80,7 +67,7 @@ SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& face
   for (std::size_t i = 0; i < picture.faces.size(); ++i) {
     if (picture.faces[i] == face) {
       seen.facets.push_back(facets[i]);
-      seen.area += area_of(facets[i]);
+      seen.area += std::abs(geometry::signed_area(facets[i]));
       seen.room = geometry::contains(facets[i], seen.point) ? distance_to(facets[i], seen.point) : seen.room;
     }
   }
@@ -114,26 +101,28 @@ std::optional<Vec2> place_between(const SeenFace& seen, double radius, const std
   return nearest;
 }
 
+/// A facet with the box round it, by which most places are ruled out.
+struct BoxedFacet {
+  Polygon outline;
+  Rect box;
+};
+
 /// What a number beside the figure must keep clear of.
 struct Taken {
-  std::vector<Polygon> facets;
+  std::vector<BoxedFacet> facets;
   std::vector<Rect> boxes;
   std::vector<Segment> leaders;
 };
 
 bool is_free(const Taken& taken, Vec2 p, double radius) {
   const Rect box{p.x - radius, p.y - radius, 2 * radius, 2 * radius};
+  const double apart = radius * 1.2;
   return std::none_of(taken.facets.begin(), taken.facets.end(),
-                      [&](const Polygon& facet) {
-                        return geometry::contains(facet, p) || distance_to(facet, p) < radius * 1.2;
+                      [&](const BoxedFacet& facet) {
+                        return facet.box.inset(-apart).contains(p) &&
+                               (geometry::contains(facet.outline, p) || distance_to(facet.outline, p) < apart);
                       }) &&
          std::none_of(taken.boxes.begin(), taken.boxes.end(), [&](const Rect& other) { return box.overlaps(other); });
-}
-
-bool cross(const Segment& a, const Segment& b) {
-  const auto turn = [](Vec2 p, Vec2 q, Vec2 r) { return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x); };
-  return (turn(a.from, a.to, b.from) > 0) != (turn(a.from, a.to, b.to) > 0) &&
-         (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
 }
 
 /// How badly the number `n` would stand at `p`; nothing where it would lie on another.
@@ -152,10 +141,10 @@ std::optional<double> cost_at(const BenchPicture& picture, const Taken& taken, s
     }
     cost += distance_to(leader, other.center) < other.radius * 1.1 ? 12 * number.radius : 0;
     cost += other.leader && distance_to(*other.leader, p) < number.radius * 1.1 ? 12 * number.radius : 0;
-    cost += other.leader && cross(*other.leader, leader) ? 6 * number.radius : 0;
+    cost += other.leader && figures::cross(*other.leader, leader) ? 6 * number.radius : 0;
   }
   for (const Segment& other : taken.leaders) {
-    cost += cross(other, leader) || distance_to(other, p) < number.radius * 1.1 ? 6 * number.radius : 0;
+    cost += figures::cross(other, leader) || distance_to(other, p) < number.radius * 1.1 ? 6 * number.radius : 0;
   }
   for (const Rect& box : taken.boxes) {
     cost += figures::meets(leader, box) ? 12 * number.radius : 0;
@@ -212,7 +201,11 @@ void add_face_numbers(BenchPicture& picture, const solids::Body& body, const std
 namespace {
 
 Taken taken_places(const BenchPicture& picture, const MeasureText& measure, const Theme& theme) {
-  Taken taken{seen_facets(picture), {}, {}};
+  Taken taken;
+  for (Polygon& outline : seen_facets(picture)) {
+    const Rect box = figures::bounding_rect(outline);
+    taken.facets.push_back({std::move(outline), box});
+  }
   for (const BenchLabel& label : picture.labels) {
     const Vec2 size = measure(label.text);
     const double gap = theme.sizes.space * 0.5;

@@ -6,6 +6,8 @@
 #include <numeric>
 #include <utility>
 
+#include "geometry/flat_math.hpp"
+
 namespace fw::figures {
 namespace {
 
@@ -48,12 +50,7 @@ bool meets_disc(const Rect& rect, const Disc& disc) {
   return glm::distance(nearest_in(rect, disc.center), disc.center) < disc.radius;
 }
 
-double distance_between(const Segment& s, Vec2 p) {
-  const Vec2 along = s.to - s.from;
-  const double length = glm::dot(along, along);
-  const double t = length > 0 ? std::clamp(glm::dot(p - s.from, along) / length, 0.0, 1.0) : 0.0;
-  return glm::distance(p, s.from + along * t);
-}
+double distance_between(const Segment& s, Vec2 p) { return geometry::distance_to_segment(p, s.from, s.to); }
 
 bool strikes(const Segment& s, const Disc& disc) { return distance_between(s, disc.center) < disc.radius; }
 
@@ -92,9 +89,9 @@ struct Way {
   double cost;
 };
 
-/// The places at one segment as far as `farthest`, each `cost` dearer than it would be.
-void add_candidates(std::vector<Candidate>& all, std::size_t number, double cost, double farthest,
-                    const LabelRequest& request, const LabelSurroundings& around) {
+/// The places at one segment, beside it or farther off with a leader; each `cost` dearer than it would be.
+void add_candidates(std::vector<Candidate>& all, std::size_t number, double cost, bool led, const LabelRequest& request,
+                    const LabelSurroundings& around) {
   const Segment& s = number == 0 ? request.segment : request.others[number - 1];
   const Vec2 along = s.to - s.from;
   const double length = glm::length(along);
@@ -113,8 +110,7 @@ void add_candidates(std::vector<Candidate>& all, std::size_t number, double cost
                                   {{slant, -slant}, led_askew_cost},
                                   {{-slant, -slant}, led_askew_cost}}};
   for (const double distance : distances) {
-    if (distance > farthest) break;
-    const bool led = distance > farthest_beside;
+    if ((distance > farthest_beside) != led) continue;
     for (std::size_t i = 0; i < places.size(); ++i) {
       const Vec2 foot = s.from + along * places[i];
       for (std::size_t w = 0; w < (led ? ways.size() : 2); ++w) {
@@ -133,21 +129,35 @@ void add_candidates(std::vector<Candidate>& all, std::size_t number, double cost
   }
 }
 
-std::vector<Candidate> candidates(const LabelRequest& request, const LabelSurroundings& around) {
-  std::vector<Candidate> all;
-  add_candidates(all, 0, 0, distances.back(), request, around);
-  for (std::size_t i = 1; i <= request.others.size(); ++i) {
-    add_candidates(all, i, other_segment_cost, farthest_beside, request, around);
-  }
+void sort_by_cost(std::vector<Candidate>& all) {
   std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
-  return all;
 }
 
-bool cross(const Segment& a, const Segment& b) {
-  const auto turn = [](Vec2 p, Vec2 q, Vec2 r) { return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x); };
-  return (turn(a.from, a.to, b.from) > 0) != (turn(a.from, a.to, b.to) > 0) &&
-         (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
-}
+/// The candidates of one label, cheapest first. Those with a leader are many and seldom needed, so they are made when
+/// nothing beside a segment is as cheap.
+class Choices {
+ public:
+  Choices(const LabelRequest& request, const LabelSurroundings& around) : request_(&request), around_(&around) {
+    add_candidates(beside_, 0, 0, false, request, around);
+    for (std::size_t i = 1; i <= request.others.size(); ++i) {
+      add_candidates(beside_, i, other_segment_cost, false, request, around);
+    }
+    sort_by_cost(beside_);
+  }
+  [[nodiscard]] const std::vector<Candidate>& beside() const { return beside_; }
+  [[nodiscard]] const std::vector<Candidate>& led() {
+    if (led_.empty()) {
+      add_candidates(led_, 0, 0, true, *request_, *around_);
+      sort_by_cost(led_);
+    }
+    return led_;
+  }
+
+ private:
+  const LabelRequest* request_;
+  const LabelSurroundings* around_;
+  std::vector<Candidate> beside_, led_;
+};
 
 /// A line and the box round it, by which most lines are ruled out.
 struct BoxedLine {
@@ -223,36 +233,51 @@ struct Attempt {
   std::vector<std::size_t> not_clear;
 };
 
-Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene,
-                const std::vector<std::vector<Candidate>>& choices, const std::vector<std::size_t>& order) {
+/// The best candidate found so far.
+struct Best {
+  const Candidate* place = nullptr;
+  double total = 1e9;
+  double trouble = 1e9;
+};
+
+void improve(Best& best, const std::vector<Candidate>& candidates, const LabelRequest& request,
+             const std::vector<Segment>& rivals, const Scene& scene) {
+  for (const Candidate& c : candidates) {
+    if (c.cost >= best.total) return;  // they come cheapest first
+    const double bad = trouble(c, request, rivals, scene, (best.total - c.cost) / trouble_weight);
+    const double total = trouble_weight * bad + c.cost;
+    if (total < best.total) best = {&c, total, bad};
+  }
+}
+
+Attempt attempt(const std::vector<LabelRequest>& requests, Scene scene, std::vector<Choices>& choices,
+                const std::vector<std::size_t>& order) {
   Attempt result{std::vector<PlacedLabel>(requests.size()), {}};
   for (const std::size_t i : order) {
     const std::vector<Segment> rivals = rivals_of(requests[i], scene.around);
-    const Candidate* best = &choices[i].front();
-    double least = 1e9;
-    double least_trouble = 1e9;
-    for (const Candidate& c : choices[i]) {
-      if (c.cost >= least) break;  // they come cheapest first
-      const double bad = trouble(c, requests[i], rivals, scene, (least - c.cost) / trouble_weight);
-      const double total = trouble_weight * bad + c.cost;
-      if (total >= least) continue;
-      least = total;
-      least_trouble = bad;
-      best = &c;
-    }
+    Best best;
+    improve(best, choices[i].beside(), requests[i], rivals, scene);
+    if (best.total > led_cost) improve(best, choices[i].led(), requests[i], rivals, scene);
+    const Candidate& place = *best.place;
+    const Rect box = box_at(place.center, requests[i].size);
     // A leader across an edge is no beauty, but the label itself is clear.
-    const bool clear =
-        least_trouble <= worst_blemish && scene.around.viewport.contains(box_at(best->center, requests[i].size));
-    result.labels[i] = {best->center, best->led ? std::optional<Segment>(best->link) : std::nullopt, best->number,
+    const bool clear = best.trouble <= worst_blemish && scene.around.viewport.contains(box);
+    result.labels[i] = {place.center, place.led ? std::optional<Segment>(place.link) : std::nullopt, place.number,
                         clear};
     if (!clear) result.not_clear.push_back(i);
-    scene.taken.push_back(box_at(best->center, requests[i].size));
-    if (best->led) scene.leaders.push_back(best->link);
+    scene.taken.push_back(box);
+    if (place.led) scene.leaders.push_back(place.link);
   }
   return result;
 }
 
 }  // namespace
+
+bool cross(const Segment& a, const Segment& b) {
+  const auto turn = [](Vec2 p, Vec2 q, Vec2 r) { return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x); };
+  return (turn(a.from, a.to, b.from) > 0) != (turn(a.from, a.to, b.to) > 0) &&
+         (turn(b.from, b.to, a.from) > 0) != (turn(b.from, b.to, a.to) > 0);
+}
 
 bool meets(const Segment& segment, const Rect& rect) {
   // Source: the clipping of Liang and Barsky (1984).
@@ -278,9 +303,9 @@ std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
   std::vector<BoxedLine> lines;
   lines.reserve(surroundings.lines.size());
   for (const Segment& line : surroundings.lines) lines.push_back({line, bounding_rect({line.from, line.to})});
-  std::vector<std::vector<Candidate>> choices;
+  std::vector<Choices> choices;
   choices.reserve(requests.size());
-  for (const LabelRequest& request : requests) choices.push_back(candidates(request, surroundings));
+  for (const LabelRequest& request : requests) choices.emplace_back(request, surroundings);
   std::vector<std::size_t> order(requests.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   Attempt best = attempt(requests, {surroundings, lines}, choices, order);

@@ -57,6 +57,9 @@ struct PlacedLabel {
 [[nodiscard]] std::vector<PlacedLabel> place_labels(const std::vector<LabelRequest>& requests,
                                                     const LabelSurroundings& surroundings);
 
+/// Whether two segments cross; ends that only touch may count or not.
+[[nodiscard]] bool cross(const Segment& a, const Segment& b);
+
 /// Whether a segment meets a rectangle.
 [[nodiscard]] bool meets(const Segment& segment, const Rect& rect);
 

@@ -6,7 +6,7 @@
 #include "geometry/polygon.hpp"
 #include "geometry/tolerance.hpp"
 
-// Small sums in the plane that the files of this room share.
+// Small sums in the plane, for this room and those that draw.
 namespace fw::geometry {
 
 [[nodiscard]] inline double cross(Vec2 a, Vec2 b) { return a.x * b.y - a.y * b.x; }

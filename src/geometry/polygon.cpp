@@ -84,7 +84,11 @@ bool is_simple(const Polygon& polygon) {
 }
 
 bool contains(const Polygon& polygon, Vec2 point) {
-  const double reach = tolerance * diagonal(polygon);
+  const FlatBox box = flat_box(polygon);
+  const double reach = tolerance * glm::length(box.highest - box.lowest);
+  if (glm::any(glm::lessThan(point, box.lowest - reach)) || glm::any(glm::greaterThan(point, box.highest + reach))) {
+    return false;
+  }
   bool inside = false;
   for (std::size_t i = 0; i < polygon.size(); ++i) {
     const Vec2& a = polygon[i];

@@ -92,12 +92,15 @@ const WorkedProblem& WorkedMemo::of(const State& state) {
   return worked_;
 }
 
-bool shows_board(const Model& model, const WorkedProblem& worked) {
+bool wants_board(const Model& model) {
   const bool is_class = model.state.in_item() && model.state.quiz.setup.audience == Audience::Class;
   const bool compares = model.state.in_item() && model.state.quiz.work().failing;  // a step with a student's own
   const Detail usual = (model.view.presenting || is_class) && !compares ? Detail::Board : Detail::EveryStep;
-  return !worked.board.lines.empty() && model.state.desk().work.fade == Fade::None &&
-         model.view.detail.value_or(usual) == Detail::Board;
+  return model.state.desk().work.fade == Fade::None && model.view.detail.value_or(usual) == Detail::Board;
+}
+
+bool shows_board(const Model& model, const WorkedProblem& worked) {
+  return !worked.board.lines.empty() && wants_board(model);
 }
 
 std::size_t lines_shown(const Work& work, const WorkedProblem& worked) {

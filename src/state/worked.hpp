@@ -18,8 +18,10 @@ using tasks::WorkedProblem;
 /// The problem in view worked out, with the solid that stands on its desk now.
 [[nodiscard]] WorkedProblem worked_for(const State& state);
 
-/// Whether the lines of the board are shown in place of every step: as chosen, else on the projector and for a class in
-/// the quiz. Blanks, and the step that a student compares with theirs, are in steps.
+/// Whether lines of the board are wanted in place of every step: as chosen, else on the projector and for a class in the
+/// quiz. Blanks, and the step that a student compares with theirs, are in steps.
+[[nodiscard]] bool wants_board(const Model& model);
+/// Whether they are shown: wanted, and there are some.
 [[nodiscard]] bool shows_board(const Model& model, const WorkedProblem& worked);
 /// Lines of the board that are shown; as many as steps of the other form lead to, where these were shown last.
 [[nodiscard]] std::size_t lines_shown(const Work& work, const WorkedProblem& worked);

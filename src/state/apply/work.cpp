@@ -153,13 +153,15 @@ std::string on(Model& model, const StepWork& command) {
 
 std::string on(Model& model, const SelectStep& command) {
   Work& place = work(model);
-  if (const WorkedProblem worked = worked_for(model.state); shows_board(model, worked)) {
-    const Progressed at = progressed(model, worked);
-    if (command.step != 0 || at.present == 0) {
-      return {};
+  if (wants_board(model)) {  // the least work first: nothing is solved for a step that is on the screen
+    if (const WorkedProblem worked = worked_for(model.state); shows_board(model, worked)) {
+      const Progressed at = progressed(model, worked);
+      if (command.step != 0 || at.present == 0) {
+        return {};
+      }
+      place.line = 0;
+      return "go to line 1";
     }
-    place.line = 0;
-    return "go to line 1";
   }
   if (command.step >= place.reached || command.step == place.present) {
     return {};
