@@ -4,7 +4,8 @@
 #   sh third_party/test.sh grouped    g++: warnings as errors, all tests
 #   sh third_party/test.sh asan       clang with sanitizers: every header alone, the tests again, but for the slow
 #                                     ones, and damaged lessons and numbers, made up for less than a minute
-#   sh third_party/test.sh compare    the programs built by g++ and by clang must print the same numbers
+#   sh third_party/test.sh compare    the program as people build it, and the benchmarks; it must print the same numbers as
+#                                     the one built by clang
 #   sh third_party/test.sh web        only when it is named: the page is built, and tried in Chromium without a network
 #   sh third_party/test.sh tidy       clang-tidy over the sources that changed since main, or in the last commit
 #
@@ -61,14 +62,16 @@ print_numbers() {
   done
 }
 
+# The preset bench builds the program with the very flags of the preset release.
 step_compare() {
-  for preset in grouped asan; do
-    configure "$preset"
-    cmake --build --preset "$preset" -j "$jobs" --target foldwright
-    print_numbers "build/$preset/foldwright" "build/numbers-$preset"
-  done
-  diff -r build/numbers-grouped build/numbers-asan
-  echo "g++ and clang print the same numbers for $(find build/numbers-grouped -type f | wc -l) outputs"
+  configure bench
+  cmake --build --preset bench -j "$jobs" --target foldwright benchmarks
+  print_numbers build/bench/foldwright build/numbers-bench
+  configure asan
+  cmake --build --preset asan -j "$jobs" --target foldwright
+  print_numbers build/asan/foldwright build/numbers-asan
+  diff -r build/numbers-bench build/numbers-asan
+  echo "g++ and clang print the same numbers for $(find build/numbers-bench -type f | wc -l) outputs"
 }
 
 # changed_sources: those of src/ that differ from where the branch left main or, on main itself, from the commit before;

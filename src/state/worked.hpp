@@ -18,8 +18,8 @@ using tasks::WorkedProblem;
 /// The problem in view worked out, with the solid that stands on its desk now.
 [[nodiscard]] WorkedProblem worked_for(const State& state);
 
-/// Whether lines of the board are wanted in place of every step: as chosen, else on the projector and for a class in the
-/// quiz. Blanks, and the step that a student compares with theirs, are in steps.
+/// Whether lines of the board are wanted in place of every step: as chosen, else on the projector and for a class in
+/// the quiz. Blanks, and the step that a student compares with theirs, are in steps.
 [[nodiscard]] bool wants_board(const Model& model);
 /// Whether they are shown: wanted, and there are some.
 [[nodiscard]] bool shows_board(const Model& model, const WorkedProblem& worked);

@@ -46,7 +46,7 @@ std::optional<std::string> make_context() {
   wanted.majorVersion = 2;
   wanted.alpha = EM_FALSE;
   wanted.depth = EM_TRUE;
-  wanted.antialias = EM_TRUE;
+  wanted.antialias = EM_FALSE;  // lines are smooth by themselves, as in the window
   page().context = emscripten_webgl_create_context("#canvas", &wanted);
   if (page().context <= 0 || emscripten_webgl_make_context_current(page().context) != EMSCRIPTEN_RESULT_SUCCESS) {
     return "This browser doesn't have WebGL 2, and Foldwright needs it to draw. Please try a newer browser, or turn "

@@ -428,22 +428,24 @@
 
   // --- lessons: from the page, from the address, from a file ------------------------------------------------
 
-  const inflated = async (bytes, form) => {
-    const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream(form));
-    return new Uint8Array(await new Response(stream).arrayBuffer());
-  };
+  const inflating = (bytes, form) => new Blob([bytes]).stream().pipeThrough(new DecompressionStream(form));
   const deflated = async (text) => {
     const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
     return new Uint8Array(await new Response(stream).arrayBuffer());
   };
-  const bytesOf = (base64) => Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+  const bytesOf = (base64) => {
+    const text = atob(base64);
+    const bytes = new Uint8Array(text.length);
+    for (let i = 0; i < text.length; ++i) bytes[i] = text.charCodeAt(i);  // Uint8Array.from takes ten times as long
+    return bytes;
+  };
 
   const lessonOfAddress = async () => {
     const packed = /^#lesson=([\w-]+)$/.exec(location.hash);
     if (!packed) return '';
     try {
-      const bytes = await inflated(bytesOf(packed[1].replaceAll('-', '+').replaceAll('_', '/')), 'deflate-raw');
-      return new TextDecoder().decode(bytes);
+      const bytes = bytesOf(packed[1].replaceAll('-', '+').replaceAll('_', '/'));
+      return await new Response(inflating(bytes, 'deflate-raw')).text();
     } catch (damaged) {
       trouble('This link is not complete.', 'Please copy the whole link, and open it again.');
       return '';
@@ -536,14 +538,20 @@
     wake();
   });
 
+  const notStarted = (fault) => trouble('Foldwright could not start.', 'Please load the page again.', String(fault));
   const begin = async () => {
     if (typeof DecompressionStream === 'undefined' || typeof WebAssembly === 'undefined') {
       trouble('This browser is too old for Foldwright.', 'Please update it, or open the page in another one.');
       return;
     }
-    const wasmBinary = await inflated(bytesOf(byId('program').textContent), 'gzip');
+    const wasm = new Response(inflating(bytesOf(byId('program').textContent), 'gzip'),
+        {headers: {'Content-Type': 'application/wasm'}});
     const made = await makeFoldwright({
-      canvas, page, wasmBinary,
+      canvas, page,
+      instantiateWasm(imports, done) {  // compiled while the rest of it is still being inflated
+        WebAssembly.instantiateStreaming(wasm, imports).then((it) => done(it.instance, it.module), notStarted);
+        return {};
+      },
       onAbort: (why) => trouble('Foldwright has stopped.', 'Please load the page again. Your place is kept.', String(why)),
     });
     program = made;
@@ -562,5 +570,5 @@
     frames: () => frames, items: () => items, isReady: () => frames > 0, rests: () => frames > 0 && !frameAsked,
   };
 
-  begin().catch((fault) => trouble('Foldwright could not start.', 'Please load the page again.', String(fault)));
+  begin().catch(notStarted);
 })();
