@@ -6,7 +6,8 @@
 #                                     ones, and damaged lessons and numbers, made up for less than a minute
 #   sh third_party/test.sh compare    the program as people build it, and the benchmarks; it must print the same numbers as
 #                                     the one built by clang
-#   sh third_party/test.sh web        only when it is named: the page is built, and tried in Chromium without a network
+#   sh third_party/test.sh web        only when it is named: the page is built, and tried in Chromium and Firefox without a
+#                                     network
 #   sh third_party/test.sh tidy       clang-tidy over the sources that changed since main, or in the last commit
 #
 # Ends with what each step took and ctest's closing lines. Exit status: 0 if every step passed.
@@ -111,6 +112,8 @@ step_web() {
   cp tests/cli/page/* build/page-tests/
   (cd build/page-tests && npm ci --ignore-scripts --no-audit --no-fund)
   node build/page-tests/page_test.mjs "$PWD/build/grouped/foldwright" "$PWD/build/web/foldwright.html"
+  xvfb-run -a -s "-screen 0 1400x1200x24" \
+    node build/page-tests/firefox_test.mjs "$PWD/build/grouped/foldwright" "$PWD/build/web/foldwright.html"
 }
 
 closing_lines() {

@@ -1,4 +1,4 @@
-# The page: the program as wasm and JavaScript, and all of it put into one HTML file.
+# The page: the program as wasm and JavaScript, put into one HTML file, and into a folder for a web server.
 add_executable(foldwright_page ${PROJECT_SOURCE_DIR}/src/web/main_page.cpp)
 target_link_libraries(foldwright_page PRIVATE fw::web fw_warnings)
 set(web_room ${PROJECT_SOURCE_DIR}/src/web)
@@ -18,10 +18,12 @@ add_executable(foldwright_said EXCLUDE_FROM_ALL ${web_room}/main_said.cpp)
 target_link_libraries(foldwright_said PRIVATE fw::web fw_warnings)
 target_link_options(foldwright_said PRIVATE -sALLOW_MEMORY_GROWTH -sENVIRONMENT=node -sTOTAL_STACK=1048576)
 set(page ${PROJECT_BINARY_DIR}/foldwright.html)
-file(GLOB page_sources CONFIGURE_DEPENDS ${web_room}/*.js ${web_room}/*.css ${web_room}/*.html)
+set(hosted ${PROJECT_BINARY_DIR}/foldwright)
+file(GLOB page_sources CONFIGURE_DEPENDS ${web_room}/*.js ${web_room}/*.css ${web_room}/*.html ${web_room}/*.webmanifest)
 add_custom_command(
-  OUTPUT ${page}
+  OUTPUT ${page} ${hosted}/index.html
   COMMAND Python3::Interpreter ${PROJECT_SOURCE_DIR}/src/cmake/page.py ${web_room} $<TARGET_FILE:foldwright_page> ${page}
+    ${hosted}
   DEPENDS foldwright_page ${page_sources} ${PROJECT_SOURCE_DIR}/src/cmake/page.py
   COMMENT "Putting the page together"
   VERBATIM)

@@ -154,6 +154,7 @@ inline constexpr WidgetId print_more{"print_more"};
 inline constexpr WidgetId print_place{"print_place"};
 inline constexpr WidgetId print_news{"print_news"};
 inline constexpr WidgetId print_save{"print_save"};
+inline constexpr WidgetId print_share{"print_share"};
 inline constexpr WidgetId print_stop{"print_stop"};
 inline constexpr WidgetId print_again{"print_again"};
 inline constexpr WidgetId page_before{"page_before"};

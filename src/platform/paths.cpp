@@ -28,4 +28,14 @@ std::string program_folder() {
   return error ? "." : folder_of(program.string());
 }
 
+std::string page_file() {
+  const std::string program = program_folder();
+  for (const char* place : {"/foldwright.html", "/../share/foldwright/foldwright.html", "/../web/foldwright.html"}) {
+    if (path_kind(program + place) == PathKind::File) {
+      return program + place;
+    }
+  }
+  return "";
+}
+
 }  // namespace fw::platform

@@ -22,4 +22,7 @@ enum class PathKind {
 /// The folder that the running program lies in; links are followed. "." where the system does not tell.
 [[nodiscard]] std::string program_folder();
 
+/// The page that opens in a browser: where it came with the program, or was built; empty where it is not there.
+[[nodiscard]] std::string page_file();
+
 }  // namespace fw::platform

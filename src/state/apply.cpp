@@ -39,6 +39,9 @@ std::optional<Effect> asked_outside(const Model& before, const Command& command)
   if (command.as<SavePrint>() != nullptr) {
     return Effect::SavePrint;
   }
+  if (command.as<SaveAsPage>() != nullptr) {
+    return Effect::SaveAsPage;
+  }
   const auto* erase = command.as<EraseProgress>();
   const bool is_sure = erase != nullptr && erase->sure && before.view.progress.asks;
   return is_sure ? std::optional(Effect::EraseProgress) : std::nullopt;

@@ -15,7 +15,8 @@ enum class Effect {
   LeaveFullScreen,
   ExportProgress,
   EraseProgress,
-  SavePrint
+  SavePrint,
+  SaveAsPage
 };
 
 /// Everything the window shows: the state, the way it is looked at, and the way back.

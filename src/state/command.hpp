@@ -275,6 +275,7 @@ struct SetPrintPlace {
   std::string text;
 };
 struct SavePrint {};
+struct SaveAsPage {};  ///< the lesson, for browsers
 struct StopPrint {};
 struct TakePrinted {
   std::shared_ptr<const paper::Printed> printed;  ///< none: they are still being made
@@ -304,7 +305,8 @@ using Intents =
                StepNumber, ShowWorkPanel, Orbit, Zoom, FitView, ShowPanel, SetTheme, SetReducedMotion, SetPlaySpeed,
                SetLetterKeys, SetFullScreen, SetPresenting, SetRail, SetBlank, ShowKeys, ShowPrompt, ShowHiddenNumbers,
                Hover, Tick, ShowProgress, ExportProgress, EraseProgress, TakeProgress, TakeFileNews, CloseFileNews,
-               ShowPrint, SetPrint, TurnPage, SetPrintPlace, SavePrint, StopPrint, TakePrinted, TakeSaved, Undo, Redo>;
+               ShowPrint, SetPrint, TurnPage, SetPrintPlace, SavePrint, SaveAsPage, StopPrint, TakePrinted, TakeSaved,
+               Undo, Redo>;
 
 /// One of the intents above, whichever. A class and no std::variant, which took seconds to compile wherever a command
 /// was made: what is done with an intent is compiled once, in command.cpp.

@@ -66,4 +66,9 @@ std::string print_path(const PrintPage& page, const lessons::Lesson& lesson) {
   return has_folder || page.folder.empty() ? name : page.folder + "/" + name;
 }
 
+std::string page_path(const PrintPage& page, const lessons::Lesson& lesson) {
+  const std::string pages = print_path(page, lesson);
+  return pages.substr(0, pages.rfind('/') + 1) + file_word(lesson.title) + ".html";
+}
+
 }  // namespace fw::state

@@ -41,6 +41,7 @@ struct PrintPage {
   bool is_refused = false;       ///< nothing was saved
   std::size_t done = 0, of = 0;  ///< steps of making the pages
   std::shared_ptr<const paper::Printed> printed = nullptr;  ///< none: they are still being made
+  bool can_share = false;  ///< a page for browsers is there, which the lesson can go into; from outside
   friend bool operator==(const PrintPage&, const PrintPage&) = default;
 
   [[nodiscard]] bool is_making() const { return shown && !is_stopped && printed == nullptr && of > 0; }
@@ -52,5 +53,7 @@ struct PrintPage {
 [[nodiscard]] std::shared_ptr<const lessons::Lesson> printed_lesson(const State& state, const PrintChoices& choices);
 /// The file that the pages will be saved in: its whole path, as far as it is known.
 [[nodiscard]] std::string print_path(const PrintPage& page, const lessons::Lesson& lesson);
+/// The file that the page for browsers will be saved in, in the same folder.
+[[nodiscard]] std::string page_path(const PrintPage& page, const lessons::Lesson& lesson);
 
 }  // namespace fw::state

@@ -1,6 +1,7 @@
 #include "state/session.hpp"
 
 #include "state/keeping.hpp"
+#include "state/sharing.hpp"
 
 namespace fw::state {
 namespace {
@@ -122,6 +123,11 @@ void Session::take(const Command& command) {
   }
 }
 
+void Session::shares(std::string page_file) {
+  model_.view.print.can_share = !page_file.empty();
+  page_file_ = std::move(page_file);
+}
+
 /// The folder that pages were last saved in, if it is still there, else that for documents.
 void Session::find_print_folder() {
   std::string folder = model_.view.settings.print_folder;
@@ -163,6 +169,9 @@ void Session::carry_out(Effect effect) {
       break;
     case Effect::SavePrint:
       take(printer_.save(model_));
+      break;
+    case Effect::SaveAsPage:
+      take(saved_as_page(files_, model_, page_file_));
       break;
   }
 }

@@ -31,6 +31,8 @@ class Session {
   void record(const std::vector<practice::Attempt>& attempts);
   /// Called with true or false when full screen is entered or left.
   void on_full_screen(std::function<void(bool)> hook) { full_screen_ = std::move(hook); }
+  /// From now on the lesson can be saved as a page for browsers. `page_file`: that page without a lesson.
+  void shares(std::string page_file);
   /// Writes what is to be kept, if it changed since the last time.
   void save();
 
@@ -60,7 +62,8 @@ class Session {
   Model model_;
   bool changed_ = false;  ///< what is shown, since dispatch began
   DerivedMemo memo_;
-  std::string folder_;  ///< empty: there is none, and nothing is kept
+  std::string page_file_;  ///< empty: there is none
+  std::string folder_;     ///< empty: there is none, and nothing is kept
   bool settings_changed_ = false;
   bool place_changed_ = false;
   std::function<void(bool)> full_screen_;

@@ -9,12 +9,18 @@
   const keyboard = byId('keyboard');
   const mirror = byId('mirror');
   const lessonMark = /<script id="lesson" type="application\/json">[^]*?<\/script>/;
+  const programMark = /<script id="program" type="application\/octet-stream">[^]*?<\/script>/;
 
   let program = null;  // the wasm program, once it is there
   let items = [];      // what is on the screen
   let touches = false; // the last thing that was used is a finger
 
   const call = (name, type, types = [], values = []) => program.ccall(name, type, types, values);
+
+  // The program lies in the page, or beside it in the folder form.
+  const packedProgram = byId('program').textContent.trim();
+  const programFile = 'foldwright.wasm';
+  if (!packedProgram && navigator.serviceWorker) navigator.serviceWorker.register('offline.js').catch(() => {});
 
   // --- telling ---------------------------------------------------------------------------------------------
 
@@ -429,9 +435,14 @@
   // --- lessons: from the page, from the address, from a file ------------------------------------------------
 
   const inflating = (bytes, form) => new Blob([bytes]).stream().pipeThrough(new DecompressionStream(form));
-  const deflated = async (text) => {
-    const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+  const deflated = async (content, form) => {
+    const stream = new Blob([content]).stream().pipeThrough(new CompressionStream(form));
     return new Uint8Array(await new Response(stream).arrayBuffer());
+  };
+  const base64Of = (bytes) => {
+    let text = '';
+    for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+    return btoa(text);
   };
   const bytesOf = (base64) => {
     const text = atob(base64);
@@ -480,8 +491,8 @@
 
   const longestLink = 8000;  // characters; what mail programs take without breaking it, common practice, no source
   byId('link').addEventListener('click', async () => {
-    const bytes = await deflated(call('fw_lesson', 'string'));
-    const packed = btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+    const bytes = await deflated(call('fw_lesson', 'string'), 'deflate-raw');
+    const packed = base64Of(bytes).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
     const link = location.href.replace(/#.*$/, '') + '#lesson=' + packed;
     if (link.length > longestLink) {
       tell('This lesson is too long for a link. Save it as a page instead.');
@@ -490,11 +501,19 @@
       tell('The link is copied. It holds the whole lesson.');
     }
   });
-  byId('share').addEventListener('click', () => {
+  // In the folder form the program is a file of its own: what is saved from there carries it inside as well.
+  const wholeSource = async () => {
+    if (packedProgram) return source;
+    const wasm = await (await fetch(programFile)).arrayBuffer();
+    const packed = base64Of(await deflated(wasm, 'gzip'));
+    return source.replace(/<link rel="manifest"[^>]*>/, '').replace(programMark,
+        () => '<script id="program" type="application/octet-stream">' + packed + '</scr' + 'ipt>');
+  };
+  byId('share').addEventListener('click', async () => {
     const text = call('fw_lesson', 'string').replaceAll('</', '<\\/').replaceAll('<!', '\\u003c!');
     const block = '<script id="lesson" type="application/json">' + text + '</scr' + 'ipt>';
     const name = call('fw_title', 'string').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
-    page.download((name || 'lesson') + '.html', source.replace(lessonMark, () => block));
+    page.download((name || 'lesson') + '.html', (await wholeSource()).replace(lessonMark, () => block));
   });
 
   // --- what the program asks of the page -----------------------------------------------------------------------
@@ -544,8 +563,12 @@
       trouble('This browser is too old for Foldwright.', 'Please update it, or open the page in another one.');
       return;
     }
-    const wasm = new Response(inflating(bytesOf(byId('program').textContent), 'gzip'),
-        {headers: {'Content-Type': 'application/wasm'}});
+    if (!packedProgram && location.protocol === 'file:') {
+      trouble('This folder is for a web server.', 'From a disk, open foldwright.html instead.');
+      return;
+    }
+    const body = packedProgram ? inflating(bytesOf(packedProgram), 'gzip') : (await fetch(programFile)).body;
+    const wasm = new Response(body, {headers: {'Content-Type': 'application/wasm'}});
     const made = await makeFoldwright({
       canvas, page,
       instantiateWasm(imports, done) {  // compiled while the rest of it is still being inflated

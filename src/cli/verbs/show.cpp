@@ -9,6 +9,7 @@
 #include "platform/assets.hpp"
 #include "platform/ending.hpp"
 #include "platform/files.hpp"
+#include "platform/paths.hpp"
 #include "state/session.hpp"
 #include "tasks/catalog.hpp"
 #include "window/window.hpp"
@@ -39,6 +40,7 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
   });
   const std::unique_ptr<platform::Files> files = platform::desktop_files();
   state::Session session(*files, std::move(lesson), path);
+  session.shares(platform::page_file());
   std::size_t said = 0;
   const auto say = [&] {
     for (; said < session.messages().size(); ++said) {

@@ -275,7 +275,12 @@ void left_side(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     news(ui, page, text, told);
   }
   place_field(ui, shown, place, out);
-  if (ui.button(ids::print_save, "Save as PDF", save, {.look = ButtonLook::Primary, .enabled = has_pages(page)})) {
+  Row buttons(save, sizes.space);
+  if (page.can_share && ui.button(ids::print_share, "Save as web page", buttons.take_right(save.w * 0.45))) {
+    out.push_back(SaveAsPage{});
+  }
+  if (ui.button(ids::print_save, "Save as PDF", buttons.rest(),
+                {.look = ButtonLook::Primary, .enabled = has_pages(page)})) {
     out.push_back(SavePrint{});
   }
 }

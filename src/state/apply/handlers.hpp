@@ -109,6 +109,7 @@ std::string on(Model& model, const SetPrint& command);
 std::string on(Model& model, const TurnPage& command);
 std::string on(Model& model, const SetPrintPlace& command);
 std::string on(Model& model, const SavePrint& command);
+std::string on(Model& model, const SaveAsPage& command);
 std::string on(Model& model, const StopPrint& command);
 std::string on(Model& model, const TakePrinted& command);
 std::string on(Model& model, const TakeSaved& command);

@@ -59,6 +59,7 @@ std::string on(Model& model, const SetPrintPlace& command) {
 }
 
 std::string on(Model&, const SavePrint&) { return {}; }
+std::string on(Model&, const SaveAsPage&) { return {}; }
 
 std::string on(Model& model, const StopPrint&) {
   PrintPage& page = model.view.print;

@@ -44,6 +44,7 @@ class Printing {
     give({ShowPrint{true}, SetPrint{choices}});
     wait();
   }
+  void share(const std::string& page_file) { session_.shares(page_file); }
   [[nodiscard]] static lessons::Lesson lesson() {
     auto read = tasks::read_lesson(platform::asset("lantern_fair.json"));
     lessons::Lesson few = std::move(read).value();
@@ -299,4 +300,44 @@ INSTANTIATE_TEST_SUITE_P(Sizes, SlowPrintLayout,
                          });
 
 }  // namespace
+constexpr const char* page_without_lesson =
+    "<!doctype html>\n<script id=\"lesson\" type=\"application/json\"></script>\n";
+
+TEST(PrintPage, TheLessonIsSavedAsAPageForBrowsersWhereThereIsOne) {
+  Printing printing;
+  printing.open();
+  EXPECT_FALSE(printing.user().shows(ids::print_share)) << "no page came with the program";
+  printing.share("share/foldwright.html");
+  ASSERT_FALSE(printing.files().write_atomically("share/foldwright.html", page_without_lesson).has_value());
+  printing.user().frames(2);
+  printing.user().click(ids::print_share);
+  EXPECT_THAT(printing.page().message, HasSubstr("Students open it with a double-click"));
+  EXPECT_FALSE(printing.page().is_refused);
+  const std::string path = page_path(printing.page(), *printing.model().state.lesson);
+  EXPECT_THAT(path, ::testing::EndsWith("/lantern-fair.html"));
+  const auto page = printing.files().read(path);
+  ASSERT_TRUE(page);
+  EXPECT_THAT(page.value(), HasSubstr("\"title\": \"Lantern fair\""));
+  printing.give({SaveAsPage{}});
+  EXPECT_FALSE(printing.page().is_refused) << "a page of before is replaced";
+}
+
+TEST(PrintPage, WhatIsNoPageIsNeverReplacedByOne) {
+  Printing printing;
+  printing.open();
+  printing.share("share/foldwright.html");
+  printing.give({SaveAsPage{}});
+  EXPECT_TRUE(printing.page().is_refused) << "the page itself is gone";
+  ASSERT_FALSE(printing.files().write_atomically("share/foldwright.html", "<p>another page</p>").has_value());
+  printing.give({SaveAsPage{}});
+  EXPECT_THAT(printing.page().message, HasSubstr("it has no place for a lesson"));
+  ASSERT_FALSE(printing.files().write_atomically("share/foldwright.html", page_without_lesson).has_value());
+  const std::string path = page_path(printing.page(), *printing.model().state.lesson);
+  ASSERT_FALSE(printing.files().write_atomically(path, "my recipes").has_value());
+  printing.give({SaveAsPage{}});
+  EXPECT_TRUE(printing.page().is_refused);
+  EXPECT_THAT(printing.page().message, HasSubstr("already exists, and it isn't a page with a lesson"));
+  EXPECT_EQ(printing.files().read(path).value(), "my recipes");
+}
+
 }  // namespace fw::panels::test::print_page_test

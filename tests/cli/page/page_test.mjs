@@ -9,6 +9,7 @@ import path from 'node:path';
 import zlib from 'node:zlib';
 
 import {folder, pageFile, pictures, runTests, shared, test} from './classroom.mjs';
+import './hosted_test.mjs';
 import './keeping_test.mjs';
 import './same_test.mjs';
 import {Student} from './student.mjs';

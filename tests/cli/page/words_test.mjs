@@ -34,6 +34,14 @@ test('the words of each screen keep the rules of access', async (profile) => {
   await checks(student, 'before the quiz');
   await student.uses('button', 'Start');
   await checks(student, 'a question');
+  await student.spoken('textbox', /./).fill('1');
+  await student.spoken('textbox', /./).press('Enter');
+  await student.rests();
+  await checks(student, 'a reply');
+  await student.uses('button', 'Explore');
+  await student.presses('Control+p');
+  assert.match(await student.hears(), /handout/);
+  await checks(student, 'printing');
   await student.leaves();
 });
 
