@@ -39,7 +39,7 @@ test('the words of each screen keep the rules of access', async (profile) => {
   await student.rests();
   await checks(student, 'a reply');
   await student.uses('button', 'Explore');
-  await student.presses('Control+p');
+  await student.uses('button', 'print');
   assert.match(await student.hears(), /handout/);
   await checks(student, 'printing');
   await student.leaves();
