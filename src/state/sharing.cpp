@@ -45,8 +45,10 @@ TakeSaved saved_as_page(platform::Files& files, const Model& model, const std::s
   if (auto error = files.write_atomically(path, *whole)) {
     return {std::move(error->message), true, page.folder};
   }
-  return {said(message("Saved {path}. Students open it with a double-click, in any browser.", {{"path", path}})), false,
-          platform::folder_of(path)};
+  const std::string folder = platform::folder_of(path);
+  return {said(message("Saved {name} in {folder}. Students open it with a double-click, in any browser.",
+                       {{"name", path.substr(path.rfind('/') + 1)}, {"folder", folder}})),
+          false, folder};
 }
 
 }  // namespace fw::state

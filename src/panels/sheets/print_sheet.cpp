@@ -276,7 +276,7 @@ void left_side(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   }
   place_field(ui, shown, place, out);
   Row buttons(save, sizes.space);
-  if (page.can_share && ui.button(ids::print_share, "Save as web page", buttons.take_right(save.w * 0.45))) {
+  if (page.can_share && ui.button(ids::print_share, "Save as web page", buttons.take_right(save.w / 2))) {
     out.push_back(SaveAsPage{});
   }
   if (ui.button(ids::print_save, "Save as PDF", buttons.rest(),
