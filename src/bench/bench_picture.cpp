@@ -26,7 +26,7 @@ using geometry::Vec2;
 using geometry::Vec3;
 
 // Left free on each side of the figure, in label sizes: a usual label and its gaps, or hardly anything.
-constexpr Vec2 label_room{2.7, 1.5};
+constexpr Vec2 label_room{3.1, 1.5};
 constexpr Vec2 bare_room{0.8, 0.8};
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
 // A flat net is seen from straight above, so that it is true to shape; the slider leads the eye there.
@@ -292,7 +292,7 @@ std::vector<Vec3> points_of(const nets::Pose& pose) {
 render::Camera camera_for(const Model& model, const Derived& derived, const nets::Pose& pose,
                           const render::Viewport& viewport, Vec2 margin, Vec2 turn) {
   const auto room_left = [](double length, double free) {
-    return length - std::clamp(2 * free, 0.1 * length, 0.4 * length);
+    return length - std::clamp(2 * free, 0.1 * length, 0.48 * length);
   };
   const Vec2 room{room_left(viewport.width_px, margin.x), room_left(viewport.height_px, margin.y)};
   const render::Camera fitted = turned_camera(model, derived, viewport, turn)
