@@ -32,6 +32,10 @@ TEST(BenchLabels, StandOutsideOfABoxBesideItsEdges) {
     EXPECT_THAT(labels_that_are_not_outside(problem, 1280, 720), testing::IsEmpty());
     EXPECT_THAT(labels_that_are_not_outside(problem, 1920, 1080), testing::IsEmpty());
   }
+  // An old projector has less room: no longer label than "10 cm" fits beside the solid.
+  for (const char* problem : {"candle-box", "sand-box", "paper-cube", "crate", "tea-tin", "cookie-tin"}) {
+    EXPECT_THAT(labels_that_are_not_outside(problem, 1024, 768), testing::IsEmpty());
+  }
 }
 
 // A length that is spoken of is drawn thick, and its label stays where it was: at a thick edge.
