@@ -26,7 +26,8 @@ add_library(fw_imgui STATIC ${FOLDWRIGHT_IMGUI_SOURCES}/imgui.cpp ${FOLDWRIGHT_I
 target_include_directories(fw_imgui SYSTEM PUBLIC ${FOLDWRIGHT_IMGUI_SOURCES})
 # Debian's package is built with these as well; the demo windows are left out.
 target_compile_definitions(fw_imgui PRIVATE IMGUI_DISABLE_DEMO_WINDOWS)
-target_compile_options(fw_imgui PRIVATE -w)
+# It draws the type before the first frame, which has to be quick.
+target_compile_options(fw_imgui PRIVATE -w -O2)
 
 add_library(fw_glfw INTERFACE)
 add_library(fw_glad INTERFACE)
