@@ -172,6 +172,11 @@ TEST(Icons, ThatLookTheSameBothWaysDoSo) {
   }
 }
 
+TEST(Icons, AnEyeHasItsPupilBetweenItsLids) {
+  const Turn about_the_lids = [](Vec2 p) { return Vec2{p.x, 23 - p.y}; };
+  EXPECT_TRUE(turn_into(Icon::Eye, Icon::Eye, about_the_lids));
+}
+
 TEST(Icons, ForTheOtherWayAreTheMirrorImage) {
   using enum Icon;
   EXPECT_TRUE(turn_into(Previous, Next, left_right));

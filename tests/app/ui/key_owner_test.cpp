@@ -60,6 +60,36 @@ TEST(KeyOwner, LeavesCopyAndPasteToTheFieldAndUndoToItTooWhileItIsTypedIn) {
   EXPECT_TRUE(may_take(KeyTaker::Command, KeyScene::Field, Key::Y, with_control));
 }
 
+// B and the full stop blank the screen; else nobody should have to learn which letter or digit is special.
+TEST(KeyOwner, TreatsAllLettersAlikeAndAllDigits) {
+  for (int scene = 0; scene <= static_cast<int>(KeyScene::SheetField); ++scene) {
+    for (const KeyTaker taker : {KeyTaker::Field, KeyTaker::Focused, KeyTaker::Option, KeyTaker::Command}) {
+      const auto takes = [&](Key key) { return may_take(taker, static_cast<KeyScene>(scene), key, no_modifiers); };
+      for (int key = static_cast<int>(Key::A); key <= static_cast<int>(Key::Z); ++key) {
+        if (static_cast<Key>(key) != Key::B) {
+          EXPECT_EQ(takes(static_cast<Key>(key)), takes(Key::M)) << key;
+        }
+      }
+      for (int key = static_cast<int>(Key::Digit0); key <= static_cast<int>(Key::Digit9); ++key) {
+        EXPECT_EQ(takes(static_cast<Key>(key)), takes(Key::Digit5)) << key;
+      }
+      EXPECT_EQ(takes(Key::B), takes(Key::Period));
+      EXPECT_EQ(takes(Key::Enter), takes(Key::PadEnter));
+      for (const Key key : {Key::Left, Key::Right, Key::Up, Key::Down, Key::End}) {
+        EXPECT_EQ(takes(key), takes(Key::Home)) << static_cast<int>(key);
+      }
+      EXPECT_EQ(takes(Key::Backspace), takes(Key::Delete));
+      for (const Key key : {Key::PadAdd, Key::PadSubtract, Key::Minus, Key::Equal, Key::Slash, Key::Comma}) {
+        EXPECT_EQ(takes(key), takes(Key::BracketLeft)) << static_cast<int>(key);
+      }
+    }
+  }
+  EXPECT_EQ(kind_of(Key::A), KeyKind::Letter);
+  EXPECT_EQ(kind_of(Key::Z), KeyKind::Letter);
+  EXPECT_EQ(kind_of(Key::Digit0), KeyKind::Digit);
+  EXPECT_EQ(kind_of(Key::Digit9), KeyKind::Digit);
+}
+
 TEST(KeyOwner, LetsNoChordThroughASheet) {
   for (const KeyScene scene : {KeyScene::Sheet, KeyScene::SheetField}) {
     for (const Key key : {Key::Y, Key::Z, Key::P, Key::Digit1}) {

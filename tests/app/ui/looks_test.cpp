@@ -165,6 +165,26 @@ TEST(Switches, HaveACheckMarkInTheirBoxWhileTheyAreOn) {
   EXPECT_LE(glm::distance(mark.center(), change.center()), 2.5);
 }
 
+TEST(Options, AreReachedByTabAtTheChosenOneOrAtTheFirst) {
+  std::optional<std::size_t> current;
+  UiDriver driver(wide, high, paper, [&](Ui& ui) {
+    std::ignore = ui.options(first, {"cube", "prism", "pyramid"}, current, {100, 100, 240, 150});
+    std::ignore = ui.button(second, "check", {100, 280, 240, 48});
+  });
+  driver.press(Key::Tab);
+  EXPECT_EQ(driver.ui().focus(), first.at(0));
+  driver.press(Key::Tab);
+  EXPECT_EQ(driver.ui().focus(), second) << "the others are reached by arrows";
+  driver.press(Key::Tab);
+  driver.press(Key::Down);
+  driver.frames(2);
+  EXPECT_EQ(driver.ui().focus(), first.at(1));
+  current = 2;
+  driver.click_at({10, 350});
+  driver.press(Key::Tab);
+  EXPECT_EQ(driver.ui().focus(), first.at(2));
+}
+
 TEST(Options, ShowTheChosenOneByADotInItsRing) {
   const auto list = [](std::optional<std::size_t> current) {
     return picture_of([current](Ui& ui) {
@@ -210,6 +230,17 @@ TEST(Tabs, UnderlineTheShownOneAloneAsWideAsItsWord) {
       }
     }
   }
+}
+
+TEST(Tabs, WriteTheShownOneBold) {
+  const auto row = [](std::size_t current) {
+    return picture_of([=](Ui& ui) { std::ignore = ui.tabs(first, {"HH", "HH"}, current, {20, 100, 300, 48}); });
+  };
+  const DrawnPicture one = row(0);
+  const DrawnPicture other = row(1);
+  const Rect words{20, 100, 300, 26};  // without the line under them
+  const Rect changed = one.changed(other, words);
+  EXPECT_GT(changed.w, 40) << "both words look different";
 }
 
 TEST(Tabs, MoveTogetherBeforeTheirWordsBecomeSmaller) {

@@ -1,6 +1,7 @@
 #include "theme/theme.hpp"
 
 #include <gtest/gtest.h>
+#include <imgui.h>
 
 #include "figures/face_style.hpp"
 #include "platform/assets.hpp"
@@ -96,6 +97,26 @@ TEST(Type, HasEveryCharacterThatIsShown) {
     for (const auto& [low, high] : shown_characters()) {
       for (std::size_t c = low; c <= high; ++c) EXPECT_TRUE(has(c)) << name << " lacks U+" << std::hex << c;
     }
+  }
+}
+
+// Type that is built in another size comes out soft, or as wide as that size makes it.
+TEST(Type, IsBuiltInEverySizeThatTextsHave) {
+  for (const double height : {360.0, 720.0}) {
+    ImFontAtlas atlas;
+    Fonts fonts;
+    ASSERT_TRUE(fonts.prepare(atlas, height));
+    EXPECT_FALSE(fonts.prepare(atlas, height * 1.01)) << "it is kept where the window hardly changes";
+    EXPECT_TRUE(fonts.prepare(atlas, height * 1.05));
+    EXPECT_TRUE(fonts.prepare(atlas, height));
+    EXPECT_TRUE(fonts.prepare(atlas, height, 2)) << "and built anew for other pixels";
+    const Sizes sizes = Sizes::for_height(height);
+    EXPECT_NEAR(fonts.nearest(sizes.small, false).em, sizes.small, 0.5);
+    EXPECT_NEAR(fonts.nearest(sizes.label, false).em, sizes.label, 0.5);
+    EXPECT_NEAR(fonts.nearest(sizes.label, true).em, sizes.label, 0.5);
+    EXPECT_NEAR(fonts.nearest(sizes.heading, true).em, sizes.heading, 0.5);
+    EXPECT_TRUE(fonts.nearest(sizes.heading, true).bold);
+    EXPECT_FALSE(fonts.nearest(sizes.heading, false).bold);
   }
 }
 
