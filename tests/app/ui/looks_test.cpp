@@ -299,14 +299,14 @@ TEST(Sliders, HaveTheirKnobWhereTheirValueIs) {
     for (const double share : {0.0, 0.25, 0.5, 1.0}) {
       const double value = range.low + share * (range.high - range.low);
       const Widgets widgets = [&](Ui& ui) { std::ignore = ui.slider(first, "fold", value, range, place); };
-      const DrawnPicture shown = picture_of(widgets);
+      UiDriver driver(wide, high, paper, widgets);
+      const DrawnPicture shown = picture();
       // Above the line only the knob has ink.
       const Rect knob = shown.box_of(paper_theme.ink, {place.x, place.y, place.w, place.h / 2 - 3});
       ASSERT_FALSE(is_nothing(knob));
       EXPECT_NEAR((knob.center().x - place.x - 8) / (place.w - 16), share, 0.02);
       EXPECT_GT(knob.center().x, before);
       before = knob.center().x;
-      UiDriver driver(wide, high, paper, widgets);
       EXPECT_NEAR(driver.item(first).share, share, 1e-9);
     }
   }
