@@ -5,6 +5,7 @@
 #                                         draws it to a file and prints the ledger
 #   sh third_party/bootstrap.sh test      installs, builds and passes all tests
 #   sh third_party/bootstrap.sh web       installs, and builds the page that opens in any browser: foldwright.html
+#   sh third_party/bootstrap.sh package   installs, and makes a Debian package of the program
 #
 # Only packages that are missing are installed, and only from the machine's own package sources.
 # Exit status: 0 done, 2 wrong usage or packages that only root can install, otherwise that of the failing step.
@@ -16,7 +17,7 @@ cd "$here/.."
 say() { printf '\n== %s\n' "$*"; }
 
 usage() {
-  echo "usage: sh third_party/bootstrap.sh explore|test|web" >&2
+  echo "usage: sh third_party/bootstrap.sh explore|test|web|package" >&2
   exit 2
 }
 
@@ -129,11 +130,28 @@ web() {
   say "the page is $(pwd)/build/web/foldwright.html"
 }
 
+package() {
+  install_packages build debian package
+  mkdir -p build
+  build_release
+  if [ -f build/web/foldwright.html ]; then
+    say "the page build/web/foldwright.html goes into the package"
+  else
+    say "without the page: to have it in the package, run sh third_party/bootstrap.sh web first"
+  fi
+  rm -f build/release/foldwright_*.deb
+  (cd build/release && cpack) >build/package.log 2>&1 || { cat build/package.log >&2; return 1; }
+  file=$(echo build/release/foldwright_*.deb)
+  say "the package is $(pwd)/$file; as root, install it with"
+  echo "  apt-get install ./$file"
+}
+
 [ $# -eq 1 ] || usage
 case $1 in
   explore) explore ;;
-  web) web web ;;
-  web-test) web web webtest ;;  # for step web of test.sh
+  web) web web debian ;;
+  package) package ;;
+  web-test) web web debian webtest ;;  # for step web of test.sh
   test)
     install_packages build test
     exec sh "$here/test.sh"

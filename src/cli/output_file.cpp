@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 
+#include "cli/arguments.hpp"
 #include "platform/files.hpp"
 #include "platform/paths.hpp"
 
@@ -20,6 +21,9 @@ bool looks_like_a_lesson(std::string_view text) {
 bool begins_as_pdf(std::string_view bytes) { return bytes.substr(0, 5) == "%PDF-"; }
 bool looks_like_svg(std::string_view text) { return text.substr(0, 400).find("<svg") != std::string_view::npos; }
 bool begins_as_page(std::string_view text) { return text.substr(0, 15) == "<!doctype html>"; }
+
+/// The ending by which a desktop knows a lesson; it stays whole.
+const std::string named_lesson = ".foldwright.json";
 
 // Whether the file that is there may go: it is empty or of the same kind.
 bool is_replaceable(const std::string& path, const OutputKind& kind) {
@@ -54,7 +58,8 @@ std::string numbered_path(const std::string& path, std::size_t index, std::size_
   const std::size_t slash = path.find_last_of('/');
   const std::size_t dot = path.find_last_of('.');
   const bool is_ended = dot != std::string::npos && (slash == std::string::npos || dot > slash + 1) && dot > 0;
-  const std::size_t at = is_ended ? dot : path.size();
+  const bool opens_by_name = has_ending(path, named_lesson);
+  const std::size_t at = opens_by_name ? path.size() - named_lesson.size() : is_ended ? dot : path.size();
   const std::string number = std::to_string(index + 1);
   const std::string zeros(std::to_string(count).size() - number.size(), '0');  // so that names sort as they count
   return path.substr(0, at) + "-" + zeros + number + path.substr(at);
@@ -72,6 +77,7 @@ const OutputKind& page_file() {
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind) {
   verb.add_option("-o,--output", options.path,
                   std::string("Where to write; the name ends in ") + kind.ending + ", and - is standard output")
+      ->type_name(file_type)
       ->required();
   verb.add_flag("--force", options.force,
                 std::string("Replace a file that is not ") + kind.name + "; the lesson that is read is never replaced");

@@ -30,7 +30,8 @@ struct OutputOptions {
 /// Adds -o and --force, with the rule below in their help.
 void add_output_options(CLI::App& verb, OutputOptions& options, const OutputKind& kind);
 
-/// "set.json" for one file; "set-1.json", "set-2.json" for several, "set-01.json" from ten on. `index` counts from 0.
+/// "set.json" for one file; "set-1.json", "set-2.json" for several, "set-01.json" from ten on,
+/// "set-1.foldwright.json". `index` counts from 0.
 [[nodiscard]] std::string numbered_path(const std::string& path, std::size_t index, std::size_t count);
 /// Whether a path has an ending, such as ".svg".
 [[nodiscard]] bool has_ending(const std::string& path, const std::string& ending);

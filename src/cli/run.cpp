@@ -21,10 +21,9 @@ ExitStatus run_without_arguments(const CLI::App& app) {
 
 }  // namespace
 
-int run(int argc, const char* const* argv) {
-  const PlainText plain_output(std::cout);
-  const PlainText plain_error(std::cerr);
-  CLI::App app{"Foldwright: solids, their nets, and their faces counted one by one.", "foldwright"};
+void add_command_line(CLI::App& app, ExitStatus& status) {
+  app.name("foldwright");
+  app.description("Foldwright: solids, their nets, and their faces counted one by one.");
   app.set_version_flag("-V,--version", std::string("foldwright ") + version);
   app.add_flag_callback(
       "--licenses",
@@ -35,10 +34,17 @@ int run(int argc, const char* const* argv) {
       "Print the licenses of all that is part of this program");
   app.require_subcommand(0, 1);
   app.footer("Exit status: 0 done; 1 the lesson is at fault; 2 wrong usage, a limit passed, or unreadable input.");
-  ExitStatus status = ExitStatus::Done;
   for (const Verb& verb : verbs()) {
     verb.add(app, status);
   }
+}
+
+int run(int argc, const char* const* argv) {
+  const PlainText plain_output(std::cout);
+  const PlainText plain_error(std::cerr);
+  CLI::App app;
+  ExitStatus status = ExitStatus::Done;
+  add_command_line(app, status);
   try {
     app.parse(argc, argv);
     if (app.get_subcommands().empty()) {

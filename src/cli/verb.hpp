@@ -21,6 +21,9 @@ struct Verb {
 /// In the order in which --help lists them.
 [[nodiscard]] const std::vector<Verb>& verbs();
 
+/// The program's own options and all its verbs. `status` outlives `app`.
+void add_command_line(CLI::App& app, ExitStatus& status);
+
 /// The whole program: reads the arguments, runs a verb, and returns the exit status.
 [[nodiscard]] int run(int argc, const char* const* argv);
 

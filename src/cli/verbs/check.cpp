@@ -3,6 +3,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
@@ -156,7 +157,7 @@ ExitStatus check(const CheckOptions& options) {
 void add_check(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<CheckOptions>();
   CLI::App* verb = app.add_subcommand("check", "Says what cannot be, what is missing and what only fits by rounding");
-  verb->add_option("LESSON", options->lessons, "The lesson files")->required();
+  verb->add_option("LESSON", options->lessons, "The lesson files")->type_name(file_type)->required();
   verb->add_flag("--code", options->tells_code, "Tell the six-letter code at the bottom of its printed pages");
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = check(*options); });

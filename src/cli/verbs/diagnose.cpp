@@ -4,6 +4,7 @@
 #include <map>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
@@ -264,11 +265,12 @@ ExitStatus diagnose(const DiagnoseOptions& options) {
 void add_diagnose(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<DiagnoseOptions>();
   CLI::App* verb = app.add_subcommand("diagnose", "Says what a typed answer shows, and what to ask next");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   CLI::Option* problem = verb->add_option("--problem", options->problem, "The id of the problem");
   CLI::Option* answer = verb->add_option("--answer", options->answer, "The answer, as it was typed");
   verb->add_option("--find", options->find, "Which of the things that the problem asks for; the first one otherwise");
   verb->add_option("--batch", options->batch, "A CSV file of answers: problem, answer")
+      ->type_name(file_type)
       ->excludes(problem)
       ->excludes(answer);
   verb->add_flag("--json", options->json, "Print JSON for programs");

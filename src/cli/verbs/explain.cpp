@@ -3,6 +3,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/told_solution.hpp"
@@ -232,7 +233,7 @@ ExitStatus explain(ExplainOptions options) {
 void add_explain(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<ExplainOptions>();
   CLI::App* verb = app.add_subcommand("explain", "Works every problem out, step by step");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   verb->add_option("--problem", options->problem, "The id of the one problem to explain");
   verb->add_option("--route", options->route, "By formula, face by face, or both")
       ->check(CLI::IsMember({"faces", "formula", "both"}))

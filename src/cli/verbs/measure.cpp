@@ -2,6 +2,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/text_table.hpp"
@@ -174,7 +175,7 @@ ExitStatus measure(const MeasureOptions& options) {
 void add_measure(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<MeasureOptions>();
   CLI::App* verb = app.add_subcommand("measure", "Names each solid and lists its faces, areas and volume");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   verb->add_option("--problem", options->problem, "The id of the one problem to measure");
   verb->add_flag("--json", options->json, "Print JSON for programs");
   verb->callback([options, &status] { status = measure(*options); });

@@ -3,6 +3,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/json_output.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/verbs/verbs.hpp"
@@ -149,7 +150,7 @@ void add_nets(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<NetsOptions>();
   CLI::App* verb = app.add_subcommand("nets", "Lists or counts the distinct nets of each solid of up to " +
                                                   std::to_string(solids::most_edges_for_nets) + " edges");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   verb->add_option("--problem", options->problem, "The id of the one problem");
   verb->add_flag("--count", options->count,
                  "Count all nets, and those that overlap themselves: up to 60000000, every face told apart");

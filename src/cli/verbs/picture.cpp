@@ -198,7 +198,7 @@ void add_picture(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<PictureOptions>();
   CLI::App* verb = app.add_subcommand(
       "picture", "Draws the bench as a PNG file, or the solid as a line drawing; no window is needed");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   verb->add_option("--problem", options->problem, "The id of the problem; the first one otherwise");
   verb->add_option("--fold", options->fold, "How far the net is open: 0 the closed solid, 1 the flat net")
       ->check(number_between(0, 1))
@@ -220,6 +220,7 @@ void add_picture(CLI::App& app, ExitStatus& status) {
   verb->add_option("-o,--output", options->output.path,
                    "Where to write: .png for the bench in color, .svg or .pdf for a line drawing as on paper; - is "
                    "standard output, as PNG")
+      ->type_name(file_type)
       ->required();
   verb->add_flag("--force", options->output.force,
                  "Replace a file of another kind; the lesson that is read is never replaced");

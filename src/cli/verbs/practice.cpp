@@ -163,7 +163,8 @@ void add_practice(CLI::App& app, ExitStatus& status) {
       ->check(CLI::Range(std::size_t{1}, most_versions))
       ->capture_default_str();
   verb->add_option("--like", options->like,
-                   "A lesson: its problems with other numbers; the first version is the lesson itself");
+                   "A lesson: its problems with other numbers; the first version is the lesson itself")
+      ->type_name(file_type);
   verb->add_option("--title", options->request.title, "The lesson's title")->capture_default_str();
   verb->add_flag("--worked", options->works_key, "Print the key with every problem worked out");
   add_style_options(*verb, options->style);

@@ -217,11 +217,12 @@ void add_sheet_options(CLI::App& verb, PrintOptions& options) {
 void add_print(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<PrintOptions>();
   CLI::App* verb = app.add_subcommand("print", "Prints a lesson on paper, as PDF or SVG");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
   add_sheet_options(*verb, *options);
   verb->add_option(
           "-o,--output", options->output.path,
           "Where to write: a name that ends in .pdf or .svg (one drawing a page); - is standard output, as PDF")
+      ->type_name(file_type)
       ->required();
   verb->add_flag("--force", options->output.force,
                  "Replace a file of another kind; the lesson that is read is never replaced");

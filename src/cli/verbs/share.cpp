@@ -2,6 +2,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/output_file.hpp"
 #include "cli/verbs/verbs.hpp"
@@ -60,8 +61,9 @@ void add_share(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<ShareOptions>();
   CLI::App* verb =
       app.add_subcommand("share", "Turns a lesson into one page that opens in any browser, with no network");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
-  verb->add_option("--page", options->page, "Where foldwright.html is; otherwise the one that came with the program");
+  verb->add_option("LESSON", options->lesson, "The lesson file")->type_name(file_type)->required();
+  verb->add_option("--page", options->page, "Where foldwright.html is; otherwise the one that came with the program")
+      ->type_name(file_type);
   add_output_options(*verb, options->output, page_file());
   verb->callback([options, &status] { status = share(*options); });
 }

@@ -3,6 +3,7 @@
 #include <iostream>
 #include <memory>
 
+#include "cli/arguments.hpp"
 #include "cli/open_lesson.hpp"
 #include "cli/picture_file.hpp"
 #include "cli/verbs/verbs.hpp"
@@ -64,20 +65,27 @@ ExitStatus show(lessons::Lesson lesson, const std::string& path, const std::stri
   return ExitStatus::Done;
 }
 
-}  // namespace
-
-ExitStatus show_demo() {
+lessons::Lesson read_demo() {
   auto lesson = tasks::read_lesson(platform::asset(demo_lesson));
   ensure(lesson.has_value(), "the demo lesson inside the program is a lesson");
-  return show(std::move(lesson).value(), "", ShowOptions{}.size);
+  return std::move(lesson).value();
 }
+
+}  // namespace
+
+ExitStatus show_demo() { return show(read_demo(), "", ShowOptions{}.size); }
 
 void add_show(CLI::App& app, ExitStatus& status) {
   const auto options = std::make_shared<ShowOptions>();
   CLI::App* verb = app.add_subcommand("show", "Opens the window on a lesson");
-  verb->add_option("LESSON", options->lesson, "The lesson file")->required();
+  const CLI::Option* lesson_option =
+      verb->add_option("LESSON", options->lesson, "The lesson file; otherwise the demo lesson")->type_name(file_type);
   verb->add_option("--size", options->size, "Size of the window, WIDTHxHEIGHT")->capture_default_str();
-  verb->callback([options, &status] {
+  verb->callback([options, lesson_option, &status] {
+    if (lesson_option->count() == 0) {
+      status = show(read_demo(), "", options->size);
+      return;
+    }
     std::optional<lessons::Lesson> lesson = open_lesson(options->lesson, status);
     if (lesson) {
       status = show(std::move(*lesson), options->lesson, options->size);
