@@ -21,8 +21,8 @@ const std::vector<std::uint32_t>& small_primes() {
   static const std::vector<std::uint32_t> primes = [] {
     std::vector<std::uint32_t> found;
     for (std::uint32_t n = 2; n < trial_limit; ++n) {
-      const auto too_large = std::find_if(found.begin(), found.end(), [n](std::uint32_t p) { return p * p > n; });
-      if (std::none_of(found.begin(), too_large, [n](std::uint32_t p) { return n % p == 0; })) {
+      const bool divisible = std::any_of(found.begin(), found.end(), [n](std::uint32_t p) { return n % p == 0; });
+      if (!divisible) {
         found.push_back(n);
       }
     }

@@ -196,7 +196,7 @@ TEST(Options, ShowTheChosenOneByADotInItsRing) {
     const DrawnPicture one = list(i);
     const double top = 100 + 50 * static_cast<double>(i);
     const Rect changed = one.changed(none, {90, 90, 260, 170});
-    EXPECT_TRUE(Rect(98, top - 2, 244, 54).contains(changed)) << "only the chosen row looks different";
+    EXPECT_TRUE((Rect{98, top - 2, 244, 54}).contains(changed)) << "only the chosen row looks different";
     const Rect in_ring = one.changed(none, {104, top + 8, 24, 34});
     EXPECT_NEAR(in_ring.w, in_ring.h, 1);
     EXPECT_TRUE(DrawnPicture::is_close(one.at(in_ring.center()), paper_theme.ink));
