@@ -1,5 +1,5 @@
-// The folder form of the page, kept by the browser so that it opens without a network too. What a new build brings comes with
-// a new name of this cache, and the old one goes.
+// The folder form of the page, kept by the browser so that it opens without a network too. Each build has a cache of its
+// own name; the old one goes.
 'use strict';
 const kept = 'foldwright-@BUILD@';
 const files = ['./', 'foldwright.wasm', 'foldwright.webmanifest'];

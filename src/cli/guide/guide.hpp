@@ -4,7 +4,7 @@
 
 #include "cli/guide/program_help.hpp"
 
-// What an installed program brings for who works in a terminal.
+// What an installed program brings for people who work in a terminal.
 namespace fw::cli {
 
 /// The man page, in section 1. `date`: as it stands in the page's foot, "2026-11-30". Source: groff_man(7).

@@ -73,8 +73,8 @@ std::string option_line(const OptionHelp& option) {
   const std::string value = option.choices.empty() ? option.value : joined(option.choices, "|");
   return ".TP\n" + joined(names, ", ") + (value.empty() ? "" : " \\fI" + roff(value) + "\\fR") +
          (option.is_repeated ? " ..." : "") + "\n" + roff_lines(as_sentence(option.says)) +
-         (option.usual.empty() ? "" : "Usually " + roff(option.usual) + ".\n") +
-         (option.is_required ? "This option has to be there.\n" : "");
+         (option.usual.empty() ? "" : "Default: " + roff(option.usual) + ".\n") +
+         (option.is_required ? "Required.\n" : "");
 }
 
 std::string verb_section(const VerbHelp& verb) {

@@ -8,10 +8,10 @@
 namespace fw::cli {
 
 struct OptionHelp {
-  std::vector<std::string> names;    ///< "-o", "--output"; of what has no dashes its one name, "LESSON"
+  std::vector<std::string> names;    ///< "-o", "--output"; or, without dashes, the one name "LESSON"
   std::string value;                 ///< "FILE", "TEXT", "number from 0 to 1"; empty for a flag
   std::vector<std::string> choices;  ///< the words that it takes; empty where it takes any
-  std::string usual;                 ///< what it is if nobody says; often empty
+  std::string usual;                 ///< the default; often empty
   std::string says;                  ///< what --help says of it; may have several lines
   bool is_required = false;
   bool is_repeated = false;

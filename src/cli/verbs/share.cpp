@@ -38,8 +38,7 @@ ExitStatus share(const ShareOptions& options) {
   if (path.empty()) {
     return refused(
         "There's no page to put the lesson in. Run \"sh third_party/bootstrap.sh web\" to build one, or use --page to "
-        "say "
-        "where foldwright.html is.");
+        "say where foldwright.html is.");
   }
   const auto page = platform::desktop_files()->read(path, state::page_byte_limit);
   if (!page) {
