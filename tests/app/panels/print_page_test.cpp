@@ -340,4 +340,27 @@ TEST(PrintPage, WhatIsNoPageIsNeverReplacedByOne) {
   EXPECT_EQ(printing.files().read(path).value(), "my recipes");
 }
 
+TEST(PrintPage, TellsOfARealDiskWhereAPageCannotGo) {
+  const auto files = platform::desktop_files();
+  const std::string page_file = testing::TempDir() + "page_without_lesson.html";
+  ASSERT_FALSE(files->write_atomically(page_file, page_without_lesson).has_value());
+  lessons::Lesson lesson = Printing::lesson();
+  Session session(*files, lesson, "", [] { return 20000; });
+  session.shares(page_file);
+  const PrintPage& page = session.model().view.print;
+  session.dispatch({ShowPrint{true}, SetPrintPlace{"/proc/slips.pdf"}, SaveAsPage{}});
+  EXPECT_TRUE(page.is_refused);
+  EXPECT_THAT(page.message, HasSubstr("\"/proc/lantern-fair.html\" cannot be written"));
+  session.dispatch({SetPrintPlace{"/proc/no-such-folder/slips.pdf"}, SaveAsPage{}});
+  EXPECT_TRUE(page.is_refused);
+  EXPECT_THAT(page.message, HasSubstr("/proc/no-such-folder"));
+
+  lesson.title = std::string(4000, 'a');  // longer than a file's name can be
+  Session long_title(*files, lesson, "", [] { return 20000; });
+  long_title.shares(page_file);
+  long_title.dispatch({ShowPrint{true}, SetPrintPlace{testing::TempDir() + "x.pdf"}, SaveAsPage{}});
+  EXPECT_TRUE(long_title.model().view.print.is_refused);
+  EXPECT_NE(long_title.model().view.print.message, "");
+}
+
 }  // namespace fw::panels::test::print_page_test
