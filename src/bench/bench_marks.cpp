@@ -30,17 +30,21 @@ double slack_of(const BenchPicture& picture) { return 1e-6 * picture.camera.dist
 struct Carried {
   FaceId face;
   Vec3 from{}, to{};
+  bool is_laid = false;  ///< given on the face laid flat
 };
 
 /// An edge of this length on the outline of the net, where its label has room; the first in the order of the tree.
 std::optional<Carried> on_outline(const MarkedSolid& marked, const Mark& mark, double slack) {
-  for (const FaceId face : marked.net.order()) {
+  const solids::Body& body = marked.solid.body();
+  for (const FaceId facet : marked.net.order()) {
+    const FaceId face = body.face_of(facet);
     for (const solids::FaceLength& length : marked.solid.faces()[face].lengths) {
-      const auto side = length.symbol == mark.symbol && !length.is_height
-                            ? marked.solid.body().edge_along(face, length.from, length.to, slack)
-                            : std::nullopt;
-      if (side && !marked.net.is_hinge(*side)) {
-        return Carried{face, length.from, length.to};
+      if (!(length.symbol == mark.symbol) || length.is_height) {
+        continue;
+      }
+      const auto side = body.bends(face) ? std::nullopt : body.edge_along(face, length.from, length.to, slack);
+      if (body.bends(face) || (side && !marked.net.is_hinge(*side))) {
+        return Carried{face, length.from, length.to, true};
       }
     }
   }
@@ -56,9 +60,10 @@ std::optional<Carried> carrier(const MarkedSolid& marked, const Mark& mark, doub
     return Carried{FaceId::at(*mark.face), mark.from, mark.to};
   }
   std::optional<Carried> first;
-  for (const FaceId face : marked.net.order()) {
+  for (const FaceId facet : marked.net.order()) {
+    const FaceId face = marked.solid.body().face_of(facet);
     const auto side = marked.solid.body().edge_along(face, mark.from, mark.to, slack);
-    if (side && !marked.net.is_hinge(*side)) {
+    if (side && !marked.net.is_hinge(*side) && !marked.solid.body().bends(face)) {
       return Carried{face, mark.from, mark.to};
     }
     if (side && !first) {
@@ -86,6 +91,10 @@ std::vector<PlacedMark> placed_marks(const BenchPicture& picture, const MarkedSo
     }
     if (const auto length = carrier(marked, mark, slack)) {
       const solids::PlacedFace carried(marked.solid.body(), picture.look.faces, length->face);
+      if (length->is_laid) {
+        placed.push_back({id, carried.laid(length->from), carried.laid(length->to), {}});
+        continue;
+      }
       const Vec3 to = carried.carried(length->to);
       placed.push_back({id, carried.carried(length->from), to, carried.carried(length->to + mark.square_to) - to});
     }
@@ -126,6 +135,10 @@ struct Side {
   Vec3 from{}, to{};
 };
 
+bool is_drawn(const BenchPicture& picture, std::size_t facet, std::size_t side) {
+  return picture.drawn_sides.empty() || picture.drawn_sides[facet][side];
+}
+
 bool is_in_sight(const BenchPicture& picture, const Side& side) {
   constexpr double slack = 1e-6;
   for (const double place : {0.5, 0.07, 0.93, 0.3, 0.7}) {
@@ -159,7 +172,7 @@ std::vector<Side> others_in_sight(const BenchPicture& picture, const solids::Sol
     for (const solids::FaceLength& told : face.lengths) {
       const bool is_edge =
           told.symbol == mark.symbol && !told.is_height && solid.body().edge_along(face.id, told.from, told.to, slack);
-      const Side side{placed.carried(told.from), placed.carried(told.to)};
+      const Side side{placed.laid(told.from), placed.laid(told.to)};
       if (is_edge && is_in_sight(picture, side)) {
         others.push_back(side);
       }
@@ -168,10 +181,12 @@ std::vector<Side> others_in_sight(const BenchPicture& picture, const solids::Sol
   if (is_shared(solid, mark, slack)) {
     return others;
   }
-  for (const auto& corners : picture.look.faces) {
+  for (std::size_t facet = 0; facet < picture.look.faces.size(); ++facet) {
+    const std::vector<Vec3>& corners = picture.look.faces[facet];
     for (std::size_t i = 0; i < corners.size(); ++i) {
       const Side side{corners[i], corners[(i + 1) % corners.size()]};
-      if (std::abs(glm::distance(side.from, side.to) - length) < slack && is_in_sight(picture, side)) {
+      if (is_drawn(picture, facet, i) && std::abs(glm::distance(side.from, side.to) - length) < slack &&
+          is_in_sight(picture, side)) {
         others.push_back(side);
       }
     }
@@ -192,18 +207,37 @@ void add_thick(BenchPicture& picture, const Side& side, const Theme& theme) {
   picture.look.lines.push_back({side.from, side.to, line, line});
 }
 
+/// Whether the first of these lines lies on a face that bends, where nothing is drawn.
+bool is_on_smooth_face(const BenchPicture& picture, const std::vector<Side>& sides) {
+  const double slack = slack_of(picture);
+  const auto joins = [&](Vec3 a, Vec3 b) {
+    return glm::distance(a, sides[0].from) < slack && glm::distance(b, sides[0].to) < slack;
+  };
+  for (std::size_t facet = 0; facet < picture.drawn_sides.size(); ++facet) {
+    const std::vector<Vec3>& corners = picture.look.faces[facet];
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+      const Vec3 next = corners[(i + 1) % corners.size()];
+      if (!picture.drawn_sides[facet][i] && (joins(corners[i], next) || joins(next, corners[i]))) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
 figures::LabelSurroundings surroundings(const BenchPicture& picture, const Theme& theme) {
   figures::LabelSurroundings around;
   around.viewport = picture.rect.inset(theme.sizes.space);
   around.gap = theme.sizes.space * 0.7;
   Vec2 sum{};
   double corners = 0;
-  for (const auto& face : picture.look.faces) {
+  for (std::size_t facet = 0; facet < picture.look.faces.size(); ++facet) {
+    const std::vector<Vec3>& face = picture.look.faces[facet];
     around.faces.emplace_back();
     for (std::size_t i = 0; i < face.size(); ++i) {
       const Side edge{face[i], face[(i + 1) % face.size()]};
       const Segment side = on_screen(picture, edge.from, edge.to);
-      if (!is_among(around.lines, side) && is_in_sight(picture, edge)) {
+      if (is_drawn(picture, facet, i) && !is_among(around.lines, side) && is_in_sight(picture, edge)) {
         around.lines.push_back(side);  // once, though two faces have it; a label may cover what is behind a face
       }
       around.faces.back().push_back(side.from);
@@ -236,8 +270,11 @@ void add_marks(BenchPicture& picture, const MarkedSolid& marked, double fold, co
     if (told.place == MarkPlace::Edge) {
       const std::vector<Side> others = others_in_sight(picture, marked.solid, told);
       sides.back().insert(sides.back().end(), others.begin(), others.end());
+      if (is_on_smooth_face(picture, sides.back()) && sides.back().size() > 1) {
+        sides.back().erase(sides.back().begin());  // nothing is drawn there: it stands at the outline
+      }
     }
-    requests.push_back({on_screen(picture, mark.from, mark.to), measure(text)});
+    requests.push_back({on_screen(picture, sides.back()[0].from, sides.back()[0].to), measure(text)});
     for (const std::string& later : words.later[mark.id.index()]) {  // room for all of them, so that none moves it
       requests.back().size = glm::max(requests.back().size, measure(later));
     }

@@ -315,12 +315,16 @@ BenchPicture bench_picture(const Model& model, const Derived& derived, const The
   solids::Standing standing = standing_there(model, derived);
   picture.look.faces = std::move(standing.corners);
   picture.look.flat_faces = std::move(standing.outlines);
+  picture.look.smooth = std::move(standing.smooth);
   picture.faces = std::move(standing.faces);
   const Vec2 margin = (derived.question ? bare_room : label_room) * theme.sizes.label;
   const std::optional<FaceId> face = asked_face(model);
   const Vec2 laid = face && model.view.fold == 0 ? turn_to_see(*face, picture, model, derived, margin) : Vec2{};
   picture.camera = camera_for(model, derived, picture.look.faces, picture.viewport, margin,
                               laid + Vec2{model.view.turn, model.view.tilt});
+  if (!picture.look.smooth.empty()) {
+    picture.drawn_sides = render::drawn_sides(picture.look, picture.camera);
+  }
   const Lit told = spoken_of(model, derived);
   const double size = geometry::bounding_box(points_of(picture.look.faces)).diagonal();
   for (const FaceId one : picture.faces) {

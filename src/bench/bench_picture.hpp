@@ -52,6 +52,7 @@ struct BenchSpot {
 struct BenchPicture {
   render::BenchLook look;
   std::vector<FaceId> faces;  ///< beside look.faces: the face that each facet belongs to; on card, the piece
+  std::vector<std::vector<bool>> drawn_sides;  ///< of look.faces: those that show as lines; empty: all
   render::Camera camera;
   render::Viewport viewport;
   figures::Rect rect;  ///< where it stands in the window

@@ -54,4 +54,12 @@ Rect text_box(Vec2 anchor, HAlign h, VAlign v, Vec2 size, double em) {
   return {anchor.x - left, anchor.y - above, size.x, size.y};
 }
 
+void draw_stroke(Canvas& canvas, const std::vector<Vec2>& points, const Stroke& stroke) {
+  if (points.size() == 2) {
+    canvas.line(points[0], points[1], stroke);
+  } else {
+    canvas.polyline(points, stroke);
+  }
+}
+
 }  // namespace fw::figures

@@ -88,6 +88,9 @@ class Canvas {
   virtual void pop_clip() = 0;
 };
 
+/// One stroke along these points, so that its dashes run through. Requires: two points or more.
+void draw_stroke(Canvas& canvas, const std::vector<Vec2>& points, const Stroke& stroke);
+
 /// Where the box of a text of this size hangs when anchored so.
 [[nodiscard]] Rect text_box(Vec2 anchor, HAlign h, VAlign v, Vec2 size, double em);
 

@@ -27,10 +27,10 @@ std::vector<std::vector<Vec2>> fitted(const std::vector<std::vector<Vec2>>& shap
   return result;
 }
 
-std::vector<std::vector<Vec2>> fitted_net(const nets::Layout& layout, const Rect& rect, NetTurn turn) {
+std::vector<std::vector<Vec2>> fitted_net(const std::vector<geometry::Polygon>& faces, const Rect& rect, NetTurn turn) {
   const double c = std::cos(turn.angle_rad);
   const double s = std::sin(turn.angle_rad);
-  std::vector<std::vector<Vec2>> shapes(layout.begin(), layout.end());
+  std::vector<std::vector<Vec2>> shapes = faces;
   for (auto& shape : shapes) {
     for (Vec2& p : shape) {
       const Vec2 q{turn.flipped ? -p.x : p.x, p.y};
@@ -43,7 +43,7 @@ std::vector<std::vector<Vec2>> fitted_net(const nets::Layout& layout, const Rect
 void draw_net_sketch(Canvas& canvas, const solids::Solid& solid, const nets::HingeTree& tree, const Rect& rect,
                      const Palette& palette, SketchFill fill, NetTurn turn) {
   const solids::Body& body = solid.body();
-  const auto shapes = fitted_net(solids::unfolded(body, tree), rect.inset(palette.line_width), turn);
+  const auto shapes = fitted_net(solids::laid_faces(body, tree), rect.inset(palette.line_width), turn);
   const double spacing = std::max(palette.text_size * 0.4, 4 * palette.line_width);
   for (std::size_t i = 0; fill == SketchFill::Groups && i < shapes.size(); ++i) {
     const FaceStyle style = face_style(solid.faces()[geometry::FaceId::at(i)].group, palette);
@@ -54,6 +54,10 @@ void draw_net_sketch(Canvas& canvas, const solids::Solid& solid, const nets::Hin
   const Stroke hinge{palette.ink, palette.line_width * 0.6, palette.line_width * 2.5};
   for (std::size_t i = 0; i < shapes.size(); ++i) {
     const auto face = geometry::FaceId::at(i);
+    if (!body.is_flat_faced()) {  // a disk touches the side that it hangs on in one point: nothing to fold along
+      canvas.polygon(shapes[i], std::nullopt, cut);
+      continue;
+    }
     const auto& edges = body.edges_of(face);
     for (std::size_t side = 0; side < edges.size(); ++side) {
       const bool joined = tree.is_hinge(edges[side]);

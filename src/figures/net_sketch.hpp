@@ -20,7 +20,7 @@ void draw_net_sketch(Canvas& canvas, const solids::Solid& solid, const nets::Hin
                      const Palette& palette, SketchFill fill = SketchFill::Outline, NetTurn turn = {});
 
 /// The net's polygons on the canvas (y down), fitted into `rect`. Shape: [face][corner].
-[[nodiscard]] std::vector<std::vector<Vec2>> fitted_net(const nets::Layout& layout, const Rect& rect,
+[[nodiscard]] std::vector<std::vector<Vec2>> fitted_net(const std::vector<geometry::Polygon>& faces, const Rect& rect,
                                                         NetTurn turn = {});
 
 /// Scales and shifts points given y up into `rect`, y down, keeping their shape. Shape: the same lists.

@@ -79,7 +79,7 @@ int faults_of(const FarView& view, const solids::Body& body, const solids::Sight
   }
   for (const SightLine& hidden : sight.lines) {
     for (const SightLine& line : sight.lines) {
-      if (!hidden.hidden || line.hidden) continue;
+      if (!hidden.hidden || line.hidden || hidden.is_curve || line.is_curve) continue;
       const Vec2 a = view.seen(line.from);
       const Vec2 b = view.seen(line.to);
       const Vec2 from = view.seen(hidden.from);
@@ -106,6 +106,7 @@ struct Drawing {
     return {shift.x + q.x * scale, shift.y - q.y * scale};
   }
   [[nodiscard]] Segment at(Vec3 from, Vec3 to) const { return {at(from), at(to)}; }
+  [[nodiscard]] bool has_curves() const { return !solid->body().is_flat_faced(); }
   [[nodiscard]] bool is_in_sight(Vec3 from, Vec3 to) const {
     const double slack = 1e-6 * glm::length(to - from);
     return std::any_of(sight.lines.begin(), sight.lines.end(), [&](const SightLine& line) {
@@ -144,8 +145,11 @@ void draw_edges(Canvas& canvas, const Drawing& drawing, const SolidFigureLook& l
   const Stroke seen{look.ink, look.edge};
   const Stroke hidden{look.ink, look.hidden, look.hidden_dash};
   for (const bool pass : {true, false}) {
-    for (const SightLine& line : drawing.sight.lines) {
-      if (line.hidden == pass) canvas.line(drawing.at(line.from), drawing.at(line.to), pass ? hidden : seen);
+    for (const std::vector<SightLine>& stroke : drawing.sight.strokes()) {
+      if (stroke.front().hidden != pass) continue;
+      std::vector<Vec2> points{drawing.at(stroke.front().from)};
+      for (const SightLine& line : stroke) points.push_back(drawing.at(line.to));
+      draw_stroke(canvas, points, pass ? hidden : seen);
     }
   }
 }
@@ -166,6 +170,11 @@ void draw_height(Canvas& canvas, const Drawing& drawing, const Mark& mark, const
 /// Edges in sight that the same letter stands for: the label may stand there as well.
 std::vector<Segment> others_of(const Drawing& drawing, const Mark& mark) {
   std::vector<Segment> others;
+  for (const SightLine& line : drawing.sight.lines) {  // a face that bends has no edge of that length, but an outline
+    const double slack = 1e-6 * glm::length(mark.to - mark.from);
+    const bool is_as_long = std::abs(glm::length(line.to - line.from) - glm::length(mark.to - mark.from)) < slack;
+    if (line.is_curve && is_as_long && !line.hidden) others.push_back(drawing.at(line.from, line.to));
+  }
   for (const solids::Face& face : drawing.solid->faces()) {
     for (const solids::FaceLength& length : face.lengths) {
       if (length.symbol == mark.symbol && !length.is_height && drawing.is_in_sight(length.from, length.to)) {
@@ -225,6 +234,11 @@ void draw_solid_figure(Canvas& canvas, const solids::Solid& solid,
     const double height = (ink_above + ink_below) * look.text_size;
     requests.push_back({drawing.at(marks[i]->from, marks[i]->to), {typeset_size(canvas, texts[i], style).x, height}});
     if (marks[i]->place == MarkPlace::Edge) requests.back().others = others_of(drawing, *marks[i]);
+    std::vector<Segment>& others = requests.back().others;
+    if (!others.empty() && !drawing.is_in_sight(marks[i]->from, marks[i]->to) && drawing.has_curves()) {
+      requests.back().segment = others.back();  // its own line is none of those that are drawn
+      others.pop_back();
+    }
   }
   const std::vector<PlacedLabel> placed = place_labels(requests, surroundings_of(drawing, marks, rect, look));
   for (std::size_t i = 0; i < placed.size(); ++i) {

@@ -53,8 +53,13 @@ void draw_solid_sketch(Canvas& canvas, const solids::Solid& solid, const Rect& r
   const Stroke seen{palette.ink, palette.line_width};
   const Stroke hidden{palette.ink, palette.line_width * 0.7, palette.line_width * 3};
   for (const bool pass : {true, false}) {
+    std::vector<Vec2> points;
     for (std::size_t i = 0; i < sight.lines.size(); ++i) {
-      if (sight.lines[i].hidden == pass) canvas.line(shapes[i][0], shapes[i][1], pass ? hidden : seen);
+      if (sight.lines[i].hidden != pass) continue;
+      if (!sight.lines[i].continues) points = {shapes[i][0]};
+      points.push_back(shapes[i][1]);
+      const bool goes_on = i + 1 < sight.lines.size() && sight.lines[i + 1].continues;
+      if (!goes_on) draw_stroke(canvas, points, pass ? hidden : seen);
     }
   }
 }

@@ -89,7 +89,7 @@ NetQuestion net_question(const std::vector<solids::Solid>& pool, std::uint64_t s
   const bool flipped = stream.below(2) == 1;
   Body body = flipped ? mirrored(solid.body()) : solid.body();
   const FaceId root = FaceId::at(stream.below(body.face_count()));
-  nets::HingeTree net = random_net(body, root, stream);
+  nets::HingeTree net = solids::has_other_nets(body) ? random_net(body, root, stream) : solid.classic_net();
   const double turn_rad = 2.0 * pi * static_cast<double>(stream.below(24)) / 24.0;
   std::vector<std::string> options = name_options(solid, stream);
   const auto right = std::find(options.begin(), options.end(), solid.name());

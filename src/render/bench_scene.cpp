@@ -106,10 +106,11 @@ class SceneMaker {
   }
 
   void add_edges() {
+    const std::vector<std::vector<bool>> drawn = drawn_sides(look_, scene_.camera);
     for (const std::size_t face : shown_) {
       const std::vector<Vec3>& corners = corners_[face];
       for (std::size_t i = 0; i < corners.size(); ++i) {
-        add_side(look_.looks[face], corners[i], corners[(i + 1) % corners.size()]);
+        if (drawn[face][i]) add_side(look_.looks[face], corners[i], corners[(i + 1) % corners.size()]);
       }
     }
     // Outlines last, so that they lie over the ends of their neighbors.
@@ -167,6 +168,43 @@ class SceneMaker {
 };
 
 }  // namespace
+
+std::vector<std::vector<bool>> drawn_sides(const BenchLook& look, const Camera& camera) {
+  std::vector<std::vector<bool>> drawn;
+  std::vector<bool> faces_eye;
+  for (const std::vector<Vec3>& corners : look.faces) {
+    drawn.emplace_back(corners.size(), true);
+    faces_eye.push_back(glm::dot(normal_of(corners), camera.eye() - corners.front()) > 0);
+  }
+  if (look.smooth.empty()) return drawn;
+  double size = 0;
+  for (const auto& corners : look.faces) size = std::max(size, glm::length(corners.front() - look.faces[0][0]));
+  const double slack = size * 1e-6;
+  const auto same = [slack](Vec3 a, Vec3 b) { return glm::length(a - b) <= slack; };
+  for (std::size_t face = 0; face < look.faces.size(); ++face) {
+    const std::vector<Vec3>& corners = look.faces[face];
+    for (std::size_t side = 0; side < corners.size(); ++side) {
+      if (!look.smooth[face][side]) continue;
+      const Vec3 from = corners[side], to = corners[(side + 1) % corners.size()];
+      // The strip on the other side, where it is still joined: the strips of a face come one after another.
+      const auto meets = [&](std::size_t other) {
+        const std::vector<Vec3>& theirs = look.faces[other];
+        for (std::size_t i = 0; i < theirs.size(); ++i) {
+          if (look.smooth[other][i] && same(theirs[i], to) && same(theirs[(i + 1) % theirs.size()], from)) return true;
+        }
+        return false;
+      };
+      std::optional<std::size_t> beyond;
+      if (face > 0 && meets(face - 1)) beyond = face - 1;
+      if (face + 1 < look.faces.size() && meets(face + 1)) beyond = face + 1;
+      for (std::size_t other = 0; !beyond && other < look.faces.size(); ++other) {
+        if (meets(other)) beyond = other;
+      }
+      drawn[face][side] = !beyond || faces_eye[face] != faces_eye[*beyond];
+    }
+  }
+  return drawn;
+}
 
 Scene bench_scene(const BenchLook& look, const Camera& camera) { return SceneMaker(look, camera).made(); }
 

@@ -50,6 +50,9 @@ struct BenchLook {
   /// Each face's corners in a plane frame that moves with the face (geometry::flat_face), in which hatches run.
   /// Empty: every face gets a frame along its first side.
   std::vector<geometry::Polygon> flat_faces;
+  /// [face][side]: the surface goes on there into the next face, so that the side is drawn only where one of both looks
+  /// at the eye and the other away. Empty: every side is an edge.
+  std::vector<std::vector<bool>> smooth;
   Stroke edge;
   std::optional<Stroke> hidden_edge;
   std::vector<LineLook> lines;
@@ -94,6 +97,9 @@ struct Scene {
 /// Requires: one look a face, faces of 3 corners or more; flat_faces empty or one a face.
 /// Cost:     the square of the number of faces.
 [[nodiscard]] Scene bench_scene(const BenchLook& look, const Camera& camera);
+
+/// Of each face the sides that show as lines: all but the smooth ones, and of those the ones on the outline.
+[[nodiscard]] std::vector<std::vector<bool>> drawn_sides(const BenchLook& look, const Camera& camera);
 
 /// The color of a face in the light that is fixed to the camera: 0.82 to 1 times the fill, from either side.
 /// Labels on a face take their contrast from it.

@@ -27,11 +27,14 @@ Kind rectangular_prism();
 Kind prism();
 Kind pyramid();
 Kind regular_polyhedron();
+Kind cylinder();
+Kind cone();
 }  // namespace kind
 
 const std::vector<Kind>& kinds() {
-  static const std::vector<Kind> table{kind::cube(), kind::rectangular_prism(), kind::prism(), kind::pyramid(),
-                                       kind::regular_polyhedron()};
+  static const std::vector<Kind> table{kind::cube(),    kind::rectangular_prism(),  kind::prism(),
+                                       kind::pyramid(), kind::regular_polyhedron(), kind::cylinder(),
+                                       kind::cone()};
   return table;
 }
 

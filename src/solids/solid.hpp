@@ -28,7 +28,7 @@ struct FaceLength {
   algebra::Symbol symbol;
   std::string title;
   exact::Number value;          ///< in the solid's unit
-  geometry::Vec3 from{}, to{};  ///< as it lies in the solid
+  geometry::Vec3 from{}, to{};  ///< as it lies in the solid; of a face that bends, unrolled (Body::flat)
   bool is_height = false;
   LengthOrigin origin = LengthOrigin::WorkedOut;
   std::optional<MarkId> mark;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "geometry/congruence.hpp"
 #include "geometry/measure.hpp"
 #include "geometry/tolerance.hpp"
 #include "solids/kind_parts.hpp"
@@ -29,20 +28,25 @@ bool same_segment(Vec3 a, Vec3 b, Vec3 c, Vec3 d, double tolerance) {
 }
 
 /// Says where the length's number is written, and moves the length to the face's own edge that carries it.
-void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const std::vector<Vec3>& corners,
-                 std::size_t face, double tolerance) {
+void find_origin(FaceLength& length, const IdVector<MarkId, Mark>& marks, const Body& body, FaceId face,
+                 double tolerance) {
   for (std::size_t i = 0; i < marks.size(); ++i) {
     const Mark& mark = marks[MarkId::at(i)];
     if (!(mark.symbol == length.symbol)) {
       continue;
     }
-    bool is_own = mark.face ? *mark.face == face : same_segment(mark.from, mark.to, length.from, length.to, tolerance);
-    for (std::size_t j = 0; j < corners.size() && !is_own; ++j) {
-      is_own = same_segment(mark.from, mark.to, corners[j], corners[(j + 1) % corners.size()], tolerance);
+    bool is_own =
+        mark.face ? *mark.face == face.index() : same_segment(mark.from, mark.to, length.from, length.to, tolerance);
+    const std::size_t first = body.first_facet(face).index();
+    for (std::size_t facet = first; facet < first + body.facet_count(face); ++facet) {
+      const std::vector<Vec3> corners = body.facets().corners(FaceId::at(facet));
+      for (std::size_t j = 0; j < corners.size() && !is_own; ++j) {
+        is_own = same_segment(mark.from, mark.to, corners[j], corners[(j + 1) % corners.size()], tolerance);
+      }
     }
     length.mark = MarkId::at(i);
     length.origin = is_own ? LengthOrigin::OwnLabel : LengthOrigin::EqualEdge;
-    if (is_own) {
+    if (is_own && !body.bends(face)) {
       length.from = mark.from;
       length.to = mark.to;
     }
@@ -60,9 +64,12 @@ std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bind
   }
   const std::optional<nets::HingeTree> net = net_of(body, *polyhedron, body.classic_hinges);
   ensure(net.has_value(), "a classic net is no tree of all faces");
-  ensure(body.faces.size() == body.loops.size(), "a body states its faces one for each loop");
-  Surface surface{Body(*polyhedron), {}, 0, labelled_marks(body, labelled), *net};
-  const auto groups = geometry::congruence_groups(*polyhedron);
+  std::vector<std::size_t> counts;
+  for (const FaceStatement& face : body.faces) {
+    counts.push_back(face.facets);
+  }
+  Surface surface{Body(*polyhedron, counts), {}, 0, labelled_marks(body, labelled), *net};
+  const std::vector<std::size_t> groups = congruence_groups(surface.body);
   const double tolerance = geometry::rounding_when_laid * geometry::bounding_box(body.vertices).diagonal();
   for (std::size_t i = 0; i < body.faces.size(); ++i) {
     const FaceStatement& stated = body.faces[i];
@@ -70,8 +77,8 @@ std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bind
     face.id = FaceId::at(i);
     face.role = stated.role;
     face.shape = stated.shape;
-    face.group = GroupId::at(groups[face.id]);
-    surface.group_count = std::max(surface.group_count, groups[face.id] + 1);
+    face.group = GroupId::at(groups[i]);
+    surface.group_count = std::max(surface.group_count, groups[i] + 1);
     face.work = stated.area;
     const auto area = algebra::evaluate(stated.area, used);
     ensure(area.has_value(), "the area of a face cannot be worked out from the measures");
@@ -79,7 +86,7 @@ std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bind
     for (const FaceLengthPlace& place : stated.lengths) {
       FaceLength length{place.symbol, place.title,     used.at(place.symbol.name), place.from,
                         place.to,     place.is_height, LengthOrigin::WorkedOut,    std::nullopt};
-      find_origin(length, surface.marks, polyhedron->corners(face.id), i, tolerance);
+      find_origin(length, surface.marks, surface.body, face.id, tolerance);
       face.lengths.push_back(length);
     }
     surface.faces.push_back(face);

@@ -119,7 +119,7 @@ struct Mark {
   std::optional<std::size_t> face = std::nullopt;  ///< of an OnFace mark
 };
 
-/// A length of one face, as it lies in the solid.
+/// A length of one face, as it lies in the solid; of a face that bends, as it lies unrolled (Body::flat).
 struct FaceLengthPlace {
   algebra::Symbol symbol;
   std::string title;
@@ -129,7 +129,8 @@ struct FaceLengthPlace {
 
 struct FaceStatement {
   FaceRole role = FaceRole::Face;
-  std::string shape;                     ///< "rectangle"
+  std::string shape;                     ///< "rectangle"; of one that bends, the shape that it unrolls to
+  std::size_t facets = 1;                ///< how many loops it takes: a face that bends is a row of strips
   algebra::Expression area = 0;          ///< as it is worked: s × ℓ ÷ 2
   std::vector<FaceLengthPlace> lengths;  ///< usually two
 };
@@ -138,11 +139,13 @@ struct FaceStatement {
 /// on its side.
 struct BodyStatement {
   std::vector<geometry::Vec3> vertices;
-  std::vector<std::vector<std::size_t>> loops;  ///< counterclockwise from outside
-  std::vector<FaceStatement> faces;             ///< beside the loops; bases first
+  /// Counterclockwise from outside, those of a face one after another. The strips of a face that bends run round the
+  /// solid from its seam, side 0 of each along the rim that the one before ends at.
+  std::vector<std::vector<std::size_t>> loops;
+  std::vector<FaceStatement> faces;  ///< in the order of the loops; bases first, those that bend last
   std::vector<Mark> marks;
-  std::size_t table_face = 0;                                       ///< the face that stays on the table
-  std::vector<std::pair<std::size_t, std::size_t>> classic_hinges;  ///< pairs of faces joined in the usual net
+  std::size_t table_face = 0;                                       ///< the loop that stays on the table
+  std::vector<std::pair<std::size_t, std::size_t>> classic_hinges;  ///< pairs of loops joined in the usual net
 };
 
 /// What a kind states: one file in solids/ a kind.

@@ -100,9 +100,7 @@ std::optional<Desk> desk_from(const json& kept, const lessons::Problem& problem)
   desk.volume_shown = *volume_shown;
   std::vector<EdgeId> hinges;
   for (const std::uint32_t edge : *kept_hinges) {
-    if (edge < desk.solid.body().edge_count()) {
-      hinges.push_back(EdgeId{edge});
-    }
+    hinges.push_back(EdgeId{edge});
   }
   auto net = solids::net_with(desk.solid.body(), desk.net.root(), std::move(hinges));
   if (net) {

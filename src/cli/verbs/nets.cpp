@@ -28,6 +28,9 @@ constexpr std::size_t most_listed = 200;
 // Why the nets of a solid are not gone through; empty when they are.
 std::string refusal(const solids::Solid& solid, bool all_of_them) {
   const solids::Body& body = solid.body();
+  if (!solids::has_other_nets(body)) {
+    return "";
+  }
   if (!solids::can_list_nets(body)) {
     return "this solid has " + std::to_string(body.edge_count()) + " edges; nets are counted up to " +
            std::to_string(solids::most_edges_for_nets) + ".";
@@ -79,6 +82,10 @@ nets::NetList listed(const solids::Solid& solid) {
 Json problem_json(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   Json json{{"id", problem.id}, {"faces", solid.faces().size()}};
+  if (!solids::has_other_nets(solid.body())) {
+    json["usual"] = true;
+    return json;
+  }
   if (count) {
     const nets::NetCount found = counted(problem);
     json["labelled"] = std::stoull(found.labelled);
@@ -102,6 +109,9 @@ Json problem_json(const lessons::Problem& problem, bool count) {
 std::string problem_text(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   const std::string head = problem.id + ": " + solid.name() + ", ";
+  if (!solids::has_other_nets(solid.body())) {
+    return head + "the usual net alone: a curved side is cut open straight\n";
+  }
   if (count) {
     return head + counts_text(solid, counted(problem)) + "\n";
   }

@@ -66,7 +66,7 @@ std::vector<HingeTree> nets_of(const lessons::Problem& problem, const std::vecto
   const auto take = [&](HingeTree tree) {
     if (!(tree == usual)) all.push_back(std::move(tree));
   };
-  if (!only_usual || !open.empty()) {
+  if (solids::has_other_nets(body) && (!only_usual || !open.empty())) {
     for (const FaceId face : usual.order()) {
       for (const EdgeId edge : solids::possible_hinges(body, usual, face)) {
         if (auto tree = solids::moved(body, usual, face, edge)) take(std::move(tree).value());

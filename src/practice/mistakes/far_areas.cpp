@@ -110,12 +110,9 @@ void edge_for_face(const Figure& figure, Finds& finds) {
   }
 }
 void perimeters_added(const Figure& figure, Finds& finds) {
-  const std::vector<double> lengths = figure.problem->solid.body().edge_lengths();
   double sum = 0;
   for (const FigureFace* face : counting(figure)) {
-    for (const geometry::EdgeId edge : figure.problem->solid.body().edges_of(face->id)) {
-      sum += lengths[edge.index()];
-    }
+    sum += geometry::perimeter(figure.problem->solid.body().flat(face->id).outline);
   }
   finds.push_back({sum, {}});
 }

@@ -1,11 +1,17 @@
 #include "solids/body/body_nets.hpp"
 
+#include <algorithm>
+
 #include "nets/folding.hpp"
 #include "nets/spanning_trees.hpp"
 
 namespace fw::solids {
 
 Result<nets::HingeTree, std::string> net_with(const Body& body, FaceId root, std::vector<EdgeId> hinges) {
+  const auto is_there = [&](EdgeId edge) { return edge.index() < body.facets().edges().size(); };
+  if (!std::all_of(hinges.begin(), hinges.end(), is_there)) {
+    return failure(std::string("a hinge is no edge of this solid"));
+  }
   return nets::HingeTree::make(body.facets(), root, std::move(hinges));
 }
 
@@ -14,15 +20,26 @@ Result<nets::HingeTree, std::string> moved(const Body& body, const nets::HingeTr
 }
 
 std::vector<EdgeId> possible_hinges(const Body& body, const nets::HingeTree& net, FaceId face) {
-  return nets::possible_hinges(body.facets(), net, face);
+  return has_other_nets(body) ? nets::possible_hinges(body.facets(), net, face) : std::vector<EdgeId>{};
 }
 
 nets::Layout unfolded(const Body& body, const nets::HingeTree& net) { return nets::unfolded(body.facets(), net); }
 
+std::vector<geometry::Polygon> laid_faces(const Body& body, const nets::HingeTree& net) {
+  const nets::Layout layout = nets::unfolded(body.facets(), net);
+  std::vector<geometry::Polygon> laid;
+  for (std::size_t i = 0; i < body.face_count(); ++i) {
+    const FaceId face = FaceId::at(i);
+    laid.push_back(body.bends(face) ? body.outline_of_strips(face, {layout.begin(), layout.end()}) : layout[face]);
+  }
+  return laid;
+}
+
 static_assert(most_edges_for_nets == nets::most_mask_edges);
 double opening_angle_rad(const Body& body, EdgeId edge) { return nets::opening_angle_rad(body.facets(), edge); }
 
-bool can_list_nets(const Body& body) { return body.edge_count() <= most_edges_for_nets; }
+bool has_other_nets(const Body& body) { return body.is_flat_faced(); }
+bool can_list_nets(const Body& body) { return has_other_nets(body) && body.edge_count() <= most_edges_for_nets; }
 
 nets::NetList distinct_nets(const Body& body, FaceId root, std::size_t limit) {
   return nets::distinct_nets(body.facets(), root, limit);

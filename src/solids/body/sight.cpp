@@ -75,6 +75,10 @@ class SeenEdges {
   double off_ = 0;
 };
 
+bool continues(const SightLine& before, const SightLine& line) {
+  return before.is_curve && before.hidden == line.hidden && before.to == line.from;
+}
+
 }  // namespace
 
 Sight seen_from_afar(const Body& body, Vec3 toward_viewer) {
@@ -82,15 +86,21 @@ Sight seen_from_afar(const Body& body, Vec3 toward_viewer) {
   const bool is_convex = geometry::is_convex(facets);
   const auto facing = [&](FaceId face) { return glm::dot(facets.normal(face), toward_viewer); };
   Sight sight;
-  for (std::size_t i = 0; i < body.face_count(); ++i) {
-    const FaceId face = FaceId::at(i);
-    sight.faces.push_back({face, facets.corners(face), is_convex && facing(face) > 0});
+  for (std::size_t i = 0; i < facets.faces().size(); ++i) {
+    const FaceId facet = FaceId::at(i);
+    sight.faces.push_back({body.face_of(facet), facets.corners(facet), is_convex && facing(facet) > 0});
   }
   const SeenEdges seen(facets, toward_viewer);
   const auto looks_away = [&](FaceId face) { return facing(face) <= 1e-9; };
-  for (std::size_t i = 0; i < body.edge_count(); ++i) {
-    const auto [from, to] = facets.ends(EdgeId::at(i));
-    const auto [left, right] = body.faces_at(EdgeId::at(i));
+  for (std::size_t i = 0; i < facets.edges().size(); ++i) {
+    const EdgeId edge = EdgeId::at(i);
+    const auto [from, to] = facets.ends(edge);
+    const auto [left, right] = body.faces_at(edge);
+    const bool is_curve = body.bends(body.face_of(left)) || body.bends(body.face_of(right));
+    if (body.is_smooth(edge) && looks_away(left) == looks_away(right)) {
+      continue;
+    }
+    const std::size_t first = sight.lines.size();
     if (looks_away(left) && looks_away(right)) {
       sight.lines.push_back({from, to, true});
     } else if (is_convex) {
@@ -98,8 +108,23 @@ Sight seen_from_afar(const Body& body, Vec3 toward_viewer) {
     } else {
       seen.add_pieces(from, to, sight.lines);
     }
+    for (std::size_t line = first; line < sight.lines.size(); ++line) {
+      sight.lines[line].is_curve = is_curve;
+      sight.lines[line].continues = is_curve && line > 0 && continues(sight.lines[line - 1], sight.lines[line]);
+    }
   }
   return sight;
+}
+
+std::vector<std::vector<SightLine>> Sight::strokes() const {
+  std::vector<std::vector<SightLine>> strokes;
+  for (const SightLine& line : lines) {
+    if (!line.continues) {
+      strokes.emplace_back();
+    }
+    strokes.back().push_back(line);
+  }
+  return strokes;
 }
 
 }  // namespace fw::solids

@@ -1,23 +1,72 @@
 #include "solids/body/standing.hpp"
 
+#include <algorithm>
 #include <cmath>
+
+#include "geometry/flat_math.hpp"
 
 namespace fw::solids {
 
 using geometry::Vec2;
 
+namespace {
+
+/// One by one, the strips of a face unroll together and the faces after each other, as paper does. The order: those
+/// that hang at the end first, then the side unrolls, then it lies down.
+IdVector<FaceId, double> strip_amounts(const Body& body, const nets::HingeTree& net, double amount,
+                                       nets::FoldOrder order) {
+  IdVector<FaceId, double> amounts = nets::hinge_amounts(net, amount, nets::FoldOrder::Together);
+  if (order == nets::FoldOrder::Together) {
+    return amounts;
+  }
+  // Each step of the fold is a hinge between two faces, or the bending of one.
+  std::vector<std::pair<FaceId, bool>> steps;
+  std::vector<std::size_t> step_of(amounts.size(), 0);
+  for (const FaceId facet : net.order()) {
+    const auto& link = net.link(facet);
+    if (!link) {
+      continue;
+    }
+    const std::pair<FaceId, bool> step{body.face_of(facet), body.is_smooth(link->hinge)};
+    auto found = std::find(steps.begin(), steps.end(), step);
+    found = found == steps.end() ? steps.insert(found, step) : found;
+    step_of[facet.index()] = static_cast<std::size_t>(found - steps.begin());
+  }
+  const auto count = static_cast<double>(steps.size());
+  for (const FaceId facet : net.order()) {
+    const double turn = count - 1 - static_cast<double>(step_of[facet.index()]);  // the outermost first
+    amounts[facet] = std::clamp(amount * count - turn, 0.0, 1.0);
+  }
+  return amounts;
+}
+
+}  // namespace
+
 Standing standing(const Body& body, const nets::HingeTree& net, double amount, nets::FoldOrder order) {
   Standing result;
-  result.corners = nets::pose(body.facets(), net, amount, order);
+  result.corners = body.is_flat_faced() ? nets::pose(body.facets(), net, amount, order)
+                                        : nets::pose(body.facets(), net, strip_amounts(body, net, amount, order));
   for (std::size_t i = 0; i < body.face_count(); ++i) {
-    result.faces.push_back(FaceId::at(i));
-    result.outlines.push_back(body.flat(FaceId::at(i)).outline);
+    const FaceId face = FaceId::at(i);
+    result.faces.insert(result.faces.end(), body.facet_count(face), face);
+    if (!body.bends(face)) {
+      result.outlines.push_back(body.flat(face).outline);
+      continue;
+    }
+    const std::vector<geometry::Polygon>& strips = body.strips(face);
+    result.outlines.insert(result.outlines.end(), strips.begin(), strips.end());
+  }
+  for (std::size_t i = 0; i < result.faces.size() && !body.is_flat_faced(); ++i) {
+    result.smooth.emplace_back();
+    for (const EdgeId edge : body.facets().edges_of(FaceId::at(i))) {
+      result.smooth.back().push_back(body.is_smooth(edge));
+    }
   }
   return result;
 }
 
 void lay_on_table(Standing& standing, const Body& body, FaceId root, double turn_rad) {
-  const Vec3 normal = body.flat(root).plane.normal;
+  const Vec3 normal = body.facets().normal(root);
   const Vec3 corner = standing.corners[root.index()].front();
   const Vec3 down{0, 0, -1};
   const Vec3 axis_raw = glm::cross(normal, down);
@@ -34,32 +83,82 @@ void lay_on_table(Standing& standing, const Body& body, FaceId root, double turn
   }
 }
 
-PlacedFace::PlacedFace(const Body& body, const nets::Pose& pose, FaceId face) : rest_(body.flat(face)) {
-  // The frame that the face has now, found from two of its corners far apart.
-  const std::vector<Vec3>& now = pose[face.index()];
-  const Vec2 corner = rest_.outline[0];
-  const Vec2 flat_side = rest_.outline[1] - corner;
+namespace {
+
+/// The frame that a facet has now, found from two of its corners far apart. `rest`: its outline in its own plane.
+geometry::FacePlane plane_now(const std::vector<Vec3>& now, const geometry::Polygon& rest) {
+  const Vec2 flat_side = rest[1] - rest[0];
   const Vec3 side = glm::normalize(now[1] - now[0]);
   Vec3 normal{};
   for (std::size_t i = 0; i < now.size(); ++i) {
     normal += glm::cross(now[i] - now[0], now[(i + 1) % now.size()] - now[0]);
   }
-  normal_ = glm::normalize(normal);
-  const Vec3 across = glm::cross(normal_, side);
+  normal = glm::normalize(normal);
+  const Vec3 across = glm::cross(normal, side);
   const double length = glm::length(flat_side);
   const double cosine = flat_side.x / length;
   const double sine = flat_side.y / length;
-  right_ = side * cosine - across * sine;
-  up_ = side * sine + across * cosine;
-  origin_ = now[0] - right_ * corner.x - up_ * corner.y;
+  const Vec3 right = side * cosine - across * sine;
+  const Vec3 up = side * sine + across * cosine;
+  return {now[0] - right * rest[0].x - up * rest[0].y, right, up, normal};
 }
 
-Vec3 PlacedFace::at(Vec2 point) const { return origin_ + right_ * point.x + up_ * point.y; }
+/// How far a point is from a polygon; 0 within.
+double distance_from(const geometry::Polygon& polygon, Vec2 point) {
+  if (geometry::contains(polygon, point)) {
+    return 0;
+  }
+  double least = 1e300;
+  for (std::size_t i = 0; i < polygon.size(); ++i) {
+    least = std::min(least, geometry::distance_to_segment(point, polygon[i], polygon[(i + 1) % polygon.size()]));
+  }
+  return least;
+}
+
+/// The point of one polygon that lies as `point` lies in a congruent one.
+Vec2 moved_along(const geometry::Polygon& from, const geometry::Polygon& to, Vec2 point) {
+  const Vec2 side = from[1] - from[0];
+  const Vec2 other = to[1] - to[0];
+  const double length = glm::dot(side, side);
+  const Vec2 offset = point - from[0];
+  const double along = glm::dot(offset, side) / length;
+  const double across = (side.x * offset.y - side.y * offset.x) / length;
+  return to[0] + other * along + Vec2{-other.y, other.x} * across;
+}
+
+}  // namespace
+
+PlacedFace::PlacedFace(const Body& body, const nets::Pose& pose, FaceId face) : rest_(body.flat(face)) {
+  const std::size_t first = body.first_facet(face).index();
+  const std::vector<geometry::Polygon> strips =
+      body.bends(face) ? body.strips(face) : std::vector<geometry::Polygon>{rest_.outline};
+  for (std::size_t i = 0; i < strips.size(); ++i) {
+    const FaceId facet = FaceId::at(first + i);
+    const geometry::Polygon outline = geometry::flat_face(body.facets(), facet);
+    facets_.push_back(
+        {geometry::face_plane(body.facets(), facet), outline, strips[i], plane_now(pose[facet.index()], outline)});
+  }
+}
+
+Vec3 PlacedFace::at(Vec2 laid) const {
+  const auto nearest = std::min_element(facets_.begin(), facets_.end(), [&](const Facet& a, const Facet& b) {
+    return distance_from(a.laid, laid) < distance_from(b.laid, laid);
+  });
+  return nearest->now.lifted(moved_along(nearest->laid, nearest->outline, laid));
+}
 
 Vec3 PlacedFace::carried(Vec3 point) const {
-  const double above = glm::dot(point - rest_.plane.origin, rest_.plane.normal);
-  return at(rest_.plane.flat(point)) + normal_ * above;
+  const auto off = [&](const Facet& facet) {
+    const double above = glm::dot(point - facet.plane.origin, facet.plane.normal);
+    return std::abs(above) + distance_from(facet.outline, facet.plane.flat(point));
+  };
+  const auto nearest =
+      std::min_element(facets_.begin(), facets_.end(), [&](const Facet& a, const Facet& b) { return off(a) < off(b); });
+  const double above = glm::dot(point - nearest->plane.origin, nearest->plane.normal);
+  return nearest->now.lifted(nearest->plane.flat(point)) + nearest->now.normal * above;
 }
+
+Vec3 PlacedFace::laid(Vec3 point) const { return at(rest_.plane.flat(point)); }
 
 Vec3 PlacedFace::label_point() const { return at(geometry::label_point(rest_.outline)); }
 

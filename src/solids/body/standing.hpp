@@ -7,12 +7,13 @@
 
 namespace fw::solids {
 
-/// A body in flat pieces to draw and to pick, at one place of the fold; one entry of each list a facet.
-/// Exact: the faces are flat, and each is one facet.
+/// A body in flat pieces to draw and to pick, at one place of the fold; one entry of each list a facet. A face that
+/// bends comes in strips, so narrow that it looks round.
 struct Standing {
   nets::Pose corners;                       ///< [facet][corner], counterclockwise from outside
   std::vector<FaceId> faces;                ///< the face that a facet belongs to
   std::vector<geometry::Polygon> outlines;  ///< in the plane of its face (Body::flat): hatches move with the face
+  std::vector<std::vector<bool>> smooth;    ///< [facet][side]: the face goes on there; empty where none does
 };
 
 /// The body with its net opened by `amount`, 0 closed and 1 flat. The face on which the net stands does not move.
@@ -29,15 +30,22 @@ class PlacedFace {
   PlacedFace(const Body& body, const nets::Pose& pose, FaceId face);
   /// Where a point of the closed solid, moving with this face, stands now.
   [[nodiscard]] Vec3 carried(Vec3 point) const;
+  /// Where a point of the face laid flat (in the plane of Body::flat), such as the end of a FaceLength, stands now.
+  [[nodiscard]] Vec3 laid(Vec3 point) const;
   /// A point well inside the face, where its number stands now.
   [[nodiscard]] Vec3 label_point() const;
 
  private:
-  /// Where a point of the face's plane stands now.
-  [[nodiscard]] Vec3 at(geometry::Vec2 point) const;
-
+  [[nodiscard]] Vec3 at(geometry::Vec2 laid) const;
+  /// A facet in its rest and now.
+  struct Facet {
+    geometry::FacePlane plane;  ///< in the closed solid
+    geometry::Polygon outline;  ///< in that plane
+    geometry::Polygon laid;     ///< in the plane of Body::flat
+    geometry::FacePlane now;
+  };
   FlatFace rest_;
-  Vec3 origin_{}, right_{}, up_{}, normal_{};
+  std::vector<Facet> facets_;
 };
 
 }  // namespace fw::solids

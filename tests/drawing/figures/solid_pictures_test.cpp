@@ -107,7 +107,7 @@ TEST_P(EverySolid, IsSketchedWithinItsRectangleWithEveryEdge) {
 
 TEST_P(EverySolid, HasANetOfItsOwnFacesInOneScale) {
   const auto layout = solids::unfolded(solid.body(), solid.classic_net());
-  const auto shapes = fitted_net(layout, card, {0.7, true});
+  const auto shapes = fitted_net({layout.begin(), layout.end()}, card, {0.7, true});
   ASSERT_EQ(shapes.size(), layout.size());
   double ratio = 0;
   for (std::size_t i = 0; i < shapes.size(); ++i) {
@@ -179,15 +179,15 @@ TEST(SolidSketch, PaintsTheSeenFacesInTheirGroupsColor) {
 
 TEST(NetSketch, TurnsAndFlipsWithoutChangingTheShape) {
   const auto layout = solids::unfolded(square_pyramid().body(), square_pyramid().classic_net());
-  const auto plain = fitted_net(layout, {0, 0, 100, 100});
-  const auto half_turned = fitted_net(layout, {0, 0, 100, 100}, {std::numbers::pi, false});
+  const auto plain = fitted_net({layout.begin(), layout.end()}, {0, 0, 100, 100});
+  const auto half_turned = fitted_net({layout.begin(), layout.end()}, {0, 0, 100, 100}, {std::numbers::pi, false});
   for (std::size_t i = 0; i < plain.size(); ++i) {
     for (std::size_t k = 0; k < plain[i].size(); ++k) {
       EXPECT_NEAR(plain[i][k].x, 100 - half_turned[i][k].x, 1e-6);
       EXPECT_NEAR(plain[i][k].y, 100 - half_turned[i][k].y, 1e-6);
     }
   }
-  const auto flipped = fitted_net(layout, {0, 0, 100, 100}, {0, true});
+  const auto flipped = fitted_net({layout.begin(), layout.end()}, {0, 0, 100, 100}, {0, true});
   for (std::size_t i = 0; i < plain.size(); ++i) EXPECT_NEAR(plain[i][0].x, 100 - flipped[i][0].x, 1e-6);
 }
 

@@ -1,0 +1,78 @@
+#include "solids/round_parts.hpp"
+
+#include <cmath>
+
+namespace fw::solids {
+
+using algebra::Expression;
+using geometry::Vec2;
+using geometry::Vec3;
+
+namespace {
+constexpr double half_turn = 3.14159265358979323846;
+}  // namespace
+
+Expression number_pi() { return exact::Number::pi(); }
+
+std::vector<Field> circle_fields() {
+  return {length_field("radius", "radius", "radius"), length_field("diameter", "diameter", "diameter"),
+          length_field("circumference", "circumference", "circumference")};
+}
+
+void add_circle(SolidStatement& statement, const CircleSymbols& circle) {
+  statement.measures.push_back(measure(circle.radius, "radius", "radius"));
+  statement.measures.push_back(measure(circle.diameter, "diameter", "diameter"));
+  statement.measures.push_back(measure(circle.circumference, "circumference", "circumference"));
+  statement.relations.push_back(
+      {{circle.diameter, Expression(2) * circle.radius}, message("the diameter is twice the radius")});
+  statement.relations.push_back({{circle.circumference, Expression(2) * number_pi() * circle.radius},
+                                 message("the circumference of a circle is 2 times π times the radius")});
+  statement.relations.push_back({{symbols::base_area(), number_pi() * square(circle.radius)},
+                                 message("the area of a circle is π times the radius squared")});
+}
+
+RoundOutline::RoundOutline(double radius, double circumference)
+    : radius_(radius),
+      strip_width_(circumference / static_cast<double>(strip_count)),
+      corner_radius_(strip_width_ / 2 / std::sin(half_turn / static_cast<double>(strip_count))) {}
+
+Vec2 RoundOutline::corner(std::size_t i) const {
+  const double step = 2 * half_turn / static_cast<double>(strip_count);
+  const double angle = (static_cast<double>(i % strip_count) - static_cast<double>(strip_count / 2) - 0.5) * step;
+  return Vec2{std::sin(angle), -std::cos(angle)} * corner_radius_;
+}
+
+double RoundOutline::front() const { return -corner_radius_ * std::cos(half_turn / static_cast<double>(strip_count)); }
+
+HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hanging) {
+  HingePairs hinges;
+  for (std::size_t i = 0; i + 1 < strip_count; ++i) {
+    hinges.push_back({first + i, first + i + 1});
+  }
+  for (const std::size_t loop : hanging) {
+    hinges.push_back({loop, first + strip_count / 2});
+  }
+  return hinges;
+}
+
+FaceStatement disk(const CircleSymbols& circle, Vec3 center, Vec3 rim) {
+  FaceStatement face;
+  face.role = FaceRole::Base;
+  face.shape = "circle";
+  face.area = number_pi() * square(circle.radius);
+  face.lengths = {{circle.radius, "radius", center, rim}};
+  return face;
+}
+
+void add_circle_marks(BodyStatement& body, const CircleSymbols& circle, std::size_t face, Vec3 center, Vec3 rim,
+                      Vec3 across, Vec3 next) {
+  Mark radius{circle.radius, "radius", MarkPlace::OnFace, center, rim};
+  radius.face = face;
+  body.marks.push_back(radius);
+  Mark diameter{circle.diameter, "diameter", MarkPlace::OnFace, across, rim};
+  diameter.face = face;
+  body.marks.push_back(diameter);
+  body.marks.push_back({circle.circumference, "circumference", MarkPlace::Edge, rim, next});
+}
+
+}  // namespace fw::solids

@@ -1,0 +1,55 @@
+#pragma once
+
+#include "solids/kind_parts.hpp"
+
+// What the kinds that stand on a circle share; private to the room.
+namespace fw::solids {
+
+/// The measures of a circle, any one of which gives the others.
+struct CircleSymbols {
+  algebra::Symbol radius{"radius", "r", 1};
+  algebra::Symbol diameter{"diameter", "d", 1};
+  algebra::Symbol circumference{"circumference", "C", 1};
+};
+
+/// π, as a class writes it.
+[[nodiscard]] algebra::Expression number_pi();
+
+/// "radius", "diameter" and "circumference".
+[[nodiscard]] std::vector<Field> circle_fields();
+/// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².
+void add_circle(SolidStatement& statement, const CircleSymbols& circle);
+
+/// How many strips a face that bends is made of: few enough to be quick, and so many that a rim 400 pixels across is
+/// nowhere a quarter of a pixel off. Odd, so that the middle strip lies opposite the seam.
+inline constexpr std::size_t strip_count = 73;
+
+/// A circle in corners, counterclockwise, as long round as the true one. Strip i runs from corner i to i + 1; the
+/// middle one is in front, across the y axis, and the seam behind.
+class RoundOutline {
+ public:
+  RoundOutline(double radius, double circumference);
+  [[nodiscard]] geometry::Vec2 corner(std::size_t i) const;
+  [[nodiscard]] double radius() const { return radius_; }                ///< as labelled
+  [[nodiscard]] double corner_radius() const { return corner_radius_; }  ///< a little more
+  [[nodiscard]] double strip_width() const { return strip_width_; }
+  [[nodiscard]] double front() const;  ///< y of the middle strip: how far it is in front of the center, negative
+
+ private:
+  double radius_, strip_width_, corner_radius_;
+};
+
+/// The corner of the rim at which a length is labelled: to the right, in front.
+inline constexpr std::size_t labelled_corner = strip_count / 2 + strip_count / 6;
+
+/// One after another, with the faces that hang on the middle strip. `first`: the loop of the first strip.
+[[nodiscard]] HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hanging);
+
+/// The face of a disk: π × r².
+[[nodiscard]] FaceStatement disk(const CircleSymbols& circle, geometry::Vec3 center, geometry::Vec3 rim);
+/// A length of the circle with its label: the radius from `center` to `rim`, the diameter from `across` to `rim`, and
+/// the circumference at the edge from `rim` to `next`.
+void add_circle_marks(BodyStatement& body, const CircleSymbols& circle, std::size_t face, geometry::Vec3 center,
+                      geometry::Vec3 rim, geometry::Vec3 across, geometry::Vec3 next);
+
+}  // namespace fw::solids
