@@ -118,11 +118,14 @@ class Writer {
   [[nodiscard]] Notation product(const Expression& expression) const {
     std::vector<Notation> factors;
     gather(expression, factors);
-    const auto is_number = [](const Notation& factor) { return is_digits(factor) || is_named_part(factor); };
+    const auto is_number = [](const Notation& factor) {
+      return is_digits(factor) || is_named_part(factor) || is_circle_number(factor);
+    };
     const auto letters = std::find_if_not(factors.begin(), factors.end(), is_number);
     const std::size_t numbers = static_cast<std::size_t>(letters - factors.begin());
-    const bool joins = (numbers <= 1 || is_named_part(factors[numbers - 1])) && letters != factors.end() &&
-                       std::all_of(letters, factors.end(), is_of_letters);
+    const bool joins =
+        (numbers <= 1 || is_named_part(factors[numbers - 1]) || is_circle_number(factors[numbers - 1])) &&
+        letters != factors.end() && std::all_of(letters, factors.end(), is_of_letters);
     return joined(std::move(factors), joins ? std::max<std::size_t>(numbers, 1) : 0);
   }
 
@@ -130,7 +133,8 @@ class Writer {
   [[nodiscard]] Notation joined(std::vector<Notation> factors, std::size_t numbers) const {
     Notation made;
     for (std::size_t i = 0; i < factors.size(); ++i) {
-      if (i > 0 && (numbers == 0 || i < numbers)) {
+      const bool makes_number = i == 1 && numbers == 2 && is_digits(factors[0]) && is_pi(factors[1]);  // "2π" of 2πr
+      if (i > 0 && (numbers == 0 || i < numbers) && !makes_number) {
         made.parts.push_back(times());
       }
       made.parts.push_back(std::move(factors[i]));

@@ -71,6 +71,12 @@ Notation product_notation(const Expression& expression, const SymbolNotation& sy
     append(made, *(first + 1));
     return made;
   }
+  // "2πr²"
+  const auto pi = first + (factors.end() - first > 2 && is_plain_number(*first) && is_pi(*(first + 1)) ? 1 : 0);
+  if (factors.end() - pi > 1 && is_circle_number(*pi) && std::all_of(pi + 1, factors.end(), may_follow_number)) {
+    for (; first != factors.end(); ++first) append(made, *first);
+    return made;
+  }
   const char* times = std::any_of(first, factors.end(), has_letter) ? "·" : "×";
   for (auto factor = first; factor != factors.end(); ++factor) {
     if (factor != first) append_sign(made, times);

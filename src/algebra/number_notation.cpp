@@ -104,4 +104,16 @@ bool stand_apart(const Notation& left, const Notation& right) {
   return parted_kind || before == Kind::Unit || before == Kind::Words || before == Kind::Blank;
 }
 
+bool is_pi(const Notation& notation) {
+  if (notation.kind == Notation::Kind::Row && notation.parts.size() == 1) return is_pi(notation.parts.front());
+  return notation.kind == Notation::Kind::Number && notation.text == "π";
+}
+
+bool is_circle_number(const Notation& notation) {
+  constexpr std::string_view letter = "π";
+  if (notation.kind != Notation::Kind::Number || notation.text.size() < letter.size()) return is_pi(notation);
+  const std::string digits = notation.text.substr(0, notation.text.size() - letter.size());
+  return notation.text.substr(digits.size()) == letter && digits.find_first_not_of("0123456789.") == std::string::npos;
+}
+
 }  // namespace fw::algebra

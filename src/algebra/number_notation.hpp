@@ -16,6 +16,11 @@ namespace fw::algebra {
 enum class Binding { Sum, Product, Power, Atom };
 [[nodiscard]] Binding binding_of(const Notation& notation);
 
+/// "π".
+[[nodiscard]] bool is_pi(const Notation& notation);
+/// "π", "2π", "12.5π": what stands before the letters of a circle without a sign, as in 2πr.
+[[nodiscard]] bool is_circle_number(const Notation& notation);
+
 /// Whether it begins with a minus sign.
 [[nodiscard]] bool begins_with_minus(const Notation& notation);
 

@@ -29,6 +29,7 @@ using geometry::Vec3;
 constexpr Vec2 label_room{3.1, 1.5};
 constexpr Vec2 bare_room{0.8, 0.8};
 constexpr double closed_pitch_rad = 0.42;  // as textbooks show a solid
+constexpr double round_pitch_rad = 0.6;    // a disk is seen so wide that the label of its radius has room on it
 // A flat net is seen from straight above, so that it is true to shape; the slider leads the eye there.
 constexpr double open_pitch_rad = render::Camera::steepest_pitch_rad;
 constexpr double quarter_turn_rad = 1.5707963267948966;
@@ -88,7 +89,8 @@ render::Camera turned_camera(const Model& model, const Derived& derived, const r
   const double way = fold * fold;
   const double yaw = fold == 0 || lies_on_table(derived) ? 0 : flat_yaw(model, derived, viewport);
   camera.yaw_rad += (yaw - camera.yaw_rad) * way;
-  camera.pitch_rad = closed_pitch_rad + (open_pitch_rad - closed_pitch_rad) * way;
+  const double closed = stand_of(model, derived).body->is_flat_faced() ? closed_pitch_rad : round_pitch_rad;
+  camera.pitch_rad = closed + (open_pitch_rad - closed) * way;
   return camera.orbited(turn.x, turn.y);
 }
 

@@ -56,19 +56,58 @@ struct SeenFace {
   std::vector<Polygon> facets;
 };
 
+/// Where the number of a face stands: on one that bends, the middle of the strip that looks at the eye most squarely.
+geometry::Vec3 number_point(const BenchPicture& picture, const solids::Body& body, FaceId face) {
+  const solids::PlacedFace placed(body, picture.look.faces, face);
+  if (!body.bends(face)) {
+    return placed.label_point();
+  }
+  const std::size_t count = body.facet_count(face);
+  geometry::Vec3 best = placed.middle_of(count / 2);
+  double most = 0;
+  for (std::size_t step = 0; step < count;
+       ++step) {  // from the middle outward, so that the middle wins where all agree
+    const std::size_t strip = count / 2 + (step % 2 == 0 ? step / 2 : count - (step + 1) / 2);
+    const std::size_t facet = body.first_facet(face).index() + strip % count;
+    const std::vector<geometry::Vec3>& corners = picture.look.faces[facet];
+    const geometry::Vec3 normal = glm::normalize(glm::cross(corners[1] - corners[0], corners.back() - corners[0]));
+    const geometry::Vec3 middle = placed.middle_of(strip % count);
+    const double facing = std::abs(glm::dot(normal, glm::normalize(picture.camera.eye() - middle)));
+    const Vec2 pixel = picture.camera.project(middle, picture.viewport).pixel;
+    const auto hit = geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(pixel, picture.viewport));
+    if (facing > most + 1e-6 && hit && hit->face.index() == facet) {
+      most = facing;
+      best = middle;
+    }
+  }
+  return best;
+}
+
+/// From a point of a face to the drawn sides of one of its facets.
+double room_before(const BenchPicture& picture, const std::vector<Polygon>& facets, std::size_t facet, Vec2 point) {
+  const Polygon& outline = facets[facet];
+  double room = 1e300;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    if (picture.drawn_sides.empty() || picture.drawn_sides[facet][i]) {
+      room = std::min(room, geometry::distance_to_segment(point, outline[i], outline[(i + 1) % outline.size()]));
+    }
+  }
+  return room;
+}
+
 SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& facets, const solids::Body& body,
                    FaceId face) {
   SeenFace seen;
-  const geometry::Vec3 point = solids::PlacedFace(body, picture.look.faces, face).label_point();
+  const geometry::Vec3 point = number_point(picture, body, face);
   const render::Projected projected = picture.camera.project(point, picture.viewport);
   seen.point = projected.pixel + Vec2{picture.rect.x, picture.rect.y};
   seen.in_sight = projected.depth > 0 && face_behind(picture, projected.pixel) == face;
-  seen.room = 1e300;
+  seen.room = 1e300;  // to be taken from the sides that are drawn: a curved side is one face, strips or no strips
   for (std::size_t i = 0; i < picture.faces.size(); ++i) {
     if (picture.faces[i] == face) {
       seen.facets.push_back(facets[i]);
       seen.area += std::abs(geometry::signed_area(facets[i]));
-      seen.room = geometry::contains(facets[i], seen.point) ? distance_to(facets[i], seen.point) : seen.room;
+      seen.room = std::min(seen.room, room_before(picture, facets, i, seen.point));
     }
   }
   return seen;

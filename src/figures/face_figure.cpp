@@ -86,7 +86,7 @@ Shape shape_of(const solids::Solid& solid, const solids::Face& face) {
     points.push_back(plane.flat(length.from));
     points.push_back(plane.flat(length.to));
   }
-  points.push_back(geometry::label_point(polygon));
+  points.push_back(solid.body().label_point(face.id));
   const Rect box = bounding_rect(points);
   for (Vec2& p : points) p = {p.x - box.center().x, box.center().y - p.y};
   Shape shape;

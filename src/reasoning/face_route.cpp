@@ -31,11 +31,17 @@ Message lengths_sentence(const solids::Solid& solid, const solids::Face& face, W
                                     {{"length", told_length}, {"mark", Noun{solid.marks()[*length.mark].title}}})
                           : told_length);
   }
-  return message("Face {number} is {shape:a}. {lengths}",
-                 {{"number", face.id.index() + 1},
-                  {"shape", Noun{face.shape}},
-                  {"lengths", lengths.empty() ? message("Find its area from its corners.")
-                                              : message("Its lengths: {lengths:,}.", {{"lengths", lengths}})}});
+  const Message found = lengths.empty() ? message("Find its area from its corners.")
+                                        : message("Its lengths: {lengths:,}.", {{"lengths", lengths}});
+  return solid.body().bends(face.id)
+             ? message("{part:up} {number} unrolls to {shape:a}. {lengths}", {{"part", Noun{solid.part()}},
+                                                                              {"number", face.id.index() + 1},
+                                                                              {"shape", Noun{face.shape}},
+                                                                              {"lengths", found}})
+             : message("{part:up} {number} is {shape:a}. {lengths}", {{"part", Noun{solid.part()}},
+                                                                      {"number", face.id.index() + 1},
+                                                                      {"shape", Noun{face.shape}},
+                                                                      {"lengths", found}});
 }
 
 // The area of one face of a group, and of all of them.
@@ -43,7 +49,8 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   const solids::Solid& solid = sheet.solid();
   const solids::Face& face = solid.faces()[faces.front()];
   const std::string number = std::to_string(face.id.index() + 1);
-  const Symbol one{"face_area." + number, said(message("face {number}", {{"number", number}})), 2};
+  const Symbol one{"face_area." + number,
+                   said(message("{part} {number}", {{"part", Noun{solid.part()}}, {"number", number}})), 2};
   Expression work = face.work;
   for (const Symbol& letter : algebra::symbols_of(work)) {
     work = algebra::replaced(work, letter, sheet.numeral_of(letter));
@@ -57,13 +64,17 @@ Symbol write_group(Worksheet& sheet, const std::vector<FaceId>& faces, std::size
   if (faces.size() == 1) {
     return *area;
   }
-  const Symbol all{"face_areas." + number, said(message("faces {numbers:and}", {{"numbers", face_numbers(faces)}})), 2};
+  const Symbol all{
+      "face_areas." + number,
+      said(message("{part:s} {numbers:and}", {{"part", Noun{solid.part()}}, {"numbers", face_numbers(faces)}})), 2};
   const Expression times = Expression(static_cast<int>(faces.size())) * *area;
   sheet.color_terms({group});
   sheet
       .write(StepKind::Relation,
-             message("Faces {numbers:and} are congruent, so multiply by {count}.",
-                     {{"numbers", face_numbers(faces)}, {"count", faces.size()}}),
+             message("{parts:up} {numbers:and} are congruent, so multiply by {count}.",
+                     {{"parts", message("{part:s}", {{"part", Noun{solid.part()}}})},
+                      {"numbers", face_numbers(faces)},
+                      {"count", faces.size()}}),
              {all, times}, {Change::Kind::Start})
       .faces = faces;
   const Number total = face.area.amount() * Number::whole(static_cast<long long>(faces.size()));
@@ -111,8 +122,9 @@ std::vector<WrittenFaces> write_faces(Worksheet& sheet, const FaceSum& of) {
   const bool all = of.faces.size() == solid.faces().size();
   sheet
       .write(StepKind::Relation,
-             all ? message("Add the areas of all the faces.") : message("Add the areas of the faces that count."), sum,
-             {Change::Kind::Start})
+             all ? message("Add the areas of all the {part:s}.", {{"part", Noun{solid.part()}}})
+                 : message("Add the areas of the {part:s} that count.", {{"part", Noun{solid.part()}}}),
+             sum, {Change::Kind::Start})
       .faces = of.faces;
   sheet.set_numeral(of.asked, *write_isolation(sheet, of.asked, expected));
   return written;

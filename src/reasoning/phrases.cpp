@@ -84,8 +84,8 @@ Message asked_sentence(const solids::Solid& solid, const Symbol& measure, const 
 }
 
 Message name_sentence(const solids::Solid& solid) {
-  return message("The solid is {solid:a}. It has {count} faces.",
-                 {{"solid", Noun{solid.name()}}, {"count", solid.faces().size()}});
+  return message("The solid is {solid:a}. It has {count} {part:s}.",
+                 {{"solid", Noun{solid.name()}}, {"count", solid.faces().size()}, {"part", Noun{solid.part()}}});
 }
 
 }  // namespace fw::reasoning

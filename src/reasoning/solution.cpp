@@ -193,9 +193,11 @@ Message open_sentence(const solids::Solid& solid, const FaceSum& sum) {
     }
   }
   return message(
-      "{open:Face|Faces} {numbers:and} {open:is|are} open, so {open:it does|they do} not count. {count} of the {all} "
-      "faces count.",
-      {{"open", open.size()},
+      "{parts:up} {numbers:and} {open:is|are} open, so {open:it does|they do} not count. {count} of the {all} "
+      "{part:s} count.",
+      {{"parts", message("{part#open}", {{"part", Noun{solid.part()}}, {"open", open.size()}})},
+       {"part", Noun{solid.part()}},
+       {"open", open.size()},
        {"numbers", face_numbers(open)},
        {"count", sum.faces.size()},
        {"all", solid.faces().size()}});

@@ -53,19 +53,20 @@ Step sum_step(const AmountSum& sum, const Message& reason) {
 Message open_reason(const lessons::Problem& problem) {
   const std::vector<FaceId> open = lessons::open_faces(problem);
   const std::size_t all = problem.solid.faces().size();
+  const Noun part{problem.solid.part()};
   std::vector<Message> names;
   for (const lessons::OpenFaces& entry : problem.open) {
     const bool is_number = entry.name.find_first_not_of("0123456789") == std::string::npos;
-    names.push_back(is_number ? message("face {number}", {{"number", entry.name}})
+    names.push_back(is_number ? message("{part} {number}", {{"part", part}, {"number", entry.name}})
                               : message("the {face}", {{"face", Noun{entry.name}}}));
   }
   const Message faces = message("{names:and}", {{"names", names}});
   const std::size_t left = all - open.size();
   return open.size() == 1
-             ? message("{faces:up} is open, so leave it out. {left} of the {all} faces are left to add.",
-                       {{"faces", faces}, {"left", left}, {"all", all}})
-             : message("{faces:up} are open, so leave them out. {left} of the {all} faces are left to add.",
-                       {{"faces", faces}, {"left", left}, {"all", all}});
+             ? message("{faces:up} is open, so leave it out. {left} of the {all} {part:s} are left to add.",
+                       {{"faces", faces}, {"part", part}, {"left", left}, {"all", all}})
+             : message("{faces:up} are open, so leave them out. {left} of the {all} {part:s} are left to add.",
+                       {{"faces", faces}, {"part", part}, {"left", left}, {"all", all}});
 }
 
 void find_area(const lessons::Problem& problem, const std::string& measure, SupplyWork& work, int places) {

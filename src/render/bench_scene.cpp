@@ -42,6 +42,8 @@ struct DrawnSide {
   Stroke stroke;
   std::optional<Stroke> hidden;
   bool is_outline = false;
+  bool faces_eye = false;  ///< one of its faces does
+  int owners = 1;
 };
 
 class SceneMaker {
@@ -109,18 +111,25 @@ class SceneMaker {
     const std::vector<std::vector<bool>> drawn = drawn_sides(look_, scene_.camera);
     for (const std::size_t face : shown_) {
       const std::vector<Vec3>& corners = corners_[face];
+      const bool faces_eye = glm::dot(normals_[face], scene_.camera.eye() - corners.front()) > 0;
       for (std::size_t i = 0; i < corners.size(); ++i) {
-        if (drawn[face][i]) add_side(look_.looks[face], corners[i], corners[(i + 1) % corners.size()]);
+        if (drawn[face][i]) add_side(look_.looks[face], corners[i], corners[(i + 1) % corners.size()], faces_eye);
       }
     }
     // Outlines last, so that they lie over the ends of their neighbors.
     std::stable_partition(sides_.begin(), sides_.end(), [](const DrawnSide& side) { return !side.is_outline; });
-    for (const DrawnSide& side : sides_) add_line(side.from, side.to, side.stroke, side.hidden);
+    const bool is_closed = !look_.smooth.empty() && std::all_of(sides_.begin(), sides_.end(),
+                                                                [](const DrawnSide& side) { return side.owners > 1; });
+    for (DrawnSide& side : sides_) {
+      // Where a rim turns out of sight it lies so near to the surface before it that depth does not tell them apart.
+      if (is_closed && !side.faces_eye) side.stroke.width_px = 0;
+      add_line(side.from, side.to, side.stroke, side.hidden);
+    }
   }
 
   /// Two faces that share a side give one line; the look of an outlined face goes before the other's.
-  void add_side(const FaceLook& look, Vec3 from, Vec3 to) {
-    DrawnSide side{from, to, look_.edge, look_.hidden_edge, false};
+  void add_side(const FaceLook& look, Vec3 from, Vec3 to, bool faces_eye) {
+    DrawnSide side{from, to, look_.edge, look_.hidden_edge, false, faces_eye};
     if (look.outline) {
       side.stroke = *look.outline;
       if (side.hidden) side.hidden->ink = look.outline->ink;
@@ -130,7 +139,13 @@ class SceneMaker {
     const auto same = [&](Vec3 a, Vec3 b) { return glm::length(a - b) <= slack; };
     for (DrawnSide& known : sides_) {
       if ((same(known.from, to) && same(known.to, from)) || (same(known.from, from) && same(known.to, to))) {
-        if (side.is_outline && !known.is_outline) known = side;
+        if (side.is_outline && !known.is_outline) {
+          known.stroke = side.stroke;
+          known.hidden = side.hidden;
+          known.is_outline = true;
+        }
+        known.faces_eye = known.faces_eye || faces_eye;
+        ++known.owners;
         return;
       }
     }

@@ -56,7 +56,7 @@ BodyStatement body_of(const ConeSymbols& symbols, const algebra::Bindings& bindi
     body.loops.push_back({i, (i + 1) % strip_count, strip_count});
   }
   const Vec2 rim = outline.corner(labelled_corner) * (outline.radius() / outline.corner_radius());
-  body.faces = {disk(symbols.circle, {0, 0, 0}, level(rim))};
+  body.faces = {disk(symbols.circle, {0, 0, 0}, level(rim), level({rim.y, -rim.x}))};
   add_side(body, symbols, outline, top);
   add_circle_marks(body, symbols.circle, 0, {0, 0, 0}, level(rim), level(-rim),
                    level(outline.corner(labelled_corner + 1)));

@@ -56,7 +56,9 @@ BodyStatement body_of(const CircleSymbols& circle, bool lies, const algebra::Bin
     body.loops.push_back({i, next, strip_count + next, strip_count + i});
   }
   const Vec2 rim = outline.corner(labelled_corner) * (outline.radius() / outline.corner_radius());
-  body.faces = {disk(circle, at({0, 0}, 0), at(rim, 0)), disk(circle, at({0, 0}, top), at(rim, top))};
+  const Vec2 clear{rim.y, -rim.x};
+  body.faces = {disk(circle, at({0, 0}, 0), at(rim, 0), at(clear, 0)),
+                disk(circle, at({0, 0}, top), at(rim, top), at(clear, top))};
   add_side(body, circle, around, at, outline.front(), top);
   add_circle_marks(body, circle, 1, at({0, 0}, top), at(rim, top), at(-rim, top),
                    at(outline.corner(labelled_corner + 1), top));

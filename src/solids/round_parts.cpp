@@ -55,12 +55,13 @@ HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hangi
   return hinges;
 }
 
-FaceStatement disk(const CircleSymbols& circle, Vec3 center, Vec3 rim) {
+FaceStatement disk(const CircleSymbols& circle, Vec3 center, Vec3 rim, Vec3 clear) {
   FaceStatement face;
   face.role = FaceRole::Base;
   face.shape = "circle";
   face.area = number_pi() * square(circle.radius);
   face.lengths = {{circle.radius, "radius", center, rim}};
+  face.number_at = center + (clear - center) * 0.5;
   return face;
 }
 

@@ -40,13 +40,14 @@ class RoundOutline {
 };
 
 /// The corner of the rim at which a length is labelled: to the right, in front.
-inline constexpr std::size_t labelled_corner = strip_count / 2 + strip_count / 6;
+inline constexpr std::size_t labelled_corner = strip_count / 2 + 2 * strip_count / 9;
 
 /// One after another, with the faces that hang on the middle strip. `first`: the loop of the first strip.
 [[nodiscard]] HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hanging);
 
-/// The face of a disk: π × r².
-[[nodiscard]] FaceStatement disk(const CircleSymbols& circle, geometry::Vec3 center, geometry::Vec3 rim);
+/// The face of a disk: π × r². `clear`: a point of its rim, a quarter turn from the lengths.
+[[nodiscard]] FaceStatement disk(const CircleSymbols& circle, geometry::Vec3 center, geometry::Vec3 rim,
+                                 geometry::Vec3 clear);
 /// A length of the circle with its label: the radius from `center` to `rim`, the diameter from `across` to `rim`, and
 /// the circumference at the edge from `rim` to `next`.
 void add_circle_marks(BodyStatement& body, const CircleSymbols& circle, std::size_t face, geometry::Vec3 center,

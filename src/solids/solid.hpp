@@ -61,6 +61,8 @@ class Solid {
   [[nodiscard]] const SolidStatement& statement() const;
   [[nodiscard]] const Traits& traits() const;  ///< of its kind
   [[nodiscard]] const std::string& name() const { return statement().name; }
+  /// What is counted on it: "face", or "surface" where one is curved.
+  [[nodiscard]] std::string part() const { return body().is_flat_faced() ? "face" : "surface"; }
   [[nodiscard]] units::Unit unit() const;                 ///< the length unit of all its values
   [[nodiscard]] const algebra::Bindings& values() const;  ///< every measure, and S, L, B, V, P where they exist
   [[nodiscard]] bool is_given(const algebra::Symbol& symbol) const;  ///< written in the lesson, not worked out

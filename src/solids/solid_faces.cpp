@@ -65,10 +65,12 @@ std::optional<Surface> surface_of(const BodyStatement& body, const algebra::Bind
   const std::optional<nets::HingeTree> net = net_of(body, *polyhedron, body.classic_hinges);
   ensure(net.has_value(), "a classic net is no tree of all faces");
   std::vector<std::size_t> counts;
+  std::vector<std::optional<Vec3>> number_at;
   for (const FaceStatement& face : body.faces) {
     counts.push_back(face.facets);
+    number_at.push_back(face.number_at);
   }
-  Surface surface{Body(*polyhedron, counts), {}, 0, labelled_marks(body, labelled), *net};
+  Surface surface{Body(*polyhedron, counts, std::move(number_at)), {}, 0, labelled_marks(body, labelled), *net};
   const std::vector<std::size_t> groups = congruence_groups(surface.body);
   const double tolerance = geometry::rounding_when_laid * geometry::bounding_box(body.vertices).diagonal();
   for (std::size_t i = 0; i < body.faces.size(); ++i) {

@@ -133,6 +133,8 @@ struct FaceStatement {
   std::size_t facets = 1;                ///< how many loops it takes: a face that bends is a row of strips
   algebra::Expression area = 0;          ///< as it is worked: s × ℓ ÷ 2
   std::vector<FaceLengthPlace> lengths;  ///< usually two
+  /// Where its number stands, clear of the lengths that are drawn on it; nothing: well inside.
+  std::optional<geometry::Vec3> number_at = std::nullopt;
 };
 
 /// A solid with all its measures known, ready to be drawn. z is up; the base lies at z = 0 unless it lies

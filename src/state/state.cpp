@@ -140,7 +140,7 @@ NetChoice net_choice(const Desk& desk) {
   NetChoice choice;
   if (!solids::can_list_nets(body)) {
     choice.nets = std::make_shared<const std::vector<nets::HingeTree>>(1, classic);
-    choice.complete = false;
+    choice.complete = !solids::has_other_nets(body);
     choice.current = desk.net == classic ? std::optional<std::size_t>(0) : std::nullopt;
     return choice;
   }

@@ -82,7 +82,21 @@ Result<words::Message, words::Message> Look::answer(const Problem& problem, cons
 Result<Diagnosis, words::Message> Look::judged(const Problem& problem, const Question& question, std::string_view typed,
                                                std::uint64_t seed) const {
   if (!is_name()) {
-    return NumberTask::judged(problem, question, typed, seed);
+    Result<Diagnosis, words::Message> judged = NumberTask::judged(problem, question, typed, seed);
+    const std::optional<std::size_t> other = other_count(problem.solid, find_);
+    if (!other || !judged || judged->verdict == practice::AnswerVerdict::Right) {
+      return judged;
+    }
+    Question also = question;
+    also.truth = exact::Number::whole(static_cast<long long>(*other));
+    const Result<Diagnosis, words::Message> there = NumberTask::judged(problem, also, typed, seed);
+    if (there && there->verdict == practice::AnswerVerdict::Right) {
+      return Diagnosis{practice::AnswerVerdict::Right,
+                       {},
+                       message("Right, the way some books count. Others count {count}.",
+                               {{"count", lessons::count_of(problem.solid, find_)}})};
+    }
+    return judged;
   }
   const auto by_letter = practice::judged_letter(*this, problem, question, typed, seed);
   return by_letter ? *by_letter : practice::judged_name(problem, typed);

@@ -45,6 +45,8 @@ class Look : public practice::NumberTask {
 
 /// Requires: it is "faces", "edges" or "vertices".
 [[nodiscard]] practice::Asked parts_asked(std::string_view find);
+/// What other books count, of a solid with a curved side; nothing where all agree.
+[[nodiscard]] std::optional<std::size_t> other_count(const solids::Solid& solid, const std::string& find);
 /// Its steps. Requires: `find` is one of Look's.
 [[nodiscard]] reasoning::TaskWork looking_work(const solids::Solid& solid, const std::string& find);
 

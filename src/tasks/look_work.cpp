@@ -73,6 +73,12 @@ std::vector<FaceId> faces_of_role(const Solid& solid, FaceRole role) {
   return faces;
 }
 
+std::size_t flat_faces(const Solid& solid) {
+  const auto& faces = solid.faces();
+  return static_cast<std::size_t>(std::count_if(
+      faces.begin(), faces.end(), [&](const solids::Face& face) { return !solid.body().bends(face.id); }));
+}
+
 /// How many faces meet at each vertex, if at all of them as many do.
 std::optional<std::size_t> faces_at_each_vertex(const Solid& solid) {
   const std::vector<std::size_t> meeting = solid.body().faces_at_vertices();
@@ -166,7 +172,47 @@ void count_vertices(CountSheet& sheet) {
   check_counts(sheet);
 }
 
+/// Of a solid with a curved side: books count it in two ways, and we take both.
+void count_round(CountSheet& sheet, const std::string& find, std::size_t all) {
+  const Solid& solid = sheet.solid();
+  const std::size_t flat = flat_faces(solid);
+  if (find == "faces") {
+    const SupplyNumber level = sheet.number(flat, message("the flat faces"));
+    const SupplyNumber curved = sheet.number(all - flat, message("the curved surface"));
+    sheet.line(StepKind::Count,
+               message("There {flat:is|are} {flat} flat {flat:face|faces} and {curved} curved surface.",
+                       {{"flat", flat}, {"curved", all - flat}}),
+               message("faces"), {sheet.written(level), sign("+"), sheet.written(curved)}, all);
+    sheet.steps().say(StepKind::Check,
+                      message("Some books only call a flat surface a face, and count {flat}. Both counts are right "
+                              "here. Go by your book.",
+                              {{"flat", flat}}));
+  } else if (find == "edges") {
+    sheet.line(StepKind::Count, message("Run your finger around: each circle is an edge where two surfaces meet."),
+               message("edges"), {}, all);
+    sheet.steps().say(StepKind::Check, message("Some books only call a straight line an edge, and count 0. Both counts "
+                                               "are right here. Go by your book."));
+  } else if (all == 0) {
+    sheet.line(StepKind::Count, message("There are no corners: a circle has none."), message("vertices"), {}, all);
+  } else {
+    sheet.line(StepKind::Count, message("There is one point, at the tip."), message("vertices"), {}, all);
+    sheet.steps().say(StepKind::Check, message("Some books only call a corner where edges meet a vertex, and count 0. "
+                                               "Both counts are right here. Go by your book."));
+  }
+}
+
+void tell_round(CountSheet& sheet) {
+  sheet.steps().say(StepKind::Name, message("It has {flat} flat {flat:circle|circles} and one curved surface.",
+                                            {{"flat", flat_faces(sheet.solid())}}));
+  sheet.steps().say(StepKind::Name, sheet.solid().traits().has_apex
+                                        ? message("The curved surface comes to a point across from the circle.")
+                                        : message("The circles are congruent and parallel."));
+}
+
 void tell_shapes(CountSheet& sheet) {
+  if (!sheet.solid().body().is_flat_faced()) {
+    return tell_round(sheet);
+  }
   std::map<std::string, std::size_t> shapes;
   for (const solids::Face& face : sheet.solid().faces()) {
     ++shapes[face.shape];
@@ -203,6 +249,12 @@ constexpr std::array<Counted, 3> counted{{
 
 }  // namespace
 
+std::optional<std::size_t> other_count(const Solid& solid, const std::string& find) {
+  const std::size_t count = lessons::count_of(solid, find);
+  const std::size_t other = find == "faces" ? flat_faces(solid) : 0;
+  return solid.body().is_flat_faced() || other == count ? std::nullopt : std::optional(other);
+}
+
 TaskWork looking_work(const Solid& solid, const std::string& find) {
   const Noun name{solid.name()};
   CountSheet sheet(solid);
@@ -218,8 +270,12 @@ TaskWork looking_work(const Solid& solid, const std::string& find) {
   const Noun part{practice::part_counted(parts_asked(find))};
   sheet.steps().say(StepKind::Ask,
                     message("Find how many {parts:s} the solid has. A count has no unit.", {{"parts", part}}));
-  row->tell(sheet);
   const std::size_t count = lessons::count_of(solid, find);
+  if (solid.body().is_flat_faced()) {
+    row->tell(sheet);
+  } else {
+    count_round(sheet, find, count);
+  }
   const words::Message answer = message("{count} {parts#count}", {{"count", count}, {"parts", part}});
   const Outcome outcome{exact::Number::whole(static_cast<long long>(count)), std::nullopt};
   return std::move(sheet).finished(

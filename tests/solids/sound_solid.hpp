@@ -22,17 +22,28 @@ inline void expect_sound(const Solid& solid) {
   const auto& polyhedron = solid.body().facets();
   EXPECT_TRUE(polyhedron.defects().empty());
   EXPECT_EQ(polyhedron.vertices().size() + polyhedron.faces().size(), polyhedron.edges().size() + 2);
-  // The coordinates agree with the exact values.
-  EXPECT_LT(relative_difference(geometry::surface_area(polyhedron), solid.surface_area().amount().to_double()), 1e-9);
-  EXPECT_LT(relative_difference(geometry::volume(polyhedron), solid.volume().amount().to_double()), 1e-9);
-  ASSERT_EQ(solid.faces().size(), polyhedron.faces().size());
-  const auto groups = geometry::congruence_groups(polyhedron);
+  // The coordinates agree with the exact values; a disk of n corners with a rim as long as the true one is short of it
+  // by 1 - (pi/n) / tan(pi/n), and what is as high by twice that at most.
+  const double turn = 3.14159265358979323846 / 73;
+  const double slack = solid.body().is_flat_faced() ? 1e-9 : 2.01 * (1 - turn / std::tan(turn));
+  EXPECT_LT(relative_difference(geometry::surface_area(polyhedron), solid.surface_area().amount().to_double()), slack);
+  EXPECT_LT(relative_difference(geometry::volume(polyhedron), solid.volume().amount().to_double()), slack);
+  ASSERT_EQ(solid.faces().size(), solid.body().face_count());
+  const auto groups = solids::congruence_groups(solid.body());
   for (const solids::Face& face : solid.faces()) {
-    EXPECT_LT(relative_difference(geometry::area(polyhedron, face.id), face.area.amount().to_double()), 1e-9);
-    EXPECT_EQ(face.group.index(), groups[face.id]);
+    double area = 0;
+    for (std::size_t i = 0; i < solid.body().facet_count(face.id); ++i) {
+      area += geometry::area(polyhedron, FaceId::at(solid.body().first_facet(face.id).index() + i));
+    }
+    EXPECT_LT(relative_difference(area, face.area.amount().to_double()), slack);
+    EXPECT_EQ(face.group.index(), groups[face.id.index()]);
     EXPECT_LT(face.group.index(), solid.group_count());
     for (const solids::FaceLength& length : face.lengths) {
-      EXPECT_LT(relative_difference(glm::length(length.to - length.from), length.value.to_double()), 1e-9)
+      const double share =
+          solid.body().bends(face.id) && length.symbol.name == "circumference" && face.shape == "sector"
+              ? 73  // one strip of the arc
+              : 1;
+      EXPECT_LT(relative_difference(share * glm::length(length.to - length.from), length.value.to_double()), slack)
           << solid.name() << ", " << length.title;
     }
   }
@@ -41,7 +52,9 @@ inline void expect_sound(const Solid& solid) {
   EXPECT_LT(relative_difference(s.to_double(), solid.surface_area().amount().to_double()), 1e-12);
   for (const solids::Mark& mark : solid.marks()) {
     const double value = solid.values().at(mark.symbol.name).to_double();
-    EXPECT_LT(relative_difference(glm::length(mark.to - mark.from), value), 1e-9) << solid.name() << " " << mark.title;
+    const double share = mark.symbol.name == "circumference" ? 73 : 1;  // at one strip of the rim
+    EXPECT_LT(relative_difference(share * glm::length(mark.to - mark.from), value), slack)
+        << solid.name() << " " << mark.title;
     EXPECT_LT(std::abs(glm::dot(mark.to - mark.from, mark.square_to)), 1e-9 * value) << mark.title;
   }
   // The usual net is a tree that lies flat without overlap, its root on the table.

@@ -95,11 +95,23 @@ bool meet_in_a_point(const Polyhedron& polyhedron, const std::vector<FaceId>& ba
   return false;
 }
 
+/// The strips of sides that bend, and the others as they are.
+std::vector<FaceId> facets_of(const Solid& solid, const std::vector<FaceId>& sides) {
+  std::vector<FaceId> facets;
+  for (const FaceId side : sides) {
+    for (std::size_t i = 0; i < solid.body().facet_count(side); ++i) {
+      facets.push_back(FaceId::at(solid.body().first_facet(side).index() + i));
+    }
+  }
+  return facets;
+}
+
 void expect_traits_of_its_shape(const Solid& solid) {
   const Traits& traits = solid.traits();
   const Polyhedron& polyhedron = solid.body().facets();
   const std::vector<FaceId> bases = faces_of(solid, FaceRole::Base);
-  const std::vector<FaceId> sides = faces_of(solid, FaceRole::Lateral);
+  const std::vector<FaceId> lateral = faces_of(solid, FaceRole::Lateral);
+  const std::vector<FaceId> sides = facets_of(solid, lateral);
   EXPECT_EQ(traits.has_base, !bases.empty());
   EXPECT_EQ(traits.has_base, !sides.empty());
   EXPECT_EQ(traits.has_base, faces_of(solid, FaceRole::Face).empty());
@@ -109,7 +121,7 @@ void expect_traits_of_its_shape(const Solid& solid) {
     EXPECT_EQ(solid.faces()[bases.front()].area.amount(), solid.base_area()->amount());
   }
   EXPECT_EQ(traits.has_second_base, are_parallel(polyhedron, bases));
-  EXPECT_EQ(bases.size() + sides.size(), traits.has_base ? solid.faces().size() : 0U);
+  EXPECT_EQ(bases.size() + lateral.size(), traits.has_base ? solid.faces().size() : 0U);
   EXPECT_EQ(bases.size(), std::size_t{traits.has_base} + std::size_t{traits.has_second_base});
   EXPECT_EQ(traits.bases_match, do_match(polyhedron, bases));
   EXPECT_EQ(traits.sides_make_rectangle, make_rectangle(polyhedron, bases, sides));

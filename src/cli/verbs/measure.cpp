@@ -25,6 +25,11 @@ struct MeasureOptions {
   bool json = false;
 };
 
+/// "1 edge", "8 edges".
+std::string amount_of(std::size_t count, const std::string& noun) {
+  return words::said(words::message("{count} {noun#count}", {{"count", count}, {"noun", words::Noun{noun}}}));
+}
+
 std::string role_text(solids::FaceRole role) {
   switch (role) {
     case solids::FaceRole::Base:
@@ -115,8 +120,8 @@ std::string totals_text(const lessons::Problem& problem) {
   rows.push_back({"volume", "V " + equals(units::text(solid.volume(), places))});
   if (!problem.open.empty()) {
     const reasoning::AmountSum sum = reasoning::faces_that_count(problem, "surface_area", places);
-    rows.push_back({"open", std::to_string(sum.faces.size()) + " of " + std::to_string(solid.faces().size()) +
-                                " faces count: " + algebra::plain_text(sum.line)});
+    rows.push_back({"open", std::to_string(sum.faces.size()) + " of " + std::to_string(solid.faces().size()) + " " +
+                                solid.part() + "s count: " + algebra::plain_text(sum.line)});
   }
   if (const std::optional<reasoning::SupplyWork> work = tasks::supply_work(problem, places)) {
     rows.push_back({lessons::word_of(work->decision.purpose),
@@ -136,15 +141,14 @@ std::string totals_text(const lessons::Problem& problem) {
 std::string problem_text(const lessons::Problem& problem) {
   const solids::Solid& solid = problem.solid;
   const reasoning::Ledger ledger = reasoning::ledger(solid, {}, reasoning::Grouping::EachFace);
-  std::vector<std::vector<std::string>> rows{{"face", "role", "shape", "group", "work", "area"}};
+  std::vector<std::vector<std::string>> rows{{solid.part(), "role", "shape", "group", "work", "area"}};
   for (const solids::Face& face : solid.faces()) {
     rows.push_back({std::to_string(face.id.index() + 1), role_text(face.role), face.shape,
                     figures::group_letter(face.group), ledger.rows[face.id.index()].work,
                     units::text(face.area, places)});
   }
-  return problem.id + ": " + solid.name() + ", " + std::to_string(solid.faces().size()) + " faces, " +
-         std::to_string(solid.body().edge_count()) + " edges, " + std::to_string(solid.body().vertex_count()) +
-         " vertices\n" +
+  return problem.id + ": " + solid.name() + ", " + amount_of(solid.faces().size(), solid.part()) + ", " +
+         amount_of(solid.body().edge_count(), "edge") + ", " + amount_of(solid.body().vertex_count(), "vertex") + "\n" +
          text_table(rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Left, Align::Right}, 2) +
          totals_text(problem);
 }

@@ -18,10 +18,10 @@ namespace {
 using figures::Rect;
 using reasoning::Ledger;
 
-std::string headline(const Ledger& ledger, bool total_shown) {
+std::string headline(const solids::Solid& solid, const Ledger& ledger, bool total_shown) {
   const std::string counted = std::to_string(ledger.faces_counted);
   const std::string total = total_shown ? std::to_string(ledger.faces_total) : "?";
-  return counted + " of " + total + " faces";
+  return counted + " of " + total + " " + solid.part() + "s";
 }
 
 std::string amount_text(const exact::Number& amount, const units::Unit& unit, int decimals) {
@@ -31,12 +31,12 @@ std::string amount_text(const exact::Number& amount, const units::Unit& unit, in
 
 /// What the sum is called: the surface area once every face is in it once (of an open solid the area A of those that
 /// count), and a face that is in it too often.
-std::string sum_title(const Ledger& ledger, bool is_open) {
+std::string sum_title(const solids::Solid& solid, const Ledger& ledger, bool is_open) {
   if (!ledger.counted_twice.empty()) {
-    return "face " + figures::face_number(ledger.counted_twice.front()) + " twice";
+    return solid.part() + " " + figures::face_number(ledger.counted_twice.front()) + " twice";
   }
   if (!ledger.counted_open.empty()) {
-    return "face " + figures::face_number(ledger.counted_open.front()) + " is open";
+    return solid.part() + " " + figures::face_number(ledger.counted_open.front()) + " is open";
   }
   if (!ledger.is_surface_area) {
     return "so far";
@@ -53,7 +53,7 @@ void sum_line(Ui& ui, const Shown& shown, const Rect& rect) {
     return;
   }
   ui.rule_across(rect.x, rect.y, rect.w, true);
-  const std::string left = sum_title(ledger, !shown.derived.open.empty());
+  const std::string left = sum_title(shown.desk().solid, ledger, !shown.derived.open.empty());
   const Rect inside{rect.x, rect.y + ui.sizes().space * 0.5, rect.w, rect.h - ui.sizes().space * 0.5};
   ui.text(left, inside, {.bold = true, .color = wrong ? ui.theme().bad : ui.theme().ink});
   const double used = ui.text_width(left, TextSize::Label, true) + ui.sizes().space;
@@ -118,7 +118,7 @@ void head(Ui& ui, const Shown& shown, Column& column, Commands& out) {
     out.push_back(ShowTotal{!desk.total_shown});
   }
   const bool is_about_volume = class_goal(shown.state().current()) == ClassGoal::Volume && desk.counted.empty();
-  ui.text(is_about_volume ? "Volume" : headline(shown.derived.ledger, desk.total_shown), row.rest(),
+  ui.text(is_about_volume ? "Volume" : headline(desk.solid, shown.derived.ledger, desk.total_shown), row.rest(),
           {.size = TextSize::Heading, .bold = true, .shrink = true});
 }
 

@@ -24,9 +24,9 @@ constexpr double widest_pitch = 1.62;  // of the label's size: the chip and a li
 constexpr double least_pitch = 1.3;    // where all rows can be seen at once that way
 
 /// What the class is asked before anything is counted.
-const char* opening_question(ClassGoal goal) {
+std::string opening_question(ClassGoal goal, const solids::Solid& solid) {
   return goal == ClassGoal::Volume ? "How much fits inside? Say the formula first, then show the volume."
-                                   : "How many faces does it have? Say a number, then count.";
+                                   : "How many " + solid.part() + "s does it have? Say a number, then count.";
 }
 
 std::string chip_text(const LedgerRow& row) {
@@ -230,7 +230,7 @@ double ledger_rows_height(const Ui& ui, const Shown& shown) {
 void ledger_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
   Rect place = rect;
   if (shown.desk().counted.empty() && !shown.desk().total_shown) {
-    const char* question = opening_question(class_goal(shown.state().current()));
+    const std::string question = opening_question(class_goal(shown.state().current()), shown.desk().solid);
     const double height = ui.wrapped_height(question, rect.w, TextSize::Small);
     Column column(rect);
     ui.text(question, column.take(std::min(height, rect.h)),
@@ -248,7 +248,7 @@ void ledger_rows(Ui& ui, const Shown& shown, const Rect& rect, Commands& out) {
     const LedgerRow& row = *list.rows[i].row;
     const double height = row_height(ui, list.rows[i], list.lines, width);
     const Rect line{content.x, content.y + list.tops[i], list.rows[i].is_stacked ? width : content.w, height};
-    const std::string about = "face " + figures::face_number(row.faces.front()) +
+    const std::string about = shown.desk().solid.part() + " " + figures::face_number(row.faces.front()) +
                               (row.times_counted > 0 ? ", " + row.work : std::string(", not counted yet"));
     const Interaction action = ui.region(ids::ledger_row.at(row.faces.front().index()), about, line);
     if (action.clicked) {

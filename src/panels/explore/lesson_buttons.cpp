@@ -10,15 +10,15 @@ using namespace ui;
 
 namespace {
 
-const char* count_text(const Desk& desk) {
+std::string count_text(const Desk& desk) {
   if (desk.grouping == reasoning::Grouping::AlikeTogether) {
-    return desk.counted.empty() ? "count congruent faces" : "count the next ones";
+    return desk.counted.empty() ? "count congruent " + desk.solid.part() + "s" : "count the next ones";
   }
-  return desk.counted.empty() ? "count the first face" : "count the next face";
+  return (desk.counted.empty() ? "count the first " : "count the next ") + desk.solid.part();
 }
 
 /// What the big button does.
-const char* step_text(const Model& model) {
+std::string step_text(const Model& model) {
   if (model.view.motion != Motion::Still) {
     return "skip to the end";
   }
@@ -43,14 +43,14 @@ const char* step_text(const Model& model) {
   return "";
 }
 
-const char* step_back_text(const Model& model) {
+std::string step_back_text(const Model& model) {
   const std::optional<LessonStep> step = last_lesson_step(model);
   if (!step) {
     return "nothing to take back";
   }
   switch (*step) {
     case LessonStep::CountFace:
-      return "take back the last face";
+      return "take back the last " + model.state.desk().solid.part();
     case LessonStep::ShowTotal:
       return "hide how many there are";
     case LessonStep::Unfold:

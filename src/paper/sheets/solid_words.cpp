@@ -15,10 +15,10 @@ using words::message;
 words::Message about_solid(const solids::Solid& solid) {
   std::vector<std::pair<std::string, std::size_t>> shapes;
   for (const solids::Face& face : solid.faces()) {
-    const auto known =
-        std::find_if(shapes.begin(), shapes.end(), [&](const auto& one) { return one.first == face.shape; });
+    const std::string shape = solid.body().bends(face.id) ? "curved surface" : face.shape;
+    const auto known = std::find_if(shapes.begin(), shapes.end(), [&](const auto& one) { return one.first == shape; });
     if (known == shapes.end()) {
-      shapes.emplace_back(face.shape, 1);
+      shapes.emplace_back(shape, 1);
     } else {
       ++known->second;
     }
@@ -29,6 +29,10 @@ words::Message about_solid(const solids::Solid& solid) {
     told.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", words::Noun{shape}}}));
   }
   const solids::Body& body = solid.body();
+  if (!body.is_flat_faced()) {  // books differ in what they call its edges and vertices
+    return message("{solid:A} has {surfaces} surfaces: {shapes:and}.",
+                   {{"solid", words::Noun{solid.name()}}, {"surfaces", body.face_count()}, {"shapes", told}});
+  }
   return message("{solid:A} has {faces} faces ({shapes:and}), {edges} edges and {vertices} vertices.",
                  {{"solid", words::Noun{solid.name()}},
                   {"faces", body.face_count()},

@@ -11,15 +11,23 @@ using Line = BoardLine::Kind;
 Message faces_sentence(const solids::Solid& solid, const WrittenFaces& written) {
   const solids::Face& face = solid.faces()[written.faces.front()];
   const Noun shape{face.shape};
+  const Noun part{solid.part()};
   const std::size_t count = written.faces.size();
-  if (count == 1) {
-    return face.lengths.empty()
-               ? message("Face {number} is {shape:a}. Its area follows from its corners.",
-                         {{"number", face.id.index() + 1}, {"shape", shape}})
-               : message("Face {number} is {shape:a}.", {{"number", face.id.index() + 1}, {"shape", shape}});
+  if (solid.body().bends(face.id)) {
+    return message("{part:up} {number} unrolls to {shape:a}.",
+                   {{"part", part}, {"number", face.id.index() + 1}, {"shape", shape}});
   }
-  return message("Faces {numbers:and} are congruent {shape:s}, so multiply by {count}.",
-                 {{"numbers", face_numbers(written.faces)}, {"shape", shape}, {"count", count}});
+  if (count == 1) {
+    return face.lengths.empty() ? message("{part:up} {number} is {shape:a}. Its area follows from its corners.",
+                                          {{"part", part}, {"number", face.id.index() + 1}, {"shape", shape}})
+                                : message("{part:up} {number} is {shape:a}.",
+                                          {{"part", part}, {"number", face.id.index() + 1}, {"shape", shape}});
+  }
+  return message("{parts:up} {numbers:and} are congruent {shape:s}, so multiply by {count}.",
+                 {{"parts", message("{part:s}", {{"part", part}})},
+                  {"numbers", face_numbers(written.faces)},
+                  {"shape", shape},
+                  {"count", count}});
 }
 
 // {"faces 4 and 7", 2 × (5 × 4), 40}: one face's own equation, times their number, and what comes out.
@@ -54,12 +62,14 @@ void write_board_faces(BoardPage& page, const std::vector<WrittenFaces>& written
   }
   page.color_terms(std::move(groups));
   const bool all = count == sheet.solid().faces().size();
-  const std::size_t row = page.write(
-      Line::Solve,
-      all ? message("Add the areas of all {count} faces.", {{"count", count}})
-          : message("Add the areas of the {count} {count:face|faces} that {count:counts|count}.", {{"count", count}}),
-      {sum.right.operands().empty() ? EqualParts{sum.left, total.right}
-                                    : EqualParts{sum.left, sum.right, total.right}});
+  const Noun part{sheet.solid().part()};
+  const std::size_t row =
+      page.write(Line::Solve,
+                 all ? message("Add the areas of all {count} {part:s}.", {{"count", count}, {"part", part}})
+                     : message("Add the areas of the {count} {part#count} that {count:counts|count}.",
+                               {{"count", count}, {"part", part}}),
+                 {sum.right.operands().empty() ? EqualParts{sum.left, total.right}
+                                               : EqualParts{sum.left, sum.right, total.right}});
   for (std::size_t step = first; step < end; ++step) {
     page.cover(row, step);
   }

@@ -81,6 +81,10 @@ Message surface_sentence(const solids::Solid& solid) {
     one_shape = one_shape && (shape.empty() || shape == face.shape);
     shape = face.shape;
   }
+  if (!solid.body().is_flat_faced()) {
+    return solid.traits().has_second_base ? message("The two bases and the curved side make up the surface.")
+                                          : message("The base and the curved side make up the surface.");
+  }
   const Noun noun{one_shape ? shape : "lateral face"};
   return solid.traits().has_second_base ? message("The two bases and the {count} {faces#count} make up the surface.",
                                                   {{"count", lateral}, {"faces", noun}})

@@ -93,7 +93,9 @@ geometry::Polygon outline_of(const std::vector<geometry::Polygon>& strips) {
 
 Body::Body(Polyhedron facets) : Body(facets, std::vector<std::size_t>(facets.faces().size(), 1)) {}
 
-Body::Body(Polyhedron facets, const std::vector<std::size_t>& counts) : facets_(std::move(facets)) {
+Body::Body(Polyhedron facets, const std::vector<std::size_t>& counts, std::vector<std::optional<Vec3>> number_at)
+    : facets_(std::move(facets)), number_at_(std::move(number_at)) {
+  number_at_.resize(counts.size());
   for (std::size_t i = 0; i < counts.size(); ++i) {
     starts_.push_back(faces_.size());
     faces_.insert(faces_.end(), counts[i], FaceId::at(i));
@@ -185,6 +187,12 @@ FlatFace Body::flat(FaceId face) const {
   }
   const FaceId middle = FaceId::at(first_facet(face).index() + facet_count(face) / 2);
   return {geometry::face_plane(facets_, middle), outline_of(strips(face))};
+}
+
+geometry::Vec2 Body::label_point(FaceId face) const {
+  const FlatFace laid = flat(face);
+  const std::optional<Vec3>& stated = number_at_[face.index()];
+  return stated ? laid.plane.flat(*stated) : geometry::label_point(laid.outline);
 }
 
 std::vector<FaceId> Body::faces_toward(Vec3 outward) const {

@@ -27,7 +27,9 @@ class Body {
   /// Each facet is a face.
   explicit Body(geometry::Polyhedron facets);
   /// `counts`: how many facets each face takes. Requires: faces of several facets come last, each a row of strips.
-  Body(geometry::Polyhedron facets, const std::vector<std::size_t>& counts);
+  /// `number_at`: beside them, where the number of a face stands; nothing: well inside.
+  Body(geometry::Polyhedron facets, const std::vector<std::size_t>& counts,
+       std::vector<std::optional<Vec3>> number_at = {});
 
   [[nodiscard]] std::size_t face_count() const { return starts_.size(); }
   [[nodiscard]] std::size_t edge_count() const { return rims_.size(); }  ///< a rim is one edge
@@ -56,6 +58,8 @@ class Body {
 
   [[nodiscard]] std::vector<double> edge_lengths() const;  ///< one an edge, in order; of a rim all round it
   [[nodiscard]] FlatFace flat(FaceId face) const;
+  /// Where the number of the face stands, in the plane of flat().
+  [[nodiscard]] geometry::Vec2 label_point(FaceId face) const;
   /// The flat faces whose outside looks this way. Requires: length 1.
   [[nodiscard]] std::vector<FaceId> faces_toward(Vec3 outward) const;
   /// Whether the eye is on the outer side of the face: it sees it, if nothing stands between.
@@ -83,6 +87,7 @@ class Body {
   std::vector<FaceId> faces_;              ///< of each facet: its face
   std::vector<std::vector<EdgeId>> rims_;  ///< of each edge: the facet edges that it is made of
   std::vector<std::vector<geometry::Polygon>> strips_;
+  std::vector<std::optional<Vec3>> number_at_;
 };
 
 /// The faces that can be laid on each other, turned or flipped: of each the number of its group, in the order of first

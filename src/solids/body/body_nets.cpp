@@ -1,17 +1,11 @@
 #include "solids/body/body_nets.hpp"
 
-#include <algorithm>
-
 #include "nets/folding.hpp"
 #include "nets/spanning_trees.hpp"
 
 namespace fw::solids {
 
 Result<nets::HingeTree, std::string> net_with(const Body& body, FaceId root, std::vector<EdgeId> hinges) {
-  const auto is_there = [&](EdgeId edge) { return edge.index() < body.facets().edges().size(); };
-  if (!std::all_of(hinges.begin(), hinges.end(), is_there)) {
-    return failure(std::string("a hinge is no edge of this solid"));
-  }
   return nets::HingeTree::make(body.facets(), root, std::move(hinges));
 }
 

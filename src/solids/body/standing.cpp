@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "geometry/flat_math.hpp"
 
@@ -11,36 +12,43 @@ using geometry::Vec2;
 
 namespace {
 
-/// One by one, the strips of a face unroll together and the faces after each other, as paper does. The order: those
-/// that hang at the end first, then the side unrolls, then it lies down.
+/// What opens after each other: a hinge between two faces turns, or all strips of a face unroll together. Of each facet
+/// the step in which its hinge turns, and how many there are; the ones next to the root first.
+struct FoldSteps {
+  IdVector<FaceId, std::size_t> of;
+  std::size_t count = 0;
+};
+
+FoldSteps steps_of(const Body& body, const nets::HingeTree& net) {
+  FoldSteps steps{IdVector<FaceId, std::size_t>(net.order().size()), 0};
+  std::map<std::pair<FaceId, bool>, std::size_t> known;
+  for (const FaceId facet : net.order()) {
+    if (const auto& link = net.link(facet)) {
+      steps.of[facet] =
+          known.try_emplace({body.face_of(facet), body.is_smooth(link->hinge)}, known.size()).first->second;
+    }
+  }
+  steps.count = known.size();
+  return steps;
+}
+
 IdVector<FaceId, double> strip_amounts(const Body& body, const nets::HingeTree& net, double amount,
                                        nets::FoldOrder order) {
   IdVector<FaceId, double> amounts = nets::hinge_amounts(net, amount, nets::FoldOrder::Together);
-  if (order == nets::FoldOrder::Together) {
-    return amounts;
-  }
-  // Each step of the fold is a hinge between two faces, or the bending of one.
-  std::vector<std::pair<FaceId, bool>> steps;
-  std::vector<std::size_t> step_of(amounts.size(), 0);
-  for (const FaceId facet : net.order()) {
-    const auto& link = net.link(facet);
-    if (!link) {
-      continue;
+  if (order == nets::FoldOrder::OneByOne) {
+    const FoldSteps steps = steps_of(body, net);
+    for (const FaceId facet : net.order()) {
+      const std::size_t turn = steps.count - 1 - steps.of[facet];  // the outermost first
+      amounts[facet] = std::clamp(amount * static_cast<double>(steps.count) - static_cast<double>(turn), 0.0, 1.0);
     }
-    const std::pair<FaceId, bool> step{body.face_of(facet), body.is_smooth(link->hinge)};
-    auto found = std::find(steps.begin(), steps.end(), step);
-    found = found == steps.end() ? steps.insert(found, step) : found;
-    step_of[facet.index()] = static_cast<std::size_t>(found - steps.begin());
   }
-  const auto count = static_cast<double>(steps.size());
-  for (const FaceId facet : net.order()) {
-    const double turn = count - 1 - static_cast<double>(step_of[facet.index()]);  // the outermost first
-    amounts[facet] = std::clamp(amount * count - turn, 0.0, 1.0);
-  }
+  amounts[net.root()] = 0;
   return amounts;
 }
 
 }  // namespace
+
+std::size_t fold_steps(const Body& body, const nets::HingeTree& net) { return steps_of(body, net).count; }
 
 Standing standing(const Body& body, const nets::HingeTree& net, double amount, nets::FoldOrder order) {
   Standing result;
@@ -128,7 +136,8 @@ Vec2 moved_along(const geometry::Polygon& from, const geometry::Polygon& to, Vec
 
 }  // namespace
 
-PlacedFace::PlacedFace(const Body& body, const nets::Pose& pose, FaceId face) : rest_(body.flat(face)) {
+PlacedFace::PlacedFace(const Body& body, const nets::Pose& pose, FaceId face)
+    : rest_(body.flat(face)), label_point_(body.label_point(face)) {
   const std::size_t first = body.first_facet(face).index();
   const std::vector<geometry::Polygon> strips =
       body.bends(face) ? body.strips(face) : std::vector<geometry::Polygon>{rest_.outline};
@@ -160,6 +169,10 @@ Vec3 PlacedFace::carried(Vec3 point) const {
 
 Vec3 PlacedFace::laid(Vec3 point) const { return at(rest_.plane.flat(point)); }
 
-Vec3 PlacedFace::label_point() const { return at(geometry::label_point(rest_.outline)); }
+Vec3 PlacedFace::label_point() const { return at(label_point_); }
+
+Vec3 PlacedFace::middle_of(std::size_t facet) const {
+  return facets_[facet].now.lifted(geometry::centroid(facets_[facet].outline));
+}
 
 }  // namespace fw::solids

@@ -19,6 +19,9 @@ struct Standing {
 /// The body with its net opened by `amount`, 0 closed and 1 flat. The face on which the net stands does not move.
 [[nodiscard]] Standing standing(const Body& body, const nets::HingeTree& net, double amount, nets::FoldOrder order);
 
+/// How many things turn after each other at FoldOrder::OneByOne: each hinge, and each face that unrolls.
+[[nodiscard]] std::size_t fold_steps(const Body& body, const nets::HingeTree& net);
+
 /// Turns what stands there so that the outside of the face `root` looks down onto the table, as the base of a solid
 /// does, its first corner at the origin; then by `turn_rad` on the table.
 void lay_on_table(Standing& standing, const Body& body, FaceId root, double turn_rad);
@@ -34,6 +37,8 @@ class PlacedFace {
   [[nodiscard]] Vec3 laid(Vec3 point) const;
   /// A point well inside the face, where its number stands now.
   [[nodiscard]] Vec3 label_point() const;
+  /// A point in the middle of one of its facets.
+  [[nodiscard]] Vec3 middle_of(std::size_t facet) const;
 
  private:
   [[nodiscard]] Vec3 at(geometry::Vec2 laid) const;
@@ -45,6 +50,7 @@ class PlacedFace {
     geometry::FacePlane now;
   };
   FlatFace rest_;
+  geometry::Vec2 label_point_;
   std::vector<Facet> facets_;
 };
 

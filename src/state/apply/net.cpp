@@ -3,6 +3,7 @@
 
 #include "reasoning/phrases.hpp"
 #include "solids/body/body_nets.hpp"
+#include "solids/body/standing.hpp"
 #include "state/apply/handlers.hpp"
 
 namespace fw::state::handlers {
@@ -10,7 +11,11 @@ namespace {
 
 using words::message;
 
-constexpr char cannot_move[] = "This face can't move: the others are attached to it.";
+/// Why a face stays where it is.
+std::string cannot_move(const Desk& place) {
+  return solids::has_other_nets(place.solid.body()) ? "This face can't move: the others are attached to it."
+                                                    : "A curved side always rolls out the same way: this net stays.";
+}
 constexpr double seconds_a_hinge = 0.6;
 constexpr double seconds_together = 1.8;  // slow enough to be followed from the back of a room
 
@@ -45,8 +50,11 @@ std::vector<EdgeId> other_hinges(const Desk& place, FaceId face) {
 }
 
 std::size_t hinge_count(const Model& model) {
-  return asks_from_net(model.state) ? question(model.state).net.hinges().size()
-                                    : model.state.desk().net.hinges().size();
+  if (asks_from_net(model.state)) {
+    const practice::NetQuestion asked = question(model.state);
+    return solids::fold_steps(asked.body, asked.net);
+  }
+  return solids::fold_steps(model.state.desk().solid.body(), model.state.desk().net);
 }
 
 /// Card folds along all its hinges at once.
@@ -158,7 +166,7 @@ std::string on(Model& model, const MovePicked&) {
   const FaceId face = *place.picked;
   const std::vector<EdgeId> edges = solids::possible_hinges(place.solid.body(), place.net, face);
   if (edges.empty()) {
-    model.view.notice = Notice{cannot_move};
+    model.view.notice = Notice{cannot_move(place)};
     return {};
   }
   // The next side round the face after the one it hangs on now, so that pressing again goes all the way round.
@@ -186,7 +194,7 @@ std::string on(Model& model, const DragFace& command) {
   model.view.dragged = command.face;
   if (command.face && other_hinges(place, *command.face).empty()) {
     model.view.dragged.reset();
-    model.view.notice = Notice{cannot_move};
+    model.view.notice = Notice{cannot_move(place)};
   } else if (let_go) {
     std::vector<FaceId> beside;
     for (const EdgeId edge : other_hinges(place, *let_go)) {

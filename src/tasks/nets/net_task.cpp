@@ -148,6 +148,12 @@ std::vector<Task> read_net(const TaskText& text) {
                             {{"word", lessons::in_quotes(*word)}, {"suggestion", lessons::suggestion(*word, words)}}));
     return {};
   }
+  if (!solids::has_other_nets(text.problem.solid.body())) {
+    context.fault(node,
+                  message("questions about nets are about solids with flat faces, and {solid:a} has a curved side",
+                          {{"solid", words::Noun{text.problem.solid.name()}}}));
+    return {};
+  }
   const NetAsk& ask = net_asks()[static_cast<std::size_t>(found - words.begin())];
   lessons::check_keys(node, ask.keys, message("a question about a net like this"), context);
   const auto task = ask.read(node, text.problem, context);

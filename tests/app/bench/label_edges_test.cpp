@@ -54,9 +54,12 @@ Drawn drawn(const BenchPicture& picture, Vec3 from, Vec3 to) {
 
 std::vector<Drawn> all_drawn(const BenchPicture& picture) {
   std::vector<Drawn> lines;
-  for (const auto& corners : picture.look.faces) {
+  for (std::size_t facet = 0; facet < picture.look.faces.size(); ++facet) {
+    const auto& corners = picture.look.faces[facet];
     for (std::size_t i = 0; i < corners.size(); ++i) {
-      lines.push_back(drawn(picture, corners[i], corners[(i + 1) % corners.size()]));
+      if (picture.drawn_sides.empty() || picture.drawn_sides[facet][i]) {
+        lines.push_back(drawn(picture, corners[i], corners[(i + 1) % corners.size()]));
+      }
     }
   }
   for (const render::LineLook& line : picture.look.lines) {
