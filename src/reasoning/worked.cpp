@@ -21,12 +21,20 @@ const units::WrittenQuantity* label_of(const solids::Solid& solid, const Symbol&
   return is_one_number && written->unit == solid.unit() ? written : nullptr;
 }
 
+/// "10π" is worked with as it stands.
+bool is_of_pi(const exact::Number& value) {
+  return value.is_exact() && (value / exact::Number::pi()).is_rational() && !value.is_zero();
+}
+
 std::string number_text(const solids::Solid& solid, const Symbol& symbol, int places) {
   if (const units::WrittenQuantity* label = label_of(solid, symbol)) {
     return label->number.text;
   }
   const auto value = solid.values().find(symbol.name);
-  return value == solid.values().end() ? symbol.letter : exact::shown(value->second, places).text;
+  if (value == solid.values().end()) {
+    return symbol.letter;
+  }
+  return is_of_pi(value->second) ? exact::class_text(value->second) : exact::shown(value->second, places).text;
 }
 
 /// Whether a reader who works out the expression with numbers of so many decimals gets its value as it is shown.
@@ -37,7 +45,7 @@ bool comes_out(const solids::Solid& solid, const Expression& expression, const W
     if (value == solid.values().end()) {
       return true;  // a letter stands there
     }
-    const bool is_label = label_of(solid, symbol) != nullptr;
+    const bool is_label = label_of(solid, symbol) != nullptr || is_of_pi(value->second);
     printed[symbol.name] =
         is_label ? value->second : exact::rounded(value->second, exact::enough_places(value->second, places));
   }

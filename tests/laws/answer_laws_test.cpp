@@ -47,6 +47,12 @@ std::string measured(const Solid& solid, const std::string& name) {
                      places);
 }
 
+/// "faces", or "face" of a single one.
+std::string counted_noun(const reasoning::Explanation& one) {
+  const bool is_one = said(one.answer).rfind("1 ", 0) == 0;
+  return !is_one ? one.find : one.find == "vertices" ? "vertex" : one.find.substr(0, one.find.size() - 1);
+}
+
 std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
   const Problem problem = asking_all(solid);
   const auto all = practice::explained(problem);
@@ -57,7 +63,8 @@ std::string explanations_end_in_the_measure(const Solid& solid, test::Dice&) {
   for (const reasoning::Explanation& one : *all) {
     const bool counts = parts.count(one.find) != 0;  // its key is the number alone
     const std::string answer = said(one.answer);
-    const std::string key = said(practice::right_answer(problem, one.find).value()) + (counts ? " " + one.find : "");
+    const std::string key =
+        said(practice::right_answer(problem, one.find).value()) + (counts ? " " + counted_noun(one) : "");
     if (answer != key) {
       wrong += one.find + " is explained as " + answer + ", the key has another. ";
     }

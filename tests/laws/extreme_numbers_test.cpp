@@ -41,7 +41,8 @@ void expect_told_whole(const Description& description) {
   }
   // Coordinates say what exact numbers say, and faces of one group are of one size.
   const geometry::Polyhedron& facets = solid->body().facets();
-  EXPECT_NEAR(geometry::surface_area(facets) / solid->surface_area().amount().to_double(), 1, 1e-6) << solid->name();
+  const double slack = solid->body().is_flat_faced() ? 1e-6 : 1e-3;  // a disk has 73 corners
+  EXPECT_NEAR(geometry::surface_area(facets) / solid->surface_area().amount().to_double(), 1, slack) << solid->name();
   EXPECT_NEAR(geometry::volume(facets) / solid->volume().amount().to_double(), 1, 1e-3) << solid->name();
   for (const solids::Face& face : solid->faces()) {
     for (const solids::Face& other : solid->faces()) {

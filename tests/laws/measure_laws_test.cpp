@@ -121,14 +121,22 @@ std::string nets_keep_size(const Solid& solid, test::Dice& dice) {
   for (const geometry::Polygon& polygon : solids::unfolded(solid.body(), tree)) {
     laid += geometry::signed_area(polygon);
   }
-  std::string wrong = near(laid, solid.surface_area().amount().to_double()) ? "" : "the net's area is not S. ";
+  // A disk of 73 corners is a little smaller than its circle.
+  const bool is_flat_faced = solid.body().is_flat_faced();
+  const auto nearly = [&](double a, double b) { return is_flat_faced ? near(a, b) : std::abs(a / b - 1) < 1e-3; };
+  std::string wrong = nearly(laid, solid.surface_area().amount().to_double()) ? "" : "the net's area is not S. ";
   const auto order = dice.below(2) == 0 ? nets::FoldOrder::Together : nets::FoldOrder::OneByOne;
   for (const double amount : {0.0, dice.between(0, 1), 1.0}) {
     const nets::Pose pose = solids::standing(solid.body(), tree, amount, order).corners;
     for (const solids::Face& face : solid.faces()) {
-      const auto& corners = pose[face.id.index()];
-      const auto closed = solid.body().facets().corners(face.id);
-      if (!near(doubled_area(corners) / 2, face.area.amount().to_double())) {
+      if (is_flat_faced && !near(doubled_area(pose[face.id.index()]) / 2, face.area.amount().to_double())) {
+        wrong += "a face's area is not the one that is told. ";
+      }
+    }
+    for (std::size_t facet = 0; facet < pose.size(); ++facet) {
+      const auto& corners = pose[facet];
+      const auto closed = solid.body().facets().corners(FaceId::at(facet));
+      if (!near(doubled_area(corners), doubled_area(closed))) {
         wrong += "a face's area changes as it folds. ";
       }
       for (std::size_t i = 0; i < corners.size(); ++i) {

@@ -1,4 +1,4 @@
-#include "solids/round_parts.hpp"
+#include "solids/round/round_parts.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,7 @@
 #include <cmath>
 
 #include "solids/kind_table.hpp"
-#include "solids/round_parts.hpp"
+#include "solids/round/round_parts.hpp"
 
 namespace fw::solids::kind {
 namespace {
