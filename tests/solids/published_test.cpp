@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <fstream>
+#include <map>
 
 #include "geometry/measure.hpp"
 #include "support/describe_solid.hpp"
@@ -65,6 +66,24 @@ TEST(PublishedExamples, ComeOutAsPrintedUnlessThePrintIsWrong) {
     }
   }
   EXPECT_EQ(wrong, 8);
+}
+
+TEST(PublishedRoundSolids, ComeOutAsPrintedWithTheBooksPi) {
+  const auto rows = rows_of("round.tsv");
+  ASSERT_EQ(rows.size(), 58U);
+  constexpr double pi = 3.14159265358979323846;
+  const std::map<std::string, double> book{{"pi", pi}, {"3.14", 3.14}, {"22/7", 22.0 / 7}, {"256/81", 256.0 / 81}};
+  for (const auto& row : rows) {
+    ASSERT_EQ(row.size(), 8U) << row[0];
+    SCOPED_TRACE(row[0] + ": " + row[1]);
+    const double value = measured(row[2], row[3]) * std::pow(book.at(row[5]) / pi, std::stod(row[6]));
+    const double printed = std::stod(row[4]);
+    if (row[7] == "WRONG") {
+      EXPECT_GT(std::abs(value - printed), half_unit(row[4]));
+    } else {
+      EXPECT_NEAR(value, printed, row[7] == "ok~" ? 2e-5 * printed : half_unit(row[4]) * 1.0001);
+    }
+  }
 }
 
 TEST(PublishedSolids, RegularPolyhedraHaveTheValuesOfTheHandbook) {
