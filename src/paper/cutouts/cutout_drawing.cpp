@@ -5,6 +5,8 @@
 
 #include "figures/face_style.hpp"
 #include "figures/typeset.hpp"
+#include "paper/cutouts/course.hpp"
+#include "paper/cutouts/teeth.hpp"
 #include "solids/body/body_nets.hpp"
 
 namespace fw::paper {
@@ -18,6 +20,14 @@ using words::message;
 constexpr double mate_em = points(7);
 constexpr double mate_inside = 3.2;
 
+/// Dashes for a short fold, so that it begins and ends with one.
+Pen short_fold_pen(const std::vector<Vec2>& line) {
+  const double length = Course(line).length();
+  const double gaps = std::max(1.0, std::floor(length / 4.5));
+  const double unit = length / (3 * (gaps + 1) + 2 * gaps);
+  return {fold_pen().width, {3 * unit, 2 * unit}};
+}
+
 /// Draws in millimeters of the net, y up.
 class CutoutPen {
  public:
@@ -26,9 +36,12 @@ class CutoutPen {
 
   void draw(const CutoutLook& look) {
     canvas_.begin_part("cut");
-    each_side([&](NetSide side, const GluedPair* pair, bool is_fold) {
-      if (!is_fold) cut(side, pair);
+    each_side([&](const FlatNet::Straight& side, const GluedPair* pair, bool is_fold) {
+      if (!is_fold) cut(side.at, pair);
     });
+    for (const Rim& rim : cutout_.net.rims) {
+      for (const std::vector<Vec2>& stroke : cut_lines(rim)) line(stroke, cut_pen());
+    }
     canvas_.end_part();
     fold_lines("fold-away", false);
     fold_lines("fold-toward", true);
@@ -36,9 +49,15 @@ class CutoutPen {
     for (const GluedPair& pair : cutout_.net.pairs) {
       if (pair.tab_on) line({pair.tab[1], pair.tab[0]}, fold_pen());
     }
+    for (const Rim& rim : cutout_.net.rims) {
+      for (const Tooth& tooth : rim.teeth) line(tooth.foot, short_fold_pen(tooth.foot));
+    }
     canvas_.end_part();
     canvas_.begin_part("text");
-    if (look.has_mates) mates();
+    if (look.has_mates) {
+      mates();
+      rim_mates();
+    }
     faces(look);
     if (look.has_lengths) lengths();
     canvas_.end_part();
@@ -60,16 +79,12 @@ class CutoutPen {
 
   template <class F>
   void each_side(const F& f) const {
-    for (std::size_t i = 0; i < cutout_.net.faces.size(); ++i) {
-      const FaceId face = FaceId::at(i);
-      for (std::size_t side = 0; side < polygon(face).size(); ++side) {
-        const EdgeId edge = solid_.body().edges_of(face)[side];
-        const auto& folds = cutout_.net.folds;
-        const bool is_fold = std::find(folds.begin(), folds.end(), edge) != folds.end();
-        const auto pair = std::find_if(cutout_.net.pairs.begin(), cutout_.net.pairs.end(),
-                                       [&](const GluedPair& one) { return one.edge == edge; });
-        f(NetSide{face, side}, pair == cutout_.net.pairs.end() ? nullptr : &*pair, is_fold);
-      }
+    for (const FlatNet::Straight& side : cutout_.net.straights) {
+      const auto& folds = cutout_.net.folds;
+      const bool is_fold = std::find(folds.begin(), folds.end(), side.edge) != folds.end();
+      const auto pair = std::find_if(cutout_.net.pairs.begin(), cutout_.net.pairs.end(),
+                                     [&](const GluedPair& one) { return one.edge == side.edge; });
+      f(side, pair == cutout_.net.pairs.end() ? nullptr : &*pair, is_fold);
     }
   }
 
@@ -83,16 +98,18 @@ class CutoutPen {
     line({from, pair->tab[1], pair->tab[2], pair->tab[3], pair->tab[0], to}, cut_pen());
   }
 
-  void fold_lines(const char* part, bool is_toward) {
-    canvas_.begin_part(part);
-    each_side([&](NetSide side, const GluedPair*, bool is_fold) {
-      const EdgeId edge = solid_.body().edges_of(side.face)[side.side];
-      const bool is_other_way = is_fold && solids::opening_angle_rad(solid_.body(), edge) < 0;
-      if (is_fold && is_other_way == is_toward && solid_.body().faces_at(edge).first == side.face) {
-        const auto [from, to] = ends(side);
+  void fold_lines(const char* name, bool is_toward) {
+    canvas_.begin_part(name);
+    each_side([&](const FlatNet::Straight& side, const GluedPair*, bool is_fold) {
+      const bool is_other_way = is_fold && solids::opening_angle_rad(solid_.body(), side.edge) < 0;
+      if (is_fold && is_other_way == is_toward && solid_.body().faces_at(side.edge).first == side.at.face) {
+        const auto [from, to] = ends(side.at);
         line({from, to}, is_toward ? toward_pen() : fold_pen());
       }
     });
+    for (const Rim& rim : cutout_.net.rims) {
+      if (rim.from && !is_toward) line(bridge_of(rim), short_fold_pen(bridge_of(rim)));
+    }
     canvas_.end_part();
   }
 
@@ -118,6 +135,21 @@ class CutoutPen {
           text(from + along * 0.5 - inward * 2.6, said(message("tape")), mate_em);
         }
       }
+    }
+  }
+
+  /// The same number in a tooth and on the disk where that tooth comes.
+  void rim_mates() {
+    std::size_t number = cutout_.net.pairs.size();
+    for (const Rim& rim : cutout_.net.rims) {
+      if (!rim.is_glued()) continue;
+      const std::string text_of_it = std::to_string(++number);
+      if (rim.teeth.empty()) continue;
+      const Tooth& tooth = rim.teeth[rim.teeth.size() / 4];
+      text(geometry::centroid(tooth.shape), text_of_it, mate_em);
+      const Vec2 on_rim = Course(rim.on_disk).point((tooth.from + tooth.to) / 2);
+      const Vec2 inward = glm::normalize(geometry::centroid(polygon(rim.disk)) - on_rim);
+      text(on_rim + inward * mate_inside, text_of_it, mate_em);
     }
   }
 
@@ -167,17 +199,15 @@ class CutoutPen {
   /// Each length once in a group of congruent faces, inside the face.
   void lengths() {
     std::vector<std::pair<solids::GroupId, std::string>> told;
-    const double slack = 1e-6 * solid_.body().edge_lengths().front();
     for (const solids::Face& face : solid_.faces()) {
       const Polygon& shape = polygon(face.id);
       for (const solids::FaceLength& length : face.lengths) {
         if (length.is_height || shape.empty()) continue;
-        const auto edge = solid_.body().edge_along(face.id, length.from, length.to, slack);
         const std::pair<solids::GroupId, std::string> key{face.group, length.symbol.name};
-        if (!edge || std::find(told.begin(), told.end(), key) != told.end()) continue;
-        const auto& edges = solid_.body().edges_of(face.id);
-        const auto side = static_cast<std::size_t>(std::find(edges.begin(), edges.end(), *edge) - edges.begin());
-        if (length_label(shape, side, length)) told.push_back(key);
+        if (std::find(told.begin(), told.end(), key) != told.end()) continue;
+        const auto side = side_along(solid_.body(), face.id, length.from, length.to);
+        if (!side) continue;
+        if (length_label(shape, *side, length)) told.push_back(key);
       }
     }
   }
@@ -217,6 +247,10 @@ CutoutLines lines_on(const lessons::Problem& problem, const Cutout& cutout) {
   CutoutLines lines;
   for (const EdgeId edge : cutout.net.folds) {
     lines.folds_toward = lines.folds_toward || solids::opening_angle_rad(problem.solid.body(), edge) < 0;
+  }
+  for (const Rim& rim : cutout.net.rims) {
+    lines.is_rolled = lines.is_rolled || !rim.on_side.empty();
+    lines.circles += rim.is_glued() ? 1 : 0;
   }
   lines.has_tape = cutout.net.taped() > 0;
   lines.has_tabs = cutout.net.taped() < cutout.net.pairs.size();
@@ -270,7 +304,14 @@ void draw_cutout_legend(PageCanvas& canvas, const Rect& rect, const CutoutLines&
     sample(toward_pen(), message("score, then fold toward you"));
   }
   std::vector<words::Message> what{message("The printed side ends up on the outside.")};
-  if (lines.has_tabs) {
+  if (lines.is_rolled) {
+    what.push_back(message("Sides with the same number meet."));
+    what.push_back(lines.circles == 0
+                       ? message("Roll the side round and glue the seam.")
+                       : message("Roll the side round and glue the seam first, then fold in the teeth and glue on the "
+                                 "{count:circle|circles}.",
+                                 {{"count", lines.circles}}));
+  } else if (lines.has_tabs) {
     what.push_back(message("Sides with the same number meet. Glue the tabs, the highest number last."));
   }
   if (lines.has_tape) {

@@ -81,7 +81,7 @@ TEST(Tabs, NoSideOfTheShelfHasToBeTaped) {
   for (const solids::Solid& solid : shelf_solids()) {
     FlatNet net = flat_net(solid.body(), solid.classic_net(), 100 / longest(solid.body()), {});
     EXPECT_EQ(net.pairs.size() + net.folds.size(), solid.body().edge_count());
-    add_tabs(net, solid.classic_net());
+    add_tabs(net);
     EXPECT_EQ(checked(net, solid.name()), 0U) << solid.name();
   }
 }
@@ -92,10 +92,10 @@ TEST(Tabs, LieFreeInAnyNet) {
     for (int i = 0; i < 4; ++i) {
       const nets::HingeTree tree = practice::random_net(solid.body(), solid.classic_net().root(), seed);
       FlatNet net = flat_net(solid.body(), tree, 100 / longest(solid.body()), {});
-      add_tabs(net, tree);
+      add_tabs(net);
       checked(net, solid.name());
       FlatNet twice = flat_net(solid.body(), tree, 200 / longest(solid.body()), {});
-      add_tabs(twice, tree);
+      add_tabs(twice);
       EXPECT_LE(twice.taped(), net.taped()) << solid.name() << ": a larger net has more room for its tabs";
     }
   }
@@ -120,7 +120,7 @@ TEST(Tabs, LieFreeOnMadeUpSolidsSlow) {
       for (const nets::HingeTree& tree :
            {problem.solid.classic_net(), practice::random_net(body, problem.solid.classic_net().root(), seed)}) {
         FlatNet net = flat_net(body, tree, scale, {});
-        add_tabs(net, tree);
+        add_tabs(net);
         taped += checked(net, problem.id);
         pairs += net.pairs.size();
       }
