@@ -191,7 +191,8 @@ class Choosing {
       const PageFit fit = page_fit(cutout.net, wish_);
       const bool is_better = !best || cutout.net.taped() < best->net.taped();
       if (fit.fit.scale < 1 - 1e-9 || !is_better) return;
-      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
+      const double angle = upright(cutout.net, fit.fit.angle_rad);
+      cutout.net = placed(std::move(cutout.net), angle);
       cutout.size = size_of(cutout.net);
       cutout.lies = fit.lies;
       cutout.is_usual = trees_[index] == problem_.solid.classic_net();
@@ -208,6 +209,26 @@ class Choosing {
     return best;
   }
 
+  /// On the fewest pages: turned as it would be largest on one, or straight.
+  [[nodiscard]] Cutout tiled(const Cutout& cutout) const {
+    std::optional<Cutout> best;
+    const auto count = [](double length, double room) {
+      return static_cast<std::size_t>(std::max(1.0, std::ceil((length - tile_overlap) / (room - tile_overlap) - 1e-9)));
+    };
+    constexpr double quarter = std::numbers::pi / 2;
+    for (const PageFit& fit : {page_fit(cutout.net, wish_), PageFit{{1, 0}, false}, PageFit{{1, 0}, true},
+                               PageFit{{1, quarter}, false}, PageFit{{1, quarter}, true}}) {
+      Cutout one = cutout;
+      one.net = placed(cutout.net, upright(cutout.net, fit.fit.angle_rad));
+      one.size = size_of(one.net);
+      one.lies = fit.lies;
+      one.columns = count(one.size.x, one.lies ? wish_.lying_width : wish_.width);
+      one.rows = count(one.size.y, one.lies ? wish_.lying_height : wish_.height);
+      if (!best || one.columns * one.rows < best->columns * best->rows) best = std::move(one);
+    }
+    return std::move(*best);
+  }
+
   [[nodiscard]] Result<Cutout, words::Message> at_scale(const PaperScale& scale) const {
     if (!can_be_cut(scale)) {
       return too_small(scale);
@@ -220,19 +241,8 @@ class Choosing {
       if (!lies_free(body_, trees_[rated_[i].index])) continue;
       ++tried;
       Cutout cutout = made(trees_[rated_[i].index], scale);
-      const PageFit fit = page_fit(cutout.net, wish_);
-      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
-      cutout.size = size_of(cutout.net);
-      cutout.lies = fit.lies;
       cutout.is_usual = trees_[rated_[i].index] == problem_.solid.classic_net();
-      const double width = cutout.lies ? wish_.lying_width : wish_.width;
-      const double height = cutout.lies ? wish_.lying_height : wish_.height;
-      const auto count = [](double length, double room) {
-        return static_cast<std::size_t>(
-            std::max(1.0, std::ceil((length - tile_overlap) / (room - tile_overlap) - 1e-9)));
-      };
-      cutout.columns = count(cutout.size.x, width);
-      cutout.rows = count(cutout.size.y, height);
+      cutout = tiled(cutout);
       if (!best || cutout.columns * cutout.rows < best->columns * best->rows) best = std::move(cutout);
     }
     if (!best || best->columns * best->rows > most_tiles) {

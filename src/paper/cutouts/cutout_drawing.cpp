@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "figures/face_style.hpp"
 #include "figures/typeset.hpp"
@@ -132,7 +133,9 @@ class CutoutPen {
         if (pair.tab_on == side) {
           text((pair.tab[0] + pair.tab[1] + pair.tab[2] + pair.tab[3]) * 0.25, number, mate_em);
         } else if (!pair.tab_on) {
-          text(from + along * 0.5 - inward * 2.6, said(message("tape")), mate_em);
+          const bool is_seam = pair.a.face == pair.b.face;  // its sides may lie a hair's breadth apart
+          const Vec2 beside = is_seam ? inward * mate_inside : inward * -2.6;
+          if (!is_seam || side == pair.a) text(from + along * 0.5 + beside, said(message("tape")), mate_em);
         }
       }
     }
@@ -145,11 +148,15 @@ class CutoutPen {
       if (!rim.is_glued()) continue;
       const std::string text_of_it = std::to_string(++number);
       if (rim.teeth.empty()) continue;
-      const Tooth& tooth = rim.teeth[rim.teeth.size() / 4];
+      // Above or below the middle of the disk, where its area is written.
+      const Course course(rim.on_disk);
+      const Vec2 middle = geometry::centroid(polygon(rim.disk));
+      const auto place = [&](const Tooth& tooth) { return course.point((tooth.from + tooth.to) / 2); };
+      const Tooth& tooth = *std::max_element(rim.teeth.begin(), rim.teeth.end(), [&](const Tooth& a, const Tooth& b) {
+        return std::abs(place(a).y - middle.y) < std::abs(place(b).y - middle.y) - 1e-6;
+      });
       text(geometry::centroid(tooth.shape), text_of_it, mate_em);
-      const Vec2 on_rim = Course(rim.on_disk).point((tooth.from + tooth.to) / 2);
-      const Vec2 inward = glm::normalize(geometry::centroid(polygon(rim.disk)) - on_rim);
-      text(on_rim + inward * mate_inside, text_of_it, mate_em);
+      text(place(tooth) + glm::normalize(middle - place(tooth)) * mate_inside, text_of_it, mate_em);
     }
   }
 
@@ -179,11 +186,13 @@ class CutoutPen {
       const double width =
           look.has_areas ? canvas_.text_size(area, style).x : rule + 2 + canvas_.text_size("A =  " + unit, style).x;
       const bool has_area = (look.has_areas || look.asks_areas) && std::hypot(width / 2, 1.6 * style.size) < room;
+      if (look.has_letters && has_room && !has_area) has_middle_letter_.push_back(face.id);
       if (look.has_letters && has_room) {
         text(middle + Vec2{0, has_area ? 0.8 * em : 0}, figures::group_letter(face.group), em, true);
       }
       if (!has_area) continue;
       const Vec2 at = middle - Vec2{0, 1.0 * style.size};
+      area_rows_.push_back(Rect{on_page(at).x, on_page(at).y, 0, 0}.inset(-width / 2, -0.65 * style.size));
       if (look.has_areas) {
         text(at, area, style.size);
         continue;
@@ -206,36 +215,86 @@ class CutoutPen {
         const std::pair<solids::GroupId, std::string> key{face.group, length.symbol.name};
         if (std::find(told.begin(), told.end(), key) != told.end()) continue;
         const auto side = side_along(solid_.body(), face.id, length.from, length.to);
-        if (!side) continue;
-        if (length_label(shape, *side, length)) told.push_back(key);
+        if (!side) {
+          if (radius_line(face, length)) told.push_back(key);
+          continue;
+        }
+        if (length_label(face.id, *side, length)) told.push_back(key);
       }
     }
   }
 
-  /// Whether it had room.
-  bool length_label(const Polygon& shape, std::size_t side, const solids::FaceLength& length) {
+  [[nodiscard]] std::string label_of(const solids::FaceLength& length) const {
+    return length.mark ? solid_.label(*length.mark) : units::text(units::Length::of(length.value, solid_.unit()), 2);
+  }
+
+  /// The radius of a disk, from its middle to the right. Whether it had room.
+  bool radius_line(const solids::Face& face, const solids::FaceLength& length) {
+    const auto is_here = [&](const Rim& rim) { return rim.disk == face.id; };
+    const auto& rims = cutout_.net.rims;
+    const bool is_round = std::any_of(rims.begin(), rims.end(), is_here);
+    const bool is_taken =
+        std::find(has_middle_letter_.begin(), has_middle_letter_.end(), face.id) != has_middle_letter_.end();
+    const std::string label = label_of(length);
+    if (!is_round || is_taken || label == "?") return false;
     const TextStyle style{points(9), black};
-    const std::string label =
-        length.mark ? solid_.label(*length.mark) : units::text(units::Length::of(length.value, solid_.unit()), 2);
+    const Polygon& disk = polygon(face.id);
+    const Vec2 middle = geometry::centroid(disk);
+    const double radius = geometry::perimeter(disk) / (2 * std::numbers::pi);
+    constexpr double letter = 3;  // its room on this side of the middle
+    const double width = canvas_.text_size(label, style).x;
+    if (letter + width + 2 > radius) return false;
+    canvas_.circle(on_page(middle), 0.5, black, std::nullopt);
+    line({middle, middle + Vec2{radius, 0}}, {points(0.6), {}});
+    text(middle + Vec2{(letter + radius) / 2, 0.75 * style.size}, label, style.size);
+    return true;
+  }
+
+  /// Whether it had room.
+  bool length_label(FaceId face, std::size_t side, const solids::FaceLength& length) {
+    const Polygon& shape = polygon(face);
+    const TextStyle style{points(9), black};
+    const std::string label = label_of(length);
     if (label == "?") return false;
     const Vec2& from = shape[side];
     const Vec2 along = shape[(side + 1) % shape.size()] - from;
     const Vec2 inward = glm::normalize(Vec2{-along.y, along.x});
     const Vec2 half{canvas_.text_size(label, style).x / 2, 0.55 * style.size};
     const double away = std::abs(inward.x) * half.x + std::abs(inward.y) * half.y + 1;
-    const Vec2 at = from + along * 0.56 + inward * away;
-    for (const Vec2& corner : {Vec2{half.x, half.y}, Vec2{-half.x, half.y}, -half, Vec2{half.x, -half.y}}) {
-      if (!geometry::contains(shape, at + corner)) return false;
+    // Beside the area of a face that is rolled there may be no room for both.
+    const bool is_rolled = solid_.body().bends(face);
+    for (const double share : is_rolled ? std::vector<double>{0.56, 0.25, 0.75} : std::vector<double>{0.56}) {
+      const Vec2 at = from + along * share + inward * away;
+      const Rect box{on_page(at).x - half.x, on_page(at).y - half.y, 2 * half.x, 2 * half.y};
+      const bool is_taken = is_rolled && std::any_of(area_rows_.begin(), area_rows_.end(),
+                                                     [&](const Rect& row) { return row.inset(-1).overlaps(box); });
+      const std::vector<Vec2> corners{at + half, at - half, at + Vec2{half.x, -half.y}, at - Vec2{half.x, -half.y}};
+      if (is_taken || !std::all_of(corners.begin(), corners.end(),
+                                   [&](Vec2 corner) { return geometry::contains(shape, corner); })) {
+        continue;
+      }
+      text(at, label, style.size);
+      return true;
     }
-    text(at, label, style.size);
-    return true;
+    return false;
   }
 
   PageCanvas& canvas_;
   const solids::Solid& solid_;
   const Cutout& cutout_;
   Vec2 at_;
+  std::vector<FaceId> has_middle_letter_;  ///< no room for the area below it
+  std::vector<Rect> area_rows_;
 };
+
+/// How a face that bends is closed, and its disks put on.
+words::Message rolling(const CutoutLines& lines) {
+  const words::Message seam = lines.has_tape ? message("Roll the side round and tape the seam")
+                                             : message("Roll the side round and glue the seam");
+  return lines.circles == 0 ? message("{seam}.", {{"seam", seam}})
+                            : message("{seam} first, then fold in the teeth and glue on the {count:circle|circles}.",
+                                      {{"seam", seam}, {"count", lines.circles}});
+}
 
 }  // namespace
 
@@ -306,15 +365,11 @@ void draw_cutout_legend(PageCanvas& canvas, const Rect& rect, const CutoutLines&
   std::vector<words::Message> what{message("The printed side ends up on the outside.")};
   if (lines.is_rolled) {
     what.push_back(message("Sides with the same number meet."));
-    what.push_back(lines.circles == 0
-                       ? message("Roll the side round and glue the seam.")
-                       : message("Roll the side round and glue the seam first, then fold in the teeth and glue on the "
-                                 "{count:circle|circles}.",
-                                 {{"count", lines.circles}}));
+    what.push_back(rolling(lines));
   } else if (lines.has_tabs) {
     what.push_back(message("Sides with the same number meet. Glue the tabs, the highest number last."));
   }
-  if (lines.has_tape) {
+  if (lines.has_tape && !lines.is_rolled) {
     what.push_back(message("Tape the sides marked \"tape.\""));
   }
   what.push_back(message("Scissors and knives: follow your school's own safety rules."));

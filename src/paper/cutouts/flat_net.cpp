@@ -1,6 +1,7 @@
 #include "paper/cutouts/flat_net.hpp"
 
 #include <algorithm>
+#include <numbers>
 
 #include "geometry/flat_math.hpp"
 #include "solids/body/body_nets.hpp"
@@ -221,6 +222,21 @@ std::optional<std::size_t> side_along(const Body& body, FaceId face, geometry::V
     if (lies_on(from) && lies_on(to)) return i;
   }
   return std::nullopt;
+}
+
+double upright(const FlatNet& net, double angle_rad) {
+  for (const GluedPair& pair : net.pairs) {
+    const auto is_lower = [&](const Rim& rim) { return rim.side == pair.a.face && !rim.on_side.empty(); };
+    const auto rim = std::find_if(net.rims.begin(), net.rims.end(), is_lower);  // the first of two is the lower one
+    if (!(pair.a.face == pair.b.face) || rim == net.rims.end()) continue;
+    const Polygon& face = net.faces[pair.a.face.index()];
+    const Vec2 seam = (face[pair.a.side] + face[(pair.a.side + 1) % face.size()] + face[pair.b.side] +
+                       face[(pair.b.side + 1) % face.size()]) *
+                      0.25;
+    const Vec2 up = turned(seam - rim->on_side[rim->on_side.size() / 2], angle_rad);
+    return up.y < -1e-6 * glm::length(up) ? angle_rad + std::numbers::pi : angle_rad;
+  }
+  return angle_rad;
 }
 
 std::vector<Vec2> corners_of(const FlatNet& net) {

@@ -74,6 +74,9 @@ struct FlatNet {
 [[nodiscard]] std::optional<std::size_t> side_along(const Body& body, FaceId face, geometry::Vec3 from,
                                                     geometry::Vec3 to);
 
+/// The turn, or half a turn more, so that the upper end of a face that bends is not below.
+[[nodiscard]] double upright(const FlatNet& net, double angle_rad);
+
 /// All corners of faces, tabs and teeth.
 [[nodiscard]] std::vector<Vec2> corners_of(const FlatNet& net);
 /// Turned, and moved so that its lower left corner is the origin.

@@ -67,11 +67,14 @@ class RimTeeth {
   }
 
   [[nodiscard]] bool is_free(const Tooth& one) const {
-    // What is beyond the foot; there it touches its own face.
+    // What is beyond the foot; there it touches its own face, and a rim that bends lies before its chord.
     const std::size_t n = one.shape.size();
     const Vec2& a = one.foot.front();
     const Vec2& b = one.foot.back();
-    const Polygon beyond{b + (one.shape[n - 1] - b) * 0.02, a + (one.shape[n - 2] - a) * 0.02, one.shape[n - 2],
+    double before = 0.1;
+    for (const Vec2& p : one.foot) before = std::max(before, 0.1 + geometry::distance_to_segment(p, a, b));
+    const double share = before / depth_;
+    const Polygon beyond{b + (one.shape[n - 1] - b) * share, a + (one.shape[n - 2] - a) * share, one.shape[n - 2],
                          one.shape[n - 1]};
     for (const Polygon& face : net_.faces) {
       if (!face.empty() && is_near(beyond, face)) return false;
