@@ -9,7 +9,7 @@
 namespace fw::paper {
 namespace {
 
-constexpr double least_bridge = 4;  // millimeters; a narrower one tears
+constexpr double least_bridge = 3;  // millimeters; a narrower one tears
 
 /// The outline of a face that bends, and which of its sides are its seam.
 struct Bent {
