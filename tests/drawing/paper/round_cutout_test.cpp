@@ -133,6 +133,9 @@ TEST(RoundNets, HaveEqualLengthsWhereTheyMeet) {
       }
       EXPECT_NEAR(around / made.around(), 1, 1e-9);
       EXPECT_NEAR(glm::length(rim.on_disk.front() - rim.on_disk.back()), 0, 1e-9);
+      for (const std::size_t middle : {36U, 37U}) {  // the strip on which the disk hangs
+        EXPECT_NEAR(glm::length(rim.on_disk[middle] - rim.on_side[middle]), 0, 1e-6);
+      }
     }
   }
 }
@@ -371,6 +374,18 @@ TEST(RoundNets, ArePrintedWithWhatToDo) {
   EXPECT_THAT(text_of(printed_nets(lesson_of(cone(50, 80))).pages), HasSubstr("glue on the circle."));
   const PrintedFile file(pdf_file(can.pages, test_fonts(), "Can"));
   EXPECT_EQ(ran("qpdf --check " + file.path()).status, 0);
+}
+
+TEST(RoundNets, LieInsideThePrintablePage) {
+  const PaperSize paper = *find_paper("letter");
+  for (const std::string& solid : {cylinder(50, 80), cylinder(25, 60), cylinder(159, 240), cylinder(20, 200),
+                                   cylinder(2, 3), cone(50, 120), cone(60, 8), cone(30, 60), cone(10, 90)}) {
+    const Printed printed = printed_nets(lesson_of(solid));
+    ASSERT_EQ(printed.pages.size(), 1U) << solid;
+    const Page& page = printed.pages.front();
+    const Rect box = (page.width > page.height ? paper.lying() : paper).printable();
+    EXPECT_TRUE(box.contains(inked(page), 0.2)) << solid;
+  }
 }
 
 // A net that is long and narrow lies straight, so that it takes no more pages than it has to.
