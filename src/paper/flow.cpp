@@ -52,8 +52,10 @@ std::vector<PlacedBlock> flowed(const std::vector<BlockSize>& blocks, const std:
     }
     const bool sticks_out = height > room() + slack;
     placed.push_back({page, column, y, sticks_out});
-    y += height + gap;
-    is_empty = false;
+    if (height > 0) {  // the mark of a new page takes no room
+      y += height + gap;
+      is_empty = false;
+    }
   }
   return placed;
 }

@@ -141,7 +141,8 @@ Printed Packet::printed() const {
   for (const Block& block : blocks_) {
     sizes.push_back(block.size);
   }
-  for (std::size_t i = blocks_.size(); i > 0 && blocks_[i - 1].is_space; --i) {
+  const auto shows_nothing = [](const Block& block) { return block.is_space || block.size.height == 0; };
+  for (std::size_t i = blocks_.size(); i > 0 && shows_nothing(blocks_[i - 1]); --i) {
     sizes.pop_back();
   }
   const std::vector<PlacedBlock> placed = flowed(sizes, {first_room(), room()}, gap_);

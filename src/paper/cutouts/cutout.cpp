@@ -1,10 +1,14 @@
 #include "paper/cutouts/cutout.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 #include "lessons/open_faces.hpp"
+#include "paper/cutouts/tabs.hpp"
+#include "paper/cutouts/teeth.hpp"
 #include "practice/quiz.hpp"
 #include "solids/body/body_nets.hpp"
 
@@ -19,13 +23,6 @@ constexpr std::size_t most_drawn = 2'000;  // at random, where there are more
 constexpr std::size_t most_tabbed = 20;
 constexpr double small_solid = 20;         // millimeters: it may be enlarged
 constexpr double largest_count = 400'000;  // of nets with faces told apart, that are gone through
-
-std::vector<Vec2> corners_of(const FlatNet& net) {
-  std::vector<Vec2> points;
-  for (const Polygon& face : net.faces) points.insert(points.end(), face.begin(), face.end());
-  for (const GluedPair& pair : net.pairs) points.insert(points.end(), pair.tab.begin(), pair.tab.end());
-  return points;
-}
 
 /// How it fits, upright or lying.
 struct PageFit {
@@ -47,11 +44,6 @@ double largest_scale(const FlatNet& net, const CutoutWish& wish) {
   const Polygon hull = convex_hull(corners_of(net));
   return std::max(best_fit(hull, wish.width, wish.height).scale,
                   best_fit(hull, wish.lying_width, wish.lying_height).scale);
-}
-
-bool is_leaf(const solids::Body& body, const HingeTree& tree, FaceId face) {
-  const auto& edges = body.edges_of(face);
-  return std::count_if(edges.begin(), edges.end(), [&](EdgeId edge) { return tree.is_hinge(edge); }) == 1;
 }
 
 bool lies_free(const solids::Body& body, const HingeTree& tree) {
@@ -89,32 +81,38 @@ std::vector<HingeTree> nets_of(const lessons::Problem& problem, const std::vecto
   return all;
 }
 
-FlatNet placed(FlatNet net, double angle) {
-  const auto each = [&](const auto& change) {
-    for (Polygon& face : net.faces) std::for_each(face.begin(), face.end(), change);
-    for (GluedPair& pair : net.pairs) std::for_each(pair.tab.begin(), pair.tab.end(), change);
-  };
-  each([&](Vec2& p) { p = turned(p, angle); });
-  const std::vector<Vec2> points = corners_of(net);
-  Vec2 low = points.front();
-  for (const Vec2& p : points) low = glm::min(low, p);
-  each([&](Vec2& p) { p -= low; });
-  return net;
-}
-
 Vec2 size_of(const FlatNet& net) {
   Vec2 high{};
   for (const Vec2& p : corners_of(net)) high = glm::max(high, p);
   return high;
 }
 
-double shortest_edge(const solids::Body& body) {
-  const std::vector<double> lengths = body.edge_lengths();
-  return *std::min_element(lengths.begin(), lengths.end());
-}
-double longest_edge(const solids::Body& body) {
-  const std::vector<double> lengths = body.edge_lengths();
-  return *std::max_element(lengths.begin(), lengths.end());
+/// What has to be large enough to be cut, in the solid's unit.
+struct Measures {
+  double shortest = 0, longest = 0;
+  std::optional<double> across;  ///< of the smallest circle
+};
+Measures measures_of(const solids::Solid& solid) {
+  const solids::Body& body = solid.body();
+  std::vector<double> lengths;
+  Measures measures;
+  if (body.is_flat_faced()) {
+    lengths = body.edge_lengths();
+  } else {
+    const FlatNet net = flat_net(body, solid.classic_net(), 1, {});
+    for (const FlatNet::Straight& side : net.straights) {
+      const Polygon& face = net.faces[side.at.face.index()];
+      lengths.push_back(glm::length(face[(side.at.side + 1) % face.size()] - face[side.at.side]));
+    }
+    for (const Rim& rim : net.rims) {
+      const double across = geometry::perimeter(rim.on_disk) / std::numbers::pi;
+      measures.across = std::min(across, measures.across.value_or(across));
+      measures.longest = std::max(measures.longest, across);
+    }
+  }
+  measures.shortest = *std::min_element(lengths.begin(), lengths.end());
+  measures.longest = std::max(measures.longest, *std::max_element(lengths.begin(), lengths.end()));
+  return measures;
 }
 
 /// A net with how large it could be without tabs.
@@ -131,6 +129,7 @@ class Choosing {
         body_(problem.solid.body()),
         open_(lessons::open_faces(problem)),
         unit_(mm_per_unit(problem.solid)),
+        measures_(measures_of(problem.solid)),
         trees_(nets_of(problem, open_, wish.only_usual_net)) {
     for (std::size_t i = 0; i < trees_.size(); ++i) {
       rated_.push_back({i, largest_scale(flat_net(body_, trees_[i], unit_, open_), wish_)});
@@ -140,31 +139,45 @@ class Choosing {
   }
 
   [[nodiscard]] Result<Cutout, words::Message> best() const {
+    if (trees_.empty()) {
+      return failure(message("Without its open faces, this solid has no net in one piece."));
+    }
     if (wish_.scale) {
       return at_scale(*wish_.scale);
     }
-    for (const PaperScale& scale : usual_scales(longest_edge(body_) * unit_ < small_solid)) {
+    for (const PaperScale& scale : usual_scales(measures_.longest * unit_ < small_solid)) {
       if (const auto cutout = on_one_page(scale)) {
-        return shortest_edge(body_) * unit_ * scale.factor() < least_side - 1e-9
-                   ? too_small(scale)
-                   : Result<Cutout, words::Message>(*cutout);
+        return can_be_cut(scale) ? Result<Cutout, words::Message>(*cutout) : too_small(scale);
       }
     }
     return too_small(usual_scales(false).back());
   }
 
  private:
+  [[nodiscard]] bool can_be_cut(const PaperScale& scale) const {
+    const double factor = unit_ * scale.factor();
+    return measures_.shortest * factor >= least_side - 1e-9 &&
+           (!measures_.across || *measures_.across * factor >= least_across - 1e-9);
+  }
+
   [[nodiscard]] Result<Cutout, words::Message> too_small(const PaperScale& scale) const {
-    const double needed = least_side / (shortest_edge(body_) * unit_);
+    const double for_sides = least_side / (measures_.shortest * unit_);
+    const double for_circles = measures_.across ? least_across / (*measures_.across * unit_) : 0;
+    const double needed = std::max(for_sides, for_circles);
     const int thing = needed >= 1 ? 1 : static_cast<int>(std::floor(1 / needed));
     const int paper = needed >= 1 ? static_cast<int>(std::ceil(needed)) : 1;
-    return failure(message("At {scale}, the shortest side is too short to cut. Use --scale {least} or larger.",
-                           {{"scale", scale.text()}, {"least", std::to_string(paper) + ":" + std::to_string(thing)}}));
+    const std::string least = std::to_string(paper) + ":" + std::to_string(thing);
+    return failure(for_circles > for_sides
+                       ? message("At {scale}, a circle is too small to cut. Use --scale {least} or larger.",
+                                 {{"scale", scale.text()}, {"least", least}})
+                       : message("At {scale}, the shortest side is too short to cut. Use --scale {least} or larger.",
+                                 {{"scale", scale.text()}, {"least", least}}));
   }
 
   [[nodiscard]] Cutout made(const HingeTree& tree, const PaperScale& scale) const {
     FlatNet net = flat_net(body_, tree, unit_ * scale.factor(), open_);
-    add_tabs(net, tree);
+    add_tabs(net);
+    add_teeth(net);
     return {tree, std::move(net), scale};
   }
 
@@ -179,7 +192,8 @@ class Choosing {
       const PageFit fit = page_fit(cutout.net, wish_);
       const bool is_better = !best || cutout.net.taped() < best->net.taped();
       if (fit.fit.scale < 1 - 1e-9 || !is_better) return;
-      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
+      const double angle = upright(cutout.net, fit.fit.angle_rad);
+      cutout.net = placed(std::move(cutout.net), angle);
       cutout.size = size_of(cutout.net);
       cutout.lies = fit.lies;
       cutout.is_usual = trees_[index] == problem_.solid.classic_net();
@@ -196,8 +210,32 @@ class Choosing {
     return best;
   }
 
+  /// On the fewest pages: turned as it would be largest on one, or straight.
+  [[nodiscard]] Cutout tiled(const Cutout& cutout) const {
+    std::optional<Cutout> best;
+    const auto count = [](double length, double room) {
+      return static_cast<std::size_t>(std::max(1.0, std::ceil((length - tile_overlap) / (room - tile_overlap) - 1e-9)));
+    };
+    constexpr double quarter = std::numbers::pi / 2;
+    const std::array<PageFit, 4> straight{PageFit{{1, 0}, false}, PageFit{{1, 0}, true}, PageFit{{1, quarter}, false},
+                                          PageFit{{1, quarter}, true}};
+    std::vector<PageFit> fits{straight.begin(), straight.end()};
+    // A row of teeth that lies straight is cut across less often.
+    fits.insert(cutout.net.rims.empty() ? fits.begin() : fits.end(), page_fit(cutout.net, wish_));
+    for (const PageFit& fit : fits) {
+      Cutout one = cutout;
+      one.net = placed(cutout.net, upright(cutout.net, fit.fit.angle_rad));
+      one.size = size_of(one.net);
+      one.lies = fit.lies;
+      one.columns = count(one.size.x, one.lies ? wish_.lying_width : wish_.width);
+      one.rows = count(one.size.y, one.lies ? wish_.lying_height : wish_.height);
+      if (!best || one.columns * one.rows < best->columns * best->rows) best = std::move(one);
+    }
+    return std::move(*best);
+  }
+
   [[nodiscard]] Result<Cutout, words::Message> at_scale(const PaperScale& scale) const {
-    if (shortest_edge(body_) * unit_ * scale.factor() < least_side - 1e-9) {
+    if (!can_be_cut(scale)) {
       return too_small(scale);
     }
     if (auto one = on_one_page(scale)) {
@@ -208,19 +246,8 @@ class Choosing {
       if (!lies_free(body_, trees_[rated_[i].index])) continue;
       ++tried;
       Cutout cutout = made(trees_[rated_[i].index], scale);
-      const PageFit fit = page_fit(cutout.net, wish_);
-      cutout.net = placed(std::move(cutout.net), fit.fit.angle_rad);
-      cutout.size = size_of(cutout.net);
-      cutout.lies = fit.lies;
       cutout.is_usual = trees_[rated_[i].index] == problem_.solid.classic_net();
-      const double width = cutout.lies ? wish_.lying_width : wish_.width;
-      const double height = cutout.lies ? wish_.lying_height : wish_.height;
-      const auto count = [](double length, double room) {
-        return static_cast<std::size_t>(
-            std::max(1.0, std::ceil((length - tile_overlap) / (room - tile_overlap) - 1e-9)));
-      };
-      cutout.columns = count(cutout.size.x, width);
-      cutout.rows = count(cutout.size.y, height);
+      cutout = tiled(cutout);
       if (!best || cutout.columns * cutout.rows < best->columns * best->rows) best = std::move(cutout);
     }
     if (!best || best->columns * best->rows > most_tiles) {
@@ -235,6 +262,7 @@ class Choosing {
   const solids::Body& body_;
   std::vector<FaceId> open_;
   double unit_ = 1;
+  Measures measures_;
   std::vector<HingeTree> trees_;
   std::vector<Rated> rated_;
 };

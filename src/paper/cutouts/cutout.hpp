@@ -4,8 +4,8 @@
 
 #include "base/result.hpp"
 #include "lessons/lesson.hpp"
+#include "paper/cutouts/flat_net.hpp"
 #include "paper/cutouts/scale.hpp"
-#include "paper/cutouts/tabs.hpp"
 #include "paper/page.hpp"
 #include "words/message.hpp"
 
@@ -30,7 +30,7 @@ struct Cutout {
   std::size_t columns = 1, rows = 1;  ///< of pages
 };
 
-/// No side of a cut-out is shorter, in millimeters.
+/// No straight side of a cut-out is shorter, in millimeters.
 inline constexpr double least_side = 5;
 /// What two tiles share, in millimeters.
 inline constexpr double tile_overlap = 10;

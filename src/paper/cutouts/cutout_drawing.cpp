@@ -2,9 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "figures/face_style.hpp"
 #include "figures/typeset.hpp"
+#include "paper/cutouts/course.hpp"
+#include "paper/cutouts/teeth.hpp"
 #include "solids/body/body_nets.hpp"
 
 namespace fw::paper {
@@ -18,6 +21,14 @@ using words::message;
 constexpr double mate_em = points(7);
 constexpr double mate_inside = 3.2;
 
+/// Dashes for a short fold, so that it begins and ends with one.
+Pen short_fold_pen(const std::vector<Vec2>& line) {
+  const double length = Course(line).length();
+  const double gaps = std::max(1.0, std::floor(length / 4.5));
+  const double unit = length / (3 * (gaps + 1) + 2 * gaps);
+  return {fold_pen().width, {3 * unit, 2 * unit}};
+}
+
 /// Draws in millimeters of the net, y up.
 class CutoutPen {
  public:
@@ -26,9 +37,12 @@ class CutoutPen {
 
   void draw(const CutoutLook& look) {
     canvas_.begin_part("cut");
-    each_side([&](NetSide side, const GluedPair* pair, bool is_fold) {
-      if (!is_fold) cut(side, pair);
+    each_side([&](const FlatNet::Straight& side, const GluedPair* pair, bool is_fold) {
+      if (!is_fold) cut(side.at, pair);
     });
+    for (const Rim& rim : cutout_.net.rims) {
+      for (const std::vector<Vec2>& stroke : cut_lines(rim)) line(stroke, cut_pen());
+    }
     canvas_.end_part();
     fold_lines("fold-away", false);
     fold_lines("fold-toward", true);
@@ -36,9 +50,15 @@ class CutoutPen {
     for (const GluedPair& pair : cutout_.net.pairs) {
       if (pair.tab_on) line({pair.tab[1], pair.tab[0]}, fold_pen());
     }
+    for (const Rim& rim : cutout_.net.rims) {
+      for (const Tooth& tooth : rim.teeth) line(tooth.foot, short_fold_pen(tooth.foot));
+    }
     canvas_.end_part();
     canvas_.begin_part("text");
-    if (look.has_mates) mates();
+    if (look.has_mates) {
+      mates();
+      rim_mates();
+    }
     faces(look);
     if (look.has_lengths) lengths();
     canvas_.end_part();
@@ -60,16 +80,12 @@ class CutoutPen {
 
   template <class F>
   void each_side(const F& f) const {
-    for (std::size_t i = 0; i < cutout_.net.faces.size(); ++i) {
-      const FaceId face = FaceId::at(i);
-      for (std::size_t side = 0; side < polygon(face).size(); ++side) {
-        const EdgeId edge = solid_.body().edges_of(face)[side];
-        const auto& folds = cutout_.net.folds;
-        const bool is_fold = std::find(folds.begin(), folds.end(), edge) != folds.end();
-        const auto pair = std::find_if(cutout_.net.pairs.begin(), cutout_.net.pairs.end(),
-                                       [&](const GluedPair& one) { return one.edge == edge; });
-        f(NetSide{face, side}, pair == cutout_.net.pairs.end() ? nullptr : &*pair, is_fold);
-      }
+    for (const FlatNet::Straight& side : cutout_.net.straights) {
+      const auto& folds = cutout_.net.folds;
+      const bool is_fold = std::find(folds.begin(), folds.end(), side.edge) != folds.end();
+      const auto pair = std::find_if(cutout_.net.pairs.begin(), cutout_.net.pairs.end(),
+                                     [&](const GluedPair& one) { return one.edge == side.edge; });
+      f(side, pair == cutout_.net.pairs.end() ? nullptr : &*pair, is_fold);
     }
   }
 
@@ -83,16 +99,18 @@ class CutoutPen {
     line({from, pair->tab[1], pair->tab[2], pair->tab[3], pair->tab[0], to}, cut_pen());
   }
 
-  void fold_lines(const char* part, bool is_toward) {
-    canvas_.begin_part(part);
-    each_side([&](NetSide side, const GluedPair*, bool is_fold) {
-      const EdgeId edge = solid_.body().edges_of(side.face)[side.side];
-      const bool is_other_way = is_fold && solids::opening_angle_rad(solid_.body(), edge) < 0;
-      if (is_fold && is_other_way == is_toward && solid_.body().faces_at(edge).first == side.face) {
-        const auto [from, to] = ends(side);
+  void fold_lines(const char* name, bool is_toward) {
+    canvas_.begin_part(name);
+    each_side([&](const FlatNet::Straight& side, const GluedPair*, bool is_fold) {
+      const bool is_other_way = is_fold && solids::opening_angle_rad(solid_.body(), side.edge) < 0;
+      if (is_fold && is_other_way == is_toward && solid_.body().faces_at(side.edge).first == side.at.face) {
+        const auto [from, to] = ends(side.at);
         line({from, to}, is_toward ? toward_pen() : fold_pen());
       }
     });
+    for (const Rim& rim : cutout_.net.rims) {
+      if (rim.from && !is_toward) line(bridge_of(rim), short_fold_pen(bridge_of(rim)));
+    }
     canvas_.end_part();
   }
 
@@ -115,9 +133,30 @@ class CutoutPen {
         if (pair.tab_on == side) {
           text((pair.tab[0] + pair.tab[1] + pair.tab[2] + pair.tab[3]) * 0.25, number, mate_em);
         } else if (!pair.tab_on) {
-          text(from + along * 0.5 - inward * 2.6, said(message("tape")), mate_em);
+          const bool is_seam = pair.a.face == pair.b.face;  // its sides may lie a hair's breadth apart
+          const Vec2 beside = is_seam ? inward * mate_inside : inward * -2.6;
+          if (!is_seam || side == pair.a) text(from + along * 0.5 + beside, said(message("tape")), mate_em);
         }
       }
+    }
+  }
+
+  /// The same number in a tooth and on the disk where that tooth comes.
+  void rim_mates() {
+    std::size_t number = cutout_.net.pairs.size();
+    for (const Rim& rim : cutout_.net.rims) {
+      if (!rim.is_glued()) continue;
+      const std::string text_of_it = std::to_string(++number);
+      if (rim.teeth.empty()) continue;
+      // Above or below the middle of the disk, where its area is written.
+      const Course course(rim.on_disk);
+      const Vec2 middle = geometry::centroid(polygon(rim.disk));
+      const auto place = [&](const Tooth& tooth) { return course.point((tooth.from + tooth.to) / 2); };
+      const Tooth& tooth = *std::max_element(rim.teeth.begin(), rim.teeth.end(), [&](const Tooth& a, const Tooth& b) {
+        return std::abs(place(a).y - middle.y) < std::abs(place(b).y - middle.y) - 1e-6;
+      });
+      text(geometry::centroid(tooth.shape), text_of_it, mate_em);
+      text(place(tooth) + glm::normalize(middle - place(tooth)) * mate_inside, text_of_it, mate_em);
     }
   }
 
@@ -147,11 +186,13 @@ class CutoutPen {
       const double width =
           look.has_areas ? canvas_.text_size(area, style).x : rule + 2 + canvas_.text_size("A =  " + unit, style).x;
       const bool has_area = (look.has_areas || look.asks_areas) && std::hypot(width / 2, 1.6 * style.size) < room;
+      if (look.has_letters && has_room && !has_area) has_middle_letter_.push_back(face.id);
       if (look.has_letters && has_room) {
         text(middle + Vec2{0, has_area ? 0.8 * em : 0}, figures::group_letter(face.group), em, true);
       }
       if (!has_area) continue;
       const Vec2 at = middle - Vec2{0, 1.0 * style.size};
+      area_rows_.push_back(Rect{on_page(at).x, on_page(at).y, 0, 0}.inset(-width / 2, -0.65 * style.size));
       if (look.has_areas) {
         text(at, area, style.size);
         continue;
@@ -167,45 +208,93 @@ class CutoutPen {
   /// Each length once in a group of congruent faces, inside the face.
   void lengths() {
     std::vector<std::pair<solids::GroupId, std::string>> told;
-    const double slack = 1e-6 * solid_.body().edge_lengths().front();
     for (const solids::Face& face : solid_.faces()) {
       const Polygon& shape = polygon(face.id);
       for (const solids::FaceLength& length : face.lengths) {
         if (length.is_height || shape.empty()) continue;
-        const auto edge = solid_.body().edge_along(face.id, length.from, length.to, slack);
         const std::pair<solids::GroupId, std::string> key{face.group, length.symbol.name};
-        if (!edge || std::find(told.begin(), told.end(), key) != told.end()) continue;
-        const auto& edges = solid_.body().edges_of(face.id);
-        const auto side = static_cast<std::size_t>(std::find(edges.begin(), edges.end(), *edge) - edges.begin());
-        if (length_label(shape, side, length)) told.push_back(key);
+        if (std::find(told.begin(), told.end(), key) != told.end()) continue;
+        const auto side = side_along(solid_.body(), face.id, length.from, length.to);
+        if (!side) {
+          if (radius_line(face, length)) told.push_back(key);
+          continue;
+        }
+        if (length_label(face.id, *side, length)) told.push_back(key);
       }
     }
   }
 
-  /// Whether it had room.
-  bool length_label(const Polygon& shape, std::size_t side, const solids::FaceLength& length) {
+  [[nodiscard]] std::string label_of(const solids::FaceLength& length) const {
+    return length.mark ? solid_.label(*length.mark) : units::text(units::Length::of(length.value, solid_.unit()), 2);
+  }
+
+  /// The radius of a disk, from its middle to the right. Whether it had room.
+  bool radius_line(const solids::Face& face, const solids::FaceLength& length) {
+    const auto is_here = [&](const Rim& rim) { return rim.disk == face.id; };
+    const auto& rims = cutout_.net.rims;
+    const bool is_round = std::any_of(rims.begin(), rims.end(), is_here);
+    const bool is_taken =
+        std::find(has_middle_letter_.begin(), has_middle_letter_.end(), face.id) != has_middle_letter_.end();
+    const std::string label = label_of(length);
+    if (!is_round || is_taken || label == "?") return false;
     const TextStyle style{points(9), black};
-    const std::string label =
-        length.mark ? solid_.label(*length.mark) : units::text(units::Length::of(length.value, solid_.unit()), 2);
+    const Polygon& disk = polygon(face.id);
+    const Vec2 middle = geometry::centroid(disk);
+    const double radius = geometry::perimeter(disk) / (2 * std::numbers::pi);
+    constexpr double letter = 3;  // its room on this side of the middle
+    const double width = canvas_.text_size(label, style).x;
+    if (letter + width + 2 > radius) return false;
+    canvas_.circle(on_page(middle), 0.5, black, std::nullopt);
+    line({middle, middle + Vec2{radius, 0}}, {points(0.6), {}});
+    text(middle + Vec2{(letter + radius) / 2, 0.75 * style.size}, label, style.size);
+    return true;
+  }
+
+  /// Whether it had room.
+  bool length_label(FaceId face, std::size_t side, const solids::FaceLength& length) {
+    const Polygon& shape = polygon(face);
+    const TextStyle style{points(9), black};
+    const std::string label = label_of(length);
     if (label == "?") return false;
     const Vec2& from = shape[side];
     const Vec2 along = shape[(side + 1) % shape.size()] - from;
     const Vec2 inward = glm::normalize(Vec2{-along.y, along.x});
     const Vec2 half{canvas_.text_size(label, style).x / 2, 0.55 * style.size};
     const double away = std::abs(inward.x) * half.x + std::abs(inward.y) * half.y + 1;
-    const Vec2 at = from + along * 0.56 + inward * away;
-    for (const Vec2& corner : {Vec2{half.x, half.y}, Vec2{-half.x, half.y}, -half, Vec2{half.x, -half.y}}) {
-      if (!geometry::contains(shape, at + corner)) return false;
+    // Beside the area of a face that is rolled there may be no room for both.
+    const bool is_rolled = solid_.body().bends(face);
+    for (const double share : is_rolled ? std::vector<double>{0.56, 0.25, 0.75} : std::vector<double>{0.56}) {
+      const Vec2 at = from + along * share + inward * away;
+      const Rect box{on_page(at).x - half.x, on_page(at).y - half.y, 2 * half.x, 2 * half.y};
+      const bool is_taken = is_rolled && std::any_of(area_rows_.begin(), area_rows_.end(),
+                                                     [&](const Rect& row) { return row.inset(-1).overlaps(box); });
+      const std::vector<Vec2> corners{at + half, at - half, at + Vec2{half.x, -half.y}, at - Vec2{half.x, -half.y}};
+      if (is_taken || !std::all_of(corners.begin(), corners.end(),
+                                   [&](Vec2 corner) { return geometry::contains(shape, corner); })) {
+        continue;
+      }
+      text(at, label, style.size);
+      return true;
     }
-    text(at, label, style.size);
-    return true;
+    return false;
   }
 
   PageCanvas& canvas_;
   const solids::Solid& solid_;
   const Cutout& cutout_;
   Vec2 at_;
+  std::vector<FaceId> has_middle_letter_;  ///< no room for the area below it
+  std::vector<Rect> area_rows_;
 };
+
+/// How a face that bends is closed, and its disks put on.
+words::Message rolling(const CutoutLines& lines) {
+  const words::Message seam = lines.has_tape ? message("Roll the side round and tape the seam")
+                                             : message("Roll the side round and glue the seam");
+  return lines.circles == 0 ? message("{seam}.", {{"seam", seam}})
+                            : message("{seam} first, then fold in the teeth and glue on the {count:circle|circles}.",
+                                      {{"seam", seam}, {"count", lines.circles}});
+}
 
 }  // namespace
 
@@ -217,6 +306,10 @@ CutoutLines lines_on(const lessons::Problem& problem, const Cutout& cutout) {
   CutoutLines lines;
   for (const EdgeId edge : cutout.net.folds) {
     lines.folds_toward = lines.folds_toward || solids::opening_angle_rad(problem.solid.body(), edge) < 0;
+  }
+  for (const Rim& rim : cutout.net.rims) {
+    lines.is_rolled = lines.is_rolled || !rim.on_side.empty();
+    lines.circles += rim.is_glued() ? 1 : 0;
   }
   lines.has_tape = cutout.net.taped() > 0;
   lines.has_tabs = cutout.net.taped() < cutout.net.pairs.size();
@@ -270,10 +363,13 @@ void draw_cutout_legend(PageCanvas& canvas, const Rect& rect, const CutoutLines&
     sample(toward_pen(), message("score, then fold toward you"));
   }
   std::vector<words::Message> what{message("The printed side ends up on the outside.")};
-  if (lines.has_tabs) {
+  if (lines.is_rolled) {
+    what.push_back(message("Sides with the same number meet."));
+    what.push_back(rolling(lines));
+  } else if (lines.has_tabs) {
     what.push_back(message("Sides with the same number meet. Glue the tabs, the highest number last."));
   }
-  if (lines.has_tape) {
+  if (lines.has_tape && !lines.is_rolled) {
     what.push_back(message("Tape the sides marked \"tape.\""));
   }
   what.push_back(message("Scissors and knives: follow your school's own safety rules."));

@@ -4,8 +4,6 @@
 #include <cmath>
 #include <numbers>
 
-#include "solids/body/body_nets.hpp"
-
 namespace fw::paper {
 namespace {
 
@@ -101,13 +99,7 @@ Gap gap_at(const FlatNet& net, NetSide side, bool at_end) {
 
 class TabSearch {
  public:
-  TabSearch(FlatNet& net, const nets::HingeTree& tree) : net_(net) {
-    depth_.resize(net.faces.size(), 0);
-    for (const FaceId face : tree.order()) {
-      if (tree.link(face)) depth_[face.index()] = depth_[tree.link(face)->parent.index()] + 1;
-    }
-    lid_ = tree.order().back();
-  }
+  explicit TabSearch(FlatNet& net) : net_(net) {}
 
   void run() {
     for (const GluedPair& pair : net_.pairs) {
@@ -188,8 +180,8 @@ class TabSearch {
     one.shape = {at(from + base, 0), at(from, 0), at(from + lean, depth), at(from + base - lean, depth)};
     one.depth = depth;
     one.base = base;
-    one.from_root = depth_[on.face.index()];
-    one.is_on_lid = on.face == lid_;
+    one.from_root = net_.from_root[on.face.index()];
+    one.is_on_lid = on.face == net_.lid;
     return one;
   }
 
@@ -246,8 +238,6 @@ class TabSearch {
   }
 
   FlatNet& net_;
-  std::vector<std::size_t> depth_;
-  FaceId lid_{};
   std::vector<std::vector<Candidate>> candidates_;
   std::vector<std::size_t> order_;
   std::vector<const Candidate*> chosen_, best_;
@@ -256,38 +246,6 @@ class TabSearch {
 
 }  // namespace
 
-std::size_t FlatNet::taped() const {
-  return static_cast<std::size_t>(
-      std::count_if(pairs.begin(), pairs.end(), [](const GluedPair& pair) { return !pair.tab_on; }));
-}
-
-FlatNet flat_net(const Body& body, const nets::HingeTree& tree, double mm_per_unit, const std::vector<FaceId>& open) {
-  FlatNet net;
-  const auto is_open = [&](FaceId face) { return std::find(open.begin(), open.end(), face) != open.end(); };
-  const nets::Layout layout = solids::unfolded(body, tree);
-  for (std::size_t f = 0; f < layout.size(); ++f) {
-    net.faces.emplace_back();
-    for (const Vec2& p : layout[FaceId::at(f)]) {
-      if (!is_open(FaceId::at(f))) net.faces.back().push_back(p * mm_per_unit);
-    }
-  }
-  const auto side_on = [&](FaceId face, EdgeId edge) {
-    const std::vector<EdgeId>& edges = body.edges_of(face);
-    return NetSide{face, static_cast<std::size_t>(std::find(edges.begin(), edges.end(), edge) - edges.begin())};
-  };
-  for (std::size_t e = 0; e < body.edge_count(); ++e) {
-    const EdgeId edge = EdgeId::at(e);
-    const auto [first, second] = body.faces_at(edge);
-    if (is_open(first) || is_open(second)) continue;
-    if (tree.is_hinge(edge)) {
-      net.folds.push_back(edge);
-    } else {
-      net.pairs.push_back({edge, side_on(first, edge), side_on(second, edge), std::nullopt, {}, 0});
-    }
-  }
-  return net;
-}
-
-void add_tabs(FlatNet& net, const nets::HingeTree& tree) { TabSearch(net, tree).run(); }
+void add_tabs(FlatNet& net) { TabSearch(net).run(); }
 
 }  // namespace fw::paper

@@ -31,6 +31,19 @@ struct Tile {
   Rect window{};  ///< of the net, y up
 };
 
+/// Whether a face, tab or tooth lies in part on this piece of the plane.
+bool reaches_into(const FlatNet& net, const Rect& window) {
+  const Polygon sheet{
+      {window.x, window.y}, {window.right(), window.y}, {window.right(), window.bottom()}, {window.x, window.bottom()}};
+  const auto lies_there = [&](const Polygon& part) { return !part.empty() && geometry::overlap(part, sheet); };
+  return std::any_of(net.faces.begin(), net.faces.end(), lies_there) ||
+         std::any_of(net.pairs.begin(), net.pairs.end(), [&](const GluedPair& one) { return lies_there(one.tab); }) ||
+         std::any_of(net.rims.begin(), net.rims.end(), [&](const Rim& rim) {
+           return std::any_of(rim.teeth.begin(), rim.teeth.end(),
+                              [&](const Tooth& tooth) { return lies_there(tooth.shape); });
+         });
+}
+
 std::vector<Tile> tiles_of(const Cutout& cutout, const Rect& room) {
   if (cutout.columns * cutout.rows == 1) {
     return {{}};
@@ -40,14 +53,7 @@ std::vector<Tile> tiles_of(const Cutout& cutout, const Rect& room) {
     for (std::size_t column = 0; column < cutout.columns; ++column) {
       const double top = cutout.size.y - static_cast<double>(row) * (room.h - tile_overlap);
       const Rect window{static_cast<double>(column) * (room.w - tile_overlap), top - room.h, room.w, room.h};
-      const bool is_empty = std::none_of(cutout.net.faces.begin(), cutout.net.faces.end(), [&](const Polygon& face) {
-        const Polygon sheet{{window.x, window.y},
-                            {window.right(), window.y},
-                            {window.right(), window.bottom()},
-                            {window.x, window.bottom()}};
-        return !face.empty() && geometry::overlap(face, sheet);
-      });
-      if (!is_empty) {
+      if (reaches_into(cutout.net, window)) {
         tiles.push_back({column, row, window});
       }
     }

@@ -105,6 +105,15 @@ void fit_into(ProblemParts& parts, double height, const PageStyle& style) {
   parts.work_height = std::max(0.0, height - answers);
 }
 
+/// Gives the space to work less room, where a problem would not fit on one page otherwise.
+void fit_on_page(ProblemParts& parts, double room, const PageStyle& style) {
+  constexpr double least_lines = 4;
+  const double rest = text_height(parts, style) + part_gap + body_height(parts, style) - parts.work_height;
+  if (parts.is_wide && rest + parts.work_height > room && rest + least_lines * line_step(style) <= room) {
+    parts.work_height = room - rest;
+  }
+}
+
 void draw_answers(PageCanvas& canvas, const ProblemParts& parts, const Rect& rect, const PageStyle& style) {
   const TextStyle text{style.em(), black};
   for (std::size_t i = 0; i < parts.answers.size(); ++i) {
@@ -178,6 +187,7 @@ void add_problem(Packet& packet, const lessons::Problem& problem, std::size_t nu
   const PageStyle& style = options.style;
   const double text = text_height(parts, style);
   fit_into(parts, height - text - part_gap, style);
+  fit_on_page(parts, number == 1 ? packet.first_room() : packet.room(), style);
   const double whole = text + part_gap + body_height(parts, style);
   const TextStyle prompt{style.em(), black};
   const double body = std::min(body_height(parts, style), packet.room());

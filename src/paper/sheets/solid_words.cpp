@@ -11,14 +11,15 @@ using figures::TextStyle;
 using figures::VAlign;
 using words::message;
 
-/// "A square pyramid has 5 faces (1 square and 4 triangles), 8 edges and 5 vertices."
-words::Message about_solid(const solids::Solid& solid) {
+/// "1 square", "4 triangles": the flat faces by their shapes.
+std::vector<words::Message> flat_shapes(const solids::Solid& solid) {
   std::vector<std::pair<std::string, std::size_t>> shapes;
   for (const solids::Face& face : solid.faces()) {
-    const std::string shape = solid.body().bends(face.id) ? "curved surface" : face.shape;
-    const auto known = std::find_if(shapes.begin(), shapes.end(), [&](const auto& one) { return one.first == shape; });
+    if (solid.body().bends(face.id)) continue;
+    const auto known =
+        std::find_if(shapes.begin(), shapes.end(), [&](const auto& one) { return one.first == face.shape; });
     if (known == shapes.end()) {
-      shapes.emplace_back(shape, 1);
+      shapes.emplace_back(face.shape, 1);
     } else {
       ++known->second;
     }
@@ -28,15 +29,35 @@ words::Message about_solid(const solids::Solid& solid) {
   for (const auto& [shape, count] : shapes) {
     told.push_back(message("{count} {shape#count}", {{"count", count}, {"shape", words::Noun{shape}}}));
   }
+  return told;
+}
+
+/// "A square pyramid has 5 faces (1 square and 4 triangles), 8 edges and 5 vertices." Textbooks disagree whether a
+/// curved surface is a face and a rim an edge, so of a round solid only what none denies is told.
+words::Message about_solid(const solids::Solid& solid) {
   const solids::Body& body = solid.body();
-  if (!body.is_flat_faced()) {  // books differ in what they call its edges and vertices
-    return message("{solid:A} has {surfaces} surfaces: {shapes:and}.",
-                   {{"solid", words::Noun{solid.name()}}, {"surfaces", body.face_count()}, {"shapes", told}});
+  std::vector<words::Message> unrolled;
+  for (const solids::Face& face : solid.faces()) {
+    if (body.bends(face.id)) {
+      unrolled.push_back(message("Unrolled, the curved surface is {shape:a}.", {{"shape", words::Noun{face.shape}}}));
+    }
+  }
+  if (!unrolled.empty()) {
+    const std::size_t flat = body.face_count() - unrolled.size();
+    std::vector<words::Message> told{
+        message("{solid:A} has {flat} flat {flat:face|faces} ({shapes:and}) and {curved} curved "
+                "{curved:surface|surfaces}.",
+                {{"solid", words::Noun{solid.name()}},
+                 {"flat", flat},
+                 {"shapes", flat_shapes(solid)},
+                 {"curved", unrolled.size()}})};
+    told.insert(told.end(), unrolled.begin(), unrolled.end());
+    return words::one_after_another(told);
   }
   return message("{solid:A} has {faces} faces ({shapes:and}), {edges} edges and {vertices} vertices.",
                  {{"solid", words::Noun{solid.name()}},
                   {"faces", body.face_count()},
-                  {"shapes", told},
+                  {"shapes", flat_shapes(solid)},
                   {"edges", body.edge_count()},
                   {"vertices", body.vertex_count()}});
 }

@@ -43,6 +43,16 @@ TEST(Flow, PassesAFirstPageThatIsTooShort) {
   EXPECT_FALSE(placed[0].sticks_out);
 }
 
+// The end of a problem with a page of its own, and the begin of the next one.
+TEST(Flow, LeavesNoPageEmptyBetweenTwoMarksOfANewPage) {
+  const BlockSize mark{0, true, true};
+  const auto placed = flowed({mark, {40, false, false}, mark, mark, {40, false, false}}, {100}, 5);
+  EXPECT_EQ(placed[1].page, 0U);
+  EXPECT_DOUBLE_EQ(placed[1].y, 0);
+  EXPECT_EQ(placed[4].page, 1U);
+  EXPECT_DOUBLE_EQ(placed[4].y, 0);
+}
+
 RC_GTEST_PROP(Flow, KeepsTheOrderAndTheRoom, ()) {
   std::vector<BlockSize> blocks;
   const auto count = *rc::gen::inRange(1, 40);

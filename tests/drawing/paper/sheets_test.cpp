@@ -384,5 +384,23 @@ TEST(Sheets, PutAsManyProblemsOnAPageAsAskedFor) {
   }
 }
 
+// In large print the space to work gives way, so that a problem with two questions stays on its page.
+TEST(Sheets, KeepALargeProblemOnOnePage) {
+  const auto lesson = tasks::read_lesson(R"({"lesson": 1, "title": "T", "problems": [
+    {"id": "a", "prompt": "A tin has a radius of 5 cm and a height of 8 cm. Find its surface area and its volume.",
+     "solid": {"kind": "cylinder", "radius": "5 cm", "height": "8 cm"}, "find": ["surface_area", "volume"]},
+    {"id": "b", "prompt": "A box has a length of 5 cm, a width of 6 cm and a height of 8 cm. Find both.",
+     "solid": {"kind": "rectangular prism", "length": "5 cm", "width": "6 cm", "height": "8 cm"},
+     "find": ["surface_area", "volume"]}]})");
+  ASSERT_TRUE(lesson.has_value());
+  const Printed printed = made(handout, test_fonts(), *lesson, options_for("letter", true));
+  EXPECT_EQ(printed.pages.size(), 2U);
+  EXPECT_TRUE(printed.too_tall.empty());
+  for (const Page& page : printed.pages) {
+    EXPECT_THAT(text_of(page), HasSubstr("(b) Answer"));
+    EXPECT_THAT(text_of(page), HasSubstr("8 cm"));
+  }
+}
+
 }  // namespace
 }  // namespace fw::paper::sheets_test
