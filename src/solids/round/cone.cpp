@@ -78,8 +78,9 @@ void add_relations(SolidStatement& statement, const ConeSymbols& symbols) {
        message("the height, the radius and the slant height form a right triangle, so use the "
                "Pythagorean theorem")});
   statement.relations.push_back(
-      {{symbols::lateral_area(), number_pi() * r * symbols.slant},
-       message("unrolled, the side is a sector: its area is π times the radius times the slant height")});
+      {{symbols::lateral_area(), symbols.circle.times_pi(r * symbols.slant)},
+       symbols.circle.with_pi(
+           message("unrolled, the side is a sector: its area is π times the radius times the slant height"))});
   statement.relations.push_back(
       {{symbols::surface_area(), b + symbols::lateral_area()}, message("the base and the side make up the surface")});
   statement.relations.push_back(
@@ -94,8 +95,8 @@ void add_relations(SolidStatement& statement, const ConeSymbols& symbols) {
                                   message("the surface area must be more than twice the base area")});
 }
 
-StatedSolid stated_cone(const Description& /*description*/, const ShapeStatement* /*base*/) {
-  const ConeSymbols symbols;
+StatedSolid stated_cone(const Description& description, const ShapeStatement* /*base*/) {
+  const ConeSymbols symbols{circle_of(description)};
   SolidStatement statement;
   statement.name = "cone";
   statement.other_names = {"right cone", "circular cone", "right circular cone"};

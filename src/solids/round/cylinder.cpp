@@ -84,7 +84,7 @@ void add_relations(SolidStatement& statement, const CircleSymbols& circle) {
 }
 
 StatedSolid stated_cylinder(const Description& description, const ShapeStatement* /*base*/) {
-  const CircleSymbols circle;
+  const CircleSymbols circle = circle_of(description);
   SolidStatement statement;
   statement.name = "cylinder";
   statement.other_names = {"right cylinder", "circular cylinder", "right circular cylinder"};

@@ -12,11 +12,36 @@ namespace {
 constexpr double half_turn = 3.14159265358979323846;
 }  // namespace
 
-Expression number_pi() { return exact::Number::pi(); }
+Expression CircleSymbols::times_pi(const Expression& factor, int count) const {
+  const auto counted = [&](const Expression& value) { return count == 1 ? value : Expression(count) * value; };
+  if (pi == "22/7") {
+    return counted(Expression(22)) * factor / 7;
+  }
+  return counted(pi == "3.14" ? exact::Number::ratio(157, 50) : exact::Number::pi()) * factor;
+}
+
+words::Message CircleSymbols::with_pi(words::Message sentence) const {
+  return pi == "exact"
+             ? std::move(sentence)
+             : message("{sentence}; here, use {value} for π", {{"sentence", std::move(sentence)}, {"value", pi}});
+}
+
+CircleSymbols circle_of(const Description& description) {
+  CircleSymbols circle;
+  const auto field = description.fields.find("pi");
+  const auto* word = field == description.fields.end() ? nullptr : std::get_if<std::string>(&field->second);
+  circle.pi = word == nullptr ? circle.pi : *word;
+  return circle;
+}
 
 std::vector<Field> circle_fields() {
+  Field pi;
+  pi.key = "pi";
+  pi.type = FieldType::Word;
+  pi.title = "value of π";
+  pi.words = {"exact", "3.14", "22/7"};
   return {length_field("radius", "radius", "radius"), length_field("diameter", "diameter", "diameter"),
-          length_field("circumference", "circumference", "circumference")};
+          length_field("circumference", "circumference", "circumference"), pi};
 }
 
 void add_circle(SolidStatement& statement, const CircleSymbols& circle) {
@@ -25,10 +50,11 @@ void add_circle(SolidStatement& statement, const CircleSymbols& circle) {
   statement.measures.push_back(measure(circle.circumference, "circumference", "circumference"));
   statement.relations.push_back(
       {{circle.diameter, Expression(2) * circle.radius}, message("the diameter is twice the radius")});
-  statement.relations.push_back({{circle.circumference, Expression(2) * number_pi() * circle.radius},
-                                 message("the circumference of a circle is 2 times π times the radius")});
-  statement.relations.push_back({{symbols::base_area(), number_pi() * square(circle.radius)},
-                                 message("the area of a circle is π times the radius squared")});
+  statement.relations.push_back(
+      {{circle.circumference, circle.times_pi(circle.radius, 2)},
+       circle.with_pi(message("the circumference of a circle is 2 times π times the radius"))});
+  statement.relations.push_back({{symbols::base_area(), circle.times_pi(square(circle.radius))},
+                                 circle.with_pi(message("the area of a circle is π times the radius squared"))});
 }
 
 RoundOutline::RoundOutline(double radius, double circumference)
@@ -59,7 +85,7 @@ FaceStatement disk(const CircleSymbols& circle, Vec3 center, Vec3 rim, Vec3 clea
   FaceStatement face;
   face.role = FaceRole::Base;
   face.shape = "circle";
-  face.area = number_pi() * square(circle.radius);
+  face.area = circle.times_pi(square(circle.radius));
   face.lengths = {{circle.radius, "radius", center, rim}};
   face.number_at = center + (clear - center) * 0.5;
   return face;

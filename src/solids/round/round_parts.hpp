@@ -5,17 +5,21 @@
 // What the kinds that stand on a circle share; private to the room.
 namespace fw::solids {
 
-/// The measures of a circle, any one of which gives the others.
+/// The measures of a circle, any one of which gives the others, and the value of π that a lesson works with.
 struct CircleSymbols {
   algebra::Symbol radius{"radius", "r", 1};
   algebra::Symbol diameter{"diameter", "d", 1};
   algebra::Symbol circumference{"circumference", "C", 1};
+  std::string pi = "exact";  ///< or "3.14", "22/7"
+
+  /// `count` times π times a factor, as a class writes it: "2 · π · r", "3.14 · r²", "22 · r² ÷ 7".
+  [[nodiscard]] algebra::Expression times_pi(const algebra::Expression& factor, int count = 1) const;
+  /// "the area of a circle is π times the radius squared", and the value of π where a lesson has its own.
+  [[nodiscard]] words::Message with_pi(words::Message sentence) const;
 };
+[[nodiscard]] CircleSymbols circle_of(const Description& description);
 
-/// π, as a class writes it.
-[[nodiscard]] algebra::Expression number_pi();
-
-/// "radius", "diameter" and "circumference".
+/// "radius", "diameter", "circumference" and "pi".
 [[nodiscard]] std::vector<Field> circle_fields();
 /// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².
 void add_circle(SolidStatement& statement, const CircleSymbols& circle);
