@@ -113,7 +113,7 @@ class SceneMaker {
       const std::vector<Vec3>& corners = corners_[face];
       const bool faces_eye = glm::dot(normals_[face], scene_.camera.eye() - corners.front()) > 0;
       for (std::size_t i = 0; i < corners.size(); ++i) {
-        if (drawn[face][i]) add_side(look_.looks[face], corners[i], corners[(i + 1) % corners.size()], faces_eye);
+        if (drawn[face][i]) add_side(face, i, faces_eye);
       }
     }
     // Outlines last, so that they lie over the ends of their neighbors.
@@ -127,9 +127,23 @@ class SceneMaker {
     }
   }
 
+  /// How what is hidden of a side is drawn. A rim comes in so short pieces that each would be one dash: every other
+  /// piece is.
+  [[nodiscard]] std::optional<Stroke> hidden_side(std::size_t face, std::size_t side) const {
+    std::optional<Stroke> hidden = look_.hidden_edge;
+    if (!hidden || look_.smooth.empty() || look_.smooth[face][side]) return hidden;
+    const std::vector<bool>& smooth = look_.smooth[face];
+    const bool is_strip = std::find(smooth.begin(), smooth.end(), true) != smooth.end();
+    if ((is_strip ? face : side) % 2 == 1) return std::nullopt;
+    hidden->dash_px = 0;
+    return hidden;
+  }
+
   /// Two faces that share a side give one line; the look of an outlined face goes before the other's.
-  void add_side(const FaceLook& look, Vec3 from, Vec3 to, bool faces_eye) {
-    DrawnSide side{from, to, look_.edge, look_.hidden_edge, false, faces_eye};
+  void add_side(std::size_t face, std::size_t number, bool faces_eye) {
+    const FaceLook& look = look_.looks[face];
+    const Vec3 from = corners_[face][number], to = corners_[face][(number + 1) % corners_[face].size()];
+    DrawnSide side{from, to, look_.edge, hidden_side(face, number), false, faces_eye};
     if (look.outline) {
       side.stroke = *look.outline;
       if (side.hidden) side.hidden->ink = look.outline->ink;
