@@ -14,6 +14,11 @@ constexpr double half_turn = 3.14159265358979323846;
 
 Expression number_pi() { return exact::Number::pi(); }
 
+Traits round(Traits traits) {
+  traits.has_round_base = true;
+  return traits;
+}
+
 std::vector<Field> circle_fields() {
   return {length_field("radius", "radius", "radius"), length_field("diameter", "diameter", "diameter"),
           length_field("circumference", "circumference", "circumference")};

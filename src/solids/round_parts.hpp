@@ -15,6 +15,9 @@ struct CircleSymbols {
 /// π, as a class writes it.
 [[nodiscard]] algebra::Expression number_pi();
 
+/// Of a solid on a circle that shares these traits with one on a polygon.
+[[nodiscard]] Traits round(Traits traits);
+
 /// "radius", "diameter" and "circumference".
 [[nodiscard]] std::vector<Field> circle_fields();
 /// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².

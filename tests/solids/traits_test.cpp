@@ -95,6 +95,21 @@ bool meet_in_a_point(const Polyhedron& polyhedron, const std::vector<FaceId>& ba
   return false;
 }
 
+/// Every corner of the base is as far from its middle, and what stands on it is one face that bends.
+bool is_round(const Solid& solid, const std::vector<FaceId>& bases) {
+  if (bases.empty() || solid.faces().size() - bases.size() != 1) {
+    return false;
+  }
+  const std::vector<Vec3> rim = solid.body().facets().corners(bases.front());
+  Vec3 middle{};
+  for (const Vec3 corner : rim) {
+    middle += corner / static_cast<double>(rim.size());
+  }
+  return rim.size() > 24 && std::all_of(rim.begin(), rim.end(), [&](Vec3 corner) {
+           return is_near(glm::length(corner - middle), glm::length(rim.front() - middle));
+         });
+}
+
 void expect_traits_of_its_shape(const Solid& solid) {
   const Traits& traits = solid.traits();
   const Polyhedron& polyhedron = solid.body().facets();
@@ -114,6 +129,7 @@ void expect_traits_of_its_shape(const Solid& solid) {
   EXPECT_EQ(traits.bases_match, do_match(polyhedron, bases));
   EXPECT_EQ(traits.sides_make_rectangle, make_rectangle(polyhedron, bases, sides));
   EXPECT_EQ(traits.has_apex, meet_in_a_point(polyhedron, bases, sides));
+  EXPECT_EQ(traits.has_round_base, is_round(solid, bases));
   EXPECT_EQ(traits.is_all_alike, bases.empty() && solid.group_count() == 1);
 }
 

@@ -137,7 +137,7 @@ void lengths_for_squares(const Figure& figure, Finds& finds) {
   }
 }
 void whole_edge_for_half(const Figure& figure, Finds& finds) {
-  if (const auto it = right_triangle(figure)) {
+  if (const auto it = right_triangle(figure); it && !figure.traits().has_round_base) {
     const double whole = 4 * it->foot * it->foot;
     finds.push_back({asks_slant(figure) ? std::sqrt(it->height * it->height + whole)
                                         : std::sqrt(std::max(0.0, it->slant * it->slant - whole)),
