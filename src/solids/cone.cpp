@@ -120,7 +120,7 @@ Kind cone() {
           round({.has_base = true, .has_apex = true}),
           example("cone", {{"radius", length_entry("5 cm")}, {"height", length_entry("12 cm")}}),
           {},
-          {}};
+          {Use::RoundPointed}};
 }
 
 }  // namespace fw::solids::kind

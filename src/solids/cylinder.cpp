@@ -113,7 +113,7 @@ Kind cylinder() {
           round(upright_traits()),
           example("cylinder", {{"radius", length_entry("5 cm")}, {"height", length_entry("8 cm")}}),
           {},
-          {}};
+          {Use::Round}};
 }
 
 }  // namespace fw::solids::kind

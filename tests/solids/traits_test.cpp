@@ -194,7 +194,9 @@ const std::vector<std::pair<Use, std::vector<std::string>>>& promised_fields() {
       {Use::Box, {"length", "width", "height"}},
       {Use::Block, {"edge"}},
       {Use::Upright, {"height", "lies"}},
-      {Use::Pointed, {"height", "slant_height", "slant_heights"}}};
+      {Use::Pointed, {"height", "slant_height", "slant_heights"}},
+      {Use::Round, {"radius", "diameter", "height", "lies"}},
+      {Use::RoundPointed, {"radius", "diameter", "height", "slant_height"}}};
   return table;
 }
 
