@@ -45,7 +45,7 @@ std::optional<Problem> made_round_surface(const Blueprint& blueprint, Seed& seed
        "For the fair, {who} coats {all of it} of {a thing} with {stuff}. Find the area of the coat."},
       {"{Who} makes {all of it} of {a thing} from {stuff}. How much {stuff} do they need?",
        "{Who} cuts {all of it} of {a thing} from {stuff}. What is the total area of the pieces?",
-       "How much {stuff} does it take to make {a thing} with {all of it}?"}};
+       "How much {stuff} does it take to make {all of it} of {a thing}?"}};
   return to_tenths(made_problem(blueprint.draw(seed, area_labels(blueprint)),
                                 told(stories, blueprint.thing().covers, blueprint, places_on_a_circle(blueprint)),
                                 Measure("surface_area")));
@@ -59,10 +59,10 @@ std::optional<Problem> made_round_lateral(const Blueprint& blueprint, Seed& seed
        "How much {stuff} does it take to cover the curved side of {a thing}?"},
       {"{Who} puts {stuff} on the curved side of {a thing}, but not on {the rest}. What area do they cover?",
        "Only the curved side of {a thing} gets {stuff}. What area is that?",
-       "The curved side of {a thing} needs a new coat of {stuff}. What area is that?"},
+       "The curved side of {a thing} needs a coat of {stuff}. What area is that?"},
       {"{Who} makes the curved side of {a thing} from {stuff}. How much {stuff} do they need?",
        "{Who} cuts the curved side of {a thing} from {stuff}. What is the area of the piece?",
-       "{Who} bends a piece of {stuff} into the curved side of {a thing}. What is the area of the piece?"}};
+       "{Who} shapes a piece of {stuff} into the curved side of {a thing}. What is the area of that piece?"}};
   return to_tenths(made_problem(blueprint.draw(seed, area_labels(blueprint)),
                                 told(stories, blueprint.thing().sides, blueprint, places_on_a_circle(blueprint)),
                                 Measure("lateral_area")));
@@ -75,12 +75,14 @@ std::optional<Problem> made_round_volume(const Blueprint& blueprint, Seed& seed)
        "How much {stuff} does {who} need to fill {a thing}?"},
       {"How much {stuff} is in {a thing} of this size?", "{Who} brings {a thing} to the fair. What is its volume?",
        "{Who} sets out {a thing} at the fair. How much space does it take up?"},
-      {"How much space is inside {a thing} of this size?",
-       "{Who} brings {a thing} of this size to the fair. What is its volume?",
+      {"How much space is inside {a thing} of this size?", "{Who} has {a thing} of this size. What is its volume?",
        "{Who} measures {a thing}. How much space is inside it?"}};
   // At the highest level the height of what comes to a point has to be worked out.
   const Labels labels = blueprint.level == 3 ? Labels::ForArea : Labels::ForVolume;
-  return to_tenths(made_problem(blueprint.draw(seed, labels), told(stories, blueprint), Measure("volume")));
+  auto problem = made_problem(blueprint.draw(seed, labels), told(stories, blueprint), Measure("volume"));
+  constexpr double most = 100'000;  // of more, nobody wants tenths
+  const bool is_fit = problem && problem->solid.volume().amount().to_double() <= most;
+  return is_fit ? to_tenths(std::move(problem)) : std::nullopt;
 }
 
 // ---- a measure is missing ----
@@ -92,7 +94,8 @@ struct AskedLength {
 // Level 1: the height from the volume. Level 2: the radius too. Level 3: from the surface area too.
 AskedLength asked_back_of(const Blueprint& blueprint, const solids::Description& description) {
   const std::string across = description.fields.count("diameter") != 0 ? "diameter" : "radius";
-  const std::size_t ways = static_cast<std::size_t>(blueprint.level);
+  const bool is_all_covered = !blueprint.thing().covers.empty();
+  const std::size_t ways = blueprint.level == 3 && !is_all_covered ? 2 : static_cast<std::size_t>(blueprint.level);
   switch (blueprint.trap % ways) {
     case 0:
       return {"height", "volume"};
@@ -103,16 +106,17 @@ AskedLength asked_back_of(const Blueprint& blueprint, const solids::Description&
   }
 }
 
-// "200π cm³", where the number before π ends soon.
+// "200π cm³", where the number before π is whole.
 std::optional<units::WrittenQuantity> amount_in_pi(const solids::Solid& solid, const std::string& measure) {
   const bool is_volume = measure == "volume";
   const exact::Number amount = is_volume ? solid.volume().amount() : solid.surface_area().amount();
   const exact::Number times = amount / exact::Number::pi();
-  if (!times.is_rational() || !exact::decimals_needed(times, 1)) {
+  constexpr int most = 30'000;
+  if (!times.is_whole() || times > exact::Number::whole(most)) {
     return std::nullopt;
   }
   const auto read =
-      units::parse_quantity(exact::digits_text(times, 1) + "π " + solid.unit().to_the(is_volume ? 3 : 2).ascii());
+      units::parse_quantity(exact::fixed_text(times, 0) + "π " + solid.unit().to_the(is_volume ? 3 : 2).ascii());
   return read ? std::optional<units::WrittenQuantity>(*read) : std::nullopt;
 }
 
@@ -135,7 +139,7 @@ std::optional<Problem> made_round_length(const Blueprint& blueprint, Seed& seed)
       {"{A thing} has a volume of {amount}. {ask}", "There are {amount} of space inside {a thing}. {ask}",
        "{Who} needs {a thing} with a volume of {amount}. {ask}"}};
   static const Stories of_surface{"{A thing} has a surface area of {amount}. {ask}",
-                                  "All of {a thing}, {all of it}, has an area of {amount}. {ask}",
+                                  "Together, {all of it} of {a thing} have an area of {amount}. {ask}",
                                   "{Who} needs {a thing} with a surface area of {amount}. {ask}"};
   const solids::Description drawn = blueprint.family().draw(seed, blueprint.level, Labels::ForVolume, blueprint.form());
   const auto solid = solids::Solid::make(drawn);

@@ -214,7 +214,7 @@ TEST(NetTasks, EveryNetOfTheShelfIsAccepted) {
   std::size_t seen = 0;
   for (const solids::Description& description : solids::shelf()) {
     const auto solid = solids::Solid::make(description);
-    if (!solid || solid->faces().size() > 7) {
+    if (!solid || solid->faces().size() > 7 || !solids::has_other_nets(solid->body())) {
       continue;
     }
     const solids::Body& body = solid->body();

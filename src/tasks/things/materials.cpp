@@ -176,7 +176,7 @@ const std::vector<Filling>& fillings() {
       {"cocoa", {}, {}},
       {"hot chocolate", {}, {}},
       {"soup", {}, {}},
-      {"nuts", {}, {}},
+      {"trail mix", {}, {}},
       {"hay", {}, {}},
   };
   return table;
