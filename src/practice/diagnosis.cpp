@@ -5,6 +5,7 @@
 #include "exact/print_number.hpp"
 #include "practice/choice_parts.hpp"
 #include "practice/face_account.hpp"
+#include "practice/pi_values.hpp"
 #include "practice/quiz.hpp"
 #include "practice/slips.hpp"
 
@@ -40,7 +41,9 @@ NamedCauses named_causes(const TypedAnswer& typed, const Figure& figure) {
     }
   };
   for (const WrongNumber& wrong : wrong_numbers(figure)) {
-    if (stands_for(typed.number, wrong.value) || (converted && stands_for(*converted, wrong.value))) {
+    const Question& question = *figure.question;
+    if (stands_for_with_some_pi(typed.number, wrong.value, question) ||
+        (converted && stands_for_with_some_pi(*converted, wrong.value, question))) {
       add(wrong.signature->is_rare ? causes.rare : causes.likely, wrong);
     } else if (figure.question->is_converted && !wrong.signature->is_rare &&
                stands_for(typed.number, wrong.value / figure.to_asked)) {  // and it was not converted
@@ -122,6 +125,17 @@ Question measured_as(const lessons::Problem& problem, const Question& question) 
   return own;
 }
 
+// Names the value of π where it is not the one that the key is worked with.
+words::Message told_right(Question question, const TypedAnswer& typed, const std::vector<Number>& roots) {
+  if (typed.unit && question.unit && !(*typed.unit == *question.unit)) {
+    question.truth = *question.truth * units::conversion(*question.unit, *typed.unit);
+    question.unit = typed.unit;
+  }
+  const auto value = other_pi(typed.number, question);
+  question.has_circle = false;
+  return value && !has_right_number(typed, question, roots) ? right_with(*value) : message("Right.");
+}
+
 // An answer that is right, or would be with another unit.
 std::optional<Diagnosis> right_or_nearly(const lessons::Problem& problem, const Question& question,
                                          const TypedAnswer& typed) {
@@ -134,7 +148,7 @@ std::optional<Diagnosis> right_or_nearly(const lessons::Problem& problem, const 
   };
   if (is_right(typed, question, roots)) {
     const auto asked = unit_still_asked(typed, question, problem.prompt);
-    return asked ? right_number(*asked) : Diagnosis{AnswerVerdict::Right, {}, message("Right.")};
+    return asked ? right_number(*asked) : Diagnosis{AnswerVerdict::Right, {}, told_right(question, typed, roots)};
   }
   if (question.is_converted && typed.unit && !(*typed.unit == *question.unit) &&
       has_right_number(typed, measured_as(problem, question), {})) {

@@ -49,6 +49,7 @@ struct Question {
   std::string measure = "";                           ///< of the solid, that the truth is or rests on; empty: none
   std::string item = "";                              ///< what is counted: "roll", "times"
   std::optional<int> round_to = std::nullopt;         ///< decimals that the problem asks for
+  bool has_circle = false;                            ///< of a solid on a circle: the truth may rest on a value of π
   words::Message first_step = {};                     ///< what to say of a number that nothing leads to
 
   // What mistakes are worked out from.
@@ -97,6 +98,8 @@ struct Figure {
   [[nodiscard]] double area_of(solids::FaceRole role) const;  ///< sum
   [[nodiscard]] double base() const;                          ///< area of one base; 0 where there is none
   [[nodiscard]] const solids::Traits& traits() const { return problem->solid.traits(); }
+  /// Whether the lateral faces are triangles that meet in one point.
+  [[nodiscard]] bool has_triangles() const { return traits().has_apex && !traits().has_round_base; }
   /// The area of a face worked with other numbers for some symbols; NaN where that leaves none.
   [[nodiscard]] double area_with(const FigureFace& one, const Values& others) const;
   [[nodiscard]] const solids::Face& face(const FigureFace& face) const { return problem->solid.faces()[face.id]; }

@@ -124,8 +124,11 @@ class Picking {
   [[nodiscard]] bool is_said(const Saying& saying) const {
     return std::find(said_.begin(), said_.end(), saying) != said_.end();
   }
-  // Counts of things are whole where the problem rounds them.
+  // Counts of things are whole where the problem rounds them; with π in them, all are rounded as the answer is.
   [[nodiscard]] Number written_down(double value) const {
+    if (question_->has_circle && question_->round_to) {
+      return exact::rounded(Number::of_double(value), *question_->round_to);
+    }
     return counts_parts(question_->asked) ? exact::rounded(as_written_down(value), 0) : as_written_down(value);
   }
 

@@ -56,7 +56,7 @@ std::size_t pool_index(std::size_t pool_size, std::uint64_t seed, std::size_t nu
 
 std::vector<std::string> name_options(const solids::Solid& solid, Seed& seed) {
   std::vector<std::string> options;
-  for (const std::string& name : solids::names_with_face_count(solid.faces().size())) {
+  for (const std::string& name : solids::names_beside(solid)) {
     if (options.size() + 1 < option_count && solids::judge_name(solid, name) != solids::NameVerdict::Right) {
       options.push_back(name);
     }
@@ -107,6 +107,9 @@ NameFeedback name_feedback(const solids::Solid& solid, std::string_view typed) {
       return {verdict,
               message("{family:A}, yes. Which one? Name the shape of its base.", {{"family", words::Noun{family}}})};
     case solids::NameVerdict::WrongFamily:
+      if (solid.traits().has_round_base) {
+        return {verdict, message("Run your finger around the side. Is it flat or curved? How many circles are there?")};
+      }
       return {
           verdict,
           message("Look for a matching pair of bases. Two bases make a prism. One base and one point make a pyramid.")};

@@ -15,9 +15,10 @@ bool is_same_number(double a, double b) { return std::abs(a - b) <= 1e-9 * std::
 const std::vector<Signature>& signatures() {
   static const std::vector<Signature> table = [] {
     std::vector<Signature> all;
-    for (const auto& part : {quantity_signatures(), factor_signatures(), height_signatures(), face_signatures(),
-                             base_area_signatures(), unknown_signatures(), supply_signatures(), packing_signatures(),
-                             scaling_signatures(), unit_signatures(), far_signatures(), far_area_signatures()}) {
+    for (const auto& part :
+         {circle_signatures(), circle_unknown_signatures(), quantity_signatures(), factor_signatures(),
+          height_signatures(), face_signatures(), base_area_signatures(), unknown_signatures(), supply_signatures(),
+          packing_signatures(), scaling_signatures(), unit_signatures(), far_signatures(), far_area_signatures()}) {
       all.insert(all.end(), part.begin(), part.end());
     }
     return all;
@@ -35,6 +36,11 @@ words::Message Saying::about(const words::Value& number) const {
 
 const std::vector<SharedNumber>& shared_numbers() {
   static const std::vector<SharedNumber> table{
+      {{"O5", "O9", "O21"}, message("What do you multiply the diameter by to get the distance around the circle?")},
+      {{"O51", "O19"}, message("What did you multiply by the slant height?")},
+      {{"A7", "O13"}, message("What did you multiply by the height, and what does it measure?")},
+      {{"O60", "O13"}, message("What did you multiply by the height, and what does it measure?")},
+      {{"F7", "E3"}, message("Did you find the area of the circle, or the distance around it?")},
       {{"C2", "E1", "A7"}, message("Which face did you take as the base, and what was its area?")},
       {{"C3", "B2"}, message("How many bases did you add?")},
       {{"B1", "C7"}, message("How many faces did you add?")},

@@ -42,7 +42,7 @@ struct Signature {
 };
 
 /// All mistakes, the likeliest first: wrong quantity (A), halves and factors (C, F), heights and bases (D, E), faces
-/// (B), missing measures (K), word problems (L), copies (H), units (G).
+/// (B), missing measures (K), word problems (L), copies (H), units (G). Circles (O) come before them all.
 [[nodiscard]] const std::vector<Signature>& signatures();
 
 /// Mistakes that always lead to one number, and the question that tells them apart.
@@ -65,17 +65,19 @@ struct WrongNumber {
 [[nodiscard]] std::vector<WrongNumber> all_wrong_numbers(const Figure& figure);
 
 // The table's parts, each in a file of its own.
-[[nodiscard]] std::vector<Signature> quantity_signatures();   ///< A
-[[nodiscard]] std::vector<Signature> factor_signatures();     ///< C, F
-[[nodiscard]] std::vector<Signature> height_signatures();     ///< D, E
-[[nodiscard]] std::vector<Signature> face_signatures();       ///< B
-[[nodiscard]] std::vector<Signature> base_area_signatures();  ///< A, B, C of one base
-[[nodiscard]] std::vector<Signature> unknown_signatures();    ///< K
-[[nodiscard]] std::vector<Signature> supply_signatures();     ///< L
-[[nodiscard]] std::vector<Signature> packing_signatures();    ///< L of items that are packed, and of boxes
-[[nodiscard]] std::vector<Signature> scaling_signatures();    ///< H
-[[nodiscard]] std::vector<Signature> unit_signatures();       ///< G, of labels and of the unit asked
-[[nodiscard]] std::vector<Signature> far_signatures();        ///< rarer ways of A, B and E
-[[nodiscard]] std::vector<Signature> far_area_signatures();   ///< rarer ways of A to F to an area or the volume
+[[nodiscard]] std::vector<Signature> circle_signatures();          ///< O, of solids that stand on a circle
+[[nodiscard]] std::vector<Signature> circle_unknown_signatures();  ///< O, of their missing measures
+[[nodiscard]] std::vector<Signature> quantity_signatures();        ///< A
+[[nodiscard]] std::vector<Signature> factor_signatures();          ///< C, F
+[[nodiscard]] std::vector<Signature> height_signatures();          ///< D, E
+[[nodiscard]] std::vector<Signature> face_signatures();            ///< B
+[[nodiscard]] std::vector<Signature> base_area_signatures();       ///< A, B, C of one base
+[[nodiscard]] std::vector<Signature> unknown_signatures();         ///< K
+[[nodiscard]] std::vector<Signature> supply_signatures();          ///< L
+[[nodiscard]] std::vector<Signature> packing_signatures();         ///< L of items that are packed, and of boxes
+[[nodiscard]] std::vector<Signature> scaling_signatures();         ///< H
+[[nodiscard]] std::vector<Signature> unit_signatures();            ///< G, of labels and of the unit asked
+[[nodiscard]] std::vector<Signature> far_signatures();             ///< rarer ways of A, B and E
+[[nodiscard]] std::vector<Signature> far_area_signatures();        ///< rarer ways of A to F to an area or the volume
 
 }  // namespace fw::practice

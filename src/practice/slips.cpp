@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "exact/print_number.hpp"
+#include "practice/pi_values.hpp"
 
 namespace fw::practice {
 namespace {
@@ -88,7 +89,8 @@ bool has_right_number(const TypedAnswer& typed, const Question& question, const 
     return stands_for(typed.number, answer) ||
            (question.round_to && typed.number.value == exact::rounded(answer, *question.round_to));
   };
-  return fits_number(*question.truth) || std::any_of(from_roots.begin(), from_roots.end(), fits_number);
+  return fits_number(*question.truth) || std::any_of(from_roots.begin(), from_roots.end(), fits_number) ||
+         other_pi(typed.number, question).has_value();
 }
 
 bool is_right(const TypedAnswer& typed, const Question& question, const std::vector<Number>& from_roots) {

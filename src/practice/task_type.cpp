@@ -61,6 +61,7 @@ Result<Question, words::Message> question_of(const Problem& problem, const std::
   }
   Question question = *asked;
   question.round_to = task->is_rounded() ? problem.round_to : std::nullopt;
+  question.has_circle = problem.solid.traits().has_round_base;
   return question;
 }
 

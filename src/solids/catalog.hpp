@@ -32,10 +32,12 @@ struct ShapeKind {
 
 /// What made-up problems need a kind for. Each use is served by one kind, which has the fields named here.
 enum class Use {
-  Box,      ///< "length", "width" and "height"
-  Block,    ///< of equal faces, by its "edge"
-  Upright,  ///< on any base shape: "height"; "lies" lays it on its side
-  Pointed,  ///< on any base shape, up to an apex: "height", "slant_height" or "slant_heights"
+  Box,           ///< "length", "width" and "height"
+  Block,         ///< of equal faces, by its "edge"
+  Upright,       ///< on any base shape: "height"; "lies" lays it on its side
+  Pointed,       ///< on any base shape, up to an apex: "height", "slant_height" or "slant_heights"
+  Round,         ///< on a circle: "radius" or "diameter", "height"; "lies" lays it on its side
+  RoundPointed,  ///< on a circle, up to an apex: "radius" or "diameter", "height", "slant_height"
 };
 
 /// A row of the table of kinds.

@@ -78,6 +78,7 @@ bool is_named(const Words& typed, const SolidStatement& statement) {
 struct KnownSolid {
   SolidStatement statement;
   std::size_t faces;
+  bool is_round;
 };
 
 Description regular_base(int count) {
@@ -101,7 +102,7 @@ const std::vector<KnownSolid>& known_solids() {
     std::vector<KnownSolid> solids;
     for (const Description& description : descriptions) {
       if (const auto solid = Solid::make(description)) {
-        solids.push_back({solid->statement(), solid->faces().size()});
+        solids.push_back({solid->statement(), solid->faces().size(), solid->traits().has_round_base});
       }
     }
     return solids;
@@ -164,6 +165,33 @@ std::vector<std::string> names_with_face_count(std::size_t faces) {
       if (solid && solid->faces().size() == faces) {
         add(solid->name());
       }
+    }
+  }
+  return names;
+}
+
+std::vector<std::string> names_beside(const Solid& solid) {
+  const std::size_t faces = solid.faces().size();
+  if (!solid.traits().has_round_base) {
+    return names_with_face_count(faces);
+  }
+  std::vector<const KnownSolid*> all;
+  for (const KnownSolid& known : known_solids()) {
+    all.push_back(&known);
+  }
+  const auto apart = [&](const KnownSolid* known) {
+    return std::max(known->faces, faces) - std::min(known->faces, faces);
+  };
+  std::stable_sort(all.begin(), all.end(), [&](const KnownSolid* a, const KnownSolid* b) {
+    return a->is_round != b->is_round ? a->is_round : apart(a) < apart(b);
+  });
+  std::vector<std::string> names;
+  constexpr std::size_t enough = 6;
+  for (const KnownSolid* known : all) {
+    const std::string& name = known->statement.name;
+    const bool is_new = std::find(names.begin(), names.end(), name) == names.end();
+    if (is_new && names.size() < enough && judge_name(solid, name) != NameVerdict::Right) {
+      names.push_back(name);
     }
   }
   return names;

@@ -22,4 +22,8 @@ enum class NameVerdict {
 /// Names of other solids with as many faces, for options beside the right one; most alike first.
 [[nodiscard]] std::vector<std::string> names_with_face_count(std::size_t faces);
 
+/// Names of other solids for options beside the right one: those with as many faces. Few have as few faces as a solid
+/// on a circle; beside it stand the others on a circle, then those nearest to it in the number of faces.
+[[nodiscard]] std::vector<std::string> names_beside(const Solid& solid);
+
 }  // namespace fw::solids

@@ -104,6 +104,7 @@ struct Traits {
   bool sides_make_rectangle = false;  ///< side by side, the lateral faces make one rectangle round the base: L = P × h
   bool has_apex = false;              ///< the lateral faces meet in one point: V = B × h ÷ 3
   bool is_all_alike = false;          ///< all faces are congruent, and none is singled out
+  bool has_round_base = false;        ///< the base is a circle, and one lateral face bends round it
   /// Length, width and height of a box that has a name for each.
   std::optional<std::array<algebra::Symbol, 3>> box_edges = std::nullopt;
 };

@@ -15,12 +15,12 @@ using practice::AnswerForm;
 using practice::Diagnosis;
 using practice::Hint;
 
-// Names of solids with as many faces as this one.
+// Names of other solids that it may be taken for.
 std::vector<Choice> name_choices(const Problem& problem, Seed& seed) {
   constexpr std::size_t wrong_options = 3;
   const solids::Solid& solid = problem.solid;
   std::vector<Choice> choices{practice::right_choice(Message(solid.name()), message("Right."))};
-  std::vector<std::string> names = solids::names_with_face_count(solid.faces().size());
+  std::vector<std::string> names = solids::names_beside(solid);
   shuffle(names, seed);
   for (const std::string& name : names) {
     const practice::NameFeedback feedback = practice::name_feedback(solid, name);

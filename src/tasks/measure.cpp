@@ -22,6 +22,18 @@ Asked asked_by(const std::string& find) {
 
 int dimension_of_number(Asked asked) { return asked == Asked::Volume ? 3 : asked == Asked::Length ? 1 : 2; }
 
+words::Message first_step_on_a_circle(Asked asked) {
+  switch (asked) {
+    case Asked::Surface:
+      return message("Unroll it. Which pieces are there, and what is the area of each?");
+    case Asked::Lateral:
+      return message("Unroll the curved side. What shape is it, and how long is it?");
+    case Asked::Length:
+      return message("Start with what you know about the whole solid. What is the formula for it?");
+    default:
+      return message("Start with the circle. What is its radius, and what is its area?");
+  }
+}
 words::Message first_step_to(Asked asked) {
   switch (asked) {
     case Asked::Surface:
@@ -52,10 +64,13 @@ bool has_unlike_units(const Problem& problem) {
   return std::any_of(all.begin(), all.end(), [&](const units::Unit& unit) { return !(unit == all.front()); });
 }
 
+bool is_round(const Problem& problem) { return problem.solid.traits().has_round_base; }
+
 std::string type_of_length(const Problem& problem) {
-  return problem.known.count("surface_area") > 0 ? "edge-from-surface"
-         : problem.known.empty()                 ? "right-triangle"
-                                                 : "edge-from-volume";
+  return is_round(problem) && !problem.known.empty() ? "round-length"
+         : problem.known.count("surface_area") > 0   ? "edge-from-surface"
+         : problem.known.empty()                     ? "right-triangle"
+                                                     : "edge-from-volume";
 }
 
 }  // namespace
@@ -76,20 +91,24 @@ Result<Question, words::Message> Measure::question(const Problem& problem) const
   question.unit = problem.solid.unit().to_the(dimension_of_number(question.asked));
   question.measure = find_;
   question.item = practice::item_of(problem);
-  question.first_step = first_step_to(question.asked);
+  question.first_step =
+      problem.solid.traits().has_round_base ? first_step_on_a_circle(question.asked) : first_step_to(question.asked);
   return question;
 }
 
 std::string Measure::type(const Problem& problem) const {
   switch (asked_by(find_)) {
     case Asked::Surface:
-      return problem.open.empty() ? "surface" : "open";
+      return !problem.open.empty() ? "open" : is_round(problem) ? "round-surface" : "surface";
     case Asked::Lateral:
-      return "lateral";
+      return is_round(problem) ? "round-lateral" : "lateral";
     case Asked::BaseArea:
       return "base-area";
     case Asked::Volume:
-      return problem.known.count("surface_area") > 0 ? "chain" : has_unlike_units(problem) ? "units" : "volume";
+      return problem.known.count("surface_area") > 0 ? "chain"
+             : has_unlike_units(problem)             ? "units"
+             : is_round(problem)                     ? "round-volume"
+                                                     : "volume";
     default:
       return type_of_length(problem);
   }

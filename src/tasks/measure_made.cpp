@@ -8,6 +8,7 @@
 namespace fw::tasks {
 
 std::vector<MadeUp> made_missing_measures();  // missing_made.cpp
+std::vector<MadeUp> made_on_circles();        // round_made.cpp
 
 namespace {
 
@@ -166,8 +167,8 @@ std::vector<MadeUp> made_measures() {
       {11, "units", "volume with mixed units", Heading::Volume, 2, "convert", is_long_box, made_units},
       {12, "routes", "surface area two ways", Heading::Area, 2, "add faces", has_bases, made_routes},
   };
-  for (const MadeUp& missing : made_missing_measures()) {
-    all.push_back(missing);
+  for (const std::vector<MadeUp>& more : {made_missing_measures(), made_on_circles()}) {
+    all.insert(all.end(), more.begin(), more.end());
   }
   return all;
 }

@@ -78,7 +78,10 @@ TEST(Quiz, OffersOneRightNameAmongNamesOfTheSameFaceCount) {
     const NetQuestion question = net_question(pool, 2, i);
     ASSERT_LT(question.right_option, question.options.size());
     EXPECT_EQ(question.options[question.right_option], question.solid.name());
-    const auto names = solids::names_with_face_count(question.solid.faces().size());
+    const bool is_round = question.solid.traits().has_round_base;
+    const auto names =
+        is_round ? solids::names_beside(question.solid) : solids::names_with_face_count(question.solid.faces().size());
+    EXPECT_EQ(question.options.size(), is_round ? 4U : question.options.size());
     for (std::size_t k = 0; k < question.options.size(); ++k) {
       if (k != question.right_option) {
         EXPECT_NE(std::find(names.begin(), names.end(), question.options[k]), names.end());
@@ -86,6 +89,23 @@ TEST(Quiz, OffersOneRightNameAmongNamesOfTheSameFaceCount) {
             << question.options[k] << " is right for " << question.solid.name();
       }
     }
+  }
+}
+
+// Two kinds stand on a circle; the others are those with the fewest faces.
+TEST(Quiz, OffersRoundSolidsTheirLikesAndThoseWithFewFaces) {
+  for (const auto& [kind, other] : {std::pair("cylinder", "cone"), std::pair("cone", "cylinder")}) {
+    const auto solid = solids::Solid::make(solids::find_kind(kind)->example);
+    ASSERT_TRUE(solid.has_value());
+    Seed seed{7};
+    std::vector<std::string> options = name_options(*solid, seed);
+    EXPECT_EQ(options.size(), 4U);
+    EXPECT_EQ(std::count(options.begin(), options.end(), kind), 1);
+    EXPECT_EQ(std::count(options.begin(), options.end(), other), 1);
+    std::sort(options.begin(), options.end());
+    EXPECT_EQ(std::unique(options.begin(), options.end()), options.end());
+    EXPECT_EQ(said(name_feedback(*solid, other).message),
+              "Run your finger around the side. Is it flat or curved? How many circles are there?");
   }
 }
 

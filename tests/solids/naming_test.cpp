@@ -97,7 +97,7 @@ TEST(NamesByFaceCount, AreThoseOfRealSolids) {
   EXPECT_THAT(names_with_face_count(6), Contains("pentagonal pyramid"));
   EXPECT_EQ(names_with_face_count(20),
             (std::vector<std::string>{"regular icosahedron", "18-gonal prism", "19-gonal pyramid"}));
-  EXPECT_TRUE(names_with_face_count(1).empty());
+  EXPECT_EQ(names_with_face_count(3), (std::vector<std::string>{"cylinder"}));
 }
 
 }  // namespace

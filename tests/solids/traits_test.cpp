@@ -24,6 +24,17 @@ std::vector<FaceId> faces_of(const Solid& solid, FaceRole role) {
   return faces;
 }
 
+/// A face that bends in the flat strips that it is made of.
+std::vector<FaceId> strips_of(const Solid& solid, const std::vector<FaceId>& faces) {
+  std::vector<FaceId> strips;
+  for (const FaceId face : faces) {
+    for (std::size_t i = 0; i < solid.body().facet_count(face); ++i) {
+      strips.push_back(FaceId::at(solid.body().first_facet(face).index() + i));
+    }
+  }
+  return strips;
+}
+
 bool is_near(double a, double b) { return relative_difference(a, b) < 1e-9; }
 
 /// Distance of a point from the plane of a face.
@@ -95,23 +106,27 @@ bool meet_in_a_point(const Polyhedron& polyhedron, const std::vector<FaceId>& ba
   return false;
 }
 
-/// The strips of sides that bend, and the others as they are.
-std::vector<FaceId> facets_of(const Solid& solid, const std::vector<FaceId>& sides) {
-  std::vector<FaceId> facets;
-  for (const FaceId side : sides) {
-    for (std::size_t i = 0; i < solid.body().facet_count(side); ++i) {
-      facets.push_back(FaceId::at(solid.body().first_facet(side).index() + i));
-    }
+/// Every corner of the base is as far from its middle, and what stands on it is one face that bends.
+bool is_round(const Solid& solid, const std::vector<FaceId>& bases) {
+  if (bases.empty() || solid.faces().size() - bases.size() != 1) {
+    return false;
   }
-  return facets;
+  const std::vector<Vec3> rim = solid.body().facets().corners(bases.front());
+  Vec3 middle{};
+  for (const Vec3& corner : rim) {
+    middle += corner / static_cast<double>(rim.size());
+  }
+  return rim.size() > 24 && std::all_of(rim.begin(), rim.end(), [&](Vec3 corner) {
+           return is_near(glm::length(corner - middle), glm::length(rim.front() - middle));
+         });
 }
 
 void expect_traits_of_its_shape(const Solid& solid) {
   const Traits& traits = solid.traits();
   const Polyhedron& polyhedron = solid.body().facets();
   const std::vector<FaceId> bases = faces_of(solid, FaceRole::Base);
-  const std::vector<FaceId> lateral = faces_of(solid, FaceRole::Lateral);
-  const std::vector<FaceId> sides = facets_of(solid, lateral);
+  const std::vector<FaceId> sides = faces_of(solid, FaceRole::Lateral);
+  const std::vector<FaceId> flat_sides = strips_of(solid, sides);
   EXPECT_EQ(traits.has_base, !bases.empty());
   EXPECT_EQ(traits.has_base, !sides.empty());
   EXPECT_EQ(traits.has_base, faces_of(solid, FaceRole::Face).empty());
@@ -121,11 +136,12 @@ void expect_traits_of_its_shape(const Solid& solid) {
     EXPECT_EQ(solid.faces()[bases.front()].area.amount(), solid.base_area()->amount());
   }
   EXPECT_EQ(traits.has_second_base, are_parallel(polyhedron, bases));
-  EXPECT_EQ(bases.size() + lateral.size(), traits.has_base ? solid.faces().size() : 0U);
+  EXPECT_EQ(bases.size() + sides.size(), traits.has_base ? solid.faces().size() : 0U);
   EXPECT_EQ(bases.size(), std::size_t{traits.has_base} + std::size_t{traits.has_second_base});
   EXPECT_EQ(traits.bases_match, do_match(polyhedron, bases));
-  EXPECT_EQ(traits.sides_make_rectangle, make_rectangle(polyhedron, bases, sides));
-  EXPECT_EQ(traits.has_apex, meet_in_a_point(polyhedron, bases, sides));
+  EXPECT_EQ(traits.sides_make_rectangle, make_rectangle(polyhedron, bases, flat_sides));
+  EXPECT_EQ(traits.has_apex, meet_in_a_point(polyhedron, bases, flat_sides));
+  EXPECT_EQ(traits.has_round_base, is_round(solid, bases));
   EXPECT_EQ(traits.is_all_alike, bases.empty() && solid.group_count() == 1);
 }
 
@@ -178,7 +194,9 @@ const std::vector<std::pair<Use, std::vector<std::string>>>& promised_fields() {
       {Use::Box, {"length", "width", "height"}},
       {Use::Block, {"edge"}},
       {Use::Upright, {"height", "lies"}},
-      {Use::Pointed, {"height", "slant_height", "slant_heights"}}};
+      {Use::Pointed, {"height", "slant_height", "slant_heights"}},
+      {Use::Round, {"radius", "diameter", "height", "lies"}},
+      {Use::RoundPointed, {"radius", "diameter", "height", "slant_height"}}};
   return table;
 }
 

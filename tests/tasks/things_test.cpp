@@ -88,6 +88,9 @@ std::vector<double> bounded(const Subject& subject, const solids::Solid& solid) 
       return {value("base.side"), value("height")};
     case Shape::Roof:
       return {value("base.length"), value("base.width"), value("height")};
+    case Shape::Can:
+    case Shape::Hat:
+      return {value("radius"), value("height")};
   }
   return {};
 }

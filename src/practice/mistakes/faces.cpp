@@ -11,6 +11,7 @@ namespace fw::practice {
 namespace {
 
 using solids::FaceRole;
+using solids::Traits;
 
 std::vector<const FigureFace*> counted(const Figure& figure) {
   std::vector<const FigureFace*> list;
@@ -83,7 +84,8 @@ void one_of_a_pair_left_out(const Figure& figure, Finds& finds) {
   one_left_out(figure, counted(figure, FaceRole::Face), finds);
 }
 void side_left_out(const Figure& figure, Finds& finds) {
-  if (figure.traits().sides_make_rectangle && !is_paired(counted(figure, FaceRole::Lateral))) {
+  const Traits& traits = figure.traits();
+  if (traits.sides_make_rectangle && !traits.has_round_base && !is_paired(counted(figure, FaceRole::Lateral))) {
     one_left_out(figure, counted(figure, FaceRole::Lateral), finds);
   }
 }
@@ -116,7 +118,8 @@ void three_sides_alike(const Figure& figure, Finds& finds) { all_sides_alike(fig
 void end_and_sides_in_sight(const Figure& figure, Finds& finds) {
   const std::vector<const FigureFace*> sides = counted(figure, FaceRole::Lateral);
   const std::vector<const FigureFace*> ends = counted(figure, FaceRole::Base);
-  if (!is_closed_surface(figure) || !figure.traits().has_second_base || is_paired(sides)) {
+  const bool is_flat_sided = figure.traits().has_second_base && !figure.traits().has_round_base;
+  if (!is_closed_surface(figure) || !is_flat_sided || is_paired(sides)) {
     return;
   }
   for (std::size_t i = 0; i < sides.size(); ++i) {
@@ -127,12 +130,12 @@ void end_and_sides_in_sight(const Figure& figure, Finds& finds) {
 }
 
 void without_base(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex && is_closed_surface(figure)) {
+  if (figure.has_triangles() && is_closed_surface(figure)) {
     finds.push_back({figure.area_of(FaceRole::Lateral), ids_of(figure.of_role(FaceRole::Base))});
   }
 }
 void two_bases(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex && is_closed_surface(figure)) {
+  if (figure.has_triangles() && is_closed_surface(figure)) {
     finds.push_back({figure.truth + figure.base(), ids_of(figure.of_role(FaceRole::Base))});
   }
 }
@@ -151,7 +154,10 @@ void too_few_triangles(const Figure& figure, Finds& finds) {
     }
   }
 }
-void doubled_again(const Figure& figure, Finds& finds) { finds.push_back({2 * figure.truth, {}}); }
+void doubled_again(const Figure& figure, Finds& finds) {
+  const bool is_one_face = figure.traits().has_round_base && figure.question->asked == Asked::Lateral;
+  finds.push_back({is_one_face ? 0 : 2 * figure.truth, {}});
+}
 
 // Where an equal face is open, its area is that face's, and was to be left out.
 bool has_open_twin(const Figure& figure, const FigureFace& face) {
@@ -162,7 +168,8 @@ bool has_open_twin(const Figure& figure, const FigureFace& face) {
 void face_twice(const Figure& figure, Finds& finds) {
   for (const FigureFace* face : counted(figure)) {
     const bool is_base_below_apex = figure.traits().has_apex && face->role == FaceRole::Base;
-    if (!is_base_below_apex && !has_open_twin(figure, *face)) {
+    const bool is_curved = figure.traits().has_round_base && face->role == FaceRole::Lateral;
+    if (!is_base_below_apex && !is_curved && !has_open_twin(figure, *face)) {
       finds.push_back({figure.truth + face->area, {face->id}});
     }
   }

@@ -102,14 +102,14 @@ void side_for_height_not_halved(const Figure& figure, Finds& finds) {
 
 void slopes_not_halved(const Figure& figure, Finds& finds) {
   const Half slopes = halved(figure, FaceRole::Lateral);
-  if (figure.traits().has_apex && slopes.area > 0) {
+  if (figure.has_triangles() && slopes.area > 0) {
     finds.push_back({figure.truth + slopes.area, slopes.faces});
   }
 }
 // Where a class speaks of a half at all: some face is a triangle.
 void total_halved(const Figure& figure, Finds& finds) {
-  if (std::any_of(figure.faces.begin(), figure.faces.end(),
-                  [](const FigureFace& face) { return face.counts && face.is_halved; })) {
+  if (!figure.traits().has_round_base && std::any_of(figure.faces.begin(), figure.faces.end(),
+                                                     [](const auto& face) { return face.counts && face.is_halved; })) {
     finds.push_back({figure.truth / 2, {}});
   }
 }
@@ -130,16 +130,19 @@ void trapezoid(const Figure& figure, Finds& finds) {
 }
 
 void no_third(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex) {
+  if (figure.has_triangles()) {
     finds.push_back({3 * figure.volume, {}});
   }
 }
 void half_for_third(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex) {
+  if (figure.has_triangles()) {
     finds.push_back({1.5 * figure.volume, {}});
   }
 }
-void third_too_many(const Figure& figure, Finds& finds) { finds.push_back({figure.volume / 3, {}}); }
+void third_too_many(const Figure& figure, Finds& finds) {
+  const bool is_told_elsewhere = figure.traits().has_round_base && figure.traits().has_apex;
+  finds.push_back({is_told_elsewhere ? 0 : figure.volume / 3, {}});
+}
 
 // The value with "times itself" read as "times the exponent"; `changed` tells whether there was a power.
 double doubled_powers(const Expression& expression, const Figure::Values& values, bool& changed) {

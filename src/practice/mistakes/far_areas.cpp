@@ -87,7 +87,7 @@ void one_rectangle(const Figure& figure, Finds& finds) {
 // ---- faces of another size ----
 
 void every_face_like_the_base(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex && figure.question->asked == Asked::Surface) {
+  if (figure.has_triangles() && figure.question->asked == Asked::Surface) {
     finds.push_back({figure.base() * static_cast<double>(figure.faces.size()), {}});
   }
 }
@@ -192,13 +192,13 @@ void base_times_slant(const Figure& figure, Finds& finds) {
   }
 }
 void rectangles_without_base(const Figure& figure, Finds& finds) {
-  if (figure.traits().has_apex && figure.question->asked == Asked::Surface) {
+  if (figure.has_triangles() && figure.question->asked == Asked::Surface) {
     finds.push_back({2 * figure.area_of(FaceRole::Lateral), {}});
   }
 }
 void halved_for_nothing(const Figure& figure, Finds& finds) {
-  const bool has_half =
-      std::any_of(figure.faces.begin(), figure.faces.end(), [](const FigureFace& face) { return face.is_halved; });
+  const bool has_half = !figure.traits().has_round_base && std::any_of(figure.faces.begin(), figure.faces.end(),
+                                                                       [](const auto& face) { return face.is_halved; });
   if (figure.question->asked == Asked::BaseArea ? figure.traits().has_base && !figure.faces[0].is_halved : !has_half) {
     finds.push_back({figure.truth / 2, {}});
   }

@@ -25,7 +25,9 @@ void formulas_swapped(const Figure& figure, Finds& finds) {
     finds.push_back({figure.question->asked == Asked::Volume ? figure.closed : figure.volume, {}});
   }
 }
-void edges_instead(const Figure& figure, Finds& finds) { finds.push_back({figure.edges, {}}); }
+void edges_instead(const Figure& figure, Finds& finds) {
+  finds.push_back({figure.traits().has_round_base ? 0 : figure.edges, {}});
+}
 
 void labels_added(const Figure& figure, Finds& finds) {
   if (figure.labels.size() > 1) {
@@ -36,7 +38,8 @@ void labels_added(const Figure& figure, Finds& finds) {
 void one_face(const Figure& figure, Finds& finds) {
   for (const FigureFace& face : figure.faces) {
     const bool is_no_base = figure.question->asked == Asked::Volume && face.role == FaceRole::Lateral;
-    if (!is_no_base) {
+    const bool is_whole_side = figure.traits().has_round_base && face.role == FaceRole::Lateral;
+    if (!is_no_base && !is_whole_side) {
       finds.push_back({face.area, {face.id}});
     }
   }
@@ -50,14 +53,16 @@ void doubled_base_times_height(const Figure& figure, Finds& finds) {
 
 void blended(const Figure& figure, Finds& finds) {
   const auto height = figure.value("height");
-  const auto perimeter = figure.value("perimeter");
+  const bool is_round = figure.traits().has_round_base;
+  const auto perimeter = figure.value(is_round ? "circumference" : "perimeter");
   if (!figure.traits().bases_match || !height || !perimeter) {
     return;
   }
   const double base = figure.base();
-  for (const double number : {base + *height, 2 * base + *height, figure.volume + 2 * base, *perimeter + 2 * base}) {
+  for (const double number : {base + *height, 2 * base + *height, figure.volume + 2 * base}) {
     finds.push_back({number, {}});
   }
+  finds.push_back({is_round && figure.question->asked == Asked::Surface ? 0 : *perimeter + 2 * base, {}});
 }
 
 }  // namespace

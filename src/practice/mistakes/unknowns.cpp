@@ -137,7 +137,7 @@ void lengths_for_squares(const Figure& figure, Finds& finds) {
   }
 }
 void whole_edge_for_half(const Figure& figure, Finds& finds) {
-  if (const auto it = right_triangle(figure)) {
+  if (const auto it = right_triangle(figure); it && !figure.traits().has_round_base) {
     const double whole = 4 * it->foot * it->foot;
     finds.push_back({asks_slant(figure) ? std::sqrt(it->height * it->height + whole)
                                         : std::sqrt(std::max(0.0, it->slant * it->slant - whole)),
@@ -276,7 +276,8 @@ std::vector<Signature> unknown_signatures() {
       {"K21", length, half_taken_again,
        Saying("{n} is what you get with half of the base.", "Did you take half where you shouldn't?"), true},
       {"K22", length, third_for_nothing,
-       Saying("{n} is what you get with the ⅓ of a pyramid.", "Which formula goes with this solid?"), true},
+       Saying("{n} is what you get with the ⅓ of a solid that has a point.", "Which formula goes with this solid?"),
+       true},
       {"K23", length, multiplied_to_undo,
        Saying("{n} is what you get if you multiply.", "What undoes multiplying by the base?"), true},
       {"K24", length, other_height,

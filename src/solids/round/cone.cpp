@@ -118,10 +118,10 @@ Kind cone() {
           fields,
           false,
           &stated_cone,
-          {.has_base = true, .has_apex = true},
+          round({.has_base = true, .has_apex = true}),
           example("cone", {{"radius", length_entry("5 cm")}, {"height", length_entry("12 cm")}}),
           {},
-          {}};
+          {Use::RoundPointed}};
 }
 
 }  // namespace fw::solids::kind

@@ -112,10 +112,10 @@ Kind cylinder() {
           fields,
           false,
           &stated_cylinder,
-          upright_traits(),
+          round(upright_traits()),
           example("cylinder", {{"radius", length_entry("5 cm")}, {"height", length_entry("8 cm")}}),
           {},
-          {}};
+          {Use::Round}};
 }
 
 }  // namespace fw::solids::kind

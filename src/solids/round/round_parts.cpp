@@ -34,6 +34,11 @@ CircleSymbols circle_of(const Description& description) {
   return circle;
 }
 
+Traits round(Traits traits) {
+  traits.has_round_base = true;
+  return traits;
+}
+
 std::vector<Field> circle_fields() {
   Field pi;
   pi.key = "pi";

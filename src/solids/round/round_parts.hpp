@@ -19,6 +19,9 @@ struct CircleSymbols {
 };
 [[nodiscard]] CircleSymbols circle_of(const Description& description);
 
+/// Of a solid on a circle that shares these traits with one on a polygon.
+[[nodiscard]] Traits round(Traits traits);
+
 /// "radius", "diameter", "circumference" and "pi".
 [[nodiscard]] std::vector<Field> circle_fields();
 /// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².

@@ -114,6 +114,16 @@ std::vector<CleanSpire> rectangular_spires(const Form& form) {
   return all;
 }
 
+std::vector<Triple> round_spires(const Form& form) {
+  std::vector<Triple> all;
+  for (const Triple& t : triples()) {
+    if (form.sizes[0].holds(t.leg) && form.sizes[1].holds(t.other)) {
+      all.push_back(t);
+    }
+  }
+  return all;
+}
+
 std::vector<int> numbers_in(const Range& range, bool easy) {
   constexpr int table_numbers = 20;
   std::vector<int> all, few;

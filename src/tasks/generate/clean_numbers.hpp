@@ -39,6 +39,9 @@ struct CleanSpire {
 [[nodiscard]] std::vector<CleanSpire> square_spires(const Form& form);
 [[nodiscard]] std::vector<CleanSpire> rectangular_spires(const Form& form);
 
+/// Up to a point over a circle: a triple of radius, height and slant height.
+[[nodiscard]] std::vector<Triple> round_spires(const Form& form);
+
 /// The numbers of a range, but for those that are hard to multiply where some are easy: up to 20, or tens.
 [[nodiscard]] std::vector<int> numbers_in(const Range& range, bool easy);
 

@@ -114,6 +114,29 @@ void measure_roof(Description& description, Seed& seed, int, Labels labels, cons
   }
 }
 
+// From the second level on, the circle may be labeled with its diameter.
+void label_circle(Description& description, Seed& seed, int level, int radius, const Form& form) {
+  const bool is_by_diameter = level > 1 && seed.below(2) == 0;
+  description.fields[is_by_diameter ? "diameter" : "radius"] = whole(is_by_diameter ? 2 * radius : radius, form.unit);
+}
+void measure_can(Description& description, Seed& seed, int level, Labels, const Form& form) {
+  label_circle(description, seed, level, one_of(numbers_in(form.sizes[0], level == 1), seed), form);
+  description.fields["height"] = whole(one_of(numbers_in(form.sizes[1], level == 1), seed), form.unit);
+  if (form.lies) {
+    description.fields["lies"] = std::string("side");
+  }
+}
+void measure_hat(Description& description, Seed& seed, int level, Labels labels, const Form& form) {
+  const Triple t = one_of(round_spires(form), seed);
+  label_circle(description, seed, level, t.leg, form);
+  if (labels != Labels::ForVolume) {
+    description.fields["slant_height"] = whole(t.hypotenuse, form.unit);
+  }
+  if (labels != Labels::ForArea) {
+    description.fields["height"] = whole(t.other, form.unit);
+  }
+}
+
 std::size_t boxes(const Form& form) {
   return count_in(form.sizes[0]) * count_in(form.sizes[1]) * count_in(form.sizes[2]);
 }
@@ -123,6 +146,8 @@ std::size_t upright_sizes(const Form& form) {
   return Rows(form).size() * count_in(form.sizes[2]);
 }
 std::size_t spire_sizes(const Form& form) { return square_spires(form).size(); }
+std::size_t cans(const Form& form) { return count_in(form.sizes[0]) * count_in(form.sizes[1]); }
+std::size_t hats(const Form& form) { return round_spires(form).size(); }
 std::size_t roofs(const Form& form) { return rectangular_spires(form).size(); }
 
 }  // namespace
@@ -141,6 +166,8 @@ const std::vector<Family>& families() {
       {Shape::Roof, 2, Use::Pointed, 5, measure_roof, roofs, h, "", true},
       {Shape::Scalene, 3, Use::Upright, 5, on_triangle, upright_sizes<CleanTriangle, scalene_triangles>, h, h, true},
       {Shape::Rhombus, 3, Use::Upright, 6, on_rhombus, upright_sizes<CleanRhombus, rhombuses>, h, h, true},
+      {Shape::Can, 1, Use::Round, 3, measure_can, cans, h, h, false},
+      {Shape::Hat, 2, Use::RoundPointed, 2, measure_hat, hats, h, "slant_height", true},
   };
   return table;
 }

@@ -86,6 +86,10 @@ bool hides_a_mistake(const Problem& problem, const Question& question) {
 
 // Whether the answer can be written out: with one decimal or, where it is converted, with four digits that count.
 bool ends_soon(const Question& question) {
+  const exact::Number times_pi = *question.truth / exact::Number::pi();
+  if (question.has_circle && times_pi.is_rational()) {
+    return exact::shown(times_pi, 1).exact;
+  }
   if (!question.is_converted) {
     return exact::shown(*question.truth, 1).exact;
   }
@@ -151,7 +155,9 @@ class Maker {
     const auto& sizes = subject.form->sizes;
     const bool is_small =
         std::all_of(sizes.begin(), sizes.end(), [](const Range& one) { return one.most <= most_at_first; });
-    return (request_->level > 1 || is_small) && subject.family->level <= request_->level && type.serves(subject);
+    const bool is_round = subject.family->traits().has_round_base;
+    return is_round == type.of_circles && (request_->level > 1 || is_small) &&
+           subject.family->level <= request_->level && type.serves(subject);
   }
   // In how many sizes the things come that serve the types: no figure comes twice.
   [[nodiscard]] std::size_t figures_at_most() const {

@@ -41,6 +41,7 @@ struct MadeUp {
   bool (*serves)(const Subject& subject) = any;
   /// Nothing where the numbers drawn make no good problem. Its id is left empty.
   std::optional<lessons::Problem> (*make)(const Blueprint& blueprint, Seed& seed) = nullptr;
+  bool of_circles = false;  ///< about things on a circle, and about these alone
 };
 
 /// The problem that this description and these known quantities make, with nothing asked yet; nothing where they make

@@ -173,6 +173,11 @@ const std::vector<Filling>& fillings() {
       {"gelatin",
        {{"box", "30 in^3", 1, 2}, {"box", "500 cm^3", 1, 2}},
        {{"cup", "7 in^3", 0, 0}, {"cup", "120 cm^3", 0, 0}}},
+      {"cocoa", {}, {}},
+      {"hot chocolate", {}, {}},
+      {"soup", {}, {}},
+      {"trail mix", {}, {}},
+      {"hay", {}, {}},
   };
   return table;
 }
@@ -196,7 +201,7 @@ const std::vector<PackedItem>& packed_items() {
 const std::vector<Thing>& things() {
   static const std::vector<Thing> table = [] {
     std::vector<Thing> all = box_things();
-    for (const std::vector<Thing>& more : {upright_things(), pointed_things()}) {
+    for (const std::vector<Thing>& more : {upright_things(), pointed_things(), round_things()}) {
       all.insert(all.end(), more.begin(), more.end());
     }
     return all;

@@ -27,7 +27,9 @@ enum class Shape {
   Trapezoid,  ///< prism on a trapezoid with equal legs: longer base and height of the trapezoid, length of the prism
   Rhombus,    ///< prism on a rhombus: longer and shorter diagonal, length of the prism
   Spire,      ///< on a square: side, height
-  Roof        ///< pyramid on a rectangle: length, width, height
+  Roof,       ///< pyramid on a rectangle: length, width, height
+  Can,        ///< on a circle: radius, height
+  Hat         ///< on a circle, up to a point: radius, height
 };
 
 /// A shape of a thing, in one unit.
@@ -94,7 +96,7 @@ struct Thing {
   [[nodiscard]] bool has(Trait trait) const { return (traits & trait) != 0; }
 };
 
-/// All of them: boxes and cubes, prisms, pyramids.
+/// All of them: boxes and cubes, prisms, pyramids, and those on a circle.
 [[nodiscard]] const std::vector<Thing>& things();
 [[nodiscard]] const std::vector<Material>& materials();
 [[nodiscard]] const std::vector<Filling>& fillings();
@@ -114,5 +116,6 @@ struct PackedItem {
 [[nodiscard]] std::vector<Thing> box_things();
 [[nodiscard]] std::vector<Thing> upright_things();
 [[nodiscard]] std::vector<Thing> pointed_things();
+[[nodiscard]] std::vector<Thing> round_things();
 
 }  // namespace fw::tasks
