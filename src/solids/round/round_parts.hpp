@@ -5,19 +5,22 @@
 // What the kinds that stand on a circle share; private to the room.
 namespace fw::solids {
 
-/// The measures of a circle, any one of which gives the others.
+/// The measures of a circle, any one of which gives the others. Their names are the keys of their fields.
 struct CircleSymbols {
   algebra::Symbol radius{"radius", "r", 1};
   algebra::Symbol diameter{"diameter", "d", 1};
   algebra::Symbol circumference{"circumference", "C", 1};
+  std::string of_which;  ///< behind their titles where a solid has two circles: " of the top"
 };
 
 /// π, as a class writes it.
 [[nodiscard]] algebra::Expression number_pi();
 
-/// "radius", "diameter" and "circumference".
-[[nodiscard]] std::vector<Field> circle_fields();
-/// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².
+/// "radius", "diameter" and "circumference", or what the circle's measures are called.
+[[nodiscard]] std::vector<Field> circle_fields(const CircleSymbols& circle = {});
+/// Adds the circle's measures, and d = 2r and C = 2πr.
+void add_rim(SolidStatement& statement, const CircleSymbols& circle);
+/// The same of the circle that the solid stands on, and B = πr².
 void add_circle(SolidStatement& statement, const CircleSymbols& circle);
 
 /// How many strips a face that bends is made of: few enough to be quick, and so many that a rim 400 pixels across is
