@@ -29,12 +29,13 @@ Kind pyramid();
 Kind regular_polyhedron();
 Kind cylinder();
 Kind cone();
+Kind cone_frustum();
 }  // namespace kind
 
 const std::vector<Kind>& kinds() {
   static const std::vector<Kind> table{kind::cube(),    kind::rectangular_prism(),  kind::prism(),
                                        kind::pyramid(), kind::regular_polyhedron(), kind::cylinder(),
-                                       kind::cone()};
+                                       kind::cone(),    kind::cone_frustum()};
   return table;
 }
 

@@ -138,7 +138,7 @@ INSTANTIATE_TEST_SUITE_P(
               "the text \"cube\""},
         Fault{"NoKind", lesson_with_solid(R"({"edge": "7 cm"})"),
               "a.json:1:63: problem p: the key \"kind\" is missing here; what can go here is \"cube\", \"rectangular "
-              "prism\", \"prism\", \"pyramid\", \"regular polyhedron\", \"cylinder\" or \"cone\""},
+              "prism\", \"prism\", \"pyramid\", \"regular polyhedron\", \"cylinder\", \"cone\" or \"cone frustum\""},
         Fault{"MisspeltKind", lesson_with_solid(R"({"kind": "piramid"})"),
               "a.json:1:72: problem p, kind: \"piramid\" is not a known kind; did you mean \"pyramid\"?"},
         Fault{"MisspeltField", lesson_with_solid(R"({"kind": "cube", "edge": "7 cm", "egde": "7 cm"})"),

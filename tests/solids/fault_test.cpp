@@ -28,6 +28,51 @@ TEST_P(Faulty, SaysWhatIsWrongAndWhatWouldDo) {
 }
 
 INSTANTIATE_TEST_SUITE_P(
+    Frustums, Faulty,
+    testing::Values(
+        Expected{"cone frustum | radius: 4 cm | top_radius: 9 cm | height: 12 cm", Severity::Impossible, "top_radius",
+                 "the radius of the top must be less than that of the bottom, 4 cm; 3 cm would work", "3 cm"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: 9 cm | height: 12 cm", Severity::Impossible, "top_radius",
+                 "the radius of the top must be less than that of the bottom, 9 cm; 8 cm would work", "8 cm"},
+        Expected{"cone frustum | radius: 9 cm | top_diameter: 18 cm | height: 12 cm", Severity::Impossible,
+                 "top_diameter",
+                 "the diameter of the top must be less than that of the bottom, 18 cm; 17 cm would work", "17 cm"},
+        Expected{"cone frustum | circumference: 8 cm | top_circumference: 8 cm | height: 12 cm", Severity::Impossible,
+                 "top_circumference",
+                 "the circumference of the top must be less than that of the bottom, 8 cm; 7 cm would work", "7 cm"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: 4 cm | slant_height: 5 cm", Severity::Impossible,
+                 "slant_height",
+                 "the slant height must be longer than the difference of the two radii, 5 cm; 6 cm would work", "6 cm"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: ? | height: 12 cm | slant_height: 11 cm",
+                 Severity::Impossible, "slant_height",
+                 "the slant height must be longer than the height, 12 cm; 13 cm would work", "13 cm"},
+        Expected{
+            "cone frustum | radius: 9 cm | top_radius: 4 cm | height: ? | known surface_area: 90π cm^2",
+            Severity::Impossible, "surface_area",
+            "the surface area must be more than twice the area of the bottom, about 508.94 cm²; 509 cm² would work",
+            "509 cm²"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: 4 cm | height: ? | known lateral_area: 60π cm^2",
+                 Severity::Impossible, "lateral_area",
+                 "the lateral area must be more than the difference of the areas of the two circles, about 204.20 cm²; "
+                 "204.3 cm² would work",
+                 "204.3 cm²"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: ? | height: 12 cm | known volume: 300π cm^3",
+                 Severity::Impossible, "volume",
+                 "the volume must be more than that of a whole cone with this bottom and height, about 1017.88 cm³; "
+                 "1017.9 cm³ would work",
+                 "1017.9 cm³"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: ? | height: 12 cm | known volume: 980π cm^3",
+                 Severity::Impossible, "volume",
+                 "the volume must be less than that of a cylinder with this bottom and height, about 3053.63 cm³; "
+                 "3053.6 cm³ would work",
+                 "3053.6 cm³"},
+        Expected{"cone frustum | radius: ? | top_radius: 4 cm | height: 12 cm | known volume: 180π cm^3",
+                 Severity::Impossible, "top_radius",
+                 "the radius of the top must be less than that of the bottom, about 3.74 cm; 3 cm would work", "3 cm"},
+        Expected{"cone frustum | radius: 9 cm | top_radius: 4 cm", Severity::Missing, "height",
+                 "the height or the slant height is needed", ""}));
+
+INSTANTIATE_TEST_SUITE_P(
     Pyramids, Faulty,
     testing::Values(
         Expected{"pyramid | slant_height: 2.5 cm | base square | side: 6 cm", Severity::Impossible, "slant_height",

@@ -22,7 +22,19 @@ TEST_P(Names, AreJudged) { EXPECT_EQ(judge_name(test::solid(GetParam().solid), G
 constexpr const char* square_pyramid = "pyramid | height: 9 cm | base square | side: 6 cm";
 constexpr const char* triangular_prism = "prism | height: 9 cm | base triangle | sides: 4 cm, 5 cm, 6 cm";
 constexpr const char* cube = "cube | edge: 8 cm";
+constexpr const char* cone = "cone | radius: 5 cm | height: 12 cm";
+constexpr const char* frustum = "cone frustum | radius: 9 cm | top_radius: 4 cm | height: 12 cm";
 constexpr const char* box = "rectangular prism | length: 9 cm | width: 7 cm | height: 5 cm";
+
+INSTANTIATE_TEST_SUITE_P(
+    TypedOfRoundSolids, Names,
+    testing::Values(
+        Judged{frustum, "frustum of a cone", NameVerdict::Right}, Judged{frustum, "a frustum", NameVerdict::Right},
+        Judged{frustum, "frustrum", NameVerdict::Right}, Judged{frustum, "frustrum of a cone", NameVerdict::Right},
+        Judged{frustum, "cone frustum", NameVerdict::Right}, Judged{frustum, "Truncated Cone", NameVerdict::Right},
+        Judged{frustum, "a conical frustum", NameVerdict::Right}, Judged{frustum, "cone", NameVerdict::WrongFamily},
+        Judged{frustum, "cylinder", NameVerdict::WrongFamily}, Judged{frustum, "banana", NameVerdict::Unknown},
+        Judged{cone, "frustum", NameVerdict::WrongFamily}, Judged{cone, "truncated cone", NameVerdict::WrongFamily}));
 
 INSTANTIATE_TEST_SUITE_P(
     Typed, Names,

@@ -96,7 +96,8 @@ void add_relations(SolidStatement& statement, const ConeSymbols& symbols) {
 }
 
 StatedSolid stated_cone(const Description& description, const ShapeStatement* /*base*/) {
-  const ConeSymbols symbols{circle_of(description)};
+  ConeSymbols symbols;
+  symbols.circle.pi = pi_of(description);
   SolidStatement statement;
   statement.name = "cone";
   statement.other_names = {"right cone", "circular cone", "right circular cone"};
@@ -112,6 +113,7 @@ StatedSolid stated_cone(const Description& description, const ShapeStatement* /*
 
 Kind cone() {
   std::vector<Field> fields = circle_fields();
+  fields.push_back(pi_field());
   fields.push_back(length_field("height", "height", "height"));
   fields.push_back(length_field("slant_height", "slant height", "slant_height"));
   return {"cone",

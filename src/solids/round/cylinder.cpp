@@ -84,7 +84,8 @@ void add_relations(SolidStatement& statement, const CircleSymbols& circle) {
 }
 
 StatedSolid stated_cylinder(const Description& description, const ShapeStatement* /*base*/) {
-  const CircleSymbols circle = circle_of(description);
+  CircleSymbols circle;
+  circle.pi = pi_of(description);
   SolidStatement statement;
   statement.name = "cylinder";
   statement.other_names = {"right cylinder", "circular cylinder", "right circular cylinder"};
@@ -101,6 +102,7 @@ StatedSolid stated_cylinder(const Description& description, const ShapeStatement
 
 Kind cylinder() {
   std::vector<Field> fields = circle_fields();
+  fields.push_back(pi_field());
   fields.push_back(length_field("height", "height", "height"));
   Field lies;
   lies.key = "lies";

@@ -10,6 +10,12 @@ using geometry::Vec3;
 
 namespace {
 constexpr double half_turn = 3.14159265358979323846;
+
+std::vector<std::pair<algebra::Symbol, std::string>> titled(const CircleSymbols& circle) {
+  return {{circle.radius, "radius" + circle.of_which},
+          {circle.diameter, "diameter" + circle.of_which},
+          {circle.circumference, "circumference" + circle.of_which}};
+}
 }  // namespace
 
 Expression CircleSymbols::times_pi(const Expression& factor, int count) const {
@@ -26,12 +32,10 @@ words::Message CircleSymbols::with_pi(words::Message sentence) const {
              : message("{sentence}; here, use {value} for π", {{"sentence", std::move(sentence)}, {"value", pi}});
 }
 
-CircleSymbols circle_of(const Description& description) {
-  CircleSymbols circle;
+std::string pi_of(const Description& description) {
   const auto field = description.fields.find("pi");
   const auto* word = field == description.fields.end() ? nullptr : std::get_if<std::string>(&field->second);
-  circle.pi = word == nullptr ? circle.pi : *word;
-  return circle;
+  return word == nullptr ? "exact" : *word;
 }
 
 Traits round(Traits traits) {
@@ -39,25 +43,36 @@ Traits round(Traits traits) {
   return traits;
 }
 
-std::vector<Field> circle_fields() {
+Field pi_field() {
   Field pi;
   pi.key = "pi";
   pi.type = FieldType::Word;
   pi.title = "value of π";
   pi.words = {"exact", "3.14", "22/7"};
-  return {length_field("radius", "radius", "radius"), length_field("diameter", "diameter", "diameter"),
-          length_field("circumference", "circumference", "circumference"), pi};
+  return pi;
 }
 
-void add_circle(SolidStatement& statement, const CircleSymbols& circle) {
-  statement.measures.push_back(measure(circle.radius, "radius", "radius"));
-  statement.measures.push_back(measure(circle.diameter, "diameter", "diameter"));
-  statement.measures.push_back(measure(circle.circumference, "circumference", "circumference"));
+std::vector<Field> circle_fields(const CircleSymbols& circle) {
+  std::vector<Field> fields;
+  for (const auto& [symbol, title] : titled(circle)) {
+    fields.push_back(length_field(symbol.name, title, symbol.name));
+  }
+  return fields;
+}
+
+void add_rim(SolidStatement& statement, const CircleSymbols& circle) {
+  for (const auto& [symbol, title] : titled(circle)) {
+    statement.measures.push_back(measure(symbol, title, symbol.name));
+  }
   statement.relations.push_back(
       {{circle.diameter, Expression(2) * circle.radius}, message("the diameter is twice the radius")});
   statement.relations.push_back(
       {{circle.circumference, circle.times_pi(circle.radius, 2)},
        circle.with_pi(message("the circumference of a circle is 2 times π times the radius"))});
+}
+
+void add_circle(SolidStatement& statement, const CircleSymbols& circle) {
+  add_rim(statement, circle);
   statement.relations.push_back({{symbols::base_area(), circle.times_pi(square(circle.radius))},
                                  circle.with_pi(message("the area of a circle is π times the radius squared"))});
 }
@@ -91,20 +106,20 @@ FaceStatement disk(const CircleSymbols& circle, Vec3 center, Vec3 rim, Vec3 clea
   face.role = FaceRole::Base;
   face.shape = "circle";
   face.area = circle.times_pi(square(circle.radius));
-  face.lengths = {{circle.radius, "radius", center, rim}};
+  face.lengths = {{circle.radius, "radius" + circle.of_which, center, rim}};
   face.number_at = center + (clear - center) * 0.5;
   return face;
 }
 
 void add_circle_marks(BodyStatement& body, const CircleSymbols& circle, std::size_t face, Vec3 center, Vec3 rim,
                       Vec3 across, Vec3 next) {
-  Mark radius{circle.radius, "radius", MarkPlace::OnFace, center, rim};
+  Mark radius{circle.radius, "radius" + circle.of_which, MarkPlace::OnFace, center, rim};
   radius.face = face;
   body.marks.push_back(radius);
-  Mark diameter{circle.diameter, "diameter", MarkPlace::OnFace, across, rim};
+  Mark diameter{circle.diameter, "diameter" + circle.of_which, MarkPlace::OnFace, across, rim};
   diameter.face = face;
   body.marks.push_back(diameter);
-  body.marks.push_back({circle.circumference, "circumference", MarkPlace::Edge, rim, next});
+  body.marks.push_back({circle.circumference, "circumference" + circle.of_which, MarkPlace::Edge, rim, next});
 }
 
 }  // namespace fw::solids

@@ -5,11 +5,13 @@
 // What the kinds that stand on a circle share; private to the room.
 namespace fw::solids {
 
-/// The measures of a circle, any one of which gives the others, and the value of π that a lesson works with.
+/// The measures of a circle, any one of which gives the others, and the value of π that a lesson works with. Their
+/// names are the keys of their fields.
 struct CircleSymbols {
   algebra::Symbol radius{"radius", "r", 1};
   algebra::Symbol diameter{"diameter", "d", 1};
   algebra::Symbol circumference{"circumference", "C", 1};
+  std::string of_which;      ///< behind their titles where a solid has two circles: " of the top"
   std::string pi = "exact";  ///< or "3.14", "22/7"
 
   /// `count` times π times a factor, as a class writes it: "2 · π · r", "3.14 · r²", "22 · r² ÷ 7".
@@ -17,14 +19,19 @@ struct CircleSymbols {
   /// "the area of a circle is π times the radius squared", and the value of π where a lesson has its own.
   [[nodiscard]] words::Message with_pi(words::Message sentence) const;
 };
-[[nodiscard]] CircleSymbols circle_of(const Description& description);
+/// What the field "pi" says.
+[[nodiscard]] std::string pi_of(const Description& description);
 
 /// Of a solid on a circle that shares these traits with one on a polygon.
 [[nodiscard]] Traits round(Traits traits);
 
-/// "radius", "diameter", "circumference" and "pi".
-[[nodiscard]] std::vector<Field> circle_fields();
-/// Adds the circle's measures, and d = 2r, C = 2πr and B = πr².
+/// The value of π that a lesson works with.
+[[nodiscard]] Field pi_field();
+/// "radius", "diameter" and "circumference", or what the circle's measures are called.
+[[nodiscard]] std::vector<Field> circle_fields(const CircleSymbols& circle = {});
+/// Adds the circle's measures, and d = 2r and C = 2πr.
+void add_rim(SolidStatement& statement, const CircleSymbols& circle);
+/// The same of the circle that the solid stands on, and B = πr².
 void add_circle(SolidStatement& statement, const CircleSymbols& circle);
 
 /// How many strips a face that bends is made of: few enough to be quick, and so many that a rim 400 pixels across is
