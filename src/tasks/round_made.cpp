@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "exact/print_number.hpp"
 #include "tasks/measure.hpp"
 #include "tasks/row.hpp"
@@ -92,8 +94,12 @@ struct AskedLength {
   std::string asked, known;
 };
 // Level 1: the height from the volume. Level 2: the radius too. Level 3: from the surface area too.
-AskedLength asked_back_of(const Blueprint& blueprint, const solids::Description& description) {
-  const std::string across = description.fields.count("diameter") != 0 ? "diameter" : "radius";
+AskedLength asked_back_of(const Blueprint& blueprint, const solids::Solid& solid) {
+  const std::vector<solids::Measure>& measures = solid.statement().measures;
+  const auto labelled = std::find_if(measures.begin(), measures.end(), [&](const solids::Measure& one) {
+    return one.title == "diameter" && solid.is_given(one.symbol);
+  });
+  const std::string across = labelled == measures.end() ? "radius" : labelled->key;
   const bool is_all_covered = !blueprint.thing().covers.empty();
   const std::size_t ways = blueprint.level == 3 && !is_all_covered ? 2 : static_cast<std::size_t>(blueprint.level);
   switch (blueprint.trap % ways) {
@@ -143,8 +149,11 @@ std::optional<Problem> made_round_length(const Blueprint& blueprint, Seed& seed)
                                   "{Who} needs {a thing} with a surface area of {amount}. {ask}"};
   const solids::Description drawn = blueprint.family().draw(seed, blueprint.level, Labels::ForVolume, blueprint.form());
   const auto solid = solids::Solid::make(drawn);
-  const AskedLength back = asked_back_of(blueprint, drawn);
-  const auto amount = solid ? amount_in_pi(*solid, back.known) : std::nullopt;
+  if (!solid) {
+    return std::nullopt;
+  }
+  const AskedLength back = asked_back_of(blueprint, *solid);
+  const auto amount = amount_in_pi(*solid, back.known);
   if (!amount) {
     return std::nullopt;
   }
