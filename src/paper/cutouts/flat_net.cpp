@@ -66,7 +66,7 @@ class Laying {
 
   FlatNet net() {
     for (std::size_t i = 0; i < body_.face_count(); ++i) add_face(FaceId::at(i));
-    for (std::size_t e = 0; e < body_.facets().edges().size(); ++e) join(EdgeId::at(e));
+    for (std::size_t e = 0; e < body_.facet_edge_count(); ++e) join(EdgeId::at(e));
     for (std::size_t i = 0; i < body_.face_count(); ++i) {
       if (body_.bends(FaceId::at(i))) add_rims(FaceId::at(i));
     }

@@ -12,7 +12,9 @@ namespace fw::practice {
 std::optional<Circle> circle_of(const Figure& figure) {
   const auto radius = figure.value("radius");
   const auto height = figure.value("height");
-  if (!figure.traits().has_round_base || !radius || !height) {
+  // A frustum has two circles, and mistakes of its own.
+  const bool has_one_circle = figure.traits().has_apex || figure.traits().bases_match;
+  if (!figure.traits().has_round_base || !has_one_circle || !radius || !height) {
     return std::nullopt;
   }
   Circle circle;

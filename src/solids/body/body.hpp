@@ -74,6 +74,7 @@ class Body {
   [[nodiscard]] FaceId first_facet(FaceId face) const { return FaceId::at(starts_[face.index()]); }
   [[nodiscard]] std::size_t facet_count(FaceId face) const;
   [[nodiscard]] FaceId face_of(FaceId facet) const { return faces_[facet.index()]; }
+  [[nodiscard]] std::size_t facet_edge_count() const { return facets_.edges().size(); }
   /// The strips of a face that bends as they lie unrolled, in the plane of flat(); of a flat face none.
   [[nodiscard]] const std::vector<geometry::Polygon>& strips(FaceId face) const { return strips_[face.index()]; }
   /// A face that bends in one piece. `facets`: all of them, laid out in some plane.
