@@ -50,7 +50,8 @@ void doubled_base_times_height(const Figure& figure, Finds& finds) {
 
 void blended(const Figure& figure, Finds& finds) {
   const auto height = figure.value("height");
-  const auto perimeter = figure.value("perimeter");
+  const auto straight = figure.value("perimeter");
+  const auto perimeter = straight ? straight : figure.value("circumference");
   if (!figure.traits().bases_match || !height || !perimeter) {
     return;
   }

@@ -29,22 +29,27 @@ struct Made {
   }
 };
 
+lessons::Lesson lesson_of(std::size_t bottom, std::size_t top, std::size_t height) {
+  const auto field = [](const std::string& key, std::size_t value) {
+    return "\"" + key + "\": \"" + std::to_string(value) + " mm\"";
+  };
+  auto lesson = tasks::read_lesson(
+      R"({"lesson": 1, "title": "T", "problems": [{"id": "one", "prompt": "Find it.", "find": ["surface_area"], )"
+      R"("solid": {"kind": "cone frustum", )" +
+      field("radius", bottom) + ", " + field("top_radius", top) + ", " + field("height", height) + "}}]}");
+  EXPECT_TRUE(lesson.has_value());
+  return std::move(lesson).value();
+}
+
 std::vector<Made> made_up(std::size_t count) {
   test::Dice dice(99);
   const auto number = [&](std::size_t from, std::size_t to) { return from + dice.below(to - from); };
-  const auto millimeters = [](std::size_t value) { return "\"" + std::to_string(value) + " mm\""; };
   std::vector<Made> all;
   for (std::size_t i = 0; i < count; ++i) {
     const std::size_t top = number(8, 100);
     const std::size_t bottom = top + number(1, i % 3 == 0 ? 5 : 90);
     const std::size_t height = number(i % 10 < 2 ? 5 : 12, i % 10 > 7 ? 700 : 200);
-    auto lesson = tasks::read_lesson(
-        R"({"lesson": 1, "title": "T", "problems": [{"id": "one", "prompt": "Find it.", "solid": {"kind": "cone frustum",)"
-        R"("radius": )" +
-        millimeters(bottom) + R"(, "top_radius": )" + millimeters(top) + R"(, "height": )" + millimeters(height) +
-        R"(}, "find": ["surface_area"]}]})");
-    EXPECT_TRUE(lesson.has_value());
-    all.push_back({std::move(lesson).value(), double(bottom), double(top), double(height)});
+    all.push_back({lesson_of(bottom, top, height), double(bottom), double(top), double(height)});
   }
   return all;
 }
@@ -173,18 +178,15 @@ TEST(RingNets, AreOnePieceOfPaper) {
 
 // 60, 30 and 8 mm: the ring is so flat that its small disk fills the inner arc.
 TEST(RingNets, SayWhichCircleIsTaped) {
-  const auto lines = [](const std::string& top, const std::string& height) {
-    const auto lesson = tasks::read_lesson(
-        R"({"lesson": 1, "title": "T", "problems": [{"id": "one", "prompt": "Find it.", "solid": {"kind": "cone frustum",)"
-        R"("radius": "60 mm", "top_radius": ")" +
-        top + R"( mm", "height": ")" + height + R"( mm"}, "find": ["surface_area"]}]})");
-    const lessons::Problem& problem = lesson->problems.front();
+  const auto lines = [](std::size_t height) {
+    const lessons::Lesson lesson = lesson_of(60, 30, height);
+    const lessons::Problem& problem = lesson.problems.front();
     return lines_on(problem, *best_cutout(problem, {190, 210, 250, 150}));
   };
-  EXPECT_EQ(lines("30", "100").circles, 2U);
-  EXPECT_EQ(lines("30", "100").taped_circles, 0U);
-  EXPECT_EQ(lines("30", "8").circles, 1U);
-  EXPECT_EQ(lines("30", "8").taped_circles, 1U);
+  EXPECT_EQ(lines(100).circles, 2U);
+  EXPECT_EQ(lines(100).taped_circles, 0U);
+  EXPECT_EQ(lines(8).circles, 1U);
+  EXPECT_EQ(lines(8).taped_circles, 1U);
 }
 
 }  // namespace
