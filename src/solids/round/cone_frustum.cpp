@@ -84,7 +84,7 @@ void add_corners(BodyStatement& body, const Rings& rings) {
   }
 }
 
-/// The corner of a rim at which its lengths end, and the one beside it, farther round.
+/// The corner of a rim at which its lengths end, and the one beside it, where its circumference is written.
 struct RimPlace {
   std::size_t corner, next;
 };
