@@ -1,5 +1,8 @@
 #include "tasks/look.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 #include "lessons/asked_value.hpp"
 #include "practice/choice_parts.hpp"
 #include "practice/quiz.hpp"
@@ -70,8 +73,20 @@ AnswerForm Look::form() const { return is_name() ? AnswerForm::Name : AnswerForm
 
 Result<std::vector<Choice>, words::Message> Look::choices(const Problem& problem, const Question& question,
                                                           Seed& seed) const {
-  return is_name() ? practice::shuffled_choices(name_choices(problem, seed), seed)
-                   : NumberTask::choices(problem, question, seed);
+  if (is_name()) {
+    return practice::shuffled_choices(name_choices(problem, seed), seed);
+  }
+  const Result<std::vector<Choice>, words::Message> choices = NumberTask::choices(problem, question, seed);
+  const std::optional<std::size_t> other = other_count(problem.solid, find_);
+  if (!choices || !other) {
+    return choices;
+  }
+  // What other books count is no wrong option.
+  const std::string also = said(practice::answer_text(question, exact::Number::whole(static_cast<long long>(*other))));
+  std::vector<Choice> kept;
+  std::copy_if(choices->begin(), choices->end(), std::back_inserter(kept),
+               [&](const Choice& one) { return one.is_right || said(one.text) != also; });
+  return kept;
 }
 
 Result<words::Message, words::Message> Look::answer(const Problem& problem, const Question& question) const {
@@ -81,25 +96,27 @@ Result<words::Message, words::Message> Look::answer(const Problem& problem, cons
 
 Result<Diagnosis, words::Message> Look::judged(const Problem& problem, const Question& question, std::string_view typed,
                                                std::uint64_t seed) const {
-  if (!is_name()) {
-    Result<Diagnosis, words::Message> judged = NumberTask::judged(problem, question, typed, seed);
-    const std::optional<std::size_t> other = other_count(problem.solid, find_);
-    if (!other || !judged || judged->verdict == practice::AnswerVerdict::Right) {
-      return judged;
-    }
-    Question also = question;
-    also.truth = exact::Number::whole(static_cast<long long>(*other));
-    const Result<Diagnosis, words::Message> there = NumberTask::judged(problem, also, typed, seed);
-    if (there && there->verdict == practice::AnswerVerdict::Right) {
-      return Diagnosis{practice::AnswerVerdict::Right,
-                       {},
-                       message("Right, the way some books count. Others count {count}.",
-                               {{"count", lessons::count_of(problem.solid, find_)}})};
-    }
+  if (const auto by_letter = practice::judged_letter(*this, problem, question, typed, seed)) {
+    return *by_letter;
+  }
+  if (is_name()) {
+    return practice::judged_name(problem, typed);
+  }
+  Result<Diagnosis, words::Message> judged = NumberTask::judged(problem, question, typed, seed);
+  const std::optional<std::size_t> other = other_count(problem.solid, find_);
+  if (!other || !judged || judged->verdict == practice::AnswerVerdict::Right) {
     return judged;
   }
-  const auto by_letter = practice::judged_letter(*this, problem, question, typed, seed);
-  return by_letter ? *by_letter : practice::judged_name(problem, typed);
+  Question also = question;
+  also.truth = exact::Number::whole(static_cast<long long>(*other));
+  const Result<Diagnosis, words::Message> there = NumberTask::judged(problem, also, typed, seed);
+  if (there && there->verdict == practice::AnswerVerdict::Right) {
+    return Diagnosis{practice::AnswerVerdict::Right,
+                     {},
+                     message("Right, the way some books count. Others count {count}.",
+                             {{"count", lessons::count_of(problem.solid, find_)}})};
+  }
+  return judged;
 }
 
 namespace row {

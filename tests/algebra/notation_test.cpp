@@ -53,7 +53,7 @@ TEST(Notation, FormulasReadAsAClassWritesThem) {
   EXPECT_EQ(letters(Expression(Number::ratio(1, 2)) * side * slant), "½ · s · ℓ");
   EXPECT_EQ(letters(Expression(1) * side), "1 · s");
   EXPECT_EQ(letters(Expression(12) * 3), "12 × 3");
-  EXPECT_EQ(letters(Expression(Number::pi()) * power(side, 2)), "π · s²");
+  EXPECT_EQ(letters(Expression(Number::pi()) * power(side, 2)), "πs²");
 }
 
 TEST(Notation, BracketsStandOnlyWhereTheyAreNeeded) {

@@ -9,6 +9,7 @@
 #include "practice/diagnosis.hpp"
 #include "practice/read_answer.hpp"
 #include "support/diagnosed_problems.hpp"
+#include "tasks/catalog.hpp"
 #include "tasks/generate/generate.hpp"
 #include "tasks/nets/net_task.hpp"
 #include "tasks/word_problems/word_problem.hpp"
@@ -151,6 +152,32 @@ TEST(Choices, SayWhenNothingIsAsked) {
   EXPECT_EQ(said(choices_of(box, 1).error()), "the problem asks for nothing, so no answer can be judged");
   EXPECT_EQ(letter(0), "A");
   EXPECT_EQ(letter(3), "D");
+}
+
+// A letter stands for its option, also where some books count otherwise; what they count is no wrong option.
+TEST(Choices, OfWhatARoundSolidHasAreJudgedAsTheySay) {
+  for (const char* solid : {R"({"kind": "cylinder", "radius": "5 cm", "height": "8 cm"})",
+                            R"({"kind": "cone", "radius": "5 cm", "height": "12 cm"})",
+                            R"({"kind": "cone frustum", "radius": "9 cm", "top_radius": "4 cm", "height": "12 cm"})"}) {
+    const auto lesson = read_lesson(
+        std::string(R"({"lesson": 1, "title": "T", "problems": [{"id": "a", "prompt": "Look.", "solid": )") + solid +
+        R"(, "find": ["faces", "edges", "vertices"]}]})");
+    ASSERT_TRUE(lesson.has_value());
+    const lessons::Problem& problem = lesson->problems.front();
+    for (const std::string find : {"faces", "edges", "vertices"}) {
+      for (std::uint64_t seed = 0; seed < 40; ++seed) {
+        const auto choices = choices_of(problem, seed, find);
+        if (!choices) continue;
+        for (std::size_t i = 0; i < choices->size(); ++i) {
+          const auto by_letter = diagnosed(problem, letter(i), find, seed);
+          const auto by_text = diagnosed(problem, said((*choices)[i].text), find, seed);
+          ASSERT_TRUE(by_letter.has_value() && by_text.has_value());
+          EXPECT_EQ(by_letter->verdict == AnswerVerdict::Right, (*choices)[i].is_right) << solid << find << seed;
+          EXPECT_EQ(by_text->verdict == AnswerVerdict::Right, (*choices)[i].is_right) << solid << find << seed;
+        }
+      }
+    }
+  }
 }
 
 }  // namespace

@@ -291,9 +291,17 @@ class CutoutPen {
 words::Message rolling(const CutoutLines& lines) {
   const words::Message seam = lines.has_tape ? message("Roll the side round and tape the seam")
                                              : message("Roll the side round and glue the seam");
-  return lines.circles == 0 ? message("{seam}.", {{"seam", seam}})
-                            : message("{seam} first, then fold in the teeth and glue on the {count:circle|circles}.",
-                                      {{"seam", seam}, {"count", lines.circles}});
+  if (lines.circles > 0 && lines.taped_circles > 0) {
+    return message("{seam} first, then fold in the teeth, glue on the circle there, and tape on the other one.",
+                   {{"seam", seam}});
+  }
+  if (lines.circles > 0) {
+    return message("{seam} first, then fold in the teeth and glue on the {count:circle|circles}.",
+                   {{"seam", seam}, {"count", lines.circles}});
+  }
+  return lines.taped_circles == 0 ? message("{seam}.", {{"seam", seam}})
+                                  : message("{seam} first, then tape on the {count:circle|circles}.",
+                                            {{"seam", seam}, {"count", lines.taped_circles}});
 }
 
 }  // namespace
@@ -309,7 +317,7 @@ CutoutLines lines_on(const lessons::Problem& problem, const Cutout& cutout) {
   }
   for (const Rim& rim : cutout.net.rims) {
     lines.is_rolled = lines.is_rolled || !rim.on_side.empty();
-    lines.circles += rim.is_glued() ? 1 : 0;
+    if (rim.is_glued()) ++(rim.teeth.empty() ? lines.taped_circles : lines.circles);
   }
   lines.has_tape = cutout.net.taped() > 0;
   lines.has_tabs = cutout.net.taped() < cutout.net.pairs.size();

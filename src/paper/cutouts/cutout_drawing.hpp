@@ -19,8 +19,9 @@ struct CutoutLines {
   bool folds_toward = false;  ///< some fold goes the other way
   bool has_tape = false;
   bool has_tabs = false;
-  bool is_rolled = false;   ///< a face bends
-  std::size_t circles = 0;  ///< that are glued on
+  bool is_rolled = false;         ///< a face bends
+  std::size_t circles = 0;        ///< that are glued on, by their teeth
+  std::size_t taped_circles = 0;  ///< without room for teeth
 };
 [[nodiscard]] CutoutLines lines_on(const lessons::Problem& problem, const Cutout& cutout);
 

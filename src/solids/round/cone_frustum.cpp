@@ -84,18 +84,29 @@ void add_corners(BodyStatement& body, const Rings& rings) {
   }
 }
 
+/// The corner of a rim at which its lengths end, and the one beside it, where its circumference is written.
+struct RimPlace {
+  std::size_t corner, next;
+};
+
+void add_disk(BodyStatement& body, const CircleSymbols& circle, const RoundOutline& ring, double level,
+              RimPlace place) {
+  const auto on = [level](Vec2 point) { return Vec3{point, level}; };
+  const Vec2 rim = ring.corner(place.corner) * (ring.radius() / ring.corner_radius());
+  const Vec2 clear = Vec2{rim.y, -rim.x} * (rim.x > 0 ? 1.0 : -1.0);
+  body.faces.push_back(disk(circle, on({0, 0}), on(rim), on(clear)));
+  add_circle_marks(body, circle, body.faces.size() - 1, on({0, 0}), on(rim), on(-rim), on(ring.corner(place.next)));
+}
+
 BodyStatement body_of(const FrustumSymbols& symbols, const algebra::Bindings& bindings) {
   const Rings rings(symbols, bindings);
   BodyStatement body;
   add_corners(body, rings);
-  const auto add_disk = [&](const CircleSymbols& circle, const RoundOutline& ring, double level) {
-    const Vec2 rim = ring.corner(labelled_corner) * (ring.radius() / ring.corner_radius());
-    body.faces.push_back(disk(circle, {0, 0, level}, {rim, level}, {rim.y, -rim.x, level}));
-    add_circle_marks(body, circle, body.faces.size() - 1, {0, 0, level}, {rim, level}, {-rim, level},
-                     {ring.corner(labelled_corner + 1), level});
-  };
-  add_disk(symbols.bottom, rings.bottom, 0);
-  add_disk(symbols.top, rings.top, rings.height);
+  // Seen from the right, the lengths of the top lie to the left and those of the bottom to the right, so that labels
+  // have room.
+  constexpr std::size_t left_corner = strip_count / 2 - strip_count / 18;
+  add_disk(body, symbols.bottom, rings.bottom, 0, {labelled_corner, labelled_corner + 1});
+  add_disk(body, symbols.top, rings.top, rings.height, {left_corner, left_corner - 1});
   add_side(body, symbols, rings);
   Mark height{symbols.height, "height of the frustum", MarkPlace::Inside, {0, 0, rings.height}, {0, 0, 0}};
   height.square_to = glm::normalize(rings.below(labelled_corner));
