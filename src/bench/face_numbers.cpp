@@ -95,6 +95,8 @@ double room_before(const BenchPicture& picture, const std::vector<Polygon>& face
   return room;
 }
 
+bool is_front(const Polygon& facet) { return geometry::signed_area(facet) > 0; }
+
 SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& facets, const solids::Body& body,
                    FaceId face) {
   SeenFace seen;
@@ -102,10 +104,17 @@ SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& face
   const render::Projected projected = picture.camera.project(point, picture.viewport);
   seen.point = projected.pixel + Vec2{picture.rect.x, picture.rect.y};
   seen.in_sight = projected.depth > 0 && face_behind(picture, projected.pixel) == face;
+  const auto shows =
+      seen.in_sight
+          ? geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(projected.pixel, picture.viewport))
+          : std::nullopt;
   seen.room = 1e300;  // to be taken from the sides that are drawn: a curved side is one face, strips or no strips
   for (std::size_t i = 0; i < picture.faces.size(); ++i) {
     if (picture.faces[i] == face) {
       seen.facets.push_back(facets[i]);
+      if (shows && is_front(facets[i]) != is_front(facets[shows->face.index()])) {
+        continue;  // the far part of a face that bends leaves the near one its room
+      }
       seen.area += std::abs(geometry::signed_area(facets[i]));
       seen.room = std::min(seen.room, room_before(picture, facets, i, seen.point));
     }

@@ -66,24 +66,6 @@ void add_side(BodyStatement& body, const FrustumSymbols& symbols, const Rings& r
   body.faces.push_back(side);
 }
 
-void add_corners(BodyStatement& body, const Rings& rings) {
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    body.vertices.push_back(rings.below(i));
-  }
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    body.vertices.push_back(rings.above(i));
-  }
-  body.loops.resize(2);
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    body.loops[0].push_back(strip_count - 1 - i);
-    body.loops[1].push_back(strip_count + i);
-  }
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    const std::size_t next = (i + 1) % strip_count;
-    body.loops.push_back({i, next, strip_count + next, strip_count + i});
-  }
-}
-
 /// The corner of a rim at which its lengths end, and the one beside it, where its circumference is written.
 struct RimPlace {
   std::size_t corner, next;
@@ -101,7 +83,8 @@ void add_disk(BodyStatement& body, const CircleSymbols& circle, const RoundOutli
 BodyStatement body_of(const FrustumSymbols& symbols, const algebra::Bindings& bindings) {
   const Rings rings(symbols, bindings);
   BodyStatement body;
-  add_corners(body, rings);
+  add_rings(
+      body, [&](std::size_t i) { return rings.below(i); }, [&](std::size_t i) { return rings.above(i); });
   // Seen from the right, the lengths of the top lie to the left and those of the bottom to the right, so that labels
   // have room.
   constexpr std::size_t left_corner = strip_count / 2 - strip_count / 18;

@@ -41,20 +41,9 @@ BodyStatement body_of(const CircleSymbols& circle, bool lies, const algebra::Bin
   const RoundOutline outline(double_of(bindings, circle.radius), around);
   const auto at = [&](Vec2 point, double level) { return placed(point, level, top, outline.front(), lies); };
   BodyStatement body;
-  for (const double level : {0.0, top}) {
-    for (std::size_t i = 0; i < strip_count; ++i) {
-      body.vertices.push_back(at(outline.corner(i), level));
-    }
-  }
-  body.loops.resize(2);
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    body.loops[0].push_back(strip_count - 1 - i);
-    body.loops[1].push_back(strip_count + i);
-  }
-  for (std::size_t i = 0; i < strip_count; ++i) {
-    const std::size_t next = (i + 1) % strip_count;
-    body.loops.push_back({i, next, strip_count + next, strip_count + i});
-  }
+  add_rings(
+      body, [&](std::size_t i) { return at(outline.corner(i), 0); },
+      [&](std::size_t i) { return at(outline.corner(i), top); });
   const Vec2 rim = outline.corner(labelled_corner) * (outline.radius() / outline.corner_radius());
   const Vec2 clear{rim.y, -rim.x};
   body.faces = {disk(circle, at({0, 0}, 0), at(rim, 0), at(clear, 0)),

@@ -90,6 +90,21 @@ Vec2 RoundOutline::corner(std::size_t i) const {
 
 double RoundOutline::front() const { return -corner_radius_ * std::cos(half_turn / static_cast<double>(strip_count)); }
 
+void add_rings(BodyStatement& body, const std::function<Vec3(std::size_t)>& below,
+               const std::function<Vec3(std::size_t)>& above) {
+  body.loops.resize(2);
+  for (std::size_t i = 0; i < strip_count; ++i) {
+    body.vertices.push_back(below(i));
+    body.loops[0].push_back(strip_count - 1 - i);
+    body.loops[1].push_back(strip_count + i);
+  }
+  for (std::size_t i = 0; i < strip_count; ++i) {
+    const std::size_t next = (i + 1) % strip_count;
+    body.vertices.push_back(above(i));
+    body.loops.push_back({i, next, strip_count + next, strip_count + i});
+  }
+}
+
 HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hanging) {
   HingePairs hinges;
   for (std::size_t i = 0; i + 1 < strip_count; ++i) {

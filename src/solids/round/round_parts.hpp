@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+
 #include "solids/kind_parts.hpp"
 
 // What the kinds that stand on a circle share; private to the room.
@@ -56,6 +58,10 @@ class RoundOutline {
 /// The corner of the rim at which a length is labelled: to the right, in front.
 inline constexpr std::size_t labelled_corner = strip_count / 2 + 2 * strip_count / 9;
 
+/// The corners and loops of a solid between two circles: the one below, the one above, and the strips from `below(i)`
+/// up to `above(i)`.
+void add_rings(BodyStatement& body, const std::function<geometry::Vec3(std::size_t)>& below,
+               const std::function<geometry::Vec3(std::size_t)>& above);
 /// One after another, with the faces that hang on the middle strip. `first`: the loop of the first strip.
 [[nodiscard]] HingePairs strip_hinges(std::size_t first, const std::vector<std::size_t>& hanging);
 
