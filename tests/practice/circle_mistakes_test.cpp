@@ -163,7 +163,7 @@ struct Drawn {
   bool is_pointed = false;
 };
 Drawn drawn(test::Dice& dice) {
-  const int tenths = dice.below(2) == 0 ? 10 : 1;
+  const std::size_t tenths = dice.below(2) == 0 ? 10 : 1;
   const auto length = [&](std::size_t most) { return static_cast<double>((1 + dice.below(most)) * tenths) / 10.0; };
   const auto text = [](double value) {
     std::string digits = std::to_string(value);
