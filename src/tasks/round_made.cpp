@@ -174,13 +174,13 @@ std::optional<Problem> made_round_length(const Blueprint& blueprint, Seed& seed)
 std::vector<MadeUp> made_on_circles() {
   using practice::Heading;
   return {
-      {36, "round-surface", "surface area of cylinders and cones", Heading::Area, 1, "circles and a curved side",
+      {36, "round-surface", "surface area of round solids", Heading::Area, 1, "circles and a curved side",
        is_covered_all_over, made_round_surface, true},
-      {37, "round-lateral", "curved side of cylinders and cones", Heading::Area, 1, "unroll the side", has_curved_side,
+      {37, "round-lateral", "curved side of round solids", Heading::Area, 1, "unroll the side", has_curved_side,
        made_round_lateral, true},
-      {38, "round-volume", "volume of cylinders and cones", Heading::Volume, 1, "circle times height", any,
-       made_round_volume, true},
-      {39, "round-length", "missing length of cylinders and cones", Heading::MissingLength, 1, "undo the formula", any,
+      {38, "round-volume", "volume of round solids", Heading::Volume, 1, "circle times height", any, made_round_volume,
+       true},
+      {39, "round-length", "missing length of round solids", Heading::MissingLength, 1, "undo the formula", any,
        made_round_length, true},
   };
 }
