@@ -17,17 +17,19 @@ using namespace ui;
 
 namespace {
 
-lessons::Lesson demo() { return tasks::read_lesson(platform::asset("lantern_fair.json")).value_or({}); }
+lessons::Lesson demo(const char* name = "lantern_fair.json") {
+  return tasks::read_lesson(platform::asset(name)).value_or({});
+}
 
-Model demo_model() {
+Model demo_model(const char* name = "lantern_fair.json") {
   Model model;
-  model.state = opened(demo(), "");
+  model.state = opened(demo(name), "");
   return model;
 }
 
 /// State and panels of one frame, without OpenGL.
-void frame_without_opengl(benchmark::State& state) {
-  Model model = demo_model();
+void frame_without_opengl(benchmark::State& state, const char* lesson) {
+  Model model = demo_model(lesson);
   DerivedMemo memo;
   fw::test::UiDriver user(1920, 1080, [&](Ui& ui, const Fonts& fonts) {
     const FrameResult frame = draw_frame(ui, fonts, model, memo.of(model.state), 1080);
@@ -40,7 +42,8 @@ void frame_without_opengl(benchmark::State& state) {
     user.frames(1);
   }
 }
-BENCHMARK(frame_without_opengl)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(frame_without_opengl, pyramid, "lantern_fair.json")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(frame_without_opengl, cylinder, "lantern_rounds.json")->Unit(benchmark::kMillisecond);
 
 /// The same while it is worked out, all steps shown and another one spoken of in each frame.
 void frame_without_opengl_working_out(benchmark::State& state) {
@@ -71,13 +74,13 @@ void apply_a_command(benchmark::State& state) {
 BENCHMARK(apply_a_command)->Unit(benchmark::kMicrosecond);
 
 /// One frame of a fold in the real window at 1920 x 1080.
-void frame_of_a_fold(benchmark::State& state) {
+void frame_of_a_fold(benchmark::State& state, const char* lesson) {
   if (std::getenv("DISPLAY") == nullptr) {
     state.SkipWithError("no display");
     return;
   }
   platform::MemoryFiles files;
-  Session session(files, demo(), "");
+  Session session(files, demo(lesson), "");
   auto made = window::Window::make(session, {1920, 1080, false});
   if (!made) {
     state.SkipWithError(made.error().c_str());
@@ -92,7 +95,14 @@ void frame_of_a_fold(benchmark::State& state) {
     window.frame();
   }
 }
-BENCHMARK(frame_of_a_fold)->Unit(benchmark::kMillisecond)->Repetitions(5)->ReportAggregatesOnly();
+BENCHMARK_CAPTURE(frame_of_a_fold, pyramid, "lantern_fair.json")
+    ->Unit(benchmark::kMillisecond)
+    ->Repetitions(5)
+    ->ReportAggregatesOnly();
+BENCHMARK_CAPTURE(frame_of_a_fold, cylinder, "lantern_rounds.json")
+    ->Unit(benchmark::kMillisecond)
+    ->Repetitions(5)
+    ->ReportAggregatesOnly();
 
 /// From nothing to the first frame: lesson, window, type, shaders.
 void start_to_first_frame(benchmark::State& state) {

@@ -137,10 +137,13 @@ Vec2 moved_along(const geometry::Polygon& from, const geometry::Polygon& to, Vec
 }  // namespace
 
 PlacedFace::PlacedFace(const Body& body, const nets::Pose& pose, FaceId face)
-    : rest_(body.flat(face)), label_point_(body.label_point(face)) {
+    : body_(&body), face_(face), rest_(body.flat(face)) {
+  if (!body.bends(face)) {
+    facets_.push_back({rest_.plane, rest_.outline, rest_.outline, plane_now(pose[face.index()], rest_.outline)});
+    return;
+  }
   const std::size_t first = body.first_facet(face).index();
-  const std::vector<geometry::Polygon> strips =
-      body.bends(face) ? body.strips(face) : std::vector<geometry::Polygon>{rest_.outline};
+  const std::vector<geometry::Polygon>& strips = body.strips(face);
   for (std::size_t i = 0; i < strips.size(); ++i) {
     const FaceId facet = FaceId::at(first + i);
     const geometry::Polygon outline = geometry::flat_face(body.facets(), facet);
@@ -169,7 +172,7 @@ Vec3 PlacedFace::carried(Vec3 point) const {
 
 Vec3 PlacedFace::laid(Vec3 point) const { return at(rest_.plane.flat(point)); }
 
-Vec3 PlacedFace::label_point() const { return at(label_point_); }
+Vec3 PlacedFace::label_point() const { return at(body_->label_point(face_)); }
 
 Vec3 PlacedFace::middle_of(std::size_t facet) const {
   return facets_[facet].now.lifted(geometry::centroid(facets_[facet].outline));

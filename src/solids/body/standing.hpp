@@ -26,7 +26,8 @@ struct Standing {
 /// does, its first corner at the origin; then by `turn_rad` on the table.
 void lay_on_table(Standing& standing, const Body& body, FaceId root, double turn_rad);
 
-/// A face as it stands now: carries points of the closed solid to where the face took them.
+/// A face as it stands now: carries points of the closed solid to where the face took them. Lives no longer than its
+/// body.
 class PlacedFace {
  public:
   /// `pose`: Standing::corners.
@@ -49,8 +50,9 @@ class PlacedFace {
     geometry::Polygon laid;     ///< in the plane of Body::flat
     geometry::FacePlane now;
   };
+  const Body* body_;
+  FaceId face_;
   FlatFace rest_;
-  geometry::Vec2 label_point_;
   std::vector<Facet> facets_;
 };
 
