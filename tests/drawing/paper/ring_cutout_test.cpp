@@ -10,6 +10,7 @@
 #include "paper/cutouts/tabs.hpp"
 #include "paper/cutouts/teeth.hpp"
 #include "support/random.hpp"
+#include "support/sanitized.hpp"
 #include "tasks/catalog.hpp"
 
 namespace fw::paper::ring_cutout_test {
@@ -67,7 +68,7 @@ double side_length(const FlatNet& net, NetSide side) {
 }
 
 TEST(RingNets, HaveTheExactAreas) {
-  for (const Made& made : made_up(150)) {
+  for (const Made& made : made_up(fw::test::cases(150, 20))) {
     const FlatNet net = whole_net(made);
     ASSERT_EQ(net.faces.size(), 3U);
     EXPECT_NEAR(geometry::signed_area(net.faces[0]) / (pi * made.bottom * made.bottom), 1 - polygon_loss, 1e-9);
@@ -80,7 +81,7 @@ TEST(RingNets, HaveTheExactAreas) {
 }
 
 TEST(RingNets, HaveEqualLengthsWhereTheyMeet) {
-  for (const Made& made : made_up(150)) {
+  for (const Made& made : made_up(fw::test::cases(150, 20))) {
     const FlatNet net = whole_net(made);
     ASSERT_EQ(net.pairs.size(), 1U);
     EXPECT_NEAR(side_length(net, net.pairs[0].a), side_length(net, net.pairs[0].b), 1e-6);
@@ -120,7 +121,7 @@ std::vector<Polygon> parts_of(const FlatNet& net) {
 
 TEST(RingNets, HaveTeethThatOverlapNothingAndEnoughOfThem) {
   std::size_t roomy = 0;
-  for (const Made& made : made_up(150)) {
+  for (const Made& made : made_up(fw::test::cases(150, 20))) {
     const FlatNet net = whole_net(made);
     EXPECT_GE(net.rims[0].teeth.size(), 4U) << made.name();
     // Inside the smaller arc the disk may leave no room for teeth.
@@ -141,12 +142,12 @@ TEST(RingNets, HaveTeethThatOverlapNothingAndEnoughOfThem) {
       }
     }
   }
-  EXPECT_GT(roomy, 100U);
+  EXPECT_GT(roomy, fw::test::cases(100, 10));
 }
 
 // What the scissors go round is one line that does not cross itself, and what it goes round is all faces and tabs.
 TEST(RingNets, AreOnePieceOfPaper) {
-  for (const Made& made : made_up(60)) {
+  for (const Made& made : made_up(fw::test::cases(60, 8))) {
     const FlatNet net = whole_net(made);
     const GluedPair& seam = net.pairs.front();
     Polygon outline;

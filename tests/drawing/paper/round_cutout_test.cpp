@@ -13,6 +13,7 @@
 #include "paper/cutouts/teeth.hpp"
 #include "paper/sheets/print.hpp"
 #include "printing.hpp"
+#include "support/sanitized.hpp"
 
 namespace fw::paper::round_cutout_test {
 namespace {
@@ -95,7 +96,7 @@ double off_outline(const Polygon& outline, Vec2 point) {
 }
 
 TEST(RoundNets, HaveTheExactAreas) {
-  for (const Made& made : made_up(200)) {
+  for (const Made& made : made_up(fw::test::cases(200, 20))) {
     const FlatNet net = whole_net(made.solid);
     const double base = pi * made.radius * made.radius;
     for (std::size_t i = 0; i + 1 < net.faces.size(); ++i) {
@@ -113,7 +114,7 @@ TEST(RoundNets, HaveTheExactAreas) {
 }
 
 TEST(RoundNets, HaveEqualLengthsWhereTheyMeet) {
-  for (const Made& made : made_up(200)) {
+  for (const Made& made : made_up(fw::test::cases(200, 20))) {
     const FlatNet net = whole_net(made.solid);
     ASSERT_EQ(net.pairs.size(), 1U);
     const GluedPair& seam = net.pairs.front();
@@ -158,7 +159,7 @@ void expect_good_tooth(const Tooth& tooth, const std::string& name) {
 
 TEST(RoundNets, HaveTeethThatCanBeCut) {
   std::size_t rims = 0;
-  for (const Made& made : made_up(200)) {
+  for (const Made& made : made_up(fw::test::cases(200, 20))) {
     const FlatNet net = whole_net(made.solid);
     for (const Rim& rim : net.rims) {
       const std::string name =
@@ -171,11 +172,11 @@ TEST(RoundNets, HaveTeethThatCanBeCut) {
       ++rims;
     }
   }
-  EXPECT_EQ(rims, 300U);
+  EXPECT_EQ(rims, fw::test::cases(300, 30));
 }
 
 TEST(RoundNets, HaveTeethThatOverlapNothing) {
-  for (const Made& made : made_up(200)) {
+  for (const Made& made : made_up(fw::test::cases(200, 20))) {
     const FlatNet net = whole_net(made.solid);
     const std::string name = made.solid.name() + " " + std::to_string(made.radius) + " " + std::to_string(made.height);
     std::vector<Polygon> parts = net.faces;
@@ -201,7 +202,7 @@ TEST(RoundNets, HaveTeethThatOverlapNothing) {
 
 // The teeth of a cone point away from its tip.
 TEST(RoundNets, HaveTeethThatStandRadially) {
-  for (const Made& made : made_up(60)) {
+  for (const Made& made : made_up(fw::test::cases(60, 8))) {
     if (!made.is_cone) {
       continue;
     }
@@ -220,7 +221,7 @@ TEST(RoundNets, HaveTeethThatStandRadially) {
 
 // What the scissors go round is one line that does not cross itself, and what it goes round is all faces and tabs.
 TEST(RoundNets, AreOnePieceOfPaper) {
-  for (const Made& made : made_up(40)) {
+  for (const Made& made : made_up(fw::test::cases(40, 8))) {
     const FlatNet net = whole_net(made.solid);
     const GluedPair& seam = net.pairs.front();
     Polygon outline;
