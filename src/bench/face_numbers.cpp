@@ -105,7 +105,7 @@ SeenFace seen_face(const BenchPicture& picture, const std::vector<Polygon>& face
   seen.point = projected.pixel + Vec2{picture.rect.x, picture.rect.y};
   seen.in_sight = projected.depth > 0 && face_behind(picture, projected.pixel) == face;
   const auto shows =
-      seen.in_sight
+      seen.in_sight && body.bends(face)
           ? geometry::nearest_hit(picture.look.faces, picture.camera.ray_through(projected.pixel, picture.viewport))
           : std::nullopt;
   seen.room = 1e300;  // to be taken from the sides that are drawn: a curved side is one face, strips or no strips

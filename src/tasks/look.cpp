@@ -81,7 +81,7 @@ Result<std::vector<Choice>, words::Message> Look::choices(const Problem& problem
   if (!choices || !other) {
     return choices;
   }
-  // What other books count is no wrong option.
+  // What other books count isn't offered as a wrong option.
   const std::string also = said(practice::answer_text(question, exact::Number::whole(static_cast<long long>(*other))));
   std::vector<Choice> kept;
   std::copy_if(choices->begin(), choices->end(), std::back_inserter(kept),

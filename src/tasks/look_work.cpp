@@ -193,7 +193,7 @@ void count_round(CountSheet& sheet, const std::string& find, std::size_t all) {
     sheet.steps().say(StepKind::Check, message("Some books only call a straight line an edge, and count 0. Both counts "
                                                "are right here. Go by your book."));
   } else if (all == 0) {
-    sheet.line(StepKind::Count, message("A circle has no corner, so there is no vertex."), message("vertices"), {},
+    sheet.line(StepKind::Count, message("A circle doesn't have corners, so the count is 0."), message("vertices"), {},
                all);
   } else {
     sheet.line(StepKind::Count, message("There is one point, at the tip."), message("vertices"), {}, all);

@@ -110,7 +110,7 @@ std::string problem_text(const lessons::Problem& problem, bool count) {
   const solids::Solid& solid = problem.solid;
   const std::string head = problem.id + ": " + solid.name() + ", ";
   if (!solids::has_other_nets(solid.body())) {
-    return head + "the usual net alone: a curved side is cut open straight\n";
+    return head + "one usual net: cut the curved side straight and unroll it\n";
   }
   if (count) {
     return head + counts_text(solid, counted(problem)) + "\n";

@@ -48,7 +48,7 @@ struct Rim {
 
 /// A net as it lies on paper, in millimeters, y up, seen from outside.
 struct FlatNet {
-  /// A side that is no part of a rim, and the edge that it is.
+  /// A side that isn't part of a rim, and its edge.
   struct Straight {
     NetSide at;
     EdgeId edge;

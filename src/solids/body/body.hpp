@@ -51,7 +51,7 @@ class Body {
   [[nodiscard]] FaceId across(EdgeId edge, FaceId face) const { return facets_.other_face(edge, face); }
   [[nodiscard]] std::optional<EdgeId> edge_between(FaceId a, FaceId b) const { return facets_.edge_between(a, b); }
   /// The edge of the face that a length lies along, whose ends are less than `slack` from it; on a face that bends also
-  /// a straight line on it that is no edge.
+  /// a straight line on it that isn't an edge.
   [[nodiscard]] std::optional<EdgeId> edge_along(FaceId face, Vec3 from, Vec3 to, double slack) const;
   /// Whether faces, edges and vertices are joined in the same way, so that a net of one is a net of the other.
   [[nodiscard]] bool is_joined_like(const Body& other) const { return facets_.edges() == other.facets_.edges(); }

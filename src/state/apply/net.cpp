@@ -13,8 +13,9 @@ using words::message;
 
 /// Why a face stays where it is.
 std::string cannot_move(const Desk& place) {
-  return solids::has_other_nets(place.solid.body()) ? "This face can't move: the others are attached to it."
-                                                    : "A curved side always rolls out the same way: this net stays.";
+  return solids::has_other_nets(place.solid.body())
+             ? "This face can't move: the others are attached to it."
+             : "A curved side always rolls out the same way, so this net can't change.";
 }
 constexpr double seconds_a_hinge = 0.6;
 constexpr double seconds_together = 1.8;  // slow enough to be followed from the back of a room
